@@ -1,0 +1,24 @@
+package tabor.compile;
+
+import org.jspecify.annotations.Nullable;
+import tabor.rhythm.Time;
+
+/**
+ * What the person at the command line or the editor asks for, over what the file says.
+ *
+ * @param on a kit that takes the place of every section's own; null for what is written
+ * @param leftHanded true to mirror the player
+ * @param openHanded true to give the stick's hi-hat to the left hand and deal the rest again
+ * @param tempo beats a minute in place of every tempo, counted in each section's own value; null
+ *     for what is written
+ * @param player the name of the limits to check by; null for everybody's
+ */
+public record Options(
+    @Nullable String on,
+    boolean leftHanded,
+    boolean openHanded,
+    @Nullable Time tempo,
+    @Nullable String player) {
+  /** Nothing asked for. */
+  public static final Options NONE = new Options(null, false, false, null, null);
+}

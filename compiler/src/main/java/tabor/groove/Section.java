@@ -1,0 +1,22 @@
+package tabor.groove;
+
+import org.jspecify.annotations.Nullable;
+import tabor.source.Spot;
+
+/** A groove, a step or a chart. */
+public sealed interface Section permits Groove, Chart {
+  /** Its name, unique among the sections of a file. */
+  String name();
+
+  /** Its title as written; null if it has none. */
+  @Nullable String title();
+
+  /** Its heading. */
+  Spot heading();
+
+  /** The title, or the name where there is no title. */
+  default String caption() {
+    String title = title();
+    return title == null || title.isBlank() ? name() : title;
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Source text, half-open spans in UTF-16 offsets and the line index. Knows nothing else of Tabor.
+ */
+@org.jspecify.annotations.NullMarked
+package tabor.source;

@@ -1,0 +1,89 @@
+package tabor.syntax;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.source.Span;
+
+/** A line that opens a section. */
+public sealed interface Heading extends Statement {
+  /** The name; null where it is missing. */
+  @Nullable Word name();
+
+  /** Calls the method of {@code cases} that fits. */
+  <R> R match(Cases<R> cases);
+
+  /** One method for each kind of heading. */
+  interface Cases<R> {
+    R pattern(Pattern heading);
+
+    R kit(Kit heading);
+
+    R groove(Groove heading);
+
+    R step(Step heading);
+
+    R chart(Chart heading);
+
+    R broken(Faulty heading);
+  }
+
+  /** {@code pattern NAME : places}; spaces and bar lines between the places are dropped. */
+  record Pattern(Word name, List<Beat.Element> places, Span span) implements Heading {
+    /** Copies the list. */
+    public Pattern {
+      places = List.copyOf(places);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.pattern(this);
+    }
+  }
+
+  /** {@code kit NAME [like NAME]}. */
+  record Kit(Word name, @Nullable Word like, Span span) implements Heading {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.kit(this);
+    }
+  }
+
+  /** {@code groove NAME ["Title"]}. */
+  record Groove(Word name, @Nullable Text title, Span span) implements Heading {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.groove(this);
+    }
+  }
+
+  /** {@code step [NAME] ["Title"] [from SECTION]}, with a name, a title or both. */
+  record Step(@Nullable Word name, @Nullable Text title, @Nullable Word from, Span span)
+      implements Heading {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.step(this);
+    }
+  }
+
+  /** {@code chart NAME ["Title"]}. */
+  record Chart(Word name, @Nullable Text title, Span span) implements Heading {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.chart(this);
+    }
+  }
+
+  /**
+   * A heading with a syntax error. It still opens its section.
+   *
+   * @param keyword {@code pattern}, {@code kit}, {@code groove}, {@code step} or {@code chart}
+   * @param name the name as far as it could be read
+   * @param span where
+   */
+  record Faulty(Word keyword, @Nullable Word name, Span span) implements Heading {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.broken(this);
+    }
+  }
+}

@@ -1,0 +1,80 @@
+package tabor.syntax;
+
+import org.jspecify.annotations.Nullable;
+import tabor.source.Span;
+
+/** A line of a kit section. */
+public sealed interface KitStatement extends Statement {
+  /** Calls the method of {@code cases} that fits. */
+  <R> R match(Cases<R> cases);
+
+  /** One method for each kind of line. */
+  interface Cases<R> {
+    R surface(NewSurface line);
+
+    R letter(Letter line);
+
+    R without(Without line);
+
+    R leftHanded(LeftHanded line);
+
+    R place(Place line);
+  }
+
+  /**
+   * {@code surface gong letter g key 52 staff a5 head x}; the clauses in any order, each at most
+   * once.
+   */
+  record NewSurface(
+      Word name,
+      @Nullable Word letter,
+      @Nullable Num key,
+      @Nullable Word staff,
+      @Nullable Word head,
+      Span span)
+      implements KitStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.surface(this);
+    }
+  }
+
+  /** {@code letter q = ride.bell}. */
+  record Letter(Word letter, Word surface, Span span) implements KitStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.letter(this);
+    }
+  }
+
+  /** {@code without tom2 [plays floor]}. */
+  record Without(Word surface, @Nullable Word plays, Span span) implements KitStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.without(this);
+    }
+  }
+
+  /** {@code left-handed}. */
+  record LeftHanded(Span span) implements KitStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.leftHanded(this);
+    }
+  }
+
+  /**
+   * {@code place floor 60 cm 50 degrees right [55 cm high]}: where a surface stands around the
+   * player.
+   *
+   * @param side {@code left} or {@code right}; null for 0 degrees, straight ahead
+   */
+  record Place(
+      Word surface, Num distance, Num degrees, @Nullable Word side, @Nullable Num height, Span span)
+      implements KitStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.place(this);
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package tabor.syntax;
+
+import tabor.source.Span;
+
+/** A line. */
+public sealed interface Statement
+    permits Heading,
+        SettingStatement,
+        KitStatement,
+        PartStatement,
+        Edit,
+        ChartStatement,
+        Statement.Prose,
+        Statement.Broken {
+  /** Where it is written: from its first word to its last, comment left out. */
+  Span span();
+
+  /** {@code text "…"}. */
+  record Prose(Text text, Span span) implements Statement {}
+
+  /**
+   * A line that could not be read. It has said so, and says nothing else.
+   *
+   * @param lane true if it looks like a lane or a played pattern, which then counts as fitting
+   * @param span where
+   */
+  record Broken(boolean lane, Span span) implements Statement {}
+}

@@ -1,0 +1,3 @@
+lexer grammar TaborLexer;
+WORD : [a-z]+ ;
+WS : [ \t]+ -> skip ;

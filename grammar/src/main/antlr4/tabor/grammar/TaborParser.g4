@@ -1,0 +1,3 @@
+parser grammar TaborParser;
+options { tokenVocab = TaborLexer; }
+line : words+=WORD* EOF ;
