@@ -1,0 +1,71 @@
+package tabor.rhythm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class CountNamesTest {
+  private static final Meter SIX_EIGHT = Meter.of(6, 8);
+
+  private static List<String> names(Meter meter, int beat, int beats, int slots) {
+    Division division = new Division(beat, beats, slots);
+    return IntStream.range(0, slots)
+        .mapToObj(i -> CountNames.count(meter, new Slot(division, i, List.of())).toString())
+        .toList();
+  }
+
+  @Test
+  void plainBeats() {
+    assertThat(names(Meter.COMMON, 0, 1, 1)).containsExactly("1");
+    assertThat(names(Meter.COMMON, 0, 1, 2)).containsExactly("1", "1&");
+    assertThat(names(Meter.COMMON, 1, 1, 3)).containsExactly("2", "2&", "2a");
+    assertThat(names(Meter.COMMON, 3, 1, 4)).containsExactly("4", "4e", "4&", "4a");
+    assertThat(names(Meter.COMMON, 0, 1, 5)).containsExactly("1", "1.2", "1.3", "1.4", "1.5");
+    assertThat(names(Meter.COMMON, 0, 1, 6))
+        .containsExactly("1", "1.2", "1.3", "1&", "1.5", "1.6");
+    assertThat(names(Meter.COMMON, 0, 1, 9)).contains("1&", "1a").doesNotContain("1e");
+    assertThat(names(Meter.COMMON, 0, 1, 12)).containsSequence("1.3", "1e", "1.5", "1.6", "1&");
+  }
+
+  @Test
+  void dottedBeats() {
+    assertThat(names(SIX_EIGHT, 1, 1, 2)).containsExactly("2", "2&");
+    assertThat(names(SIX_EIGHT, 1, 1, 3)).containsExactly("2", "2&", "2a");
+    assertThat(names(SIX_EIGHT, 0, 1, 4)).containsExactly("1", "1e", "1&", "1a");
+    assertThat(names(SIX_EIGHT, 0, 1, 6))
+        .containsExactly("1", "1.2", "1&", "1.4", "1a", "1.6");
+    assertThat(names(SIX_EIGHT, 0, 1, 10)).doesNotContain("1&");
+  }
+
+  @Test
+  void wordsOverSeveralBeatsKeepTheMetersNames() {
+    assertThat(names(Meter.COMMON, 0, 2, 3)).containsExactly("1", "1.2", "1.3");
+    assertThat(names(Meter.COMMON, 2, 2, 4)).containsExactly("3", "3&", "4", "4&");
+    assertThat(names(Meter.COMMON, 0, 4, 6)).containsExactly("1", "1.2", "1.3", "3", "1.5", "1.6");
+  }
+
+  @Test
+  void groups() {
+    Slot second =
+        new Slot(new Division(2, 1, 2), 1, List.of(new Slot.Part(1, 2), new Slot.Part(0, 2)));
+    assertThat(CountNames.count(Meter.COMMON, second)).hasToString("3&.2");
+    Slot onTheBeat = new Slot(new Division(0, 1, 4), 0, List.of(new Slot.Part(1, 3)));
+    assertThat(CountNames.count(Meter.COMMON, onTheBeat)).hasToString("1.1.2");
+    Slot first = new Slot(new Division(0, 1, 4), 2, List.of(new Slot.Part(0, 3)));
+    assertThat(CountNames.count(Meter.COMMON, first)).hasToString("1&");
+  }
+
+  @Test
+  void placesWithoutAStroke() {
+    assertThat(CountNames.count(Meter.COMMON, Time.of(3, 16))).hasToString("1a");
+    assertThat(CountNames.count(Meter.COMMON, Time.of(1, 12))).hasToString("1&/3");
+    assertThat(CountNames.count(Meter.COMMON, Time.of(9, 20))).hasToString("2.5/5");
+    assertThat(CountNames.count(SIX_EIGHT, Time.of(1, 8))).hasToString("1&");
+    assertThat(CountNames.count(SIX_EIGHT, Time.of(3, 16))).hasToString("1&/2");
+    Division triplet = new Division(0, 1, 3);
+    assertThat(CountNames.count(Meter.COMMON, triplet, Time.of(3, 16))).hasToString("1a");
+    assertThat(CountNames.count(Meter.COMMON, triplet, Time.of(1, 24))).hasToString("1.2/6");
+  }
+}
