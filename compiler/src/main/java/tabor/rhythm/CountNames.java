@@ -16,8 +16,8 @@ public final class CountNames {
    * The count of a stroke, by its own word: {@code 2&}, {@code 3.5}, {@code 3&.2} for the second
    * place of a group. The first place of a group is called by its slot alone.
    */
-  public static Count count(Meter meter, Slot slot) {
-    Count top = count(meter, slot.division(), slot.start(meter));
+  public static Count of(Slot slot, Meter meter) {
+    Count top = of(slot.division(), slot.start(meter), meter);
     int last = slot.parts().size();
     while (last > 0 && slot.parts().get(last - 1).index() == 0) {
       last--;
@@ -42,7 +42,7 @@ public final class CountNames {
    *     plain reading is tried and then the division is named
    * @param at distance from the barline in whole notes, 0 or more and less than the bar
    */
-  public static Count count(Meter meter, Division division, Time at) {
+  public static Count of(Division division, Time at, Meter meter) {
     int beat = meter.beatAt(at);
     if (division.beats() == 1 && division.beat() == beat) {
       Time index = at.minus(meter.beatStart(beat)).over(meter.beat(beat)).times(division.slots());
@@ -50,7 +50,7 @@ public final class CountNames {
         return numbered(meter, beat, division.slots(), (int) index.num(), 0);
       }
     }
-    Count plain = count(meter, at);
+    Count plain = of(at, meter);
     if (division.beats() == 1 || plain.division() == 0) {
       return plain;
     }
@@ -69,7 +69,7 @@ public final class CountNames {
    *
    * @param at distance from the barline in whole notes, 0 or more and less than the bar
    */
-  public static Count count(Meter meter, Time at) {
+  public static Count of(Time at, Meter meter) {
     int beat = meter.beatAt(at);
     Time part = at.minus(meter.beatStart(beat)).over(meter.beat(beat));
     int slots = (int) part.den();

@@ -50,22 +50,22 @@ class CountNamesTest {
   void groups() {
     Slot second =
         new Slot(new Division(2, 1, 2), 1, List.of(new Slot.Part(1, 2), new Slot.Part(0, 2)));
-    assertThat(CountNames.count(Meter.COMMON, second)).hasToString("3&.2");
+    assertThat(CountNames.of(second, Meter.COMMON)).hasToString("3&.2");
     Slot onTheBeat = new Slot(new Division(0, 1, 4), 0, List.of(new Slot.Part(1, 3)));
-    assertThat(CountNames.count(Meter.COMMON, onTheBeat)).hasToString("1.1.2");
+    assertThat(CountNames.of(onTheBeat, Meter.COMMON)).hasToString("1.1.2");
     Slot first = new Slot(new Division(0, 1, 4), 2, List.of(new Slot.Part(0, 3)));
-    assertThat(CountNames.count(Meter.COMMON, first)).hasToString("1&");
+    assertThat(CountNames.of(first, Meter.COMMON)).hasToString("1&");
   }
 
   @Test
   void placesWithoutAStroke() {
-    assertThat(CountNames.count(Meter.COMMON, Time.of(3, 16))).hasToString("1a");
-    assertThat(CountNames.count(Meter.COMMON, Time.of(1, 12))).hasToString("1&/3");
-    assertThat(CountNames.count(Meter.COMMON, Time.of(9, 20))).hasToString("2.5/5");
-    assertThat(CountNames.count(SIX_EIGHT, Time.of(1, 8))).hasToString("1&");
-    assertThat(CountNames.count(SIX_EIGHT, Time.of(3, 16))).hasToString("1&/2");
+    assertThat(CountNames.of(Time.of(3, 16), Meter.COMMON)).hasToString("1a");
+    assertThat(CountNames.of(Time.of(1, 12), Meter.COMMON)).hasToString("1&/3");
+    assertThat(CountNames.of(Time.of(9, 20), Meter.COMMON)).hasToString("2.5/5");
+    assertThat(CountNames.of(Time.of(1, 8), SIX_EIGHT)).hasToString("1&");
+    assertThat(CountNames.of(Time.of(3, 16), SIX_EIGHT)).hasToString("1&/2");
     Division triplet = new Division(0, 1, 3);
-    assertThat(CountNames.count(Meter.COMMON, triplet, Time.of(3, 16))).hasToString("1a");
-    assertThat(CountNames.count(Meter.COMMON, triplet, Time.of(1, 24))).hasToString("1.2/6");
+    assertThat(CountNames.of(triplet, Time.of(3, 16), Meter.COMMON)).hasToString("1a");
+    assertThat(CountNames.of(triplet, Time.of(1, 24), Meter.COMMON)).hasToString("1.2/6");
   }
 }
