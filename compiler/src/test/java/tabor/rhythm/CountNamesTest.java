@@ -12,7 +12,7 @@ class CountNamesTest {
   private static List<String> names(Meter meter, int beat, int beats, int slots) {
     Division division = new Division(beat, beats, slots);
     return IntStream.range(0, slots)
-        .mapToObj(i -> CountNames.count(meter, new Slot(division, i, List.of())).toString())
+        .mapToObj(i -> CountNames.of(new Slot(division, i, List.of()), meter).toString())
         .toList();
   }
 
@@ -23,8 +23,7 @@ class CountNamesTest {
     assertThat(names(Meter.COMMON, 1, 1, 3)).containsExactly("2", "2&", "2a");
     assertThat(names(Meter.COMMON, 3, 1, 4)).containsExactly("4", "4e", "4&", "4a");
     assertThat(names(Meter.COMMON, 0, 1, 5)).containsExactly("1", "1.2", "1.3", "1.4", "1.5");
-    assertThat(names(Meter.COMMON, 0, 1, 6))
-        .containsExactly("1", "1.2", "1.3", "1&", "1.5", "1.6");
+    assertThat(names(Meter.COMMON, 0, 1, 6)).containsExactly("1", "1.2", "1.3", "1&", "1.5", "1.6");
     assertThat(names(Meter.COMMON, 0, 1, 9)).contains("1&", "1a").doesNotContain("1e");
     assertThat(names(Meter.COMMON, 0, 1, 12)).containsSequence("1.3", "1e", "1.5", "1.6", "1&");
   }
@@ -34,8 +33,7 @@ class CountNamesTest {
     assertThat(names(SIX_EIGHT, 1, 1, 2)).containsExactly("2", "2&");
     assertThat(names(SIX_EIGHT, 1, 1, 3)).containsExactly("2", "2&", "2a");
     assertThat(names(SIX_EIGHT, 0, 1, 4)).containsExactly("1", "1e", "1&", "1a");
-    assertThat(names(SIX_EIGHT, 0, 1, 6))
-        .containsExactly("1", "1.2", "1&", "1.4", "1a", "1.6");
+    assertThat(names(SIX_EIGHT, 0, 1, 6)).containsExactly("1", "1.2", "1&", "1.4", "1a", "1.6");
     assertThat(names(SIX_EIGHT, 0, 1, 10)).doesNotContain("1&");
   }
 
