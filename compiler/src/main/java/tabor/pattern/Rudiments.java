@@ -145,7 +145,6 @@ public final class Rudiments {
         letter = String.valueOf(c).toLowerCase(Locale.ROOT).charAt(0);
       }
     }
-    return new Place(
-        letter, token.indexOf('>') > 0, small, strokes == 2, token.indexOf('z') > 0);
+    return new Place(letter, token.indexOf('>') > 0, small, strokes == 2, token.indexOf('z') > 0);
   }
 }
