@@ -1,4 +1,4 @@
-package tabor.compile;
+package tabor.resolve;
 
 import org.jspecify.annotations.Nullable;
 import tabor.rhythm.Time;
