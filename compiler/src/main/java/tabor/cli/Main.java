@@ -1,0 +1,87 @@
+package tabor.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import tabor.compile.Options;
+
+/** The program {@code tabor}. */
+public final class Main {
+  private Main() {}
+
+  /** Runs one command and ends the process with its exit code. */
+  public static void main(String[] args) {
+    System.exit(run(args, Io.ofProcess()));
+  }
+
+  /** Runs one command; returns 0, 1 or 2 as {@link ExitCode} says. Never throws. */
+  static int run(String[] args, Io io) {
+    int code;
+    try {
+      code = isPlainCheck(args) ? plainCheck(args, io) : Commands.run(args, io);
+    } catch (Failure e) {
+      code = complain(io, e);
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      code = fault(io, e);
+    }
+    return finish(code, io);
+  }
+
+  /**
+   * True for {@code check} with nothing but files. This is what people type all day: it goes past
+   * the command line parser, which alone would take longer than reading a page.
+   */
+  private static boolean isPlainCheck(String[] args) {
+    if (args.length < 2 || !args[0].equals("check")) {
+      return false;
+    }
+    for (int i = 1; i < args.length; i++) {
+      boolean option = args[i].startsWith("-") && !args[i].equals(SourceReader.STDIN);
+      if (option || args[i].startsWith("@") || args[i].isEmpty()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static int plainCheck(String[] args, Io io) {
+    List<String> files = new ArrayList<>();
+    for (int i = 1; i < args.length; i++) {
+      files.add(args[i]);
+    }
+    return Check.run(io, files, Options.NONE, Check.Style.TEXT, false, null);
+  }
+
+  /** Says why a command cannot go on. */
+  static int complain(Io io, Failure failure) {
+    io.out().flush();
+    io.err().print("tabor: " + failure.getMessage() + "\n");
+    return failure.code();
+  }
+
+  private static int fault(Io io, Throwable fault) {
+    io.out().flush();
+    io.err()
+        .print(
+            "tabor: this went wrong inside Tabor, not in your file: "
+                + fault
+                + "\n       Please report it; with TABOR_TRACE=1 it says where.\n");
+    if (!io.env().getOrDefault("TABOR_TRACE", "").isEmpty()) {
+      fault.printStackTrace(io.err());
+    }
+    return ExitCode.ERRORS;
+  }
+
+  private static int finish(int code, Io io) {
+    io.out().flush();
+    IOException trouble = io.outTrouble().first();
+    int end = code;
+    if (trouble != null && !io.outTrouble().readerGone()) {
+      io.err()
+          .print("tabor: cannot write the output: " + SourceReader.reason(trouble) + "\n");
+      end = Math.max(code, ExitCode.ERRORS);
+    }
+    io.err().flush();
+    return end;
+  }
+}

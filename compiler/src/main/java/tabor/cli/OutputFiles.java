@@ -1,0 +1,102 @@
+package tabor.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Arrays;
+
+/**
+ * Writes outputs. A file appears whole or not at all: its bytes go to a neighbour first, which then
+ * takes its name in one move. An output that already has these bytes is left alone with its time
+ * stamp, and one that cannot be replaced stays as it was.
+ */
+final class OutputFiles {
+  private OutputFiles() {}
+
+  /** What became of an output. */
+  enum Outcome {
+    /** It was not there. */
+    NEW,
+    /** It was there with other bytes. */
+    CHANGED,
+    /** It was there with these bytes. */
+    UNCHANGED
+  }
+
+  /** Makes a folder and those above it; fails with a sentence for the person who named it. */
+  static void makeFolder(Path folder) {
+    try {
+      Files.createDirectories(folder);
+    } catch (FileAlreadyExistsException e) {
+      throw Failure.outside("cannot write into " + folder + ": it is a file, not a folder");
+    } catch (IOException e) {
+      throw Failure.outside(
+          "cannot make the folder " + folder + ": " + SourceReader.reason(e));
+    }
+  }
+
+  /** Writes one output; fails with a sentence that names it, and leaves nothing half done. */
+  static Outcome write(Path file, byte[] bytes) {
+    try {
+      return put(file, bytes);
+    } catch (IOException e) {
+      throw Failure.outside("cannot write " + file + ": " + SourceReader.reason(e));
+    }
+  }
+
+  private static Outcome put(Path file, byte[] bytes) throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new IOException("a folder has this name");
+    }
+    boolean there = Files.exists(file);
+    if (there && Files.size(file) == bytes.length && Arrays.equals(Files.readAllBytes(file), bytes)) {
+      return Outcome.UNCHANGED;
+    }
+    // Behind a link the file itself is replaced, and the link stays.
+    Path real = there ? file.toRealPath() : file;
+    if (there && !Files.isWritable(real)) {
+      throw new AccessDeniedException(file.toString());
+    }
+    Path beside = neighbour(real);
+    try {
+      try (OutputStream to =
+          Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        to.write(bytes);
+      }
+      if (there) {
+        keepPermissions(real, beside);
+      }
+      move(beside, real);
+    } finally {
+      Files.deleteIfExists(beside);
+    }
+    return there ? Outcome.CHANGED : Outcome.NEW;
+  }
+
+  private static Path neighbour(Path file) {
+    String name = "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part";
+    return file.resolveSibling(name);
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (view != null) {
+      view.setPermissions(Files.getPosixFilePermissions(from));
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package tabor.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import tabor.compile.Compiled;
+import tabor.compile.Options;
+import tabor.diagnostic.Diagnostic;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+import tabor.groove.Levels;
+import tabor.kit.Kits;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+import tabor.source.Passage;
+
+/** From a path to what was compiled: reads, compiles, and turns what cannot be read into a result. */
+final class Toolchain {
+  private final Io io;
+  private final Options options;
+
+  Toolchain(Io io, Options options) {
+    this.io = io;
+    this.options = options;
+  }
+
+  /** Compiles one file, or standard input for {@code -}. */
+  Compiled compile(Path file) {
+    SourceReader.Read read = SourceReader.read(file, io.in());
+    Diagnostic problem = read.problem();
+    return problem == null ? compile(file, read.text()) : unread(file, read.text(), problem);
+  }
+
+  private Compiled compile(Path file, String text) {
+    throw Failure.outside("nothing can be compiled yet: " + file + options + text.length());
+  }
+
+  private static Compiled unread(Path file, String text, Diagnostic problem) {
+    Passage passage = problem.spot().passage();
+    Groove.Setting setting =
+        new Groove.Setting(
+            Meter.COMMON,
+            Kits.FIVE_PIECE,
+            new Tempo(Time.of(1, 4), Time.of(90)),
+            Feel.STRAIGHT,
+            Levels.DEFAULT,
+            true,
+            true);
+    String name = SourceFiles.lessonName(file);
+    return new Compiled(
+        file,
+        text,
+        new Lesson(name, name, null, setting, List.of()),
+        List.of(),
+        List.of(problem),
+        Map.of(passage, new Compiled.Where(file, 0)));
+  }
+}

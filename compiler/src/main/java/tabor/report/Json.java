@@ -1,0 +1,69 @@
+package tabor.report;
+
+import com.google.gson.stream.JsonWriter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import org.jspecify.annotations.Nullable;
+
+/** Writes JSON into a string: fields in the order written, two spaces of indentation. */
+final class Json {
+  private final StringWriter text = new StringWriter();
+  private final JsonWriter writer = new JsonWriter(text);
+
+  Json() {
+    writer.setIndent("  ");
+    writer.setHtmlSafe(false);
+  }
+
+  /** A step that may write. */
+  interface Step {
+    void run() throws IOException;
+  }
+
+  private Json tried(Step step) {
+    try {
+      step.run();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return this;
+  }
+
+  Json object(Runnable inside) {
+    tried(writer::beginObject);
+    inside.run();
+    return tried(writer::endObject);
+  }
+
+  Json object(String name, Runnable inside) {
+    tried(() -> writer.name(name));
+    return object(inside);
+  }
+
+  Json array(String name, Runnable inside) {
+    tried(() -> writer.name(name).beginArray());
+    inside.run();
+    return tried(writer::endArray);
+  }
+
+  /** A text field; left out where the value is null. */
+  Json text(String name, @Nullable String value) {
+    return value == null ? this : tried(() -> writer.name(name).value(value));
+  }
+
+  /** A number field; left out where the value is null. */
+  Json number(String name, @Nullable Integer value) {
+    return value == null ? this : tried(() -> writer.name(name).value(value));
+  }
+
+  Json flag(String name, boolean value) {
+    return tried(() -> writer.name(name).value(value));
+  }
+
+  /** What was written, with a line end. */
+  @Override
+  public String toString() {
+    return text + "\n";
+  }
+}
