@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
-import tabor.compile.Options;
+import tabor.resolve.Options;
 import tabor.report.JsonReport;
 import tabor.report.SarifReport;
 import tabor.report.TextReport;

@@ -65,8 +65,7 @@ final class Commands {
         });
     line.setOut(new PrintWriter(io.out(), false, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(io.err(), false, StandardCharsets.UTF_8));
-    line.setColorScheme(
-        CommandLine.Help.defaultColorScheme(io.colourOut() ? Ansi.ON : Ansi.OFF));
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(io.colourOut() ? Ansi.ON : Ansi.OFF));
     line.setExpandAtFiles(false);
     line.setAbbreviatedOptionsAllowed(false);
     line.setUsageHelpWidth(90);
@@ -85,8 +84,7 @@ final class Commands {
     io.err().print("tabor: " + wrong.getMessage() + "\n");
     PrintWriter err = wrong.getCommandLine().getErr();
     CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err);
-    err.print(
-        wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help says how.\n");
+    err.print(wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help says how.\n");
     err.flush();
     return ExitCode.USAGE;
   }

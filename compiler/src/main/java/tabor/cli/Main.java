@@ -3,7 +3,7 @@ package tabor.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import tabor.compile.Options;
+import tabor.resolve.Options;
 
 /** The program {@code tabor}. */
 public final class Main {
@@ -77,8 +77,7 @@ public final class Main {
     IOException trouble = io.outTrouble().first();
     int end = code;
     if (trouble != null && !io.outTrouble().readerGone()) {
-      io.err()
-          .print("tabor: cannot write the output: " + SourceReader.reason(trouble) + "\n");
+      io.err().print("tabor: cannot write the output: " + SourceReader.reason(trouble) + "\n");
       end = Math.max(code, ExitCode.ERRORS);
     }
     io.err().flush();

@@ -37,8 +37,7 @@ final class OutputFiles {
     } catch (FileAlreadyExistsException e) {
       throw Failure.outside("cannot write into " + folder + ": it is a file, not a folder");
     } catch (IOException e) {
-      throw Failure.outside(
-          "cannot make the folder " + folder + ": " + SourceReader.reason(e));
+      throw Failure.outside("cannot make the folder " + folder + ": " + SourceReader.reason(e));
     }
   }
 
@@ -56,7 +55,9 @@ final class OutputFiles {
       throw new IOException("a folder has this name");
     }
     boolean there = Files.exists(file);
-    if (there && Files.size(file) == bytes.length && Arrays.equals(Files.readAllBytes(file), bytes)) {
+    if (there
+        && Files.size(file) == bytes.length
+        && Arrays.equals(Files.readAllBytes(file), bytes)) {
       return Outcome.UNCHANGED;
     }
     // Behind a link the file itself is replaced, and the link stays.

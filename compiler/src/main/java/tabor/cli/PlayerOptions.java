@@ -2,10 +2,12 @@ package tabor.cli;
 
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import tabor.compile.Options;
+import tabor.resolve.Options;
 import tabor.rhythm.Time;
 
-/** The options that say who plays, on what and how fast: a mix-in of every command that compiles. */
+/**
+ * The options that say who plays, on what and how fast: a mix-in of every command that compiles.
+ */
 final class PlayerOptions {
   @Option(
       names = "--tempo",

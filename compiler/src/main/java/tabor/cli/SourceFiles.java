@@ -55,8 +55,7 @@ final class SourceFiles {
     try (DirectoryStream<Path> listed = Files.newDirectoryStream(folder)) {
       listed.forEach(children::add);
     } catch (IOException e) {
-      throw Failure.outside(
-          "the folder " + folder + " cannot be read: " + SourceReader.reason(e));
+      throw Failure.outside("the folder " + folder + " cannot be read: " + SourceReader.reason(e));
     }
     children.sort(Comparator.comparing(child -> child.getFileName().toString()));
     for (Path child : children) {

@@ -96,7 +96,9 @@ final class SourceReader {
     int bad = Math.max(1, result.isError() ? result.length() : 1);
     String rest =
         new String(
-            bytes, Math.min(bytes.length, at + bad), bytes.length - Math.min(bytes.length, at + bad),
+            bytes,
+            Math.min(bytes.length, at + bad),
+            bytes.length - Math.min(bytes.length, at + bad),
             StandardCharsets.UTF_8);
     String text = out + "\uFFFD" + rest;
     boolean wide =
@@ -109,8 +111,7 @@ final class SourceReader {
         Diagnostic.of(
                 Code.NOT_UTF8,
                 new Spot(passage, new Span(start, start + 1)),
-                String.format(
-                    "byte %d of this file, %02X, is not UTF-8", at + 1, bytes[at] & 0xFF))
+                String.format("byte %d of this file, %02X, is not UTF-8", at + 1, bytes[at] & 0xFF))
             .help(
                 wide
                     ? "The file is UTF-16. Save it again with the encoding UTF-8."

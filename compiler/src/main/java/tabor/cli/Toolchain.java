@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import tabor.compile.Compiled;
-import tabor.compile.Options;
+import tabor.resolve.Options;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
@@ -16,7 +16,9 @@ import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.source.Passage;
 
-/** From a path to what was compiled: reads, compiles, and turns what cannot be read into a result. */
+/**
+ * From a path to what was compiled: reads, compiles, and turns what cannot be read into a result.
+ */
 final class Toolchain {
   private final Io io;
   private final Options options;

@@ -88,8 +88,7 @@ public final class JsonReport {
     Found found = view.find(spot);
     json.text("file", found.file().toString());
     json.object(
-        "start",
-        () -> json.number("line", found.line() + 1).number("column", found.column() + 1));
+        "start", () -> json.number("line", found.line() + 1).number("column", found.column() + 1));
     json.object(
         "end",
         () -> json.number("line", found.endLine() + 1).number("column", found.endColumn() + 1));

@@ -50,9 +50,7 @@ public final class SarifReport {
   }
 
   private List<Diagnostic> shown(Compiled file) {
-    return file.diagnostics().stream()
-        .filter(d -> hints || d.severity() != Severity.HINT)
-        .toList();
+    return file.diagnostics().stream().filter(d -> hints || d.severity() != Severity.HINT).toList();
   }
 
   private String write(List<Compiled> files) {
