@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
-import tabor.resolve.Options;
 import tabor.report.JsonReport;
 import tabor.report.SarifReport;
 import tabor.report.TextReport;
+import tabor.resolve.Options;
 
 /** The work of {@code tabor check}. */
 final class Check {

@@ -17,17 +17,10 @@ public final class CountNames {
    * place of a group. The first place of a group is called by its slot alone.
    */
   public static Count of(Slot slot, Meter meter) {
-<<<<<<< HEAD
     Count top = of(slot.division(), slot.start(meter), meter);
     int last = slot.parts().size();
     while (last > 0 && slot.parts().get(last - 1).index() == 0) {
       last--;
-=======
-    Count top = slot.division().beats() == 1 ? within(slot, meter) : acrossBeats(slot, meter);
-    int deepest = slot.parts().size();
-    while (deepest > 0 && slot.parts().get(deepest - 1).index() == 0) {
-      deepest--;
->>>>>>> 0964d19 (Format)
     }
     if (last == 0 || top.division() != 0) {
       return top;
