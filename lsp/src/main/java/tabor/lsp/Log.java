@@ -1,0 +1,45 @@
+package tabor.lsp;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
+
+/** Where the server writes what nobody asked for: a file, or nothing. Never standard output. */
+final class Log {
+  /** Writes nothing. */
+  static final Log NONE = new Log(null);
+
+  private final @Nullable PrintStream out;
+
+  private Log(@Nullable PrintStream out) {
+    this.out = out;
+  }
+
+  /** A log at the end of a file. */
+  static Log to(Path file) throws IOException {
+    return new Log(
+        new PrintStream(
+            new java.io.FileOutputStream(file.toFile(), true), true, StandardCharsets.UTF_8));
+  }
+
+  /** Writes a line. */
+  void say(String line) {
+    if (out != null) {
+      out.println(LocalTime.now().truncatedTo(ChronoUnit.MILLIS) + " " + line);
+    }
+  }
+
+  /** Writes what went wrong, with its trace. */
+  void say(String line, Throwable problem) {
+    if (out != null) {
+      synchronized (out) {
+        say(line);
+        problem.printStackTrace(out);
+      }
+    }
+  }
+}

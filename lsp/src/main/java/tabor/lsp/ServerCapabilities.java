@@ -1,0 +1,36 @@
+package tabor.lsp;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+
+/**
+ * The answer to {@code initialize}. Written as JSON, since building it from LSP4J's classes would
+ * load all of them before the first answer.
+ */
+final class ServerCapabilities {
+  private ServerCapabilities() {}
+
+  private static final String WHAT =
+      """
+      {
+        "textDocumentSync": {"openClose": true, "change": 2, "save": {"includeText": false}},
+        "diagnosticProvider": {
+          "identifier": "tabor", "interFileDependencies": true, "workspaceDiagnostics": false},
+        "workspace": {
+          "workspaceFolders": {"supported": true, "changeNotifications": true}}
+      }
+      """;
+
+  /** The whole answer. */
+  static JsonObject answer(PositionEncoding encoding, String version) {
+    JsonObject capabilities = JsonParser.parseString(WHAT).getAsJsonObject();
+    capabilities.addProperty("positionEncoding", encoding.word());
+    JsonObject info = new JsonObject();
+    info.addProperty("name", "tabor-lsp");
+    info.addProperty("version", version);
+    JsonObject answer = new JsonObject();
+    answer.add("capabilities", capabilities);
+    answer.add("serverInfo", info);
+    return answer;
+  }
+}
