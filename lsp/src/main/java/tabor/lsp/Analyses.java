@@ -11,8 +11,9 @@ import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 
 /**
- * What the compiler made of each open file. Used by the worker alone, {@link #outdate} excepted: the
- * compiler keeps what it made of a file, so that the next version costs no more than what changed.
+ * What the compiler made of each open file. Used by the worker alone, {@link #outdate} excepted:
+ * the compiler keeps what it made of a file, so that the next version costs no more than what
+ * changed.
  */
 final class Analyses {
   private final Map<Path, Entry> entries = new HashMap<>();
@@ -46,7 +47,12 @@ final class Analyses {
     java.util.List<tabor.diagnostic.Diagnostic> ds = new java.util.ArrayList<>();
     tabor.source.Passage pas = new tabor.source.Passage(text);
     int at = text.indexOf("}}");
-    if (at >= 0) ds.add(tabor.diagnostic.Diagnostic.of(tabor.diagnostic.Code.SYNTAX, new tabor.source.Spot(pas, new tabor.source.Span(at, at + 2)), "two braces"));
+    if (at >= 0)
+      ds.add(
+          tabor.diagnostic.Diagnostic.of(
+              tabor.diagnostic.Code.SYNTAX,
+              new tabor.source.Spot(pas, new tabor.source.Span(at, at + 2)),
+              "two braces"));
     return new Compiled(path, text, null, List.of(), ds, Map.of(pas, new Compiled.Where(path, 0)));
   }
 

@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 
 /**
- * Diagnostics: pushed after every change, or kept ready for a client that pulls them. All of it runs
- * on the worker, which takes the newest text each time: a result for an older text can not come
- * after one for a newer.
+ * Diagnostics: pushed after every change, or kept ready for a client that pulls them. All of it
+ * runs on the worker, which takes the newest text each time: a result for an older text can not
+ * come after one for a newer.
  */
 final class Checks {
   private final Session session;
@@ -67,9 +67,7 @@ final class Checks {
                 session.analyses().forget(document.path());
                 told.remove(document.path());
                 if (!pulls()) {
-                  session
-                      .client()
-                      .publish(new PublishDiagnosticsParams(document.uri(), List.of()));
+                  session.client().publish(new PublishDiagnosticsParams(document.uri(), List.of()));
                 }
                 checkDependents(document.path());
               }
@@ -97,7 +95,9 @@ final class Checks {
         different |= tell(other, false);
       }
     }
-    if (different && pulls() && session.capabilities().has("workspace", "diagnostics", "refreshSupport")) {
+    if (different
+        && pulls()
+        && session.capabilities().has("workspace", "diagnostics", "refreshSupport")) {
       session.client().refresh("diagnostic");
     }
   }
@@ -111,8 +111,7 @@ final class Checks {
       session
           .client()
           .publish(
-              new PublishDiagnosticsParams(
-                  document.uri(), now.diagnostics, document.version()));
+              new PublishDiagnosticsParams(document.uri(), now.diagnostics, document.version()));
     }
     return different;
   }
@@ -146,7 +145,9 @@ final class Checks {
     return new DocumentDiagnosticReport(full);
   }
 
-  /** Compiles a text that has one of everything, so that the first keystroke finds it all loaded. */
+  /**
+   * Compiles a text that has one of everything, so that the first keystroke finds it all loaded.
+   */
   void warmUp() {
     // Filled in with the compiler.
   }

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the client said it can do. Kept as the JSON it came as: reading it into LSP4J's classes would
- * load some three hundred of them before the first answer, for a dozen facts.
+ * What the client said it can do. Kept as the JSON it came as: reading it into LSP4J's classes
+ * would load some three hundred of them before the first answer, for a dozen facts.
  */
 final class ClientCapabilities {
   private final JsonObject json;

@@ -9,8 +9,8 @@ final class ParentWatch {
   private ParentWatch() {}
 
   /**
-   * Watches a process. One that cannot be seen from here at the start, as from another container, is
-   * not watched.
+   * Watches a process. One that cannot be seen from here at the start, as from another container,
+   * is not watched.
    */
   static void watch(long pid, Runnable gone) {
     Optional<ProcessHandle> client = ProcessHandle.of(pid);

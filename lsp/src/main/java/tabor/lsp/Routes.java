@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which method is answered by what. A plain table in place of LSP4J's annotated interfaces: those
- * are read by reflection, method by method, before the first message can be, which is a good part of
- * the time an editor waits for its server.
+ * are read by reflection, method by method, before the first message can be, which is a good part
+ * of the time an editor waits for its server.
  */
 final class Routes {
   /** Answers a request. */

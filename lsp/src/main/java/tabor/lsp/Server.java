@@ -12,9 +12,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.jspecify.annotations.Nullable;
 
-/**
- * The life of a session: what may be asked when. Everything else is in {@link Routes}.
- */
+/** The life of a session: what may be asked when. Everything else is in {@link Routes}. */
 final class Server implements Endpoint {
   private enum State {
     NEW,

@@ -1,6 +1,5 @@
 package tabor.lsp;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
@@ -29,7 +28,9 @@ final class Sync {
     routes.told("workspace/didChangeConfiguration", Object.class, params -> {});
     routes.told("workspace/didChangeWatchedFiles", DidChangeWatchedFilesParams.class, this::onDisk);
     routes.told(
-        "workspace/didChangeWorkspaceFolders", DidChangeWorkspaceFoldersParams.class, this::folders);
+        "workspace/didChangeWorkspaceFolders",
+        DidChangeWorkspaceFoldersParams.class,
+        this::folders);
   }
 
   private void opened(DidOpenTextDocumentParams params) {
@@ -43,7 +44,9 @@ final class Sync {
             .documents()
             .change(params.getTextDocument(), params.getContentChanges(), session.encoding());
     if (after.isEmpty()) {
-      session.log().say("a change of a file that is not open: " + params.getTextDocument().getUri());
+      session
+          .log()
+          .say("a change of a file that is not open: " + params.getTextDocument().getUri());
       return;
     }
     session.checks().touched(after.get().path());

@@ -18,9 +18,7 @@ final class Uris {
     }
     try {
       return Optional.of(Path.of(new URI(uri)).toAbsolutePath().normalize());
-    } catch (URISyntaxException
-        | IllegalArgumentException
-        | FileSystemNotFoundException e) {
+    } catch (URISyntaxException | IllegalArgumentException | FileSystemNotFoundException e) {
       return loose(uri);
     }
   }

@@ -63,7 +63,10 @@ final class Workspace {
         return Optional.empty();
       }
       return Optional.of(
-          StandardCharsets.UTF_8.newDecoder().decode(java.nio.ByteBuffer.wrap(Files.readAllBytes(path))).toString());
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .decode(java.nio.ByteBuffer.wrap(Files.readAllBytes(path)))
+              .toString());
     } catch (IOException e) {
       return Optional.empty();
     }
@@ -111,7 +114,8 @@ final class Workspace {
               boolean skipped =
                   !dir.equals(folder)
                       && name != null
-                      && (name.toString().startsWith(".") || name.toString().equals("node_modules"));
+                      && (name.toString().startsWith(".")
+                          || name.toString().equals("node_modules"));
               return skipped ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
             }
 
@@ -120,7 +124,9 @@ final class Workspace {
               if (file.toString().endsWith(".tabor") && attributes.isRegularFile()) {
                 found.add(file);
               }
-              return found.size() < MOST_FILES ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
+              return found.size() < MOST_FILES
+                  ? FileVisitResult.CONTINUE
+                  : FileVisitResult.TERMINATE;
             }
 
             @Override

@@ -99,8 +99,7 @@ final class Editor implements LanguageClient, AutoCloseable {
             .fromJson(json, ClientCapabilities.class));
     params.setWorkspaceFolders(
         List.of(new WorkspaceFolder(folder.toUri().toString(), folder.getFileName().toString())));
-    editor.initialized =
-        editor.server.initialize(params).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    editor.initialized = editor.server.initialize(params).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
     editor.server.initialized(new InitializedParams());
     return editor;
   }
@@ -234,8 +233,7 @@ final class Editor implements LanguageClient, AutoCloseable {
   static String apply(String text, List<? extends TextEdit> edits) {
     List<TextEdit> ordered = new ArrayList<>(edits);
     ordered.sort(
-        (a, b) ->
-            offset(text, b.getRange().getStart()) - offset(text, a.getRange().getStart()));
+        (a, b) -> offset(text, b.getRange().getStart()) - offset(text, a.getRange().getStart()));
     String now = text;
     int limit = text.length();
     for (TextEdit edit : ordered) {

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 class LifeTest {
   private static final String INITIALIZE =
       """
-      {"jsonrpc":"2.0","id":1,"method":"initialize","params":{"capabilities":{}}}""";
+      {"jsonrpc":"2.0","id":1,"method":"initialize","params":{"capabilities":{}}}\
+      """;
   private static final String SHUTDOWN = "{\"jsonrpc\":\"2.0\",\"id\":99,\"method\":\"shutdown\"}";
   private static final String EXIT = "{\"jsonrpc\":\"2.0\",\"method\":\"exit\"}";
 
@@ -79,8 +80,10 @@ class LifeTest {
 
   @Test
   void nothingIsAnsweredBeforeInitializeOrAfterShutdown() {
-    String hover = "{\"jsonrpc\":\"2.0\",\"id\":%d,\"method\":\"textDocument/hover\",\"params\":%s}";
-    String params = "{\"textDocument\":{\"uri\":\"file:///a\"},\"position\":{\"line\":0,\"character\":0}}";
+    String hover =
+        "{\"jsonrpc\":\"2.0\",\"id\":%d,\"method\":\"textDocument/hover\",\"params\":%s}";
+    String params =
+        "{\"textDocument\":{\"uri\":\"file:///a\"},\"position\":{\"line\":0,\"character\":0}}";
     Ended ended =
         run(
             framed(hover.formatted(5, params)),
@@ -99,7 +102,8 @@ class LifeTest {
     Ended ended =
         run(
             framed(INITIALIZE),
-            framed("{\"jsonrpc\":\"2.0\",\"id\":7,\"method\":\"textDocument/makeTea\",\"params\":{}}"),
+            framed(
+                "{\"jsonrpc\":\"2.0\",\"id\":7,\"method\":\"textDocument/makeTea\",\"params\":{}}"),
             framed("{\"jsonrpc\":\"2.0\",\"method\":\"$/whatever\",\"params\":[1]}"),
             framed("{\"jsonrpc\":\"2.0\",\"id\":8,\"method\":\"textDocument/diagnostic\"}"),
             framed(SHUTDOWN),
@@ -117,7 +121,8 @@ class LifeTest {
             framed("{\"jsonrpc\":\"2.0\",\"id\":"),
             framed("[1,2"),
             framed("true"),
-            framed("{\"jsonrpc\":\"2.0\",\"id\":3,\"method\":\"textDocument/didOpen\",\"params\":17}"),
+            framed(
+                "{\"jsonrpc\":\"2.0\",\"id\":3,\"method\":\"textDocument/didOpen\",\"params\":17}"),
             framed("{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didOpen\",\"params\":{}}"),
             framed("{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didChange\",\"params\":null}"),
             framed("{\"jsonrpc\":\"2.0\",\"id\":123,\"result\":null}"),

@@ -46,7 +46,9 @@ class TextLinesTest {
     TextLines lines = TextLines.of(text);
     int at = Math.min(offset, text.length());
     boolean insidePair =
-        at > 0 && at < text.length() && Character.isLowSurrogate(text.charAt(at))
+        at > 0
+            && at < text.length()
+            && Character.isLowSurrogate(text.charAt(at))
             && Character.isHighSurrogate(text.charAt(at - 1));
     boolean insideLineEnd = at > lines.lineEnd(lines.lineOf(at));
     if (!insidePair && !insideLineEnd) {
