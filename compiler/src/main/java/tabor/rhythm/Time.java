@@ -171,7 +171,9 @@ public record Time(long num, long den) implements Comparable<Time> {
     if (den == other.den) {
       return Long.compare(num, other.num);
     }
-    return Long.compare(Math.multiplyExact(num, other.den), Math.multiplyExact(other.num, den));
+    // Both products to 128 bits: an order never overflows.
+    int high = Long.compare(Math.multiplyHigh(num, other.den), Math.multiplyHigh(other.num, den));
+    return high != 0 ? high : Long.compareUnsigned(num * other.den, other.num * den);
   }
 
   /** {@code 3/16}, or {@code 2} for a whole number. */

@@ -1,0 +1,94 @@
+package tabor.perform;
+
+import java.util.ArrayList;
+import java.util.List;
+import tabor.groove.Chart.Click;
+import tabor.groove.Groove;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Time;
+
+/**
+ * The click and the count-in: wood blocks, which General MIDI has and no kit of ours uses; the high
+ * one on the first beat of a bar, the low one elsewhere, softer between the beats. The click swings
+ * with the music.
+ */
+final class Clicks {
+  private static final int HIGH = 76;
+  private static final int LOW = 77;
+  private static final Time LENGTH = Time.of(1, 64);
+
+  private Clicks() {}
+
+  /** The beats of a count-in. It stops where the pickup after it begins. */
+  static void countIn(Placing placing, int index, Stretch stretch) {
+    List<Time> beats = places(stretch.meter(), Click.ON);
+    for (int bar = 1 - stretch.bars(); bar <= 0; bar++) {
+      for (Time at : beats) {
+        Time start = stretch.barline(bar).plus(at);
+        if (start.before(stretch.end())) {
+          placing.add(sound(Sound.Kind.COUNT_IN, at.sign() == 0, 100, start, index, bar, at));
+        }
+      }
+    }
+  }
+
+  /** The click through a section or a rest. */
+  static void under(Placing placing, int index, Stretch stretch, Click click) {
+    Groove groove = stretch.groove();
+    Swing swing =
+        new Swing(stretch.meter(), stretch.feel(), groove == null ? List.of() : groove.strokes());
+    List<Time> beats = places(stretch.meter(), Click.ON);
+    List<Time> places = places(stretch.meter(), click);
+    for (int bar = stretch.pickup().sign() > 0 ? 0 : 1; bar <= stretch.bars(); bar++) {
+      for (Time at : places) {
+        Time start = stretch.barline(bar).plus(sounded(stretch.meter(), swing, bar, at));
+        if (!start.before(stretch.start())) {
+          int loud = beats.contains(at) ? 80 : 50;
+          placing.add(sound(Sound.Kind.CLICK, at.sign() == 0, loud, start, index, bar, at));
+        }
+      }
+    }
+  }
+
+  private static Sound sound(
+      Sound.Kind kind, boolean first, int velocity, Time start, int index, int bar, Time at) {
+    return new Sound(
+        kind,
+        null,
+        null,
+        first ? HIGH : LOW,
+        first ? 110 : velocity,
+        start,
+        LENGTH,
+        0,
+        index,
+        bar,
+        at,
+        null);
+  }
+
+  private static List<Time> places(Meter meter, Click click) {
+    List<Time> found = new ArrayList<>();
+    switch (click) {
+      case OFF -> {}
+      case ON -> {
+        for (int i = 0; i < meter.beatCount(); i++) {
+          found.add(meter.beatStart(i));
+        }
+      }
+      case QUARTERS, EIGHTHS -> {
+        Time step = Time.of(1, click == Click.QUARTERS ? 4 : 8);
+        for (Time at = Time.ZERO; at.before(meter.bar()); at = at.plus(step)) {
+          found.add(at);
+        }
+      }
+    }
+    return found;
+  }
+
+  private static Time sounded(Meter meter, Swing swing, int bar, Time at) {
+    int beat = meter.beatAt(at);
+    Time in = at.minus(meter.beatStart(beat)).over(meter.beat(beat));
+    return Long.bitCount(in.den()) == 1 ? swing.even(bar, at) : at;
+  }
+}

@@ -1,0 +1,63 @@
+package tabor.perform;
+
+import java.util.Comparator;
+import java.util.List;
+import tabor.rhythm.Time;
+
+/**
+ * Everything that sounds, in order of time.
+ *
+ * @param stretches the runs it is made of, without gaps, in order; never empty
+ * @param sounds ordered by start, then limb (clicks last), then key
+ * @param length from the start to the last barline, in whole notes
+ */
+public record Performance(List<Stretch> stretches, List<Sound> sounds, Time length) {
+  static final Comparator<Sound> ORDER =
+      Comparator.comparing(Sound::start)
+          .thenComparingInt(s -> rank(s))
+          .thenComparingInt(Sound::key)
+          .thenComparing(Sound::kind);
+
+  /** Copies the lists. */
+  public Performance {
+    stretches = List.copyOf(stretches);
+    sounds = List.copyOf(sounds);
+  }
+
+  private static int rank(Sound sound) {
+    return sound.limb() == null ? 4 : sound.limb().ordinal();
+  }
+
+  /** The stretch that a place lies in; after the end the last one. */
+  public Stretch stretchAt(Time position) {
+    int low = 0;
+    int high = stretches.size() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (position.before(stretches.get(middle).start())) {
+        high = middle - 1;
+      } else {
+        low = middle;
+      }
+    }
+    return stretches.get(low);
+  }
+
+  /**
+   * Microseconds from the start of the performance to a place, rounded once. Between two changes of
+   * tempo the reckoning is exact; each change is placed to the nearest picosecond.
+   */
+  public long micros(Time position) {
+    return micros(stretchAt(position), position);
+  }
+
+  /** Microseconds from the start to the end. */
+  public long lengthMicros() {
+    return micros(length);
+  }
+
+  static long micros(Stretch stretch, Time position) {
+    long picos = stretch.picos() + Clock.picos(position.minus(stretch.start()), stretch.tempo());
+    return Math.floorDiv(picos + 500_000, 1_000_000);
+  }
+}

@@ -1,0 +1,136 @@
+package tabor.perform;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/**
+ * Plays grooves, steps and charts.
+ *
+ * <p>A count-in stops before the pickup of the section after it: one bar of 4/4 before a pickup of
+ * one beat is three clicks. A section that follows itself in a chart goes round without its pickup;
+ * wherever something else stood before it, the pickup is played.
+ */
+public final class Performer {
+  /** The longest chart that is played. */
+  public static final long LONGEST_SECONDS = 24 * 60 * 60;
+
+  /** What a section sounded like the last time it was played. */
+  private record Known(Tempo tempo, Feel feel, List<SectionSounds.Local> sounds) {}
+
+  private Performer() {}
+
+  /** A groove or step once through, after so many bars of count-in; 0 for none. */
+  public static Performance once(Groove groove, int countIn) {
+    Groove.Setting setting = groove.setting();
+    List<Leg> legs = new ArrayList<>();
+    if (countIn > 0) {
+      legs.add(Leg.countIn(countIn, groove, setting.tempo(), groove.pickup()));
+    }
+    legs.add(Leg.section(groove, setting.tempo(), setting.feel(), true, Chart.Click.OFF));
+    return play(legs, false);
+  }
+
+  /**
+   * A groove or step as a loop: one time round, its pickup left out, as it sounds in the middle of
+   * many. Small strokes before its first beat stand at its end, and what rings on there is cut off
+   * by what comes after the turn, so that such a sound may end after the performance does.
+   */
+  public static Performance round(Groove groove) {
+    Groove.Setting setting = groove.setting();
+    return play(
+        List.of(Leg.section(groove, setting.tempo(), setting.feel(), false, Chart.Click.OFF)),
+        true);
+  }
+
+  /**
+   * A chart from beginning to end. A chart that plays nothing is one bar of rest.
+   *
+   * @throws IllegalArgumentException if it lasts longer than {@link #LONGEST_SECONDS}
+   */
+  public static Performance chart(Chart chart) {
+    if (seconds(chart) > LONGEST_SECONDS) {
+      throw new IllegalArgumentException("the chart " + chart.name() + " is too long to play");
+    }
+    List<Leg> legs = new ArrayList<>();
+    for (ChartWalk.Passage passage : ChartWalk.of(chart)) {
+      for (long i = 0; i < passage.times(); i++) {
+        legs.addAll(passage.legs());
+      }
+    }
+    if (legs.isEmpty()) {
+      Tempo tempo = new Tempo(Time.of(1, 4), Time.of(90));
+      legs.add(
+          new Leg(Stretch.Kind.REST, null, tempo, Feel.STRAIGHT, 1, Time.ZERO, Chart.Click.OFF));
+    }
+    return play(legs, false);
+  }
+
+  /**
+   * How long a chart lasts in seconds, rounded up, reckoned without playing it out; {@link
+   * Long#MAX_VALUE} if it is longer than that.
+   */
+  public static long seconds(Chart chart) {
+    BigInteger sum = BigInteger.ZERO;
+    for (ChartWalk.Passage passage : ChartWalk.of(chart)) {
+      BigInteger once = BigInteger.ZERO;
+      for (Leg leg : passage.legs()) {
+        once = once.add(BigInteger.valueOf(Clock.picos(leg.length(), leg.tempo())));
+      }
+      sum = sum.add(once.multiply(BigInteger.valueOf(passage.times())));
+    }
+    BigInteger second = BigInteger.valueOf(Clock.SECOND);
+    BigInteger up = sum.add(second.subtract(BigInteger.ONE)).divide(second);
+    return up.min(BigInteger.valueOf(Long.MAX_VALUE)).longValueExact();
+  }
+
+  private static Performance play(List<Leg> legs, boolean round) {
+    List<Stretch> stretches = new ArrayList<>();
+    Time start = Time.ZERO;
+    long picos = 0;
+    for (Leg leg : legs) {
+      Stretch stretch = leg.at(start, picos);
+      stretches.add(stretch);
+      start = stretch.end();
+      picos += Clock.picos(stretch.length(), stretch.tempo());
+    }
+    Placing placing = new Placing(stretches, round);
+    Map<String, Known> known = new HashMap<>();
+    for (int i = 0; i < legs.size(); i++) {
+      Stretch stretch = stretches.get(i);
+      if (stretch.kind() == Stretch.Kind.COUNT_IN) {
+        Clicks.countIn(placing, i, stretch);
+        continue;
+      }
+      Groove groove = stretch.groove();
+      if (stretch.kind() == Stretch.Kind.SECTION && groove != null) {
+        placing.add(i, sounds(known, groove, stretch));
+      }
+      Clicks.under(placing, i, stretch, legs.get(i).click());
+    }
+    return placing.finished();
+  }
+
+  private static List<SectionSounds.Local> sounds(
+      Map<String, Known> known, Groove groove, Stretch stretch) {
+    Known last = known.get(groove.name());
+    if (last == null
+        || !last.tempo().equals(stretch.tempo())
+        || !last.feel().equals(stretch.feel())) {
+      last =
+          new Known(
+              stretch.tempo(),
+              stretch.feel(),
+              SectionSounds.of(groove, stretch.tempo(), stretch.feel()));
+      known.put(groove.name(), last);
+    }
+    return last.sounds();
+  }
+}

@@ -1,0 +1,187 @@
+package tabor.perform;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Groove;
+import tabor.groove.Level;
+import tabor.groove.Ornament;
+import tabor.groove.Stroke;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/**
+ * The sounds of one section at one tempo and feel, not yet placed in a performance.
+ *
+ * <p>A diddle is two strokes in the slot, an open roll four, two and two, beginning with the limb
+ * that is written; where the other limb rolls at the same place too, each limb plays all four.
+ * While the stroke is held they go on at the same speed. Further strokes are no louder than plain.
+ * A buzz bounces about every 40 ms through its length, at three fifths of its velocity (common
+ * practice, no source).
+ */
+final class SectionSounds {
+  /** A cymbal that nothing cuts off is let ring so long. */
+  private static final long RING = 4 * Clock.SECOND;
+
+  private static final long BOUNCE = 40 * Clock.MILLI;
+
+  /**
+   * A sound, placed from the barline of bar 1.
+   *
+   * @param early 0, or how many small strokes stand from this one to the main stroke, whose place
+   *     {@code start} then is
+   */
+  record Local(
+      Sound.Kind kind,
+      Limb limb,
+      Surface surface,
+      int velocity,
+      Time start,
+      Time length,
+      int early,
+      Stroke stroke) {}
+
+  private record Rolling(int bar, Time at, Limb limb) {}
+
+  private final Groove groove;
+  private final Tempo tempo;
+  private final Swing swing;
+  private final Volume volume;
+  private final Set<Rolling> rolling = new HashSet<>();
+  private final List<Local> found = new ArrayList<>();
+
+  private SectionSounds(Groove groove, Tempo tempo, Feel feel) {
+    this.groove = groove;
+    this.tempo = tempo;
+    this.swing = new Swing(groove.meter(), feel, groove.strokes());
+    this.volume = new Volume(groove);
+  }
+
+  static List<Local> of(Groove groove, Tempo tempo, Feel feel) {
+    SectionSounds sounds = new SectionSounds(groove, tempo, feel);
+    for (Stroke stroke : groove.strokes()) {
+      if (stroke.ornaments().has(Ornament.OPEN_ROLL)) {
+        sounds.rolling.add(new Rolling(stroke.bar(), stroke.at(), stroke.limb()));
+      }
+    }
+    groove.strokes().forEach(sounds::add);
+    return sounds.found;
+  }
+
+  private void add(Stroke stroke) {
+    int small = stroke.ornaments().smallStrokes();
+    Limb limb = stroke.limb();
+    for (int i = small; i >= 1; i--) {
+      // A ruff alternates into the main stroke: l r l R.
+      Limb by = small == 3 && i == 2 ? limb : limb.other();
+      Time gap = Clock.wholes(Placing.SMALL, tempo);
+      add(
+          Sound.Kind.SMALL,
+          by,
+          velocity(stroke, Level.GHOST),
+          place(stroke, stroke.at()),
+          gap,
+          i,
+          stroke);
+    }
+    if (stroke.ornaments().has(Ornament.BUZZ)) {
+      buzz(stroke);
+    } else if (stroke.ornaments().has(Ornament.DIDDLE)) {
+      roll(stroke, 2, false);
+    } else if (stroke.ornaments().has(Ornament.OPEN_ROLL)) {
+      roll(stroke, 4, !rolling.contains(new Rolling(stroke.bar(), stroke.at(), limb.other())));
+    } else {
+      Time start = place(stroke, stroke.at());
+      Time length = end(stroke).minus(start);
+      if (rings(stroke.surface()) && !stroke.ornaments().has(Ornament.CHOKE)) {
+        length = Time.max(length, Clock.wholes(RING, tempo));
+      }
+      add(Sound.Kind.STROKE, limb, velocity(stroke, stroke.level()), start, length, 0, stroke);
+    }
+  }
+
+  private void roll(Stroke stroke, int inSlot, boolean shared) {
+    Time step = Time.min(slot(stroke), stroke.length()).over(inSlot);
+    long count = stroke.length().over(step).floor();
+    for (int i = 0; i < count; i++) {
+      Time at = stroke.at().plus(step.times(i));
+      Time start = place(stroke, at);
+      Time length = place(stroke, at.plus(step)).minus(start);
+      Limb by = shared && i / 2 % 2 == 1 ? stroke.limb().other() : stroke.limb();
+      Level level = i > 0 && stroke.level() == Level.ACCENT ? Level.PLAIN : stroke.level();
+      Time written = groove.position(stroke.bar(), at);
+      add(
+          i == 0 ? Sound.Kind.STROKE : Sound.Kind.ROLL,
+          by,
+          volume.of(level, written),
+          start,
+          length,
+          0,
+          stroke);
+    }
+  }
+
+  private void buzz(Stroke stroke) {
+    Time start = place(stroke, stroke.at());
+    Time length = end(stroke).minus(start);
+    long bounces = Math.max(2, Math.min(10_000, Clock.picos(length, tempo) / BOUNCE));
+    Time step = length.over(bounces);
+    for (int i = 0; i < bounces; i++) {
+      Time written = groove.position(stroke).plus(stroke.length().over(bounces).times(i));
+      Time full = Time.of(groove.setting().levels().of(stroke.level()));
+      Time velocity = i == 0 ? full : full.times(3).over(5);
+      add(
+          i == 0 ? Sound.Kind.STROKE : Sound.Kind.BOUNCE,
+          stroke.limb(),
+          volume.scaled(velocity, written),
+          start.plus(step.times(i)),
+          step,
+          0,
+          stroke);
+    }
+  }
+
+  private void add(
+      Sound.Kind kind, Limb limb, int velocity, Time start, Time length, int early, Stroke stroke) {
+    found.add(new Local(kind, limb, stroke.surface(), velocity, start, length, early, stroke));
+  }
+
+  private int velocity(Stroke stroke, Level level) {
+    return volume.of(level, groove.position(stroke));
+  }
+
+  /** The slot of a stroke by itself, without the holds after it. */
+  private Time slot(Stroke stroke) {
+    Time length = stroke.slot().length(groove.meter());
+    for (Slot.Part part : stroke.slot().parts()) {
+      length = length.over(part.of());
+    }
+    return length;
+  }
+
+  private Time place(Stroke stroke, Time at) {
+    Time line = groove.meter().bar().times(stroke.bar() - 1L);
+    return line.plus(swing.place(stroke.slot().division(), stroke.bar(), at));
+  }
+
+  private Time end(Stroke stroke) {
+    return place(stroke, stroke.at().plus(stroke.length()));
+  }
+
+  /** True for what goes on sounding until something stops it. */
+  static boolean rings(@Nullable Surface surface) {
+    return surface != null
+        && switch (surface.sort()) {
+          case CYMBAL -> true;
+          case STICK_HIHAT -> !surface.name().equals("hihat");
+          case FOOT_HIHAT -> surface.name().equals("hihat.splash");
+          case SNARE, TOM, KICK, BELL, OWN -> false;
+        };
+  }
+}
