@@ -1,0 +1,163 @@
+package tabor.emit.font;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.GeneralPath;
+import java.awt.geom.PathIterator;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import tabor.emit.engrave.Outline;
+import tabor.emit.engrave.TextMetrics;
+
+/**
+ * The one text font: Liberation Sans, packed in the PDFBox artifact. Its widths are those of the
+ * common sans-serif faces, so that a page that substitutes one of them keeps its measure.
+ */
+public final class OpenFont implements TextMetrics {
+  private static final String RESOURCE =
+      "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+  /** Stands in for characters that the font lacks. */
+  private static final int REPLACEMENT = 0xFFFD;
+
+  private final TrueTypeFont font;
+  private final CmapLookup glyphs;
+  private final double unit;
+  private final ConcurrentMap<Integer, Integer> widths = new ConcurrentHashMap<>();
+
+  private OpenFont() {
+    try (InputStream in = stream()) {
+      font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+      glyphs = font.getUnicodeCmapLookup();
+      unit = font.getUnitsPerEm();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static final class Holder {
+    static final OpenFont FONT = new OpenFont();
+  }
+
+  /** The font, read at the first call. */
+  public static OpenFont get() {
+    return Holder.FONT;
+  }
+
+  /** The font file, for embedding. */
+  public static InputStream stream() {
+    return Objects.requireNonNull(OpenFont.class.getResourceAsStream(RESOURCE), RESOURCE);
+  }
+
+  @Override
+  public double width(String text, double size) {
+    long sum = 0;
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      sum += widths.computeIfAbsent(c, this::units);
+      i += Character.charCount(c);
+    }
+    return sum * size / unit;
+  }
+
+  private int units(int codePoint) {
+    try {
+      return font.getAdvanceWidth(glyphs.getGlyphId(codePoint));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public String showable(String text) {
+    StringBuilder shown = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (c == '\t' || c == '\n' || c == '\r') {
+                shown.append(' ');
+              } else if (!isSilent(c)) {
+                shown.appendCodePoint(glyphs.getGlyphId(c) > 0 ? c : replacement());
+              }
+            });
+    return shown.toString();
+  }
+
+  private int replacement() {
+    return glyphs.getGlyphId(REPLACEMENT) > 0 ? REPLACEMENT : '?';
+  }
+
+  /** Control, format and direction characters: they would act on the page instead of showing. */
+  private static boolean isSilent(int c) {
+    int type = Character.getType(c);
+    return type == Character.CONTROL
+        || type == Character.FORMAT
+        || type == Character.SURROGATE
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR
+        || type == Character.UNASSIGNED
+        || type == Character.PRIVATE_USE;
+  }
+
+  /** The outlines of a line of text from a point on its base line, y downwards. */
+  public Outline outline(String text, double x, double y, double size) {
+    Outline.Builder builder = new Outline.Builder();
+    double scale = size / unit;
+    double at = x;
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      trace(builder, shape(c), new AffineTransform(scale, 0, 0, -scale, at, y));
+      at += widths.computeIfAbsent(c, this::units) * scale;
+      i += Character.charCount(c);
+    }
+    return builder.build();
+  }
+
+  private GeneralPath shape(int codePoint) {
+    try {
+      var glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(codePoint));
+      return glyph == null ? new GeneralPath() : glyph.getPath();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void trace(Outline.Builder builder, GeneralPath path, AffineTransform transform) {
+    double[] c = new double[6];
+    double atX = 0;
+    double atY = 0;
+    for (PathIterator it = path.getPathIterator(transform); !it.isDone(); it.next()) {
+      int kind = it.currentSegment(c);
+      switch (kind) {
+        case PathIterator.SEG_MOVETO -> builder.move(c[0], c[1]);
+        case PathIterator.SEG_LINETO -> builder.line(c[0], c[1]);
+        case PathIterator.SEG_QUADTO -> {
+          builder.curve(
+              atX + (c[0] - atX) * 2 / 3,
+              atY + (c[1] - atY) * 2 / 3,
+              c[2] + (c[0] - c[2]) * 2 / 3,
+              c[3] + (c[1] - c[3]) * 2 / 3,
+              c[2],
+              c[3]);
+          c[0] = c[2];
+          c[1] = c[3];
+        }
+        case PathIterator.SEG_CUBICTO -> {
+          builder.curve(c[0], c[1], c[2], c[3], c[4], c[5]);
+          c[0] = c[4];
+          c[1] = c[5];
+        }
+        default -> builder.close();
+      }
+      atX = c[0];
+      atY = c[1];
+    }
+  }
+}

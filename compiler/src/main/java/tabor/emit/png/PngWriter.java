@@ -1,0 +1,124 @@
+package tabor.emit.png;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import javax.imageio.ImageIO;
+import tabor.emit.engrave.Drawing;
+import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Outline;
+import tabor.emit.font.OpenFont;
+
+/**
+ * Draws a picture for messages and phones: black ink, 20 pixels a staff space, twice the size that
+ * an SVG asks for. Text is drawn from the font's own outlines, so that no font of the machine
+ * matters.
+ */
+public final class PngWriter {
+  /** Pixels a staff space. */
+  private static final double SCALE = 20;
+
+  /** The longest side of a picture; a larger drawing is drawn smaller. */
+  private static final int MOST = 16_000;
+
+  private PngWriter() {}
+
+  /** What lies behind the ink. */
+  public enum Ground {
+    WHITE,
+    /** Nothing: the ground of whatever it is laid on. */
+    CLEAR
+  }
+
+  /** The bytes of a PNG file. */
+  public static byte[] write(Drawing drawing, Ground ground) {
+    double scale = Math.min(SCALE, MOST / Math.max(drawing.width(), drawing.height()));
+    int width = Math.max(1, (int) Math.ceil(drawing.width() * scale));
+    int height = Math.max(1, (int) Math.ceil(drawing.height() * scale));
+    BufferedImage image =
+        switch (ground) {
+          case WHITE -> new BufferedImage(width, height, BufferedImage.TYPE_BYTE_GRAY);
+          case CLEAR -> new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+        };
+    Graphics2D graphics = image.createGraphics();
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(
+        RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    if (ground == Ground.WHITE) {
+      graphics.setColor(Color.WHITE);
+      graphics.fillRect(0, 0, width, height);
+    }
+    graphics.scale(scale, scale);
+    draw(drawing.marks(), new Brush(graphics));
+    graphics.dispose();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      ImageIO.setUseCache(false);
+      ImageIO.write(image, "png", bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void draw(List<Mark> marks, Brush brush) {
+    for (Mark mark : marks) {
+      mark.match(brush);
+    }
+  }
+
+  private record Brush(Graphics2D graphics) implements Mark.Cases<Boolean> {
+    @Override
+    public Boolean ink(Mark.Ink ink) {
+      fill(ink.outline(), ink.strength());
+      return true;
+    }
+
+    @Override
+    public Boolean words(Mark.Words words) {
+      fill(OpenFont.get().outline(words.text(), words.left(), words.y(), words.size()), 1);
+      return true;
+    }
+
+    @Override
+    public Boolean group(Mark.Group group) {
+      draw(group.marks(), this);
+      return true;
+    }
+
+    private void fill(Outline outline, double strength) {
+      Path2D.Double path = new Path2D.Double(Path2D.WIND_NON_ZERO);
+      outline.draw(new Tracer(path));
+      graphics.setColor(new Color(0f, 0f, 0f, (float) strength));
+      graphics.fill(path);
+    }
+  }
+
+  private record Tracer(Path2D.Double path) implements Outline.Pen {
+    @Override
+    public void move(double x, double y) {
+      path.moveTo(x, y);
+    }
+
+    @Override
+    public void line(double x, double y) {
+      path.lineTo(x, y);
+    }
+
+    @Override
+    public void curve(double x1, double y1, double x2, double y2, double x, double y) {
+      path.curveTo(x1, y1, x2, y2, x, y);
+    }
+
+    @Override
+    public void close() {
+      path.closePath();
+    }
+  }
+}

@@ -1,0 +1,3 @@
+/** Drawings as PNG pictures. In: a drawing; out: bytes. Lays out nothing. */
+@org.jspecify.annotations.NullMarked
+package tabor.emit.png;

@@ -1,0 +1,189 @@
+package tabor.emit.svg;
+
+import java.util.List;
+import java.util.Map;
+import tabor.emit.engrave.Drawing;
+import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Outline;
+
+/**
+ * Writes a drawing as SVG 1.1: filled paths and text, no script, no outside reference, no inline
+ * style on any element, so that it may stand in a page with a strict content policy. All ink is
+ * {@code currentColor}. Text stays text, so that it can be searched and read aloud; each run carries
+ * its measured {@code textLength}, so that another sans-serif face cannot push it into its
+ * neighbours.
+ */
+public final class SvgWriter {
+  /** User units a staff space: browsers set type below one unit badly, so a space is ten. */
+  private static final int UNIT = 10;
+
+  private final StringBuilder out = new StringBuilder(1 << 14);
+
+  private SvgWriter() {}
+
+  /**
+   * A file of its own: with an XML declaration, and with ink and ground for a dark screen, both
+   * said, so that neither is left to chance.
+   *
+   * @param name a name for its parts, such as the section's
+   */
+  public static String file(Drawing drawing, String name) {
+    SvgWriter writer = new SvgWriter();
+    writer.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    writer.document(drawing, name, true);
+    return writer.out.toString();
+  }
+
+  /**
+   * An element for an HTML page: takes the page's colour and has no style sheet.
+   *
+   * @param name a name for its parts, unique in the page
+   */
+  public static String element(Drawing drawing, String name) {
+    SvgWriter writer = new SvgWriter();
+    writer.document(drawing, name, false);
+    return writer.out.toString();
+  }
+
+  private void document(Drawing drawing, String name, boolean file) {
+    String id = name.replaceAll("[^A-Za-z0-9-]", "-");
+    String width = number(drawing.width() * UNIT);
+    String height = number(drawing.height() * UNIT);
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"notation\"");
+    attribute("viewBox", "0 0 " + width + " " + height);
+    attribute("width", width);
+    attribute("height", height);
+    attribute("role", "img");
+    attribute("aria-labelledby", id + "-title");
+    attribute("aria-describedby", id + "-words");
+    attribute("fill", "currentColor");
+    attribute("font-family", "'Liberation Sans', Arimo, Arial, Helvetica, sans-serif");
+    out.append(">\n<title");
+    attribute("id", id + "-title");
+    out.append('>').append(Xml.text(drawing.title())).append("</title>\n<desc");
+    attribute("id", id + "-words");
+    out.append('>').append(Xml.text(drawing.words())).append("</desc>\n");
+    if (file) {
+      out.append("<style>@media (prefers-color-scheme: dark) ")
+          .append("{ svg { color: #f0f0f0; background: #181818 } }</style>\n");
+    }
+    marks(drawing.marks());
+    out.append("</svg>\n");
+  }
+
+  private void marks(List<Mark> marks) {
+    Cases cases = new Cases();
+    for (Mark mark : marks) {
+      mark.match(cases);
+    }
+  }
+
+  private void attribute(String name, String value) {
+    out.append(' ').append(name).append("=\"").append(Xml.text(value)).append('"');
+  }
+
+  /** A number with at most two digits after the point. */
+  static String number(double value) {
+    StringBuilder text = new StringBuilder();
+    number(text, value);
+    return text.toString();
+  }
+
+  private static void number(StringBuilder text, double value) {
+    long hundredths = Math.round(value * 100);
+    if (hundredths < 0) {
+      text.append('-');
+      hundredths = -hundredths;
+    }
+    text.append(hundredths / 100);
+    long rest = hundredths % 100;
+    if (rest != 0) {
+      text.append('.').append(rest / 10);
+      if (rest % 10 != 0) {
+        text.append(rest % 10);
+      }
+    }
+  }
+
+  private final class Cases implements Mark.Cases<Boolean> {
+    @Override
+    public Boolean ink(Mark.Ink ink) {
+      out.append("<path d=\"");
+      ink.outline().draw(new PathData(out));
+      out.append('"');
+      if (ink.strength() < 1) {
+        attribute("fill-opacity", number(ink.strength()));
+      }
+      out.append("/>\n");
+      return true;
+    }
+
+    @Override
+    public Boolean words(Mark.Words words) {
+      out.append("<text");
+      attribute("x", number(words.x() * UNIT));
+      attribute("y", number(words.y() * UNIT));
+      attribute("font-size", number(words.size() * UNIT));
+      switch (words.align()) {
+        case LEFT -> {}
+        case MIDDLE -> attribute("text-anchor", "middle");
+        case RIGHT -> attribute("text-anchor", "end");
+      }
+      if (words.width() > 0) {
+        attribute("textLength", number(words.width() * UNIT));
+        attribute("lengthAdjust", "spacingAndGlyphs");
+      }
+      out.append('>').append(Xml.text(words.text())).append("</text>\n");
+      return true;
+    }
+
+    @Override
+    public Boolean group(Mark.Group group) {
+      out.append("<g");
+      attribute("class", String.join(" ", group.classes()));
+      for (Map.Entry<String, String> fact : group.data().entrySet()) {
+        attribute("data-" + fact.getKey(), fact.getValue());
+      }
+      out.append(">\n");
+      marks(group.marks());
+      out.append("</g>\n");
+      return true;
+    }
+  }
+
+  /** Path data of an outline, absolute, in user units. */
+  private record PathData(StringBuilder out) implements Outline.Pen {
+    @Override
+    public void move(double x, double y) {
+      out.append('M');
+      point(x, y);
+    }
+
+    @Override
+    public void line(double x, double y) {
+      out.append('L');
+      point(x, y);
+    }
+
+    @Override
+    public void curve(double x1, double y1, double x2, double y2, double x, double y) {
+      out.append('C');
+      point(x1, y1);
+      out.append(' ');
+      point(x2, y2);
+      out.append(' ');
+      point(x, y);
+    }
+
+    @Override
+    public void close() {
+      out.append('Z');
+    }
+
+    private void point(double x, double y) {
+      number(out, x * UNIT);
+      out.append(' ');
+      number(out, y * UNIT);
+    }
+  }
+}
