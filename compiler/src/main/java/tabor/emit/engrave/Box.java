@@ -12,8 +12,7 @@ public record Box(double left, double top, double right, double bottom) {
   /** Throws {@link IllegalArgumentException} for edges in the wrong order. */
   public Box {
     if (!(left <= right && top <= bottom)) {
-      throw new IllegalArgumentException(
-          "box " + left + " " + top + " " + right + " " + bottom);
+      throw new IllegalArgumentException("box " + left + " " + top + " " + right + " " + bottom);
     }
   }
 

@@ -84,8 +84,8 @@ public sealed interface Mark {
   /**
    * Marks that belong together.
    *
-   * @param classes what they are, for style sheets: {@code stroke}, {@code limb-right-hand},
-   *     {@code changed}
+   * @param classes what they are, for style sheets: {@code stroke}, {@code limb-right-hand}, {@code
+   *     changed}
    * @param data facts for scripts and tests, in order: {@code at} of a stroke
    * @param marks in the order of drawing
    */

@@ -94,8 +94,7 @@ public record Sign(
     Map<String, Anchor> anchors = new LinkedHashMap<>();
     for (int i = 2; i + 2 < words.length; i += 3) {
       anchors.put(
-          words[i],
-          new Anchor(Double.parseDouble(words[i + 1]), Double.parseDouble(words[i + 2])));
+          words[i], new Anchor(Double.parseDouble(words[i + 1]), Double.parseDouble(words[i + 2])));
     }
     Outline outline = Outline.parse(path);
     Box up = outline.bounds();

@@ -6,8 +6,8 @@ public interface TextMetrics {
   double width(String text, double size);
 
   /**
-   * The text as the font can show it: control and direction characters gone, line breaks and tabs as
-   * spaces, and for each character that the font lacks a replacement sign.
+   * The text as the font can show it: control and direction characters gone, line breaks and tabs
+   * as spaces, and for each character that the font lacks a replacement sign.
    */
   String showable(String text);
 }

@@ -9,8 +9,8 @@ import tabor.emit.engrave.Outline;
 /**
  * Writes a drawing as SVG 1.1: filled paths and text, no script, no outside reference, no inline
  * style on any element, so that it may stand in a page with a strict content policy. All ink is
- * {@code currentColor}. Text stays text, so that it can be searched and read aloud; each run carries
- * its measured {@code textLength}, so that another sans-serif face cannot push it into its
+ * {@code currentColor}. Text stays text, so that it can be searched and read aloud; each run
+ * carries its measured {@code textLength}, so that another sans-serif face cannot push it into its
  * neighbours.
  */
 public final class SvgWriter {
