@@ -90,6 +90,17 @@ public record Kit(
     return null;
   }
 
+  /**
+   * The limits to check by.
+   *
+   * @param player the name of a player; null for everybody's
+   * @return that player's limits, else everybody's as the kit or header says, else the usual ones
+   */
+  public Limits limitsOf(@Nullable String player) {
+    Limits everybody = limits.getOrDefault("", Limits.DEFAULT);
+    return player == null ? everybody : limits.getOrDefault(player, everybody);
+  }
+
   /** The same kit with the player mirrored once more. */
   public Kit mirrored() {
     return new Kit(name, surfaces, letters, standIns, positions, limits, !leftHanded);

@@ -1,0 +1,249 @@
+package tabor.body;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Code;
+import tabor.groove.Groove;
+import tabor.groove.Ornament;
+import tabor.groove.Stroke;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+
+/** What cannot be at one instant: looks at all strokes of one place of the bar together. */
+final class ClashChecks {
+  /** Hands that are this close side by side do not count as crossed, in centimetres. */
+  private static final int SIDE_BY_SIDE = 10;
+
+  private final Groove groove;
+  private final Consumer<Finding> found;
+  private final Places places;
+  private final Limb leadHand;
+  private final Limb hatFoot;
+
+  private ClashChecks(Groove groove, Consumer<Finding> found) {
+    this.groove = groove;
+    this.found = found;
+    this.places = Places.of(groove.setting().kit());
+    boolean mirrored = groove.setting().kit().leftHanded();
+    this.leadHand = mirrored ? Limb.LEFT_HAND : Limb.RIGHT_HAND;
+    this.hatFoot = mirrored ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
+  }
+
+  /** Hands every clash of the section to {@code found}, in order of time. */
+  static void each(Groove groove, Consumer<Finding> found) {
+    ClashChecks checks = new ClashChecks(groove, found);
+    List<Stroke> strokes = groove.strokes();
+    int from = 0;
+    while (from < strokes.size()) {
+      Stroke first = strokes.get(from);
+      int to = from + 1;
+      while (to < strokes.size() && together(first, strokes.get(to))) {
+        to++;
+      }
+      if (to - from > 1) {
+        checks.instant(strokes.subList(from, to));
+      }
+      from = to;
+    }
+  }
+
+  private static boolean together(Stroke a, Stroke b) {
+    return a.bar() == b.bar() && a.at().equals(b.at());
+  }
+
+  private void instant(List<Stroke> here) {
+    pair(here, true);
+    pair(here, false);
+    hihat(here);
+    for (Stroke stroke : here) {
+      if (stroke.ornaments().smallStrokes() > 0) {
+        smallStrokes(stroke, here);
+      }
+    }
+    crossed(here);
+  }
+
+  /** One limb on two surfaces; with an open stroke that no limb of the pair was free for. */
+  private void pair(List<Stroke> here, boolean hands) {
+    List<Stroke> pair = here.stream().filter(s -> s.limb().isHand() == hands).toList();
+    if (pair.size() < 2) {
+      return;
+    }
+    for (int i = 0; i < pair.size(); i++) {
+      for (int j = i + 1; j < pair.size(); j++) {
+        Stroke a = pair.get(i);
+        Stroke b = pair.get(j);
+        if (a.limb() == b.limb() && !a.surface().equals(b.surface())) {
+          if (pair.size() > 2 && (a.dealt() || b.dealt())) {
+            tooMany(pair, a.dealt() ? a : b, hands);
+            return;
+          }
+          conflict(a, b, here);
+        }
+      }
+    }
+  }
+
+  private void conflict(Stroke a, Stroke b, List<Stroke> here) {
+    Limb other = a.limb().other();
+    boolean free = here.stream().noneMatch(s -> s.limb() == other);
+    found.accept(
+        Finding.clash(
+            Code.LIMB_CONFLICT,
+            b,
+            List.of(a, b),
+            Words.limb(a)
+                + " cannot strike "
+                + Words.surface(a)
+                + " and "
+                + Words.surface(b)
+                + " at once at "
+                + Words.count(groove, a),
+            free
+                ? "the " + other.words() + " is free here: give it one of the two, or leave one out"
+                : "leave one of the two out, or move it to another count"));
+  }
+
+  private void tooMany(List<Stroke> pair, Stroke open, boolean hands) {
+    Set<String> surfaces = new LinkedHashSet<>();
+    for (Stroke stroke : pair) {
+      surfaces.add(Words.surface(stroke));
+    }
+    found.accept(
+        Finding.clash(
+            hands ? Code.THREE_HANDS : Code.THREE_FEET,
+            open,
+            pair,
+            Words.and(List.copyOf(surfaces))
+                + " together at "
+                + Words.count(groove, open)
+                + " would take "
+                + (pair.size() == 3 ? "three" : "more than two")
+                + (hands ? " hands" : " feet"),
+            "leave one of them out, or move it to another count"));
+  }
+
+  private void hihat(List<Stroke> here) {
+    @Nullable Stroke stick = null;
+    @Nullable Stroke chick = null;
+    @Nullable Stroke secondPedal = null;
+    for (Stroke stroke : here) {
+      Surface surface = stroke.surface();
+      if (surface.sort() == Surface.Sort.STICK_HIHAT) {
+        stick = stroke;
+      } else if (surface.name().equals("hihat.foot")) {
+        chick = stroke;
+      } else if (surface.sort() == Surface.Sort.KICK && stroke.limb() == hatFoot) {
+        secondPedal = stroke;
+      }
+    }
+    if (stick == null) {
+      return;
+    }
+    boolean closed = stick.surface().name().equals("hihat");
+    String count = Words.count(groove, stick);
+    if (chick != null && closed) {
+      found.accept(
+          Finding.clash(
+              Code.FOOT_ON_CLOSED_HIHAT,
+              chick,
+              List.of(stick, chick),
+              "the hi-hat is struck closed at " + count + " where the foot is to close it",
+              "a foot that is already down cannot chick: leave out the foot or the stick here"));
+    } else if (chick != null) {
+      found.accept(
+          Finding.clash(
+              Code.HIHAT_CONTRADICTION,
+              chick,
+              List.of(stick, chick),
+              Words.surface(stick) + " is struck at " + count + " where the foot closes it",
+              "move the foot to where the hi-hat is to close, or strike it closed"));
+    } else if (secondPedal != null && closed) {
+      found.accept(
+          Finding.clash(
+              Code.HIHAT_CONTRADICTION,
+              secondPedal,
+              List.of(stick, secondPedal),
+              "the hi-hat is struck closed at "
+                  + count
+                  + " while the foot that keeps it closed is on the kick pedal",
+              "strike it open here, or leave the kick to the other foot"));
+    }
+  }
+
+  private void smallStrokes(Stroke main, List<Stroke> here) {
+    Limb other = main.limb().other();
+    for (Stroke stroke : here) {
+      if (stroke.limb() == other) {
+        if (stroke.ornaments().smallStrokes() > 0 && stroke.limb().compareTo(main.limb()) < 0) {
+          return; // both are ornamented, as on b: said once
+        }
+        found.accept(
+            Finding.clash(
+                Code.NO_FREE_HAND,
+                main,
+                List.of(main, stroke),
+                "the "
+                    + name(main)
+                    + " at "
+                    + Words.count(groove, main)
+                    + " needs the "
+                    + other.words()
+                    + ", which strikes "
+                    + Words.surface(stroke)
+                    + " there",
+                "small strokes are made by the other "
+                    + (other.isHand() ? "hand" : "foot")
+                    + ": leave them out, or free it at this count"));
+        return;
+      }
+    }
+  }
+
+  private static String name(Stroke main) {
+    for (Ornament ornament : main.ornaments().list()) {
+      if (ornament.smallStrokes() > 0) {
+        return ornament.word();
+      }
+    }
+    return "small stroke";
+  }
+
+  private void crossed(List<Stroke> here) {
+    List<Stroke> hands = new ArrayList<>(2);
+    for (Stroke stroke : here) {
+      if (stroke.limb().isHand()) {
+        hands.add(stroke);
+      }
+    }
+    if (hands.size() != 2 || hands.get(0).limb() == hands.get(1).limb()) {
+      return;
+    }
+    Stroke right = hands.get(hands.get(0).limb() == Limb.RIGHT_HAND ? 0 : 1);
+    Stroke left = hands.get(right == hands.get(0) ? 1 : 0);
+    if (places.of(right.surface()).x() + SIDE_BY_SIDE >= places.of(left.surface()).x()) {
+      return;
+    }
+    Stroke other = leadHand == Limb.RIGHT_HAND ? left : right;
+    // The lead hand over the other on the snare, to hi-hat or crash, is how people sit.
+    if (other.surface().sort() == Surface.Sort.SNARE) {
+      return;
+    }
+    found.accept(
+        Finding.clash(
+            Code.CROSSED_ARMS,
+            left,
+            List.of(right, left),
+            "the arms cross at "
+                + Words.count(groove, left)
+                + ": the right hand on "
+                + Words.surface(right)
+                + ", the left on "
+                + Words.surface(left),
+            "the hands could change places here"));
+  }
+}

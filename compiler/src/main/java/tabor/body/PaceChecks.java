@@ -1,0 +1,130 @@
+package tabor.body;
+
+import java.util.List;
+import java.util.function.Consumer;
+import tabor.body.Demands.Grade;
+import tabor.diagnostic.Code;
+import tabor.groove.Groove;
+import tabor.groove.Stroke;
+import tabor.kit.Limits;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/** What is too fast or too far at a tempo, by the extreme figure of each limit. */
+final class PaceChecks {
+  private final Groove groove;
+  private final Tempo tempo;
+  private final Limits limits;
+  private final Consumer<Finding> found;
+
+  private PaceChecks(Groove groove, Tempo tempo, Limits limits, Consumer<Finding> found) {
+    this.groove = groove;
+    this.tempo = tempo;
+    this.limits = limits;
+    this.found = found;
+  }
+
+  /** Hands everything that fails at {@code tempo} to {@code found}. */
+  static void each(Groove groove, Tempo tempo, Limits limits, Consumer<Finding> found) {
+    PaceChecks checks = new PaceChecks(groove, tempo, limits, found);
+    Demands.each(groove, limits, Grade.EXTREME, checks::check);
+  }
+
+  private void check(Demand demand) {
+    if (!demand.fails(tempo)) {
+      return;
+    }
+    Time seconds = demand.seconds(tempo);
+    Time lead = Move.SMALL.times((long) demand.to().lead() - demand.from().lastLead());
+    boolean impossible = demand.kind() != Demand.Kind.SINGLES && !lead.before(seconds);
+    if (impossible && demand.from() != demand.to()) {
+      add(demand, Code.NO_FREE_HAND, noTime(demand));
+      return;
+    }
+    switch (demand.kind()) {
+      case SINGLES -> add(demand, Code.TOO_FAST, singles(demand));
+      case DOUBLES -> add(demand, Code.TOO_FAST, doubles(demand, seconds.minus(lead)));
+      case REACH -> add(demand, Code.FAR_REACH, reach(demand, seconds.minus(lead)));
+    }
+  }
+
+  private void add(Demand demand, Code code, String message) {
+    Stroke from = demand.from().stroke();
+    Stroke to = demand.to().stroke();
+    long fits = demand.fastest(tempo.beat()).floor();
+    found.accept(
+        new Finding(
+            code,
+            to,
+            from.equals(to) ? List.of(to) : List.of(from, to),
+            message,
+            "it fits up to tempo " + fits + "; or give it to another limb, or leave strokes out",
+            demand.limb(),
+            demand.needs().over(demand.seconds(tempo))));
+  }
+
+  private String noTime(Demand demand) {
+    return "the "
+        + demand.limb().words()
+        + " has no time for the small strokes at "
+        + Words.count(groove, demand.to().stroke())
+        + ": its last stroke is at "
+        + Words.count(groove, demand.from().stroke());
+  }
+
+  private String singles(Demand demand) {
+    Limits.Range range = demand.limb().isHand() ? limits.hands() : limits.feet();
+    return "the "
+        + demand.limb().words()
+        + " plays "
+        + Words.rate(Time.of(2).over(demand.seconds(tempo)))
+        + " strokes a second from "
+        + Words.count(groove, demand.from().stroke())
+        + " to "
+        + Words.count(groove, demand.to().stroke())
+        + ": "
+        + range.extreme()
+        + " is the extreme, "
+        + range.comfortable()
+        + " comfortable";
+  }
+
+  private String doubles(Demand demand, Time seconds) {
+    String rate = seconds.sign() > 0 ? Words.rate(seconds.inverse()) : "countless";
+    return "the "
+        + demand.limb().words()
+        + (demand.from() == demand.to() ? " doubles at " : " strikes twice, ending at ")
+        + Words.count(groove, demand.to().stroke())
+        + ", as fast as "
+        + rate
+        + " strokes a second: "
+        + limits.doubles().extreme()
+        + " is the extreme of a double, "
+        + limits.doubles().comfortable()
+        + " comfortable";
+  }
+
+  private String reach(Demand demand, Time seconds) {
+    return "the "
+        + demand.limb().words()
+        + " has "
+        + Words.millis(seconds)
+        + " ms from "
+        + demand.from().stroke().surface().words()
+        + " to "
+        + demand.to().stroke().surface().words()
+        + " at "
+        + Words.count(groove, demand.to().stroke())
+        + ": it needs "
+        + Words.millis(
+            demand
+                .needs()
+                .minus(Move.SMALL.times((long) demand.to().lead() - demand.from().lastLead())))
+        + " ms at the very least";
+  }
+
+  /** The strokes of a finding that two tempi share, so that only the new ones are told. */
+  static List<Object> key(Finding finding) {
+    return List.of(finding.code(), finding.strokes());
+  }
+}

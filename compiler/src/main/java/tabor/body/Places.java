@@ -1,0 +1,112 @@
+package tabor.body;
+
+import java.util.HashMap;
+import java.util.Map;
+import tabor.kit.Kit;
+import tabor.kit.Position;
+import tabor.kit.Surface;
+
+/**
+ * Where everything stands around the seated player, as points in whole centimetres. The built-in
+ * places are common practice, no source, and from memory; a kit section may say otherwise. A
+ * left-handed player's kit is mirrored.
+ */
+public final class Places {
+  /** Usual places by piece; the zones of a piece share one. */
+  private static final Map<String, Position> USUAL =
+      Map.ofEntries(
+          Map.entry("snare", new Position(38, -8, 65)),
+          Map.entry("hihat", new Position(55, -45, 85)),
+          Map.entry("tom1", new Position(62, -14, 80)),
+          Map.entry("tom2", new Position(62, 16, 80)),
+          Map.entry("floor", new Position(55, 55, 65)),
+          Map.entry("ride", new Position(75, 38, 95)),
+          Map.entry("crash", new Position(75, -28, 110)),
+          Map.entry("crash2", new Position(80, 30, 112)),
+          Map.entry("splash", new Position(65, 0, 105)),
+          Map.entry("china", new Position(82, 48, 105)),
+          Map.entry("cowbell", new Position(60, 8, 90)),
+          Map.entry("kick", new Position(70, 12, 10)));
+
+  /** The pedal, which stands apart from the cymbals above it only in height. */
+  private static final Position PEDAL = new Position(60, -35, 10);
+
+  /** Where a kit's own surface stands that says nothing of its place: on the right. */
+  private static final Position OWN = new Position(75, 55, 90);
+
+  /** Without a second rack tom the ride comes into the gap. */
+  private static final Position RIDE_CLOSE = new Position(68, 24, 88);
+
+  private final Kit kit;
+  private final boolean mirrored;
+  private final Map<String, Point> points = new HashMap<>();
+
+  private Places(Kit kit, boolean mirrored) {
+    this.kit = kit;
+    this.mirrored = mirrored;
+  }
+
+  /** The places as the player finds them: mirrored for a left-handed one. */
+  public static Places of(Kit kit) {
+    return new Places(kit, kit.leftHanded());
+  }
+
+  /** The places as the source speaks of them, before a left-handed player is mirrored. */
+  static Places written(Kit kit) {
+    return new Places(kit, false);
+  }
+
+  /**
+   * A point in centimetres.
+   *
+   * @param x to the right of the player's middle
+   * @param y in front of the player
+   * @param z above the floor
+   */
+  public record Point(int x, int y, int z) {
+    /** Distance in whole centimetres, rounded to the nearest. */
+    public int to(Point other) {
+      long dx = x - other.x;
+      long dy = y - other.y;
+      long dz = z - other.z;
+      return (int) Math.round(StrictMath.sqrt((double) (dx * dx + dy * dy + dz * dz)));
+    }
+  }
+
+  /** Where a surface is struck; a surface that the kit lacks is struck where its stand-in is. */
+  public Point of(Surface surface) {
+    return points.computeIfAbsent(surface.name(), name -> point(surface));
+  }
+
+  /** Distance between two surfaces in whole centimetres. */
+  public int distance(Surface from, Surface to) {
+    return from.name().equals(to.name()) ? 0 : of(from).to(of(to));
+  }
+
+  private Point point(Surface written) {
+    Surface struck = kit.struck(written);
+    Position position = position(struck == null ? written : struck);
+    double angle = StrictMath.toRadians(mirrored ? -position.degrees() : position.degrees());
+    return new Point(
+        (int) Math.round(position.distance() * StrictMath.sin(angle)),
+        (int) Math.round(position.distance() * StrictMath.cos(angle)),
+        position.height());
+  }
+
+  private Position position(Surface surface) {
+    Position own = kit.positions().get(surface.name());
+    if (own == null) {
+      own = kit.positions().get(surface.piece());
+    }
+    if (own != null) {
+      return own;
+    }
+    if (surface.sort() == Surface.Sort.FOOT_HIHAT) {
+      return PEDAL;
+    }
+    if (surface.piece().equals("ride") && kit.lacks("tom2")) {
+      return RIDE_CLOSE;
+    }
+    return USUAL.getOrDefault(surface.piece(), OWN);
+  }
+}

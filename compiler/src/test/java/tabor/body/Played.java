@@ -1,0 +1,169 @@
+package tabor.body;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Groove;
+import tabor.groove.Level;
+import tabor.groove.Levels;
+import tabor.groove.Ornament;
+import tabor.groove.Ornaments;
+import tabor.groove.Stroke;
+import tabor.kit.Kit;
+import tabor.kit.Kits;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.rhythm.Division;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+import tabor.source.Passage;
+import tabor.source.Span;
+import tabor.source.Spot;
+
+/**
+ * Builds sections for tests of the body without a parser. Each line is one part; its words are
+ * beats, {@code x} strokes, {@code f d o b} strokes with a flam, a diddle, an open roll, a buzz,
+ * and dots silence. Spots point into a passage of one line a part.
+ */
+final class Played {
+  private final List<Stroke> strokes = new ArrayList<>();
+  private final List<String> lines = new ArrayList<>();
+  private Meter meter = Meter.COMMON;
+  private Kit kit = Kits.FIVE_PIECE;
+  private int perMinute = 90;
+  private int bars = 1;
+  private @Nullable Groove base;
+  private final Passage passage;
+
+  private record Part(Limb limb, String surface, String words) {}
+
+  private final List<Part> parts = new ArrayList<>();
+
+  Played() {
+    this.passage = new Passage("groove test\n" + " ".repeat(4000));
+  }
+
+  static Surface surface(String name) {
+    Surface surface = Kits.FIVE_PIECE.surface(name);
+    if (surface == null) {
+      throw new IllegalArgumentException(name);
+    }
+    return surface;
+  }
+
+  Played meter(Meter other) {
+    meter = other;
+    return this;
+  }
+
+  Played kit(Kit other) {
+    kit = other;
+    return this;
+  }
+
+  Played tempo(int beats) {
+    perMinute = beats;
+    return this;
+  }
+
+  Played from(Groove section) {
+    base = section;
+    strokes.addAll(section.strokes());
+    bars = section.bars();
+    return this;
+  }
+
+  Played part(Limb limb, String surface, String words) {
+    int line = lines.size() + 1;
+    lines.add(words);
+    int bar = 0;
+    for (String text : words.split("\\|")) {
+      bar++;
+      String[] beats = text.trim().split(" +");
+      for (int beat = 0; beat < beats.length; beat++) {
+        for (int i = 0; i < beats[beat].length(); i++) {
+          char sign = beats[beat].charAt(i);
+          if (sign != '.') {
+            Slot slot = new Slot(new Division(beat, 1, beats[beat].length()), i, List.of());
+            Spot spot =
+                new Spot(
+                    passage,
+                    new Span(line * 100 + bar * 20 + beat, line * 100 + bar * 20 + beat + 1));
+            strokes.add(stroke(meter, bar, slot, limb, surface, sign, spot));
+          }
+        }
+      }
+    }
+    bars = Math.max(bars, bar);
+    return this;
+  }
+
+  static Stroke stroke(
+      Meter meter, int bar, Slot slot, Limb limb, String surface, char sign, Spot spot) {
+    Ornaments ornaments =
+        switch (sign) {
+          case 'f' -> Ornaments.NONE.with(Ornament.FLAM);
+          case 'd' -> Ornaments.NONE.with(Ornament.DIDDLE);
+          case 'o' -> Ornaments.NONE.with(Ornament.OPEN_ROLL);
+          case 'b' -> Ornaments.NONE.with(Ornament.BUZZ);
+          default -> Ornaments.NONE;
+        };
+    return new Stroke(
+        bar,
+        slot.start(meter),
+        slot.length(meter),
+        limb,
+        surface(surface),
+        Level.PLAIN,
+        ornaments,
+        slot,
+        spot,
+        false);
+  }
+
+  /** Marks the strokes of the part added last as dealt by the compiler. */
+  Played dealt() {
+    int line = lines.size();
+    strokes.replaceAll(
+        s ->
+            s.spot().passage() == passage && s.spot().span().start() / 100 == line
+                ? s.by(s.limb(), true)
+                : s);
+    return this;
+  }
+
+  static Groove.Setting setting(Meter meter, Kit kit, int perMinute) {
+    return new Groove.Setting(
+        meter,
+        kit,
+        new Tempo(meter.tempoBeat(), Time.of(perMinute)),
+        Feel.STRAIGHT,
+        Levels.DEFAULT,
+        true,
+        true);
+  }
+
+  Groove groove() {
+    strokes.sort(Stroke.ORDER);
+    return new Groove(
+        "test",
+        null,
+        new Spot(passage, new Span(0, 11)),
+        base,
+        setting(meter, kit, perMinute),
+        bars,
+        Time.ZERO,
+        strokes,
+        strokes,
+        Map.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Set.of());
+  }
+}
