@@ -1,0 +1,422 @@
+package tabor.groove;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import tabor.groove.Comparison.Pair;
+import tabor.kit.Limb;
+import tabor.rhythm.Slot;
+
+/** Puts a comparison into a drummer's words. */
+final class ChangeWords {
+  /** A part and what happened to it. */
+  record Phrase(String part, String words) {}
+
+  private final Comparison found;
+  private final Groove step;
+  private final List<Phrase> phrases = new ArrayList<>();
+
+  private ChangeWords(Comparison found) {
+    this.found = found;
+    this.step = found.step();
+  }
+
+  /** One entry for each part, hands first, then what concerns the whole section. */
+  static List<String> of(Comparison found) {
+    ChangeWords words = new ChangeWords(found);
+    Optional<String> displaced = Displacement.find(found);
+    if (displaced.isPresent()) {
+      List<String> all = new ArrayList<>(List.of(displaced.get()));
+      all.addAll(SettingWords.of(found.base(), found.step()));
+      return all;
+    }
+    words.strokes();
+    List<String> all = words.byPart();
+    all.addAll(SettingWords.of(found.base(), found.step()));
+    return all;
+  }
+
+  private void strokes() {
+    movedToSurface();
+    altered();
+    passed();
+    Set<Stroke> added = new LinkedHashSet<>(found.added());
+    Set<Stroke> dropped = new LinkedHashSet<>(found.dropped());
+    movedInTime(added, dropped);
+    doubled(added);
+    added(added);
+    dropped(dropped);
+  }
+
+  // Where a limb plays now.
+
+  private void movedToSurface() {
+    for (Limb limb : Limb.values()) {
+      List<Pair> pairs = found.moved().stream().filter(p -> p.after().limb() == limb).toList();
+      Map<String, List<Pair>> byTarget = new LinkedHashMap<>();
+      for (Pair pair : pairs) {
+        byTarget
+            .computeIfAbsent(pair.after().surface().name(), name -> new ArrayList<>())
+            .add(pair);
+      }
+      byTarget.values().forEach(group -> movedTo(limb, group));
+    }
+    pairs(found.moved()).forEach(this::level);
+  }
+
+  private void movedTo(Limb limb, List<Pair> pairs) {
+    String target = pairs.get(0).after().surface().words();
+    Set<String> sources = new LinkedHashSet<>();
+    pairs.forEach(pair -> sources.add(pair.before().surface().name()));
+    boolean hihat =
+        pairs.stream()
+            .allMatch(
+                pair ->
+                    pair.before().surface().piece().equals("hihat")
+                        && pair.after().surface().piece().equals("hihat"));
+    List<Stroke> after = after(pairs);
+    if (hihat) {
+      String name = pairs.get(0).after().surface().name();
+      String how =
+          switch (name) {
+            case "hihat.open" -> "open";
+            case "hihat.half" -> "half open";
+            case "hihat.splash" -> "splashed";
+            default -> "closed";
+          };
+      boolean all = after.size() == count(step.strokes(), s -> onPiece(s, limb));
+      phrases.add(new Phrase("hi-hat", all ? "now " + how : how + " " + where(after)));
+      return;
+    }
+    long allNow = count(step.strokes(), s -> s.limb() == limb);
+    long fromThere =
+        count(found.before(), s -> s.limb() == limb && sources.contains(s.surface().name()));
+    String words;
+    if (after.size() == allNow) {
+      words = "now on the " + target;
+    } else if (after.size() == fromThere) {
+      List<String> from = pairs.stream().map(p -> p.before().surface().words()).distinct().toList();
+      words = "from the " + PlaceWords.list(from) + " to the " + target;
+    } else {
+      words = "on the " + target + " " + where(after);
+    }
+    phrases.add(new Phrase(limb.words(), words));
+  }
+
+  private static boolean onPiece(Stroke stroke, Limb limb) {
+    return stroke.limb() == limb && stroke.surface().piece().equals("hihat");
+  }
+
+  // Levels and ornaments.
+
+  private Map<String, List<Stroke>> pairs(List<Pair> pairs) {
+    Map<String, List<Stroke>> byLevel = new LinkedHashMap<>();
+    for (Pair pair : pairs) {
+      Level now = pair.after().level();
+      if (now != pair.before().level()) {
+        byLevel.computeIfAbsent(levelWord(now), w -> new ArrayList<>()).add(pair.after());
+      }
+    }
+    return byLevel;
+  }
+
+  private void level(String word, List<Stroke> strokes) {
+    parts(
+        strokes,
+        step.strokes(),
+        (part, whole, chosen) ->
+            phrases.add(new Phrase(part, whole ? word : word + " " + where(chosen))));
+  }
+
+  private static String levelWord(Level level) {
+    return switch (level) {
+      case GHOST -> "ghosted";
+      case PLAIN -> "plain";
+      case ACCENT -> "accented";
+    };
+  }
+
+  private void altered() {
+    pairs(found.altered()).forEach(this::level);
+    List<Pair> all = new ArrayList<>(found.altered());
+    all.addAll(found.moved());
+    for (Ornament ornament : Ornament.values()) {
+      List<Stroke> gained = new ArrayList<>();
+      List<Stroke> lost = new ArrayList<>();
+      for (Pair pair : all) {
+        boolean was = pair.before().ornaments().has(ornament);
+        boolean is = pair.after().ornaments().has(ornament);
+        if (is && !was) {
+          gained.add(pair.after());
+        } else if (was && !is && replacement(pair, ornament).isEmpty()) {
+          lost.add(pair.after());
+        }
+      }
+      ornament(gained, OrnamentWords.gained(ornament));
+      ornament(lost, OrnamentWords.lost(ornament));
+    }
+  }
+
+  private static Optional<Ornament> replacement(Pair pair, Ornament lost) {
+    return pair.after().ornaments().list().stream().filter(lost::excludes).findFirst();
+  }
+
+  private void ornament(List<Stroke> strokes, OrnamentWords words) {
+    parts(
+        strokes,
+        step.strokes(),
+        (part, whole, chosen) ->
+            phrases.add(
+                new Phrase(
+                    part, whole ? words.everywhere() : words.some() + " " + where(chosen))));
+  }
+
+  // Other limbs, other places.
+
+  private void passed() {
+    Map<Limb, List<Stroke>> byLimb = new LinkedHashMap<>();
+    after(found.passed()).forEach(s -> byLimb.computeIfAbsent(s.limb(), l -> new ArrayList<>()).add(s));
+    byLimb.forEach(
+        (limb, strokes) ->
+            bySurface(strokes)
+                .forEach(
+                    (surface, some) -> {
+                      boolean whole =
+                          some.size()
+                              == count(step.strokes(), s -> s.surface().name().equals(surface));
+                      phrases.add(
+                          new Phrase(
+                              some.get(0).surface().words(),
+                              (whole ? "now " : "")
+                                  + "with the "
+                                  + limb.words()
+                                  + (whole ? "" : " " + where(some))));
+                    }));
+    pairs(found.passed()).forEach(this::level);
+  }
+
+  /** One place left and another taken, in the same bars: a stroke that went elsewhere. */
+  private void movedInTime(Set<Stroke> added, Set<Stroke> dropped) {
+    Map<String, List<Stroke>> gone = bySurface(dropped);
+    bySurface(added)
+        .forEach(
+            (surface, came) -> {
+              List<Stroke> went = gone.getOrDefault(surface, List.of());
+              Optional<String> from = single(went);
+              Optional<String> to = single(came);
+              if (from.isPresent() && to.isPresent() && bars(went).equals(bars(came))) {
+                String in = where(came);
+                String at = "on " + to.get();
+                phrases.add(
+                    new Phrase(
+                        came.get(0).surface().words(),
+                        "from "
+                            + from.get()
+                            + " to "
+                            + to.get()
+                            + (in.startsWith(at) ? in.substring(at.length()) : "")));
+                added.removeAll(came);
+                dropped.removeAll(went);
+              }
+            });
+  }
+
+  /** The count at which all these strokes stand, if it is one. */
+  private Optional<String> single(List<Stroke> strokes) {
+    Set<String> counts = new HashSet<>();
+    strokes.forEach(stroke -> counts.add(countOf(stroke)));
+    return counts.size() == 1 ? Optional.of(counts.iterator().next()) : Optional.empty();
+  }
+
+  private String countOf(Stroke stroke) {
+    return tabor.rhythm.CountNames.of(stroke.slot(), step.meter()).toString();
+  }
+
+  private static List<Integer> bars(List<Stroke> strokes) {
+    return strokes.stream().map(Stroke::bar).toList();
+  }
+
+  /** Strokes that were split in their own slot. */
+  private void doubled(Set<Stroke> added) {
+    Set<Object> old = new HashSet<>();
+    found.before().forEach(s -> old.add(key(s, s.slot())));
+    Map<Object, Stroke> now = new LinkedHashMap<>();
+    step.strokes().forEach(s -> now.put(key(s, s.slot()), s));
+    Map<String, Set<Stroke>> heads = new LinkedHashMap<>();
+    for (Stroke stroke : List.copyOf(added)) {
+      List<Slot.Part> parts = stroke.slot().parts();
+      if (parts.isEmpty() || parts.get(parts.size() - 1).index() == 0) {
+        continue;
+      }
+      Slot.Part last = parts.get(parts.size() - 1);
+      List<Slot.Part> outer = parts.subList(0, parts.size() - 1);
+      List<Slot.Part> first = new ArrayList<>(outer);
+      first.add(new Slot.Part(0, last.of()));
+      Slot.Part[] none = {};
+      Slot whole =
+          new Slot(stroke.slot().division(), stroke.slot().index(), List.of(outer.toArray(none)));
+      Stroke head = now.get(key(stroke, new Slot(whole.division(), whole.index(), first)));
+      if (head != null && old.contains(key(stroke, whole)) && last.of() <= 3) {
+        heads
+            .computeIfAbsent(last.of() == 2 ? "doubled" : "tripled", w -> new LinkedHashSet<>())
+            .add(head);
+        added.remove(stroke);
+      }
+    }
+    heads.forEach(
+        (word, strokes) ->
+            bySurface(strokes)
+                .values()
+                .forEach(
+                    some ->
+                        phrases.add(
+                            new Phrase(
+                                some.get(0).surface().words(), word + " " + where(some)))));
+  }
+
+  private static Object key(Stroke stroke, Slot slot) {
+    return List.of(stroke.bar(), stroke.limb(), stroke.surface().name(), slot);
+  }
+
+  private void added(Set<Stroke> added) {
+    bySurface(added)
+        .forEach(
+            (surface, strokes) ->
+                phrases.add(
+                    new Phrase(
+                        strokes.get(0).surface().words(),
+                        "added" + levelOf(strokes) + " " + where(strokes))));
+  }
+
+  private static String levelOf(List<Stroke> strokes) {
+    Level level = strokes.get(0).level();
+    boolean one = strokes.stream().allMatch(stroke -> stroke.level() == level);
+    return one && level != Level.PLAIN ? " " + levelWord(level) : "";
+  }
+
+  private void dropped(Set<Stroke> dropped) {
+    parts(
+        dropped,
+        found.before(),
+        (part, whole, chosen) ->
+            phrases.add(
+                new Phrase(part, whole ? "left out" : "left out " + where(chosen))));
+  }
+
+  // Which parts a change concerns.
+
+  private interface Said {
+    void part(String part, boolean whole, List<Stroke> strokes);
+  }
+
+  /** Splits strokes into parts, the fewest that say it: all, hands, a limb, a surface. */
+  private static void parts(Collection<Stroke> some, List<Stroke> of, Said said) {
+    if (some.isEmpty()) {
+      return;
+    }
+    Set<Stroke> left = new LinkedHashSet<>(some);
+    if (left.size() > 1 && left.containsAll(of)) {
+      said.part("everything", true, of);
+      return;
+    }
+    for (boolean hands : new boolean[] {true, false}) {
+      List<Stroke> pair = of.stream().filter(s -> s.limb().isHand() == hands).toList();
+      if (pair.stream().map(Stroke::limb).distinct().count() == 2 && left.containsAll(pair)) {
+        said.part(hands ? "hands" : "feet", true, pair);
+        pair.forEach(left::remove);
+      }
+    }
+    for (Limb limb : Limb.values()) {
+      List<Stroke> own = of.stream().filter(s -> s.limb() == limb).toList();
+      boolean shares = of.stream().anyMatch(s -> s.limb() != limb && sharesSurface(s, own));
+      if (own.size() > 1 && (shares || surfaces(own) > 1) && left.containsAll(own)) {
+        said.part(limb.words(), true, own);
+        own.forEach(left::remove);
+      }
+    }
+    bySurface(left)
+        .forEach(
+            (surface, strokes) -> {
+              long all = count(of, s -> s.surface().name().equals(surface));
+              said.part(strokes.get(0).surface().words(), strokes.size() == all, strokes);
+            });
+  }
+
+  private static boolean sharesSurface(Stroke stroke, List<Stroke> own) {
+    return own.stream().anyMatch(s -> s.surface().name().equals(stroke.surface().name()));
+  }
+
+  private static long surfaces(List<Stroke> strokes) {
+    return strokes.stream().map(s -> s.surface().name()).distinct().count();
+  }
+
+  private static Map<String, List<Stroke>> bySurface(Collection<Stroke> strokes) {
+    List<Stroke> sorted = new ArrayList<>(strokes);
+    sorted.sort(Stroke.ORDER);
+    Map<String, List<Stroke>> map = new LinkedHashMap<>();
+    // Hands are named before feet.
+    for (boolean hands : new boolean[] {true, false}) {
+      for (Stroke stroke : sorted) {
+        if (stroke.limb().isHand() == hands) {
+          map.computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>()).add(stroke);
+        }
+      }
+    }
+    return map;
+  }
+
+  private static List<Stroke> after(List<Pair> pairs) {
+    return pairs.stream().map(Pair::after).toList();
+  }
+
+  private static long count(List<Stroke> strokes, java.util.function.Predicate<Stroke> which) {
+    return strokes.stream().filter(which).count();
+  }
+
+  private String where(Collection<Stroke> strokes) {
+    return PlaceWords.of(step, strokes)
+        .orElseGet(() -> "in " + strokes.size() + " places");
+  }
+
+  /** Joins parts that share their words, then words that share their part. */
+  private List<String> byPart() {
+    Map<String, Set<String>> parts = group(Phrase::words, Phrase::part);
+    Map<String, List<String>> joined = new LinkedHashMap<>();
+    parts.forEach(
+        (words, names) ->
+            joined.computeIfAbsent(partNames(names), n -> new ArrayList<>()).add(words));
+    List<String> lines = new ArrayList<>();
+    joined.forEach((part, words) -> lines.add(part + ": " + String.join(", ", words)));
+    return lines;
+  }
+
+  private Map<String, Set<String>> group(
+      Function<Phrase, String> key, Function<Phrase, String> value) {
+    Map<String, Set<String>> map = new LinkedHashMap<>();
+    phrases.forEach(
+        phrase ->
+            map.computeIfAbsent(key.apply(phrase), k -> new LinkedHashSet<>())
+                .add(value.apply(phrase)));
+    return map;
+  }
+
+  private static String partNames(Set<String> names) {
+    List<String> left = new ArrayList<>(names);
+    for (boolean hands : new boolean[] {true, false}) {
+      String right = hands ? "right hand" : "right foot";
+      String other = hands ? "left hand" : "left foot";
+      if (left.contains(right) && left.contains(other)) {
+        left.set(left.indexOf(right), hands ? "hands" : "feet");
+        left.remove(other);
+      }
+    }
+    return PlaceWords.list(left);
+  }
+}

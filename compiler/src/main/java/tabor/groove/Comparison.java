@@ -1,0 +1,169 @@
+package tabor.groove;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.rhythm.Time;
+
+/**
+ * A step laid over its base, place by place. Where the step is longer the base is repeated, as
+ * {@code bars} does; where it is shorter the base is cut.
+ *
+ * @param base the section that the step came from
+ * @param step the step
+ * @param before the base's strokes, as the step's kit and player would strike them
+ * @param added strokes that have no counterpart
+ * @param dropped strokes of the base that have none
+ * @param altered same limb, same surface, other level or ornaments
+ * @param moved same limb, other surface
+ * @param passed same surface, other limb
+ */
+record Comparison(
+    Groove base,
+    Groove step,
+    List<Stroke> before,
+    List<Stroke> added,
+    List<Stroke> dropped,
+    List<Pair> altered,
+    List<Pair> moved,
+    List<Pair> passed) {
+
+  /** A stroke as it was and as it is. */
+  record Pair(Stroke before, Stroke after) {}
+
+  private record Place(int bar, Time at) {
+    static Place of(Stroke stroke) {
+      return new Place(stroke.bar(), stroke.at());
+    }
+  }
+
+  /** Compares strokes; the rest of the two sections is compared in words only. */
+  static Comparison of(Groove base, Groove step) {
+    List<Stroke> before = laidOut(base, step);
+    Comparison found =
+        new Comparison(
+            base,
+            step,
+            before,
+            new ArrayList<>(),
+            new ArrayList<>(),
+            new ArrayList<>(),
+            new ArrayList<>(),
+            new ArrayList<>());
+    Map<Place, List<Stroke>> old = byPlace(before);
+    Map<Place, List<Stroke>> now = byPlace(step.strokes());
+    now.forEach((place, strokes) -> found.match(old.getOrDefault(place, List.of()), strokes));
+    old.forEach(
+        (place, strokes) -> {
+          if (!now.containsKey(place)) {
+            found.dropped.addAll(strokes);
+          }
+        });
+    found.dropped.sort(Stroke.ORDER);
+    return found;
+  }
+
+  /** Strokes of the step that are new or other than they were. */
+  Set<Stroke> changed() {
+    Set<Stroke> changed = new HashSet<>(added);
+    for (List<Pair> pairs : List.of(altered, moved, passed)) {
+      pairs.forEach(pair -> changed.add(pair.after()));
+    }
+    return changed;
+  }
+
+  private void match(List<Stroke> old, List<Stroke> now) {
+    List<Stroke> left = new ArrayList<>(old);
+    List<Stroke> open = new ArrayList<>(now);
+    pair(left, open, (a, b) -> a.limb() == b.limb() && sameSurface(a, b)).stream()
+        .filter(pair -> !isSame(pair))
+        .forEach(altered::add);
+    moved.addAll(pair(left, open, (a, b) -> a.limb() == b.limb()));
+    passed.addAll(pair(left, open, Comparison::sameSurface));
+    added.addAll(open);
+    dropped.addAll(left);
+  }
+
+  private static List<Pair> pair(
+      List<Stroke> left, List<Stroke> open, BiPredicate<Stroke, Stroke> fits) {
+    List<Pair> pairs = new ArrayList<>();
+    for (Stroke stroke : List.copyOf(open)) {
+      for (Stroke old : left) {
+        if (fits.test(old, stroke)) {
+          pairs.add(new Pair(old, stroke));
+          left.remove(old);
+          open.remove(stroke);
+          break;
+        }
+      }
+    }
+    return pairs;
+  }
+
+  private static boolean sameSurface(Stroke a, Stroke b) {
+    return a.surface().name().equals(b.surface().name());
+  }
+
+  private static boolean isSame(Pair pair) {
+    Stroke a = pair.before();
+    Stroke b = pair.after();
+    boolean rolls = b.ornaments().list().stream().anyMatch(Ornament::isRoll);
+    return a.level() == b.level()
+        && a.ornaments().equals(b.ornaments())
+        && (!rolls || a.length().equals(b.length()));
+  }
+
+  private static Map<Place, List<Stroke>> byPlace(List<Stroke> strokes) {
+    Map<Place, List<Stroke>> map = new LinkedHashMap<>();
+    for (Stroke stroke : strokes) {
+      map.computeIfAbsent(Place.of(stroke), place -> new ArrayList<>(3)).add(stroke);
+    }
+    return map;
+  }
+
+  /** The base's strokes in the bars, on the kit and with the player of the step. */
+  private static List<Stroke> laidOut(Groove base, Groove step) {
+    List<Stroke> strokes = played(base, step);
+    if (base.bars() == step.bars()) {
+      return strokes;
+    }
+    Map<Integer, List<Stroke>> byBar = new HashMap<>();
+    for (Stroke stroke : strokes) {
+      byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
+    }
+    List<Stroke> all = new ArrayList<>(byBar.getOrDefault(0, List.of()));
+    for (int bar = 1; bar <= step.bars(); bar++) {
+      for (Stroke stroke : byBar.getOrDefault((bar - 1) % base.bars() + 1, List.of())) {
+        all.add(stroke.moved(bar, stroke.at(), stroke.length(), stroke.slot()));
+      }
+    }
+    return all;
+  }
+
+  private static List<Stroke> played(Groove base, Groove step) {
+    if (base.setting().kit().equals(step.setting().kit())) {
+      return base.strokes();
+    }
+    boolean mirror = step.setting().kit().leftHanded();
+    Map<List<Object>, Stroke> played = new LinkedHashMap<>();
+    for (Stroke stroke : base.written()) {
+      Surface struck =
+          Optional.ofNullable(step.setting().kit().struck(stroke.surface()))
+              .orElse(stroke.surface());
+      Limb limb = mirror ? stroke.limb().other() : stroke.limb();
+      Stroke here = stroke.on(struck).by(limb, stroke.dealt());
+      played.putIfAbsent(List.of(here.bar(), here.at(), limb, struck.name()), here);
+    }
+    List<Stroke> sorted = new ArrayList<>(played.values());
+    sorted.sort(Stroke.ORDER);
+    return sorted;
+  }
+}

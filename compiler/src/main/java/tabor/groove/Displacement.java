@@ -1,0 +1,180 @@
+package tabor.groove;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import tabor.kit.Limb;
+import tabor.rhythm.NoteValue;
+import tabor.rhythm.Time;
+
+/**
+ * Finds the two changes that touch every stroke of a part and are heard as one: the part turned
+ * round within the section, and the two hands exchanged.
+ */
+final class Displacement {
+  /** Sections of more strokes than this are not searched; nobody reads their words. */
+  private static final int MOST_STROKES = 2000;
+
+  private static final int MOST_TRIES = 48;
+
+  private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {}
+
+  private Displacement() {}
+
+  /** One phrase that explains every changed stroke; empty where there is none. */
+  static Optional<String> find(Comparison found) {
+    if (found.changed().isEmpty() && found.dropped().isEmpty()) {
+      return Optional.empty();
+    }
+    if (found.before().size() > MOST_STROKES || found.step().strokes().size() > MOST_STROKES) {
+      return Optional.empty();
+    }
+    if (isSwapped(found)) {
+      return Optional.of("hands: right and left exchanged");
+    }
+    if (found.added().isEmpty() && found.dropped().isEmpty()) {
+      return Optional.empty();
+    }
+    for (Map.Entry<String, Predicate<Stroke>> part : parts(found).entrySet()) {
+      Optional<String> turned = turned(found, part.getValue());
+      if (turned.isPresent()) {
+        return Optional.of(part.getKey() + ": " + turned.get());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isSwapped(Comparison found) {
+    Set<Hit> now = new HashSet<>();
+    found.step().strokes().forEach(stroke -> now.add(hit(found.step(), stroke, stroke.limb())));
+    Set<Hit> swapped = new HashSet<>();
+    for (Stroke stroke : found.before()) {
+      Limb limb = stroke.limb().isHand() ? stroke.limb().other() : stroke.limb();
+      swapped.add(hit(found.step(), stroke, limb));
+    }
+    return now.equals(swapped);
+  }
+
+  private static Hit hit(Groove section, Stroke stroke, Limb limb) {
+    return new Hit(
+        section.position(stroke),
+        limb,
+        stroke.surface().name(),
+        stroke.level(),
+        stroke.ornaments());
+  }
+
+  /** The parts that may have turned, the widest first. */
+  private static Map<String, Predicate<Stroke>> parts(Comparison found) {
+    Map<String, Predicate<Stroke>> parts = new LinkedHashMap<>();
+    parts.put("everything", stroke -> true);
+    parts.put("hands", stroke -> stroke.limb().isHand());
+    parts.put("feet", stroke -> !stroke.limb().isHand());
+    for (Limb limb : Limb.values()) {
+      parts.put(limb.words(), stroke -> stroke.limb() == limb);
+    }
+    for (Stroke stroke : found.step().strokes()) {
+      String name = stroke.surface().name();
+      parts.putIfAbsent(stroke.surface().words(), s -> s.surface().name().equals(name));
+    }
+    return parts;
+  }
+
+  private static Optional<String> turned(Comparison found, Predicate<Stroke> part) {
+    Groove step = found.step();
+    if (!onlyThisPart(found, part)) {
+      return Optional.empty();
+    }
+    List<Hit> was = hits(step, found.before(), part);
+    List<Hit> is = hits(step, step.strokes(), part);
+    if (was.size() != is.size() || was.size() < 2) {
+      return Optional.empty();
+    }
+    Time length = step.meter().bar().times(step.bars());
+    Set<Hit> now = new HashSet<>(is);
+    Hit first = was.get(0);
+    List<Time> tries = new ArrayList<>();
+    for (Hit hit : is) {
+      if (sameButPlace(first, hit)) {
+        tries.add(hit.position().minus(first.position()).mod(length));
+      }
+    }
+    tries.sort((a, b) -> near(a, length).compareTo(near(b, length)));
+    for (Time by : tries.subList(0, Math.min(MOST_TRIES, tries.size()))) {
+      if (by.sign() > 0 && was.stream().allMatch(hit -> now.contains(turn(hit, by, length)))) {
+        return words(step, by, length);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** True if nothing outside the part has changed, so that one phrase says it all. */
+  private static boolean onlyThisPart(Comparison found, Predicate<Stroke> part) {
+    return found.changed().stream().allMatch(part)
+        && found.dropped().stream().allMatch(part)
+        && found.step().strokes().stream().filter(part).allMatch(s -> s.bar() > 0);
+  }
+
+  private static List<Hit> hits(Groove section, List<Stroke> strokes, Predicate<Stroke> part) {
+    return strokes.stream()
+        .filter(part)
+        .map(
+            stroke ->
+                new Hit(
+                    section.position(stroke).minus(section.pickup()),
+                    stroke.limb(),
+                    stroke.surface().name(),
+                    stroke.level(),
+                    stroke.ornaments()))
+        .toList();
+  }
+
+  private static boolean sameButPlace(Hit a, Hit b) {
+    return turnTo(a, b.position()).equals(b);
+  }
+
+  private static Hit turn(Hit hit, Time by, Time length) {
+    return turnTo(hit, hit.position().plus(by).mod(length));
+  }
+
+  private static Hit turnTo(Hit hit, Time position) {
+    return new Hit(position, hit.limb(), hit.surface(), hit.level(), hit.ornaments());
+  }
+
+  private static Time near(Time by, Time length) {
+    return Time.min(by, length.minus(by));
+  }
+
+  private static Optional<String> words(Groove step, Time later, Time length) {
+    boolean back = length.minus(later).before(later);
+    Time by = back ? length.minus(later) : later;
+    return amount(step, by).map(words -> words + (back ? " earlier" : " later"));
+  }
+
+  private static Optional<String> amount(Groove step, Time by) {
+    Time bars = by.over(step.meter().bar());
+    if (bars.isWhole()) {
+      return Optional.of(some(bars.num(), "bar", "bars"));
+    }
+    if (step.meter().isEven() && by.over(step.meter().beat(0)).isWhole()) {
+      return Optional.of(some(by.over(step.meter().beat(0)).num(), "beat", "beats"));
+    }
+    for (NoteValue value : NoteValue.values()) {
+      Time times = by.over(value.length());
+      if (times.isWhole() && times.num() <= 15) {
+        return Optional.of(some(times.num(), value.singular(), value.word()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String some(long count, String one, String many) {
+    String article = one.startsWith("eighth") ? "an " : "a ";
+    return count == 1 ? article + one : count + " " + many;
+  }
+}
