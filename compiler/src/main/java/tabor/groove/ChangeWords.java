@@ -174,15 +174,15 @@ final class ChangeWords {
         step.strokes(),
         (part, whole, chosen) ->
             phrases.add(
-                new Phrase(
-                    part, whole ? words.everywhere() : words.some() + " " + where(chosen))));
+                new Phrase(part, whole ? words.everywhere() : words.some() + " " + where(chosen))));
   }
 
   // Other limbs, other places.
 
   private void passed() {
     Map<Limb, List<Stroke>> byLimb = new LinkedHashMap<>();
-    after(found.passed()).forEach(s -> byLimb.computeIfAbsent(s.limb(), l -> new ArrayList<>()).add(s));
+    after(found.passed())
+        .forEach(s -> byLimb.computeIfAbsent(s.limb(), l -> new ArrayList<>()).add(s));
     byLimb.forEach(
         (limb, strokes) ->
             bySurface(strokes)
@@ -277,8 +277,7 @@ final class ChangeWords {
                 .forEach(
                     some ->
                         phrases.add(
-                            new Phrase(
-                                some.get(0).surface().words(), word + " " + where(some)))));
+                            new Phrase(some.get(0).surface().words(), word + " " + where(some)))));
   }
 
   private static Object key(Stroke stroke, Slot slot) {
@@ -306,8 +305,7 @@ final class ChangeWords {
         dropped,
         found.before(),
         (part, whole, chosen) ->
-            phrases.add(
-                new Phrase(part, whole ? "left out" : "left out " + where(chosen))));
+            phrases.add(new Phrase(part, whole ? "left out" : "left out " + where(chosen))));
   }
 
   // Which parts a change concerns.
@@ -381,8 +379,7 @@ final class ChangeWords {
   }
 
   private String where(Collection<Stroke> strokes) {
-    return PlaceWords.of(step, strokes)
-        .orElseGet(() -> "in " + strokes.size() + " places");
+    return PlaceWords.of(step, strokes).orElseGet(() -> "in " + strokes.size() + " places");
   }
 
   /** Joins parts that share their words, then words that share their part. */

@@ -13,7 +13,9 @@ import tabor.rhythm.Count.Syllable;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
 
-/** Says where strokes stand: {@code on 1 and 3}, {@code on every &}, {@code on 4 in bars 2 to 4}. */
+/**
+ * Says where strokes stand: {@code on 1 and 3}, {@code on every &}, {@code on 4 in bars 2 to 4}.
+ */
 final class PlaceWords {
   private static final int MOST_COUNTS = 6;
   private static final int MOST_GROUPS = 3;
@@ -79,7 +81,7 @@ final class PlaceWords {
     return words.size() > MOST_COUNTS ? Optional.empty() : Optional.of("on " + list(words));
   }
 
-  /** {@code  in bars 2 and 4} with a space before it, or nothing where every bar is meant. */
+  /** {@code in bars 2 and 4} with a space before it, or nothing where every bar is meant. */
   private static String bars(Groove section, List<Integer> bars) {
     boolean pickup = bars.get(0) == 0;
     int whole = bars.size() - (pickup ? 1 : 0);

@@ -33,8 +33,7 @@ final class SettingWords {
     }
     if (!was.levels().equals(is.levels())) {
       Levels levels = is.levels();
-      words.add(
-          "levels " + levels.ghost() + ", " + levels.plain() + " and " + levels.accent());
+      words.add("levels " + levels.ghost() + ", " + levels.plain() + " and " + levels.accent());
     }
     loudness(base, step, words);
     return words;
