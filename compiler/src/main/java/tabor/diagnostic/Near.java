@@ -1,6 +1,8 @@
 package tabor.diagnostic;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** Finds the name that somebody probably meant. */
@@ -32,6 +34,17 @@ public final class Near {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /** All candidates that {@link #find} would allow, fewest slips first, at most three. */
+  public static List<String> names(String name, Collection<String> candidates) {
+    int allowed = name.length() < 3 || name.length() > 60 ? 0 : Math.max(1, name.length() / 3);
+    return candidates.stream()
+        .filter(c -> !c.equals(name) && Math.abs(c.length() - name.length()) <= allowed)
+        .filter(c -> slips(name, c, allowed) <= allowed)
+        .sorted(Comparator.comparingInt(c -> slips(name, c, allowed)))
+        .limit(3)
+        .toList();
   }
 
   /** Number of slips between two words, or {@code limit + 1} where it is more than the limit. */

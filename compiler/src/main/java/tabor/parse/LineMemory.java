@@ -1,0 +1,47 @@
+package tabor.parse;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tabor.syntax.Statement;
+
+/**
+ * Lines that were read before, and their trees. Spans count from the line's start, so equal lines
+ * share one tree. Two generations bound the memory: when the young one is full it becomes the old
+ * one, and what was old is forgotten.
+ */
+final class LineMemory {
+  /** Characters a generation holds; a tree takes some fifty bytes a character. */
+  private static final int MOST_CHARACTERS = 1 << 17;
+
+  /** A line of many bars is hardly written twice, and would drive out many short ones. */
+  private static final int LONGEST_LINE = 1 << 12;
+
+  private Map<String, Statement> young = new HashMap<>();
+  private Map<String, Statement> old = new HashMap<>();
+  private int characters;
+
+  @Nullable Statement get(String line) {
+    Statement found = young.get(line);
+    if (found == null) {
+      found = old.get(line);
+      if (found != null) {
+        put(line, found);
+      }
+    }
+    return found;
+  }
+
+  void put(String line, Statement statement) {
+    if (line.length() > LONGEST_LINE) {
+      return;
+    }
+    if (characters + line.length() > MOST_CHARACTERS) {
+      old = young;
+      young = new HashMap<>();
+      characters = 0;
+    }
+    young.put(line, statement);
+    characters += line.length();
+  }
+}

@@ -1,0 +1,123 @@
+package tabor.parse;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Walks the logical lines of a text: a line, or several where a text in triple quotes runs over
+ * them. A triple text that is not closed before a complete section heading ends there.
+ */
+final class LineSplitter {
+  private final String text;
+  private int nextQuote;
+  private int nextReturn;
+  private int start;
+  private int end;
+  private int next;
+  private @Nullable LineParser parser;
+
+  LineSplitter(String text) {
+    this.text = text;
+    this.nextQuote = Lines.nextQuote(text, 0);
+    this.nextReturn = find('\r', 0);
+  }
+
+  /** Moves to the next logical line; false at the end of the text. */
+  boolean advance() {
+    if (next >= text.length()) {
+      return false;
+    }
+    start = next;
+    end = lineEnd(start);
+    if (nextQuote < end) {
+      end = endWithTexts();
+      nextQuote = Lines.nextQuote(text, end);
+    }
+    next = Lines.afterEnd(text, end);
+    return true;
+  }
+
+  /** Offset of the line's first character. */
+  int start() {
+    return start;
+  }
+
+  /** Offset after its last, the line end not counted. */
+  int end() {
+    return end;
+  }
+
+  /** Offset of the line after it. */
+  int next() {
+    return next;
+  }
+
+  private int find(char c, int from) {
+    int found = text.indexOf(c, from);
+    return found < 0 ? text.length() : found;
+  }
+
+  private int lineEnd(int from) {
+    if (nextReturn < from) {
+      nextReturn = find('\r', from);
+    }
+    int feed = find('\n', from);
+    return Math.min(feed, nextReturn);
+  }
+
+  private int endWithTexts() {
+    int at = start;
+    while (at < text.length()) {
+      char c = text.charAt(at);
+      if (Lines.isEnd(c)) {
+        return at;
+      }
+      if (c == '#') {
+        return lineEnd(at);
+      }
+      if (!Lines.isQuote(c)) {
+        at++;
+      } else if (Lines.isTriple(text, at)) {
+        int closed = Lines.endOfText(text, at, text.length());
+        int heading = headingWithin(at + 3, closed);
+        if (heading >= 0) {
+          return beforeLine(heading);
+        }
+        at = closed;
+      } else {
+        at = Lines.endOfText(text, at, text.length());
+      }
+    }
+    return at;
+  }
+
+  /** Offset of a complete section heading that lies between two offsets; -1 if there is none. */
+  private int headingWithin(int from, int to) {
+    int line = Lines.afterEnd(text, Lines.end(text, from));
+    while (line < to) {
+      int lineEnd = Lines.end(text, line);
+      if (lineEnd < to || to == text.length()) {
+        if (Passages.heading(text, line, lineEnd) && isComplete(text.substring(line, lineEnd))) {
+          return line;
+        }
+      }
+      line = Lines.afterEnd(text, lineEnd);
+      if (lineEnd == text.length()) {
+        break;
+      }
+    }
+    return -1;
+  }
+
+  private boolean isComplete(String line) {
+    if (parser == null) {
+      parser = new LineParser();
+    }
+    return parser.read(line, null).problem() == null;
+  }
+
+  /** Offset of the end of the line before the one that starts at {@code line}. */
+  private int beforeLine(int line) {
+    int at = line - 1;
+    return at > 0 && text.charAt(at) == '\n' && text.charAt(at - 1) == '\r' ? at - 1 : at;
+  }
+}
