@@ -95,8 +95,7 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
     }
     if (ghosts.elements.size() == 1
         && ghosts.elements.get(0) instanceof TaborParser.SoftHitContext only) {
-      return new Beat.Ghosts(
-          List.of(stroke(only.sign, ghosts.small, ghosts.suffixes, span)), span);
+      return new Beat.Ghosts(List.of(stroke(only.sign, ghosts.small, ghosts.suffixes, span)), span);
     }
     leaves.report(
         ghosts.small != null ? Spans.of(ghosts.small) : Spans.of(ghosts.suffixes.get(0)),
@@ -123,10 +122,7 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
   }
 
   private Beat.Hit stroke(
-      Token sign,
-      @Nullable Token small,
-      List<TaborParser.SuffixContext> suffixes,
-      Span span) {
+      Token sign, @Nullable Token small, List<TaborParser.SuffixContext> suffixes, Span span) {
     char letter = sign.getText().charAt(0);
     boolean accent = letter >= 'A' && letter <= 'Z';
     return new Beat.Hit(
@@ -151,8 +147,7 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
             case TaborLexer.CHOKE_SIGN -> Suffix.CHOKE;
             default -> Suffix.RIMSHOT;
           };
-      boolean roll =
-          suffix == Suffix.DIDDLE || suffix == Suffix.OPEN_ROLL || suffix == Suffix.BUZZ;
+      boolean roll = suffix == Suffix.DIDDLE || suffix == Suffix.OPEN_ROLL || suffix == Suffix.BUZZ;
       if (!seen.add(suffix)) {
         leaves.report(
             Spans.of(context), "`" + suffix.sign() + "` is written twice", "Leave one of them out");

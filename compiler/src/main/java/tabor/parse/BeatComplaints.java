@@ -29,7 +29,9 @@ final class BeatComplaints {
       Span end = new Span(Math.max(0, from - 1), Math.max(from, 1));
       return pattern
           ? Problem.syntax(
-              BrokenLine.span(line), "this pattern has no strokes", "Write them after the colon: RlrrLrll")
+              BrokenLine.span(line),
+              "this pattern has no strokes",
+              "Write them after the colon: RlrrLrll")
           : Problem.syntax(
               BrokenLine.span(line).in(line).isEmpty() ? end : BrokenLine.span(line),
               "this part is empty",
@@ -149,7 +151,9 @@ final class BeatComplaints {
     Span span = new Span(at, end);
     if (end - at > 3) {
       return Problem.syntax(
-          span, end - at + " small strokes are too many", "One is a flam, two a drag, three a ruff");
+          span,
+          end - at + " small strokes are too many",
+          "One is a flam, two a drag, three a ruff");
     }
     if (inGhost) {
       return Problem.syntax(

@@ -7,8 +7,8 @@ import org.antlr.v4.runtime.RecognitionException;
 import org.antlr.v4.runtime.Token;
 
 /**
- * ANTLR's recovery, a few times a line: enough for the parser to end in good order, too little for a
- * line of rubbish to cost more than its length.
+ * ANTLR's recovery, a few times a line: enough for the parser to end in good order, too little for
+ * a line of rubbish to cost more than its length.
  */
 final class CappedRecovery extends DefaultErrorStrategy {
   private static final int MOST = 3;

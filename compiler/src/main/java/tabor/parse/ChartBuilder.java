@@ -51,8 +51,7 @@ final class ChartBuilder extends TaborParserBaseVisitor<ChartStatement> {
     if (line.unit.getType() == TaborLexer.NAME) {
       leaves.report(Leaves.unlisted(unit, List.of("times", "bars"), "a number of times or bars"));
     }
-    var by =
-        new tabor.syntax.Num(Leaves.exact(line.by.digits.getText()), Spans.of(line.by));
+    var by = new tabor.syntax.Num(Leaves.exact(line.by.digits.getText()), Spans.of(line.by));
     if (by.value().sign() == 0) {
       leaves.report(by.span(), "a climb by 0 never arrives", "Say by how much each stage differs");
     }

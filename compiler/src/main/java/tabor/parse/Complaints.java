@@ -109,7 +109,8 @@ final class Complaints {
       return null;
     }
     return kind == Kind.GROOVE || kind == Kind.STEP
-        ? "A part is written as " + "hands : rl rl rl rl; a change starts with a word such as add,"
+        ? "A part is written as "
+            + "hands : rl rl rl rl; a change starts with a word such as add,"
             + " drop or accent"
         : "It starts with " + Expected.or(kind.verbs());
   }
@@ -136,8 +137,7 @@ final class Complaints {
 
   private @Nullable Problem beats(Token offending) {
     for (Token token : tokens) {
-      if (token.getStartIndex() >= offending.getStartIndex()
-          && offending.getType() != Token.EOF) {
+      if (token.getStartIndex() >= offending.getStartIndex() && offending.getType() != Token.EOF) {
         return null;
       }
       if (token.getType() == TaborLexer.LANE_START) {
@@ -226,8 +226,7 @@ final class Complaints {
     Problem better = problem;
     if (!near.isEmpty()) {
       better =
-          Problem.syntax(
-              problem.span(), problem.message(), "Is " + Expected.or(near) + " meant?");
+          Problem.syntax(problem.span(), problem.message(), "Is " + Expected.or(near) + " meant?");
       for (String name : near) {
         better = better.change("Write " + name, problem.span(), name);
       }

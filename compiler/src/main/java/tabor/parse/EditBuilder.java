@@ -104,10 +104,7 @@ final class EditBuilder extends TaborParserBaseVisitor<Edit> {
   @Override
   public Edit visitFollows(TaborParser.FollowsContext line) {
     return new Edit.Follows(
-        Leaves.surface(line.what),
-        Leaves.limb(line.who),
-        places.at(line.range),
-        Spans.of(line));
+        Leaves.surface(line.what), Leaves.limb(line.who), places.at(line.range), Spans.of(line));
   }
 
   @Override

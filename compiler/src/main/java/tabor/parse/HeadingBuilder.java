@@ -20,8 +20,7 @@ final class HeadingBuilder extends TaborParserBaseVisitor<Heading> {
       leaves.report(
           Spans.of(line), "this pattern has no strokes", "Write them after the colon: RlrrLrll");
     }
-    return new Heading.Pattern(
-        Leaves.name(line.id), beats.elements(line.places), Spans.of(line));
+    return new Heading.Pattern(Leaves.name(line.id), beats.elements(line.places), Spans.of(line));
   }
 
   @Override
@@ -31,8 +30,7 @@ final class HeadingBuilder extends TaborParserBaseVisitor<Heading> {
 
   @Override
   public Heading visitGrooveHeading(TaborParser.GrooveHeadingContext line) {
-    return new Heading.Groove(
-        Leaves.name(line.id), Leaves.titleOrNull(line.title), Spans.of(line));
+    return new Heading.Groove(Leaves.name(line.id), Leaves.titleOrNull(line.title), Spans.of(line));
   }
 
   @Override
@@ -46,7 +44,6 @@ final class HeadingBuilder extends TaborParserBaseVisitor<Heading> {
 
   @Override
   public Heading visitChartHeading(TaborParser.ChartHeadingContext line) {
-    return new Heading.Chart(
-        Leaves.name(line.id), Leaves.titleOrNull(line.title), Spans.of(line));
+    return new Heading.Chart(Leaves.name(line.id), Leaves.titleOrNull(line.title), Spans.of(line));
   }
 }

@@ -1,7 +1,7 @@
 package tabor.parse;
 
-import org.jspecify.annotations.Nullable;
 import org.antlr.v4.runtime.Token;
+import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;

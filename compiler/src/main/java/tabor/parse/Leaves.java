@@ -19,8 +19,8 @@ import tabor.syntax.Text;
 import tabor.syntax.Word;
 
 /**
- * The small things that statements are made of: names, numbers, counts, texts. Keeps the first thing
- * that is wrong with the line at hand.
+ * The small things that statements are made of: names, numbers, counts, texts. Keeps the first
+ * thing that is wrong with the line at hand.
  */
 final class Leaves {
   /** Stands for every number of more than nine digits. */
@@ -113,8 +113,7 @@ final class Leaves {
         near.isEmpty()
             ? "It is one of " + String.join(", ", list)
             : "Is " + Expected.or(near) + " meant?";
-    Problem problem =
-        Problem.syntax(word.span(), "`" + word.text() + "` is not " + called, help);
+    Problem problem = Problem.syntax(word.span(), "`" + word.text() + "` is not " + called, help);
     for (String name : near) {
       problem = problem.change("Write " + name, word.span(), name);
     }

@@ -35,7 +35,8 @@ final class Lists {
           "dotted-quarter",
           "dotted-eighth",
           "dotted-sixteenth");
-  static final List<String> VALUES = Arrays.stream(NoteValue.values()).map(NoteValue::word).toList();
+  static final List<String> VALUES =
+      Arrays.stream(NoteValue.values()).map(NoteValue::word).toList();
   static final List<String> VALUES_BOTH = values();
 
   /** Every word with a place in the grammar. */

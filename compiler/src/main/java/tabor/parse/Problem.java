@@ -18,8 +18,7 @@ import tabor.source.Spot;
  * @param help a way out; null where there is nothing to say
  * @param changes replacements, each a fix of its own
  */
-record Problem(
-    Code code, Span span, String message, @Nullable String help, List<Change> changes) {
+record Problem(Code code, Span span, String message, @Nullable String help, List<Change> changes) {
   /** One replacement and what it does. */
   record Change(String title, Span span, String text) {}
 

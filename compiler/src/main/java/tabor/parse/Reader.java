@@ -10,7 +10,6 @@ import tabor.syntax.Heading;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.Statement;
-import tabor.syntax.Word;
 
 /**
  * Text to tree. A text falls into passages by its section headings; each passage is read line by
@@ -110,5 +109,4 @@ public final class Reader {
           null, Problem.syntax(span, "this line cannot be read", "Write it more simply"));
     }
   }
-
 }

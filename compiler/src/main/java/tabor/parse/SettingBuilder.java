@@ -77,8 +77,7 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
   }
 
   private static Num part(String digits, int start) {
-    return new Num(
-        Time.of(Leaves.digits(digits)), new Span(start, start + digits.length()));
+    return new Num(Time.of(Leaves.digits(digits)), new Span(start, start + digits.length()));
   }
 
   @Override
@@ -131,11 +130,9 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     if (line.share != null) {
       String written = line.share.getText();
       percent =
-          new Num(
-              Leaves.exact(written.substring(0, written.length() - 1)), Spans.of(line.share));
+          new Num(Leaves.exact(written.substring(0, written.length() - 1)), Spans.of(line.share));
       if (percent.value().before(Time.ONE) || Time.of(99).before(percent.value())) {
-        leaves.report(
-            percent.span(), "a swing cannot be " + written, "It lies between 1% and 99%");
+        leaves.report(percent.span(), "a swing cannot be " + written, "It lies between 1% and 99%");
       }
     }
     return new SettingStatement.FeelSetting(unit, percent, Spans.of(line));

@@ -7,8 +7,8 @@ import tabor.source.Span;
 
 /**
  * From ANTLR's places to ours. Its stop index is that of the last character, ours that after it; an
- * end-of-file token stops before it starts. {@link LineStream} has seen to it that both count UTF-16
- * units.
+ * end-of-file token stops before it starts. {@link LineStream} has seen to it that both count
+ * UTF-16 units.
  */
 final class Spans {
   private Spans() {}
@@ -34,8 +34,7 @@ final class Spans {
   /** From the first character of one token to the last of another. */
   static Span between(Token first, Token last) {
     int start = first.getStartIndex();
-    int end =
-        last.getType() == TaborLexer.BAR_LINE ? of(last).end() : last.getStopIndex() + 1;
+    int end = last.getType() == TaborLexer.BAR_LINE ? of(last).end() : last.getStopIndex() + 1;
     return new Span(start, Math.max(start, end));
   }
 
