@@ -51,6 +51,14 @@ public final class Performer {
   }
 
   /**
+   * A groove or step once through without a count-in, at another feel than its own: what is needed
+   * to know where its strokes can stand.
+   */
+  public static Performance once(Groove groove, Tempo tempo, Feel feel) {
+    return play(List.of(Leg.section(groove, tempo, feel, true, Chart.Click.OFF)), false);
+  }
+
+  /**
    * A chart from beginning to end. A chart that plays nothing is one bar of rest.
    *
    * @throws IllegalArgumentException if it lasts longer than {@link #LONGEST_SECONDS}

@@ -1,0 +1,126 @@
+package tabor.emit.midi;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import tabor.kit.Limb;
+import tabor.perform.Performance;
+import tabor.perform.Sound;
+import tabor.rhythm.Time;
+
+/**
+ * Deals a performance out over the tracks.
+ *
+ * <p>Two sounds on one key at one tick are one note, the louder one, in the track of the first
+ * limb. A note ends a tick before the next one on its key, whichever track that is in: players that
+ * read track by track then never meet a note-on before the note-off that belongs before it.
+ */
+final class Arrangement {
+  /** Each limb in the order of lists, then the click. */
+  private static final int CLICK = Limb.values().length;
+
+  private record Dealt(int track, long tick, long end, int key, int velocity) {}
+
+  private final Ticks ticks;
+  private final Performance performance;
+  private final long length;
+
+  private Arrangement(Performance performance, Ticks ticks) {
+    this.performance = performance;
+    this.ticks = ticks;
+    this.length = ticks.at(performance.length());
+  }
+
+  /** The file of a performance, of those sounds only that {@code heard} lets through. */
+  static Smf of(Performance performance, String title, Ticks ticks, Predicate<Sound> heard) {
+    return new Arrangement(performance, ticks).arranged(title, heard);
+  }
+
+  private Smf arranged(String title, Predicate<Sound> heard) {
+    List<List<Smf.Event>> parts = new ArrayList<>();
+    for (int i = 0; i <= CLICK; i++) {
+      parts.add(new ArrayList<>());
+    }
+    for (Dealt note : ended(merged(heard))) {
+      parts
+          .get(note.track())
+          .add(new Smf.Note(note.tick(), note.end() - note.tick(), note.key(), note.velocity()));
+    }
+    List<Smf.Track> tracks = new ArrayList<>();
+    tracks.add(new Smf.Track(title, Conductor.events(performance, ticks)));
+    for (Limb limb : Limb.values()) {
+      tracks.add(new Smf.Track(limb.words(), parts.get(limb.ordinal())));
+    }
+    tracks.add(new Smf.Track("click", parts.get(CLICK)));
+    return new Smf(ticks.division(), length, tracks);
+  }
+
+  /** In order of tick, then track; one note for each key and tick. */
+  private List<Dealt> merged(Predicate<Sound> heard) {
+    List<Dealt> all = new ArrayList<>();
+    for (Sound sound : performance.sounds()) {
+      if (!heard.test(sound)) {
+        continue;
+      }
+      long tick = ticks.at(sound.start());
+      Limb limb = sound.limb();
+      all.add(
+          new Dealt(
+              limb == null ? CLICK : limb.ordinal(),
+              tick,
+              ticks.at(Time.min(sound.end(), performance.length())),
+              sound.key(),
+              sound.velocity()));
+    }
+    all.sort(
+        Comparator.comparingLong(Dealt::tick)
+            .thenComparingInt(Dealt::track)
+            .thenComparingInt(Dealt::key));
+    List<Dealt> kept = new ArrayList<>();
+    Map<Integer, Integer> lastOfKey = new HashMap<>();
+    for (Dealt note : all) {
+      Integer index = lastOfKey.get(note.key());
+      Dealt last = index == null ? null : kept.get(index);
+      if (index != null && last != null && isOne(last, note)) {
+        kept.set(
+            index,
+            new Dealt(
+                last.track(),
+                last.tick(),
+                Math.max(last.end(), note.end()),
+                last.key(),
+                Math.max(last.velocity(), note.velocity())));
+      } else {
+        lastOfKey.put(note.key(), kept.size());
+        kept.add(note);
+      }
+    }
+    return kept;
+  }
+
+  /**
+   * True for one place; also for two ticks in a row where the second note stands in an earlier
+   * track, since no note-off would fit between them there.
+   */
+  private static boolean isOne(Dealt first, Dealt second) {
+    long gap = second.tick() - first.tick();
+    return gap == 0 || (gap == 1 && second.track() < first.track());
+  }
+
+  private List<Dealt> ended(List<Dealt> notes) {
+    List<Dealt> done = new ArrayList<>(notes);
+    Map<Integer, Long> nextOfKey = new HashMap<>();
+    for (int i = notes.size() - 1; i >= 0; i--) {
+      Dealt note = notes.get(i);
+      @Nullable Long next = nextOfKey.put(note.key(), note.tick());
+      long latest = next == null ? length : next - 1;
+      long end = Math.max(note.tick() + 1, Math.min(note.end(), latest));
+      done.set(i, new Dealt(note.track(), note.tick(), end, note.key(), note.velocity()));
+    }
+    return done;
+  }
+}

@@ -1,0 +1,114 @@
+package tabor.emit.midi;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Groove;
+import tabor.perform.Performance;
+import tabor.perform.Stretch;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/**
+ * The conductor track: tempo, meter and a marker where a section begins.
+ *
+ * <p>The format knows no pickups. A pickup that stands in the last beats of a count-in bar needs
+ * none; any other is a short bar with a meter of its own. Tempi are rounded to a microsecond in a
+ * quarter note, the finest that the format can say.
+ */
+final class Conductor {
+  private final Ticks ticks;
+  private final List<Smf.Event> events = new ArrayList<>();
+  private Smf.@Nullable Meter meter;
+  private int micros;
+  private @Nullable String section;
+  private @Nullable Tempo marked;
+
+  private Conductor(Ticks ticks) {
+    this.ticks = ticks;
+  }
+
+  static List<Smf.Event> events(Performance performance, Ticks ticks) {
+    Conductor conductor = new Conductor(ticks);
+    Stretch before = null;
+    for (Stretch stretch : performance.stretches()) {
+      conductor.add(stretch, before);
+      before = stretch;
+    }
+    return conductor.events;
+  }
+
+  private void add(Stretch stretch, @Nullable Stretch before) {
+    Time start = stretch.start();
+    boolean pickup = stretch.kind() == Stretch.Kind.SECTION && stretch.pickup().sign() > 0;
+    boolean completes =
+        before != null
+            && before.kind() == Stretch.Kind.COUNT_IN
+            && before.pickup().equals(stretch.pickup());
+    if (pickup && !completes) {
+      meter(start, shortBar(stretch.pickup(), stretch.meter()), stretch.meter());
+    } else if (!pickup) {
+      meter(start, stretch.meter().count(), stretch.meter().unit(), stretch.meter());
+    }
+    tempo(start, stretch.tempo());
+    mark(stretch);
+    if (pickup) {
+      Meter own = stretch.meter();
+      meter(stretch.barline(1), own.count(), own.unit(), own);
+    }
+  }
+
+  private void meter(Time at, Time bar, Meter beats) {
+    meter(at, Math.toIntExact(bar.num()), Math.toIntExact(bar.den()), beats);
+  }
+
+  private void meter(Time at, int count, int unit, Meter beats) {
+    int power = Integer.numberOfTrailingZeros(unit);
+    Time clocks = beats.tempoBeat().times(4 * 24);
+    int whole = (int) Math.max(1, Math.min(255, clocks.rounded()));
+    Smf.Meter next = new Smf.Meter(ticks.at(at), count, power, whole);
+    if (meter == null || meter.count() != count || meter.power() != power) {
+      events.add(next);
+      meter = next;
+    }
+  }
+
+  /** A pickup as a signature: over the meter's own lower number where that fits. */
+  private static Time shortBar(Time pickup, Meter meter) {
+    Time units = pickup.times(meter.unit());
+    // Not reduced, since 2/4 and 1/2 look different.
+    return units.isWhole() ? new Time(units.num(), meter.unit()) : pickup;
+  }
+
+  private void tempo(Time at, Tempo tempo) {
+    long exact = Time.of(60_000_000).over(tempo.quartersPerMinute()).rounded();
+    int kept = (int) Math.max(1, Math.min(0xFFFFFF, exact));
+    if (kept != micros) {
+      micros = kept;
+      events.add(new Smf.Tempo(ticks.at(at), kept));
+    }
+  }
+
+  private void mark(Stretch stretch) {
+    Groove groove = stretch.groove();
+    if (stretch.kind() != Stretch.Kind.SECTION || groove == null) {
+      section = null;
+      return;
+    }
+    boolean same = groove.name().equals(section);
+    if (!same || !stretch.tempo().equals(marked)) {
+      String at = same ? " at " + number(stretch.tempo().perMinute()) : "";
+      events.add(new Smf.Marker(ticks.at(stretch.start()), groove.caption() + at));
+    }
+    section = groove.name();
+    marked = stretch.tempo();
+  }
+
+  /** A number of beats a minute with at most two decimals. */
+  private static String number(Time value) {
+    long hundredths = value.times(100).rounded();
+    String text = java.math.BigDecimal.valueOf(hundredths, 2).stripTrailingZeros().toPlainString();
+    return text;
+  }
+}

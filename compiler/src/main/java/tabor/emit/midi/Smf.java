@@ -1,0 +1,109 @@
+package tabor.emit.midi;
+
+import java.util.List;
+
+/**
+ * A Standard MIDI File of format 1, before it becomes bytes.
+ *
+ * @param division ticks in a quarter note, 1 to 32,767
+ * @param length ticks from the start to the end of every track
+ * @param tracks the conductor track first
+ */
+public record Smf(int division, long length, List<Track> tracks) {
+  /** The largest division that the format can say. */
+  public static final int LARGEST_DIVISION = 32_767;
+
+  /** Copies the list. */
+  public Smf {
+    tracks = List.copyOf(tracks);
+    if (division < 1 || division > LARGEST_DIVISION) {
+      throw new IllegalArgumentException("division " + division);
+    }
+  }
+
+  /**
+   * A track.
+   *
+   * @param name of the sequence for the conductor track, else of what plays
+   * @param events in order of time
+   */
+  public record Track(String name, List<Event> events) {
+    /** Copies the list. */
+    public Track {
+      events = List.copyOf(events);
+    }
+  }
+
+  /** Something at a tick. */
+  public sealed interface Event {
+    /** Ticks from the start, 0 or more. */
+    long tick();
+
+    /** Calls the method of {@code cases} that fits. */
+    <R> R match(Cases<R> cases);
+  }
+
+  /** One method for each kind of event. */
+  public interface Cases<R> {
+    R tempo(Tempo event);
+
+    R meter(Meter event);
+
+    R marker(Marker event);
+
+    R note(Note event);
+  }
+
+  /**
+   * The tempo from here on.
+   *
+   * @param micros microseconds in a quarter note, 1 to 16,777,215
+   */
+  public record Tempo(long tick, int micros) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.tempo(this);
+    }
+  }
+
+  /**
+   * The time signature from here on.
+   *
+   * @param count the upper number
+   * @param power the lower number as a power of two
+   * @param clocks MIDI clocks in a beat, 24 to a quarter note
+   */
+  public record Meter(long tick, int count, int power, int clocks) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.meter(this);
+    }
+  }
+
+  /** A section begins. */
+  public record Marker(long tick, String text) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.marker(this);
+    }
+  }
+
+  /**
+   * A note on the percussion channel.
+   *
+   * @param length ticks from note-on to note-off, 1 or more
+   */
+  public record Note(long tick, long length, int key, int velocity) implements Event {
+    /** Throws {@link IllegalArgumentException} for a number out of range. */
+    public Note {
+      if (tick < 0 || length < 1 || key < 0 || key > 127 || velocity < 1 || velocity > 127) {
+        throw new IllegalArgumentException("note " + tick + " " + length + " " + key);
+      }
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.note(this);
+    }
+  }
+}

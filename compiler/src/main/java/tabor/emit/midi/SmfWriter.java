@@ -1,0 +1,140 @@
+package tabor.emit.midi;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.MetaMessage;
+import javax.sound.midi.MidiEvent;
+import javax.sound.midi.MidiMessage;
+import javax.sound.midi.MidiSystem;
+import javax.sound.midi.Sequence;
+import javax.sound.midi.ShortMessage;
+import javax.sound.midi.Track;
+
+/** Turns a file's tree into a sequence of {@code javax.sound.midi}, and that into bytes. */
+public final class SmfWriter {
+  /** Channel 10 as the messages count it. */
+  private static final int PERCUSSION = 9;
+
+  /** The largest distance between two events that the format can say. */
+  private static final long LARGEST_DELTA = 0x0FFF_FFFF;
+
+  private static final int TEXT = 0x01;
+  private static final int NAME = 0x03;
+  private static final int MARKER = 0x06;
+  private static final int END = 0x2F;
+  private static final int TEMPO = 0x51;
+  private static final int METER = 0x58;
+
+  private SmfWriter() {}
+
+  private record Timed(long tick, MidiMessage message) {}
+
+  /** The bytes of the file, the same for the same tree. */
+  public static byte[] bytes(Smf smf) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      MidiSystem.write(sequence(smf), 1, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  /** The same as a sequence that can be played. */
+  public static Sequence sequence(Smf smf) {
+    try {
+      Sequence sequence = new Sequence(Sequence.PPQ, smf.division());
+      for (Smf.Track track : smf.tracks()) {
+        write(sequence.createTrack(), track, smf.length());
+      }
+      return sequence;
+    } catch (InvalidMidiDataException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void write(Track out, Smf.Track track, long length) {
+    List<Timed> offs = new ArrayList<>();
+    List<Timed> all = new ArrayList<>();
+    for (Smf.Event event : track.events()) {
+      all.add(new Timed(event.tick(), event.match(MESSAGE)));
+      if (event instanceof Smf.Note note) {
+        offs.add(new Timed(note.tick() + note.length(), key(ShortMessage.NOTE_OFF, note.key(), 0)));
+      }
+    }
+    // Note-offs first at one tick; the sort is stable.
+    offs.addAll(all);
+    offs.sort(Comparator.comparingLong(Timed::tick));
+    out.add(new MidiEvent(meta(NAME, utf8(track.name())), 0));
+    long last = 0;
+    for (Timed timed : offs) {
+      last = fill(out, last, timed.tick());
+      out.add(new MidiEvent(timed.message(), timed.tick()));
+    }
+    fill(out, last, length);
+    out.add(new MidiEvent(meta(END, new byte[0]), length));
+  }
+
+  /** Empty texts where two events stand too far apart for one delta time. */
+  private static long fill(Track out, long from, long to) {
+    long at = from;
+    while (to - at > LARGEST_DELTA) {
+      at += LARGEST_DELTA;
+      out.add(new MidiEvent(meta(TEXT, new byte[0]), at));
+    }
+    return to;
+  }
+
+  private static final Smf.Cases<MidiMessage> MESSAGE =
+      new Smf.Cases<>() {
+        @Override
+        public MidiMessage tempo(Smf.Tempo event) {
+          int micros = event.micros();
+          return meta(
+              TEMPO, new byte[] {(byte) (micros >> 16), (byte) (micros >> 8), (byte) micros});
+        }
+
+        @Override
+        public MidiMessage meter(Smf.Meter event) {
+          return meta(
+              METER,
+              new byte[] {(byte) event.count(), (byte) event.power(), (byte) event.clocks(), 8});
+        }
+
+        @Override
+        public MidiMessage marker(Smf.Marker event) {
+          return meta(MARKER, utf8(event.text()));
+        }
+
+        @Override
+        public MidiMessage note(Smf.Note event) {
+          return key(ShortMessage.NOTE_ON, event.key(), event.velocity());
+        }
+      };
+
+  private static MidiMessage key(int command, int key, int velocity) {
+    try {
+      return new ShortMessage(command, PERCUSSION, key, velocity);
+    } catch (InvalidMidiDataException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static MidiMessage meta(int type, byte[] data) {
+    try {
+      return new MetaMessage(type, data, data.length);
+    } catch (InvalidMidiDataException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}
