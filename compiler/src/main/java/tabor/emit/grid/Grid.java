@@ -1,0 +1,139 @@
+package tabor.emit.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Changes;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+import tabor.groove.Section;
+
+/**
+ * The counted grid of a lesson: title, then each section with its number, what a step changed, its
+ * prose and its bars, and a line that explains the signs used.
+ */
+public final class Grid {
+  private static final String INDENT = "   ";
+  private static final int PROSE_WIDTH = 78;
+
+  private final Lesson lesson;
+  private final List<String> lines = new ArrayList<>();
+  private Groove.@Nullable Setting known;
+
+  private Grid(Lesson lesson) {
+    this.lesson = lesson;
+  }
+
+  /** The sections of a lesson that {@code chosen} picks, in order; lines end with LF. */
+  public static String of(Lesson lesson, Predicate<Section> chosen) {
+    Grid grid = new Grid(lesson);
+    grid.head();
+    int number = 0;
+    List<Groove> shown = new ArrayList<>();
+    for (Section section : lesson.sections()) {
+      number += section instanceof Groove ? 1 : 0;
+      if (!chosen.test(section)) {
+        continue;
+      }
+      if (section instanceof Groove groove) {
+        grid.groove(groove, number);
+        shown.add(groove);
+      } else if (section instanceof Chart chart) {
+        grid.chart(chart);
+      }
+    }
+    List<String> legend = Signs.legend(shown);
+    if (!legend.isEmpty()) {
+      grid.gap();
+      grid.lines.addAll(Prose.wrap("Signs: " + String.join(", ", legend), "", PROSE_WIDTH));
+    }
+    return grid.text();
+  }
+
+  /** The bars of a section alone, as a hover shows them. */
+  public static String bars(Groove groove) {
+    return String.join("\n", GridWriter.write(GridLayout.of(groove))) + "\n";
+  }
+
+  /** One bar of a section alone; the number is one of the section's. */
+  public static String bar(Groove groove, int number) {
+    GridLayout.Sheet sheet = GridLayout.of(groove);
+    GridBar bar = sheet.bars().get(number - groove.firstBar());
+    GridBar shown = new GridBar(bar.number(), false, bar.columns());
+    return String.join(
+            "\n",
+            GridWriter.write(
+                new GridLayout.Sheet(sheet.parts(), sheet.sticks(), List.of(shown))))
+        + "\n";
+  }
+
+  private String text() {
+    return String.join("\n", lines) + "\n";
+  }
+
+  private void gap() {
+    if (!lines.isEmpty()) {
+      lines.add("");
+    }
+  }
+
+  private void head() {
+    lines.addAll(Prose.wrap(lesson.title(), "", PROSE_WIDTH));
+    String by = lesson.by();
+    if (by != null) {
+      lines.addAll(Prose.wrap(by, "", PROSE_WIDTH));
+    }
+    known = lesson.setting();
+    lines.addAll(Prose.wrap(SettingLine.of(lesson.setting(), null), "", PROSE_WIDTH));
+  }
+
+  private void groove(Groove groove, int number) {
+    gap();
+    lines.add("");
+    heading(number + ". ", groove);
+    if (groove.isStep()) {
+      String changes = Changes.of(groove).text();
+      lines.addAll(
+          Prose.wrap(changes.isEmpty() ? "as before" : changes, INDENT, PROSE_WIDTH));
+    }
+    String setting = SettingLine.of(groove.setting(), known);
+    if (!setting.isEmpty()) {
+      lines.addAll(Prose.wrap(setting, INDENT, PROSE_WIDTH));
+    }
+    known = groove.setting();
+    prose(groove.prose());
+    List<String> dynamics = DynamicWords.of(groove);
+    if (!dynamics.isEmpty()) {
+      lines.addAll(Prose.wrap(String.join("; ", dynamics), INDENT, PROSE_WIDTH));
+    }
+    lines.add("");
+    lines.addAll(GridWriter.write(GridLayout.of(groove)));
+  }
+
+  private void heading(String number, Section section) {
+    boolean titled = !section.caption().equals(section.name());
+    lines.addAll(
+        Prose.wrap(
+            number + section.caption() + (titled ? " (" + section.name() + ")" : ""),
+            "",
+            PROSE_WIDTH));
+  }
+
+  private void prose(List<String> texts) {
+    for (String text : texts) {
+      lines.addAll(Prose.wrap(text, INDENT, PROSE_WIDTH));
+    }
+  }
+
+  private void chart(Chart chart) {
+    gap();
+    lines.add("");
+    heading("Play-along: ", chart);
+    prose(chart.prose());
+    for (String item : ChartLines.of(chart)) {
+      lines.addAll(Prose.wrap(item, INDENT, PROSE_WIDTH));
+    }
+  }
+}

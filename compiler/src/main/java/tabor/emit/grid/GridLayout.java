@@ -1,0 +1,254 @@
+package tabor.emit.grid;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import tabor.emit.grid.GridBar.Cell;
+import tabor.emit.grid.GridBar.Column;
+import tabor.groove.Groove;
+import tabor.groove.Stroke;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Time;
+
+/**
+ * Lays a section out: which parts have a row, and which places a column.
+ *
+ * <p>A part shows a dot at the silent places of its own words only, so that a row reads in its own
+ * division even where another part divides the same beat otherwise. Where all words of a section
+ * fit one fine division, every beat gets the columns of that division and the grid is regular.
+ */
+final class GridLayout {
+  /** The finest division that is laid out regularly; beyond it bars grow too wide. */
+  private static final long MOST_REGULAR = 6;
+
+  private final Groove groove;
+  private final Meter meter;
+  private final List<Surface> parts;
+  private final boolean feetShown;
+  private final long regular;
+  private final Map<Integer, List<Stroke>> byBar = new HashMap<>();
+  private final Map<String, List<Time[]>> rolls = new HashMap<>();
+
+  /**
+   * A section laid out.
+   *
+   * @param parts the names of the rows
+   * @param sticks the names of the rows of sticking
+   * @param bars all bars
+   */
+  record Sheet(List<String> parts, List<String> sticks, List<GridBar> bars) {}
+
+  private GridLayout(Groove groove) {
+    this.groove = groove;
+    this.meter = groove.meter();
+    this.parts = parts(groove);
+    this.feetShown = groove.setting().showSticking() && feetMatter(groove);
+    this.regular = regular(groove);
+    for (Stroke stroke : groove.strokes()) {
+      byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
+      if (Signs.goesOn(groove, stroke)) {
+        Time start = groove.position(stroke);
+        rolls
+            .computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>())
+            .add(new Time[] {start, start.plus(stroke.length())});
+      }
+    }
+  }
+
+  /** Lays out all bars. */
+  static Sheet of(Groove groove) {
+    GridLayout layout = new GridLayout(groove);
+    List<GridBar> bars = new ArrayList<>();
+    for (int bar = groove.firstBar(); bar <= groove.bars(); bar++) {
+      bars.add(layout.bar(bar));
+    }
+    return new Sheet(
+        layout.parts.stream().map(GridLayout::name).toList(), layout.stickNames(), bars);
+  }
+
+  /** Parts from the top of the staff down, hands before feet. */
+  private static List<Surface> parts(Groove groove) {
+    Map<String, Surface> used = new HashMap<>();
+    groove.strokes().forEach(stroke -> used.put(stroke.surface().name(), stroke.surface()));
+    List<String> order = groove.setting().kit().surfaceNames();
+    List<Surface> sorted = new ArrayList<>(used.values());
+    sorted.sort(
+        Comparator.comparing(Surface::isFoot)
+            .thenComparing(surface -> -surface.place().halfSpaces())
+            .thenComparing(surface -> order.indexOf(surface.name()))
+            .thenComparing(Surface::name));
+    return sorted;
+  }
+
+  private static String name(Surface surface) {
+    return switch (surface.name()) {
+      case "hihat.open" -> "hi-hat open";
+      case "hihat.half" -> "hi-hat half";
+      case "hihat.foot" -> "hi-hat foot";
+      case "hihat.splash" -> "foot splash";
+      default -> surface.words();
+    };
+  }
+
+  /** True unless the right foot has the kick and the left the hi-hat, as everybody expects. */
+  private static boolean feetMatter(Groove groove) {
+    boolean mirrored = groove.setting().kit().leftHanded();
+    return groove.strokes().stream()
+        .filter(stroke -> !stroke.limb().isHand())
+        .anyMatch(
+            stroke -> {
+              boolean kick = stroke.surface().sort() == Surface.Sort.KICK;
+              Limb usual = kick != mirrored ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
+              return stroke.limb() != usual;
+            });
+  }
+
+  private static long regular(Groove groove) {
+    long parts = 1;
+    for (Stroke stroke : groove.strokes()) {
+      long own = Places.fineness(stroke.slot());
+      if (own == 0 || own > MOST_REGULAR) {
+        return 0;
+      }
+      parts = Time.lcm(parts, own);
+      if (parts > MOST_REGULAR) {
+        return 0;
+      }
+    }
+    return parts;
+  }
+
+  private List<String> stickNames() {
+    List<String> names = new ArrayList<>();
+    if (handsShown()) {
+      names.add("hands");
+    }
+    if (feetShown) {
+      names.add("feet");
+    }
+    return names;
+  }
+
+  private boolean handsShown() {
+    return groove.setting().showSticking()
+        && groove.strokes().stream().anyMatch(stroke -> stroke.limb().isHand());
+  }
+
+  private GridBar bar(int number) {
+    List<Stroke> strokes = byBar.getOrDefault(number, List.of());
+    List<Integer> beats = beats(number);
+    List<Slot> slots = strokes.stream().map(Stroke::slot).toList();
+    List<Map<Time, String>> counts =
+        CountRows.of(meter, beats, slots, groove.setting().showCounts());
+    Map<String, Set<Time>> own = new HashMap<>();
+    Set<Time> places = new TreeSet<>();
+    for (int beat : beats) {
+      places.add(meter.beatStart(beat));
+      for (int i = 1; i < regular; i++) {
+        places.add(meter.beatStart(beat).plus(meter.beat(beat).times(i).over(regular)));
+      }
+    }
+    for (Surface part : parts) {
+      Set<Time> places1 = ownPlaces(part, strokes, beats);
+      own.put(part.name(), places1);
+      places.addAll(places1);
+    }
+    if (groove.setting().showCounts()) {
+      counts.forEach(row -> places.addAll(row.keySet()));
+    }
+    Time first = meter.beatStart(beats.get(0));
+    places.removeIf(place -> place.before(first));
+    List<Column> columns = new ArrayList<>();
+    for (Time place : places) {
+      columns.add(column(number, place, strokes, counts, own));
+    }
+    return new GridBar(number, groove.repeats().contains(number), columns);
+  }
+
+  /** The beats of a bar; in a pickup the last ones, a beat that it cuts included. */
+  private List<Integer> beats(int bar) {
+    List<Integer> beats = new ArrayList<>();
+    Time start = bar == 0 ? meter.bar().minus(groove.pickup()) : Time.ZERO;
+    for (int beat = 0; beat < meter.beatCount(); beat++) {
+      if (start.before(meter.beatStart(beat + 1))) {
+        beats.add(beat);
+      }
+    }
+    return beats;
+  }
+
+  /** Where a part has strokes or dots: the places of its words, and beats that it is silent in. */
+  private Set<Time> ownPlaces(Surface part, List<Stroke> strokes, List<Integer> beats) {
+    Set<Time> places = new TreeSet<>();
+    for (Stroke stroke : strokes) {
+      if (stroke.surface().name().equals(part.name())) {
+        places.addAll(Places.ofWord(stroke.slot(), meter));
+        places.add(stroke.at());
+      }
+    }
+    for (int beat : beats) {
+      Time start = meter.beatStart(beat);
+      Time end = meter.beatStart(beat + 1);
+      if (places.stream().noneMatch(place -> !place.before(start) && place.before(end))) {
+        places.add(start);
+      }
+    }
+    return places;
+  }
+
+  private Column column(
+      int bar,
+      Time place,
+      List<Stroke> strokes,
+      List<Map<Time, String>> counts,
+      Map<String, Set<Time>> own) {
+    Map<String, List<Stroke>> here = new TreeMap<>();
+    for (Stroke stroke : strokes) {
+      if (stroke.at().equals(place)) {
+        here.computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>()).add(stroke);
+      }
+    }
+    List<Cell> cells = new ArrayList<>();
+    StringBuilder hands = new StringBuilder();
+    StringBuilder feet = new StringBuilder();
+    for (Surface part : parts) {
+      List<Stroke> both = here.getOrDefault(part.name(), List.of());
+      if (!both.isEmpty()) {
+        cells.add(Signs.cell(both));
+      } else if (!own.get(part.name()).contains(place)) {
+        cells.add(Cell.NONE);
+      } else {
+        cells.add(inRoll(part, bar, place) ? Cell.GOES_ON : Cell.SILENT);
+      }
+      both.forEach(s -> (s.limb().isHand() ? hands : feet).append(s.limb().letter()));
+    }
+    List<String> sticks = new ArrayList<>();
+    if (handsShown()) {
+      sticks.add(hands.toString());
+    }
+    if (feetShown) {
+      sticks.add(feet.toString());
+    }
+    int beat = meter.beatAt(place);
+    return new Column(
+        meter.beatStart(beat).equals(place),
+        beat + 1,
+        counts.stream().map(row -> row.getOrDefault(place, "")).toList(),
+        cells,
+        sticks);
+  }
+
+  private boolean inRoll(Surface part, int bar, Time place) {
+    Time position = groove.position(bar, place);
+    return rolls.getOrDefault(part.name(), List.of()).stream()
+        .anyMatch(roll -> roll[0].before(position) && position.before(roll[1]));
+  }
+}
