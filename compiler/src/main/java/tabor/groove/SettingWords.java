@@ -1,12 +1,9 @@
 package tabor.groove;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Tempo;
-import tabor.rhythm.Time;
 
 /** Says what a step changed about the section as a whole: bars, tempo, feel, kit, dynamics. */
 final class SettingWords {
@@ -40,32 +37,7 @@ final class SettingWords {
   }
 
   private static String tempo(Tempo was, Tempo is) {
-    String number = decimal(is.perMinute());
-    return was.beat().equals(is.beat())
-        ? "tempo now " + number
-        : "tempo now " + beat(is.beat()) + " = " + number;
-  }
-
-  private static String decimal(Time value) {
-    return BigDecimal.valueOf(value.num())
-        .divide(BigDecimal.valueOf(value.den()), 2, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
-  }
-
-  private static String beat(Time beat) {
-    boolean dotted = beat.num() == 3;
-    Time plain = dotted ? beat.times(Time.of(2, 3)) : beat;
-    String name =
-        switch ((int) plain.den()) {
-          case 1 -> "whole";
-          case 2 -> "half";
-          case 4 -> "quarter";
-          case 8 -> "eighth";
-          case 16 -> "sixteenth";
-          default -> plain.toString();
-        };
-    return (dotted ? "dotted " : "") + name;
+    return "tempo now " + (was.beat().equals(is.beat()) ? is.perMinute().decimal() : is.words());
   }
 
   private static String feel(Feel feel) {

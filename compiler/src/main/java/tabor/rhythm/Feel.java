@@ -30,4 +30,19 @@ public record Feel(Unit unit, Time share) {
   public boolean isStraight() {
     return share.equals(Time.of(1, 2));
   }
+
+  /** {@code straight}, {@code swing eighths 62%} or {@code swing eighths as triplets}. */
+  public String words() {
+    if (isStraight()) {
+      return "straight";
+    }
+    String what =
+        switch (unit) {
+          case EIGHTHS -> "eighths";
+          case SIXTEENTHS -> "sixteenths";
+        };
+    return share.equals(Time.of(2, 3))
+        ? "swing " + what + " as triplets"
+        : "swing " + what + " " + share.times(100).decimal() + "%";
+  }
 }

@@ -101,6 +101,19 @@ public record Meter(int count, int unit, List<Time> beats) {
     return count + "/" + unit;
   }
 
+  /** The signature, and where it is not the usual one the beat: {@code 7/8 in 2+2+3}. */
+  public String words() {
+    if (beats.equals(of(count, unit).beats)) {
+      return signature();
+    }
+    if (isEven()) {
+      return signature() + " in " + beatCount();
+    }
+    List<String> units = new ArrayList<>();
+    beats.forEach(beat -> units.add(beat.times(unit).toString()));
+    return signature() + " in " + String.join("+", units);
+  }
+
   @Override
   public String toString() {
     return signature();

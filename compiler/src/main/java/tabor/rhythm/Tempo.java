@@ -28,4 +28,25 @@ public record Tempo(Time beat, Time perMinute) {
   public Tempo at(Time otherPerMinute) {
     return new Tempo(beat, otherPerMinute);
   }
+
+  /** {@code dotted quarter = 60}; the number has at most two places after the point. */
+  public String words() {
+    return beatWords() + " = " + perMinute.decimal();
+  }
+
+  /** What is counted: {@code dotted quarter}. */
+  public String beatWords() {
+    boolean dotted = Meter.isDotted(beat);
+    Time plain = dotted ? beat.times(Time.of(2, 3)) : beat;
+    String name =
+        switch (plain.toString()) {
+          case "1" -> "whole";
+          case "1/2" -> "half";
+          case "1/4" -> "quarter";
+          case "1/8" -> "eighth";
+          case "1/16" -> "sixteenth";
+          default -> plain.toString();
+        };
+    return dotted ? "dotted " + name : name;
+  }
 }

@@ -1,5 +1,8 @@
 package tabor.rhythm;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /**
  * An exact time or length: a fraction in lowest terms, in whole notes unless a method says
  * otherwise. Both numbers are 64 bits wide, since places of one section in mixed divisions outgrow
@@ -139,6 +142,14 @@ public record Time(long num, long den) implements Comparable<Time> {
   public long rounded() {
     return Math.floorDiv(
         Math.addExact(Math.multiplyExact(num, 2), den), Math.multiplyExact(den, 2));
+  }
+
+  /** As a decimal number with at most two places after the point, the last one rounded. */
+  public String decimal() {
+    return BigDecimal.valueOf(num)
+        .divide(BigDecimal.valueOf(den), 2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** -1, 0 or 1. */

@@ -44,7 +44,7 @@ final class ChartLines implements Chart.Cases<String> {
             .collect(Collectors.joining(", then "));
     String tempi =
         item.turns().stream()
-            .map(turn -> SettingLine.tempo(turn.tempo()))
+            .map(turn -> turn.tempo().words())
             .distinct()
             .collect(Collectors.joining(", then "));
     return names + ": " + some(item.times(), "time", "times") + " at " + tempi;
@@ -59,7 +59,7 @@ final class ChartLines implements Chart.Cases<String> {
   public String climb(Chart.Climb item) {
     String rungs =
         item.tempi().stream()
-            .map(tempo -> SettingLine.decimal(tempo.perMinute()))
+            .map(tempo -> tempo.perMinute().decimal())
             .collect(Collectors.joining(" "));
     String unit =
         switch (item.unit()) {
