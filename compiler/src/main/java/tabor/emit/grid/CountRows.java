@@ -15,8 +15,8 @@ import tabor.rhythm.Time;
 
 /**
  * The counts above one bar. Divisions whose counts agree share a row; where one beat is divided in
- * two ways at once, such as a triplet over sixteenths, each way has a row of its own, and each count
- * stands right above its place.
+ * two ways at once, such as a triplet over sixteenths, each way has a row of its own, and each
+ * count stands right above its place.
  */
 final class CountRows {
   private final Meter meter;

@@ -64,8 +64,7 @@ public final class Grid {
     GridBar shown = new GridBar(bar.number(), false, bar.columns());
     return String.join(
             "\n",
-            GridWriter.write(
-                new GridLayout.Sheet(sheet.parts(), sheet.sticks(), List.of(shown))))
+            GridWriter.write(new GridLayout.Sheet(sheet.parts(), sheet.sticks(), List.of(shown))))
         + "\n";
   }
 
@@ -95,8 +94,7 @@ public final class Grid {
     heading(number + ". ", groove);
     if (groove.isStep()) {
       String changes = Changes.of(groove).text();
-      lines.addAll(
-          Prose.wrap(changes.isEmpty() ? "as before" : changes, INDENT, PROSE_WIDTH));
+      lines.addAll(Prose.wrap(changes.isEmpty() ? "as before" : changes, INDENT, PROSE_WIDTH));
     }
     String setting = SettingLine.of(groove.setting(), known);
     if (!setting.isEmpty()) {
