@@ -21,6 +21,8 @@ final class Commands {
 
   static {
     ALL.put("check", CheckCommand::new);
+    ALL.put("list", ListCommand::new);
+    ALL.put("play", PlayCommand::new);
     ALL.put("explain", ExplainCommand::new);
     ALL.put("completion", CompletionCommand::new);
   }

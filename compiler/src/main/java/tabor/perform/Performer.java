@@ -39,6 +39,21 @@ public final class Performer {
   }
 
   /**
+   * A groove or step twice through, the second time without its pickup. From the first barline to
+   * the second time it is what goes round in a loop, with the small strokes before the turn.
+   */
+  public static Performance twice(Groove groove, int countIn) {
+    Groove.Setting setting = groove.setting();
+    List<Leg> legs = new ArrayList<>();
+    if (countIn > 0) {
+      legs.add(Leg.countIn(countIn, groove, setting.tempo(), groove.pickup()));
+    }
+    legs.add(Leg.section(groove, setting.tempo(), setting.feel(), true, Chart.Click.OFF));
+    legs.add(Leg.section(groove, setting.tempo(), setting.feel(), false, Chart.Click.OFF));
+    return play(legs, false);
+  }
+
+  /**
    * A groove or step as a loop: one time round, its pickup left out, as it sounds in the middle of
    * many. Small strokes before its first beat stand at its end, and what rings on there is cut off
    * by what comes after the turn, so that such a sound may end after the performance does.

@@ -66,7 +66,12 @@ public final class MidiLesson {
 
   /** The same as a tree, of those sounds only that {@code heard} lets through. */
   public Smf smf(Section section, boolean countIn, Predicate<Sound> heard) {
-    return Arrangement.of(performance(section, countIn), title(section), ticks, heard);
+    return smf(performance(section, countIn), section, heard);
+  }
+
+  /** The tree of a performance of this lesson's, named after a section. */
+  public Smf smf(Performance performance, Section section, Predicate<Sound> heard) {
+    return Arrangement.of(performance, title(section), ticks, heard);
   }
 
   /** What a section's file plays. */

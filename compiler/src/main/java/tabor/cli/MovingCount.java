@@ -1,0 +1,67 @@
+package tabor.cli;
+
+import java.io.PrintStream;
+import tabor.perform.Performance;
+import tabor.perform.Stretch;
+import tabor.rhythm.Time;
+
+/**
+ * The line that moves along while music plays: the bar, and its beats with the present one in
+ * brackets.
+ */
+final class MovingCount {
+  private static final int WIDTH = 78;
+
+  private final Performance performance;
+  private final PrintStream out;
+  private String shown = "";
+
+  MovingCount(Performance performance, PrintStream out) {
+    this.performance = performance;
+    this.out = out;
+  }
+
+  /** Shows a place, if it looks different from what is there. */
+  void show(Time position) {
+    String line = line(performance, position);
+    if (!line.equals(shown)) {
+      shown = line;
+      out.print("\r" + line);
+      out.flush();
+    }
+  }
+
+  /** Leaves the line. */
+  void end() {
+    if (!shown.isEmpty()) {
+      out.print("\r" + " ".repeat(WIDTH) + "\r");
+      out.flush();
+      shown = "";
+    }
+  }
+
+  /** {@code bar 2 of 4 1 2 [3] 4}, always as wide. */
+  static String line(Performance performance, Time position) {
+    Time last = Time.max(Time.ZERO, Time.min(position, performance.length()));
+    Stretch stretch = performance.stretchAt(last);
+    Time bar = stretch.meter().bar();
+    Time since = last.minus(stretch.barline(1));
+    long number = Math.min(since.over(bar).floor() + 1, stretch.bars());
+    int beat = last.equals(performance.length()) ? -1 : stretch.meter().beatAt(since.mod(bar));
+    StringBuilder line = new StringBuilder(heading(stretch, number));
+    line.append(" ".repeat(Math.max(1, 24 - line.length())));
+    for (int i = 0; i < stretch.meter().beatCount(); i++) {
+      line.append(i == beat ? "[" + (i + 1) + "]" : " " + (i + 1) + " ");
+    }
+    line.append(" ".repeat(Math.max(0, WIDTH - line.length())));
+    return line.substring(0, WIDTH);
+  }
+
+  private static String heading(Stretch stretch, long bar) {
+    return switch (stretch.kind()) {
+      case COUNT_IN -> "  count-in";
+      case REST -> "  rest, bar " + bar + " of " + stretch.bars();
+      case SECTION -> bar < 1 ? "  pickup" : "  bar " + bar + " of " + stretch.bars();
+    };
+  }
+}

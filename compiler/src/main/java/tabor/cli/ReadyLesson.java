@@ -1,0 +1,49 @@
+package tabor.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.compile.Compiled;
+import tabor.diagnostic.Near;
+import tabor.groove.Lesson;
+import tabor.groove.Section;
+import tabor.report.TextReport;
+import tabor.resolve.Options;
+
+/** The lesson of one file, for commands that need one without errors. */
+final class ReadyLesson {
+  private ReadyLesson() {}
+
+  /**
+   * Compiles a file. If it has errors they are printed on standard error, and the command goes no
+   * further.
+   */
+  static Lesson of(Io io, String word, Options options) {
+    Compiled compiled = new Toolchain(io, options).compile(SourceFiles.path(word));
+    if (compiled.hasErrors()) {
+      TextReport report = new TextReport(io.colourErr());
+      io.err().print(report.of(compiled, false));
+      io.err().print(report.summary(List.of(compiled), false));
+      throw Failure.outside(word + " has errors, so nothing can be made of it");
+    }
+    return compiled.lesson();
+  }
+
+  /** The section that a word names; with no word the file's only section or null. */
+  static @Nullable Section section(Lesson lesson, @Nullable String name) {
+    if (name == null) {
+      return null;
+    }
+    List<String> names = new ArrayList<>();
+    for (Section section : lesson.sections()) {
+      if (section.name().equals(name)) {
+        return section;
+      }
+      names.add(section.name());
+    }
+    List<String> near = Near.names(name, names);
+    String offer =
+        near.isEmpty() ? "it has " + String.join(", ", names) : "did you mean " + near.get(0) + "?";
+    throw Failure.usage("there is no section " + name + " in this file; " + offer);
+  }
+}

@@ -1,0 +1,35 @@
+package tabor.cli;
+
+import javax.sound.midi.MidiSystem;
+import javax.sound.midi.MidiUnavailableException;
+import javax.sound.midi.Sequencer;
+import javax.sound.midi.Synthesizer;
+
+/** Something that can be played on. */
+interface SoundDevice {
+  /** An open sequencer that sounds; closing the result closes everything. */
+  Opened open() throws MidiUnavailableException;
+
+  /** An open sequencer and what has to be closed after it. */
+  record Opened(Sequencer sequencer, Runnable after) {
+    void close() {
+      if (sequencer.isOpen()) {
+        sequencer.stop();
+        sequencer.close();
+      }
+      after.run();
+    }
+  }
+
+  /** The JDK's own synthesiser. */
+  static SoundDevice ofJdk() {
+    return () -> {
+      Synthesizer synthesizer = MidiSystem.getSynthesizer();
+      synthesizer.open();
+      Sequencer sequencer = MidiSystem.getSequencer(false);
+      sequencer.open();
+      sequencer.getTransmitter().setReceiver(synthesizer.getReceiver());
+      return new Opened(sequencer, synthesizer::close);
+    };
+  }
+}
