@@ -19,7 +19,10 @@ class MovingCountTest {
   @Test
   void showsTheBarAndThePresentBeat() {
     Groove groove =
-        Made.groove("g").bars(2).pickup(Time.of(1, 4)).word(0, 3, Limb.LEFT_HAND, "snare", "x")
+        Made.groove("g")
+            .bars(2)
+            .pickup(Time.of(1, 4))
+            .word(0, 3, Limb.LEFT_HAND, "snare", "x")
             .done();
     Performance played = Performer.once(groove, 1);
     assertThat(at(played, 0, 1)).isEqualTo("  count-in              [1] 2  3  4");

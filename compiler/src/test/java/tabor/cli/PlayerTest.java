@@ -20,7 +20,9 @@ import tabor.groove.Lesson;
 import tabor.kit.Limb;
 import tabor.perform.Made;
 
-/** On the JDK's sequencer, with a receiver that writes down what it gets in place of a sound card. */
+/**
+ * On the JDK's sequencer, with a receiver that writes down what it gets in place of a sound card.
+ */
 class PlayerTest {
   private static final class Heard implements Receiver {
     final List<Integer> keys = Collections.synchronizedList(new ArrayList<>());
@@ -48,8 +50,11 @@ class PlayerTest {
   @Test
   void playsEveryNoteInOrderAndClosesTheDevice() {
     Groove groove =
-        Made.groove("g").tempo(900).word(1, 0, Limb.RIGHT_HAND, "hihat", "xxx")
-            .word(1, 1, Limb.LEFT_HAND, "snare", "xx").done();
+        Made.groove("g")
+            .tempo(900)
+            .word(1, 0, Limb.RIGHT_HAND, "hihat", "xxx")
+            .word(1, 1, Limb.LEFT_HAND, "snare", "xx")
+            .done();
     Lesson lesson = new Lesson("l", "L", null, groove.setting(), List.of(groove));
     Heard heard = new Heard();
     List<String> closed = new ArrayList<>();

@@ -15,9 +15,14 @@ import tabor.rhythm.Time;
 
 class StrokeListTest {
   private static Groove groove() {
-    return Made.groove("g").tempo(90).swing(Feel.Unit.EIGHTHS, 2, 3).pickup(Time.of(1, 4))
+    return Made.groove("g")
+        .tempo(90)
+        .swing(Feel.Unit.EIGHTHS, 2, 3)
+        .pickup(Time.of(1, 4))
         .word(0, 3, Limb.LEFT_HAND, "snare", ".X", Ornament.FLAM, Ornament.RIMSHOT)
-        .word(1, 0, Limb.RIGHT_HAND, "ride", "x-xg").word(1, 0, Limb.RIGHT_FOOT, "kick", "x").done();
+        .word(1, 0, Limb.RIGHT_HAND, "ride", "x-xg")
+        .word(1, 0, Limb.RIGHT_FOOT, "kick", "x")
+        .done();
   }
 
   @Test
