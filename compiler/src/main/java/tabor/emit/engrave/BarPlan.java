@@ -1,0 +1,150 @@
+package tabor.emit.engrave;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import tabor.notation.Bar;
+import tabor.notation.Event;
+import tabor.notation.Voice;
+import tabor.rhythm.Time;
+
+/**
+ * A bar, measured.
+ *
+ * @param bar what it shows
+ * @param slices its columns in order of time; none for a repeat sign and for an empty bar
+ * @param wholeRests rests that stand in the middle of the bar
+ */
+record BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
+  BarPlan {
+    slices = List.copyOf(slices);
+    wholeRests = List.copyOf(wholeRests);
+  }
+
+  /** Where the bar ends, in whole notes from its barline. */
+  Time end() {
+    return bar.start().plus(bar.length());
+  }
+
+  static BarPlan of(Bar bar, boolean counts, boolean sticking, TextMetrics font) {
+    if (bar.repeat()) {
+      return new BarPlan(bar, List.of(), List.of());
+    }
+    TreeMap<Time, Here> places = new TreeMap<>();
+    List<RestShape> whole = new ArrayList<>();
+    for (Voice voice : Voice.values()) {
+      for (Event event : bar.events(voice)) {
+        event.match(
+            new Event.Cases<Boolean>() {
+              @Override
+              public Boolean chord(Event.Chord chord) {
+                places.computeIfAbsent(chord.start(), t -> new Here()).chords[voice.ordinal()] =
+                    chord;
+                return true;
+              }
+
+              @Override
+              public Boolean rest(Event.Rest rest) {
+                if (rest.show() == Event.Rest.Show.HIDDEN) {
+                  return false;
+                }
+                RestShape shape = RestShape.of(rest, voice);
+                if (rest.wholeBar()) {
+                  whole.add(shape);
+                } else {
+                  places.computeIfAbsent(rest.start(), t -> new Here()).rests.add(shape);
+                }
+                return true;
+              }
+            });
+      }
+    }
+    List<Slice> slices = new ArrayList<>();
+    for (Map.Entry<Time, Here> place : places.entrySet()) {
+      Time next = places.higherKey(place.getKey());
+      Time end = next == null ? bar.start().plus(bar.length()) : next;
+      slices.add(
+          place
+              .getValue()
+              .slice(place.getKey(), end.minus(place.getKey()), counts, sticking, font));
+    }
+    return new BarPlan(bar, slices, whole);
+  }
+
+  private static final class Here {
+    final Event.@Nullable Chord[] chords = new Event.Chord[Voice.values().length];
+    final List<RestShape> rests = new ArrayList<>();
+
+    Slice slice(Time at, Time length, boolean counts, boolean sticking, TextMetrics font) {
+      Event.Chord upper = chords[Voice.HANDS.ordinal()];
+      Event.Chord lower = chords[Voice.FEET.ordinal()];
+      ChordShape hands = upper == null ? null : ChordShape.of(upper, 0);
+      ChordShape feet =
+          lower == null ? null : ChordShape.of(lower, upper == null ? 0 : shift(upper, lower));
+      List<RestShape> clear = new ArrayList<>();
+      for (RestShape rest : rests) {
+        clear.add(clear(clear(rest, hands, -1), feet, 1));
+      }
+      String count = "";
+      List<String> hits = new ArrayList<>();
+      for (Event.Chord chord : chords) {
+        if (chord != null && counts && count.isEmpty()) {
+          count = chord.count();
+        }
+        hits.add(chord == null || !sticking ? "" : chord.sticking());
+      }
+      double left = 0;
+      double right = 0;
+      for (ChordShape shape : new ChordShape[] {hands, feet}) {
+        if (shape != null) {
+          left = Math.min(left, shape.left());
+          right = Math.max(right, shape.right());
+        }
+      }
+      for (RestShape rest : clear) {
+        left = Math.min(left, rest.box().left());
+        right = Math.max(right, rest.box().right());
+      }
+      double countWidth = count.isEmpty() ? 0 : font.width(count, Rule.COUNT_SIZE);
+      double stickingWidth =
+          hits.stream().mapToDouble(s -> font.width(s, Rule.STICKING_SIZE)).max().orElse(0);
+      return new Slice(
+          at, length, hands, feet, clear, count, hits, countWidth, stickingWidth, left, right);
+    }
+
+    /** Heads of two voices that would touch or cross stand side by side, the lower voice right. */
+    private static double shift(Event.Chord upper, Event.Chord lower) {
+      int lowest =
+          upper.notes().stream().mapToInt(n -> n.place().halfSpaces()).min().orElseThrow();
+      int highest =
+          lower.notes().stream().mapToInt(n -> n.place().halfSpaces()).max().orElseThrow();
+      if (lowest - highest > 1) {
+        return 0;
+      }
+      double room = ChordShape.of(upper, 0).right();
+      double own = -ChordShape.of(lower, 0).left();
+      return Math.max(Rule.HEAD, room) + own + 0.15;
+    }
+
+    /** Moves a rest by whole spaces until it is clear of the heads of a chord. */
+    private static RestShape clear(RestShape rest, @Nullable ChordShape chord, int away) {
+      RestShape moved = rest;
+      if (chord == null) {
+        return moved;
+      }
+      // A rest above the chord moves up, one below it down.
+      for (int step = 0; step < 12 && touches(moved, chord); step++) {
+        moved = moved.lowered(-away);
+      }
+      return moved;
+    }
+
+    private static boolean touches(RestShape rest, ChordShape chord) {
+      Box box = rest.box();
+      return chord.heads().stream()
+          .anyMatch(h -> box.bottom() > h.y() - 0.75 && box.top() < h.y() + 0.75);
+    }
+  }
+}

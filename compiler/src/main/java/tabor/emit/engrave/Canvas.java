@@ -1,0 +1,73 @@
+package tabor.emit.engrave;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where one system is drawn: marks so far, and how far they reach above and below the staff. y is
+ * 0 at the staff's top line.
+ */
+final class Canvas {
+  final TextMetrics font;
+  final List<Mark> marks = new ArrayList<>();
+
+  /** Reach above the staff, counted upwards from its top line. */
+  final Skyline above;
+
+  /** Reach below the staff, counted downwards from its top line. */
+  final Skyline below;
+
+  Canvas(TextMetrics font, double width) {
+    this.font = font;
+    this.above = new Skyline(width, 0.2);
+    this.below = new Skyline(width, 4.2);
+  }
+
+  /** Notes that something fills a box. */
+  Box take(Box box) {
+    above.raise(box.left(), box.right(), -box.top());
+    below.raise(box.left(), box.right(), box.bottom());
+    return box;
+  }
+
+  /** A sign with its origin at a point. */
+  Mark sign(Sign sign, double x, double y) {
+    return sign(sign, x, y, 1);
+  }
+
+  /** A sign at a size. */
+  Mark sign(Sign sign, double x, double y, double scale) {
+    take(sign.boxAt(x, y, scale));
+    return new Mark.Ink(sign.at(x, y, scale));
+  }
+
+  /** A shape. */
+  Mark ink(Outline outline) {
+    take(outline.bounds());
+    return new Mark.Ink(outline);
+  }
+
+  /** A sign centred on x whose foot is {@code gap} above all that is there. */
+  Mark onTop(Sign sign, double x, double gap) {
+    Box box = sign.box();
+    double left = x - box.width() / 2;
+    double bottom = -above.reach(left, left + box.width()) - gap;
+    return sign(sign, left - box.left(), bottom - box.bottom());
+  }
+
+  /** A sign centred on x whose head is {@code gap} below all that is there. */
+  Mark underneath(Sign sign, double x, double gap) {
+    Box box = sign.box();
+    double left = x - box.width() / 2;
+    double top = below.reach(left, left + box.width()) + gap;
+    return sign(sign, left - box.left(), top - box.top());
+  }
+
+  /** A line of text. */
+  Mark.Words words(String text, double x, double y, double size, Mark.Align align) {
+    String shown = font.showable(text);
+    Mark.Words words = new Mark.Words(shown, x, y, size, align, font.width(shown, size));
+    take(words.box());
+    return words;
+  }
+}

@@ -1,0 +1,150 @@
+package tabor.emit.engrave;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import tabor.groove.Groove;
+import tabor.groove.Loudness;
+import tabor.rhythm.Time;
+
+/** Draws dynamics and hairpins on one row below everything else. */
+final class DynamicsPainter {
+  /** Height of a hairpin's open end. */
+  private static final double OPENING = 1.2;
+
+  private final Canvas canvas;
+  private final Line line;
+  private final List<Item> items = new ArrayList<>();
+
+  DynamicsPainter(Canvas canvas, Line line) {
+    this.canvas = canvas;
+    this.line = line;
+  }
+
+  /** A mark, or a hairpin where {@code loudness} is its target and {@code right} its end. */
+  private record Item(double left, double right, List<Sign> letters, int kind) {}
+
+  private static final int MARK = 0;
+  private static final int GROWS = 1;
+  private static final int FALLS = -1;
+
+  void paint(Groove groove) {
+    for (Loudness.Mark mark : groove.marks()) {
+      int bar = line.indexOf(mark.bar());
+      if (bar >= 0) {
+        mark(bar, mark.at(), mark.loudness());
+      }
+    }
+    for (Loudness.Hairpin hairpin : groove.hairpins()) {
+      hairpin(groove, hairpin);
+    }
+    if (items.isEmpty()) {
+      return;
+    }
+    items.sort(Comparator.comparingDouble((Item i) -> i.left()).thenComparingInt(i -> -i.kind()));
+    List<Item> placed = apart();
+    double reach = Double.NEGATIVE_INFINITY;
+    for (Item item : placed) {
+      reach = Math.max(reach, canvas.below.reach(item.left(), item.right()));
+    }
+    double base = reach + 0.5 + 1.65;
+    for (Item item : placed) {
+      draw(item, base);
+    }
+  }
+
+  private void mark(int bar, Time at, Loudness loudness) {
+    List<Sign> letters = letters(loudness);
+    double width = width(letters);
+    double middle = line.x(bar, at) + Rule.HEAD / 2;
+    items.add(new Item(middle - width / 2, middle + width / 2, letters, MARK));
+  }
+
+  private void hairpin(Groove groove, Loudness.Hairpin hairpin) {
+    int first = line.bars().get(0).bar().number();
+    int last = line.bars().get(line.bars().size() - 1).bar().number();
+    if (hairpin.fromBar() > last || hairpin.toBar() < first) {
+      return;
+    }
+    int from = line.indexOf(hairpin.fromBar());
+    int to = line.indexOf(hairpin.toBar());
+    double left = from < 0 ? line.places().starts()[0] + 0.3 : line.x(from, hairpin.from());
+    double right =
+        to < 0 ? line.places().end() - 0.5 : line.x(to, hairpin.to()) + Rule.HEAD / 2;
+    boolean marked =
+        groove.marks().stream()
+            .anyMatch(m -> m.bar() == hairpin.toBar() && m.at().equals(hairpin.to()));
+    if (to >= 0 && !marked) {
+      mark(to, hairpin.to(), hairpin.target());
+    }
+    items.add(new Item(left, right, List.of(), hairpin.grows() ? GROWS : FALLS));
+  }
+
+  /** Marks keep their places or move right of the one before; hairpins fill what is left. */
+  private List<Item> apart() {
+    List<Item> marks = new ArrayList<>();
+    double free = Double.NEGATIVE_INFINITY;
+    for (Item item : items) {
+      if (item.kind() == MARK) {
+        double left = Math.max(item.left(), free);
+        marks.add(new Item(left, left + item.right() - item.left(), item.letters(), MARK));
+        free = left + item.right() - item.left() + 0.4;
+      }
+    }
+    List<Item> all = new ArrayList<>(marks);
+    for (Item item : items) {
+      if (item.kind() == MARK) {
+        continue;
+      }
+      double left = item.left();
+      double right = item.right();
+      for (Item mark : marks) {
+        boolean atStart = mark.left() <= left + 1.5 && mark.right() > left - 0.4;
+        if (atStart) {
+          left = Math.max(left, mark.right() + 0.4);
+        } else if (mark.left() > left && mark.left() < right + 0.4) {
+          right = Math.min(right, mark.left() - 0.4);
+        }
+      }
+      if (right - left > 0.8) {
+        all.add(new Item(left, right, List.of(), item.kind()));
+      }
+    }
+    return all;
+  }
+
+  private void draw(Item item, double base) {
+    List<Mark> marks = new ArrayList<>();
+    if (item.kind() == MARK) {
+      double x = item.left();
+      for (Sign letter : item.letters()) {
+        marks.add(canvas.sign(letter, x - letter.box().left(), base));
+        x += letter.box().width() - 0.1;
+      }
+      canvas.marks.add(Mark.Group.of("dynamic", marks));
+      return;
+    }
+    double axis = base - 0.5;
+    double point = item.kind() == GROWS ? item.left() : item.right();
+    double mouth = item.kind() == GROWS ? item.right() : item.left();
+    double half = OPENING / 2;
+    marks.add(canvas.ink(Outline.stroke(point, axis, mouth, axis - half, Rule.HAIRPIN)));
+    marks.add(canvas.ink(Outline.stroke(point, axis, mouth, axis + half, Rule.HAIRPIN)));
+    canvas.marks.add(Mark.Group.of("hairpin", marks));
+  }
+
+  private static double width(List<Sign> letters) {
+    return letters.stream().mapToDouble(s -> s.box().width() - 0.1).sum() + 0.1;
+  }
+
+  private static List<Sign> letters(Loudness loudness) {
+    return loudness
+        .word()
+        .chars()
+        .mapToObj(
+            c ->
+                Sign.of(
+                    c == 'p' ? "dynamicPiano" : c == 'm' ? "dynamicMezzo" : "dynamicForte"))
+        .toList();
+  }
+}

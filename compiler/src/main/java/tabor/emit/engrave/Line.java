@@ -1,0 +1,53 @@
+package tabor.emit.engrave;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import tabor.rhythm.Time;
+
+/**
+ * The bars of one system in their places.
+ *
+ * @param bars measured
+ * @param places where their columns stand
+ * @param columns for each bar which column stands at which time
+ */
+record Line(List<BarPlan> bars, Spacing.Places places, List<TreeMap<Time, Integer>> columns) {
+  static Line of(List<BarPlan> bars, Spacing.Places places) {
+    List<TreeMap<Time, Integer>> columns =
+        bars.stream()
+            .map(
+                bar -> {
+                  TreeMap<Time, Integer> map = new TreeMap<>();
+                  for (int i = 0; i < bar.slices().size(); i++) {
+                    map.put(bar.slices().get(i).at(), i);
+                  }
+                  return map;
+                })
+            .toList();
+    return new Line(bars, places, columns);
+  }
+
+  /** Where the column of a time stands; between two columns in proportion. */
+  double x(int bar, Time at) {
+    BarPlan plan = bars.get(bar);
+    double[] xs = places.columns()[bar];
+    double end = places.endOf(bar) - 0.6;
+    Map.Entry<Time, Integer> before = columns.get(bar).floorEntry(at);
+    Map.Entry<Time, Integer> after = columns.get(bar).higherEntry(at);
+    if (before != null && before.getKey().equals(at)) {
+      return xs[before.getValue()];
+    }
+    Time fromTime = before == null ? plan.bar().start() : before.getKey();
+    double from = before == null ? places.starts()[bar] + 1.0 : xs[before.getValue()];
+    Time toTime = after == null ? plan.end() : after.getKey();
+    double to = after == null ? end : xs[after.getValue()];
+    return from + (to - from) * Durations.share(fromTime, at, toTime);
+  }
+
+  /** The index of the bar with this number, or -1. */
+  int indexOf(int number) {
+    int index = number - bars.get(0).bar().number();
+    return index >= 0 && index < bars.size() ? index : -1;
+  }
+}

@@ -1,0 +1,381 @@
+package tabor.emit.engrave;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import tabor.groove.Stroke;
+import tabor.notation.Beam;
+import tabor.notation.Bar;
+import tabor.notation.Note;
+import tabor.notation.Voice;
+
+/** Draws the notes and rests of one voice: heads, stems, beams, flags, dots, small notes, ties. */
+final class NotePainter {
+  private final Canvas canvas;
+  private final Line line;
+  private final Voice voice;
+  private final boolean changes;
+  private final Map<String, double[]> openTies = new HashMap<>();
+
+  NotePainter(Canvas canvas, Line line, Voice voice, boolean changes) {
+    this.canvas = canvas;
+    this.line = line;
+    this.voice = voice;
+    this.changes = changes;
+  }
+
+  void paint() {
+    for (int bar = 0; bar < line.bars().size(); bar++) {
+      paint(bar);
+    }
+    double end = line.places().end() - 0.3;
+    for (double[] open : openTies.values()) {
+      tie(open[0], end, open[1]);
+    }
+  }
+
+  private void paint(int bar) {
+    BarPlan plan = line.bars().get(bar);
+    if (plan.slices().isEmpty()) {
+      return;
+    }
+    List<ChordShape> group = new ArrayList<>();
+    List<Double> xs = new ArrayList<>();
+    for (int i = 0; i < plan.slices().size(); i++) {
+      ChordShape chord = plan.slices().get(i).chord(voice);
+      if (chord == null) {
+        continue;
+      }
+      double x = line.places().columns()[bar][i];
+      heads(plan.bar(), chord, x);
+      graces(chord, x);
+      ties(chord, x);
+      if (chord.chord().beams().isEmpty()) {
+        stem(chord, x);
+        continue;
+      }
+      group.add(chord);
+      xs.add(x);
+      Beam primary = chord.chord().beams().get(0);
+      if (primary != Beam.BEGIN && primary != Beam.CONTINUE) {
+        beam(plan, bar, group, xs);
+        group.clear();
+        xs.clear();
+      }
+    }
+    if (!group.isEmpty()) {
+      beam(plan, bar, group, xs);
+    }
+  }
+
+  // ---- heads ----
+
+  private void heads(Bar bar, ChordShape chord, double x) {
+    ledgers(chord, x);
+    for (ChordShape.Head head : chord.heads()) {
+      canvas.marks.add(head(bar, chord, head, x));
+    }
+    List<Mark> dots = new ArrayList<>();
+    Sign dot = Sign.of("augmentationDot");
+    for (ChordShape.Dot at : chord.dots()) {
+      dots.add(canvas.sign(dot, x + at.x() - dot.box().width() / 2, at.y()));
+    }
+    if (!dots.isEmpty()) {
+      canvas.marks.add(Mark.Group.of("dots", dots));
+    }
+  }
+
+  private Mark head(Bar bar, ChordShape chord, ChordShape.Head head, double x) {
+    Note note = head.note();
+    List<Mark> marks = new ArrayList<>();
+    double left = x + head.x();
+    double right = x + head.right();
+    double y = head.y();
+    Box box = head.sign().boxAt(left, y, 1);
+    if (note.ghost()) {
+      double reach = ChordShape.PAREN + ChordShape.PAREN_GAP;
+      box = new Box(left - reach, y - 0.74, right + reach, y + 0.74);
+    }
+    boolean changed = changes && note.changed();
+    if (changed) {
+      // A patch with a rim: the rim still shows where a copier swallows the tint.
+      double room = ChordShape.CHANGED_ROOM - (note.ghost() ? 0.2 : 0.03);
+      Box patch = box.grown(room);
+      marks.add(new Mark.Ink(Outline.rounded(canvas.take(patch), 0.35, 0), 0.16));
+      marks.add(new Mark.Ink(Outline.rounded(patch, 0.35, 0.08), 0.8));
+    }
+    marks.add(canvas.sign(head.sign(), left, y));
+    if (chord.chord().written().type() == tabor.notation.Written.Type.BREVE) {
+      marks.add(canvas.ink(Outline.stroke(left - 0.2, y - 0.65, left - 0.2, y + 0.65, 0.16)));
+      marks.add(canvas.ink(Outline.stroke(right + 0.2, y - 0.65, right + 0.2, y + 0.65, 0.16)));
+    }
+    if (note.ghost()) {
+      Sign open = Sign.of("noteheadParenthesisLeft");
+      Sign close = Sign.of("noteheadParenthesisRight");
+      marks.add(canvas.sign(open, left - ChordShape.PAREN_GAP - ChordShape.PAREN, y));
+      marks.add(canvas.sign(close, right + ChordShape.PAREN_GAP, y));
+    }
+    if (note.rimshot()) {
+      Sign slash = Sign.of("rimShotSlash");
+      marks.add(canvas.sign(slash, x + head.middle() - Rule.HEAD / 2, y));
+    }
+    return new Mark.Group(classes(note, changed), facts(bar, note), marks);
+  }
+
+  private static List<String> classes(Note note, boolean changed) {
+    List<String> classes = new ArrayList<>();
+    classes.add(note.tieIn() ? "held" : "stroke");
+    for (Stroke stroke : note.strokes()) {
+      classes.add("limb-" + stroke.limb().id());
+    }
+    classes.add("surface-" + note.surface().name().replace('.', '-'));
+    classes.add("level-" + note.strokes().get(0).level().word());
+    if (changed) {
+      classes.add("changed");
+    }
+    return classes;
+  }
+
+  private static Map<String, String> facts(Bar bar, Note note) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put("bar", Integer.toString(bar.number()));
+    facts.put("at", note.strokes().get(0).at().toString());
+    facts.put(
+        "limbs",
+        note.strokes().stream().map(s -> s.limb().id()).collect(Collectors.joining(" ")));
+    facts.put("surface", note.surface().name());
+    return facts;
+  }
+
+  private void ledgers(ChordShape chord, double x) {
+    List<Mark> lines = new ArrayList<>();
+    double high = chord.heads().stream().mapToDouble(ChordShape.Head::y).min().orElse(0);
+    double low = chord.heads().stream().mapToDouble(ChordShape.Head::y).max().orElse(0);
+    for (double y = -1; y >= high; y--) {
+      lines.add(ledger(chord, x, y));
+    }
+    for (double y = 5; y <= low; y++) {
+      lines.add(ledger(chord, x, y));
+    }
+    if (!lines.isEmpty()) {
+      canvas.marks.add(Mark.Group.of("ledgers", lines));
+    }
+  }
+
+  private Mark ledger(ChordShape chord, double x, double y) {
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    for (ChordShape.Head head : chord.heads()) {
+      if (y < 0 ? head.y() <= y : head.y() >= y) {
+        left = Math.min(left, x + head.x());
+        right = Math.max(right, x + head.right());
+      }
+    }
+    return canvas.ink(
+        Outline.stroke(
+            left - Rule.LEDGER_REACH, y, right + Rule.LEDGER_REACH, y, Rule.LEDGER_LINE));
+  }
+
+  // ---- stems, flags, beams ----
+
+  private void stem(ChordShape chord, double x) {
+    if (!chord.chord().written().type().hasStem()) {
+      rolls(chord, x, chord.near(), 0);
+      return;
+    }
+    double length = Stems.length(chord);
+    double end = chord.up() ? chord.near() - length : chord.near() + length;
+    List<Mark> marks = new ArrayList<>();
+    marks.add(stemTo(chord, x, end));
+    if (chord.hasFlags()) {
+      Sign flag = Heads.flag(chord.chord().written().type(), chord.up());
+      Mark drawn = canvas.sign(flag, x + chord.stemX() - Rule.STEM / 2, end);
+      marks.add(Mark.Group.of("flag", List.of(drawn)));
+    }
+    canvas.marks.add(Mark.Group.of("stem", marks));
+    rolls(chord, x, end, 0);
+  }
+
+  private Mark stemTo(ChordShape chord, double x, double end) {
+    double at = x + chord.stemX();
+    return canvas.ink(
+        Outline.of(
+            new Box(
+                at - Rule.STEM / 2,
+                Math.min(end, chord.stemStart()),
+                at + Rule.STEM / 2,
+                Math.max(end, chord.stemStart()))));
+  }
+
+  private void beam(BarPlan plan, int bar, List<ChordShape> group, List<Double> columns) {
+    double[] xs = new double[group.size()];
+    for (int i = 0; i < xs.length; i++) {
+      xs[i] = columns.get(i) + group.get(i).stemX();
+    }
+    Beams beams = Beams.of(group, xs, obstacles(plan, bar, group, columns));
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < xs.length; i++) {
+      marks.add(stemTo(group.get(i), columns.get(i), beams.at(xs[i])));
+    }
+    for (Outline band : beams.bands()) {
+      Box box = band.bounds();
+      // The skyline takes a slanted beam in pieces, so that signs follow its slope.
+      for (double x = box.left(); x < box.right(); x += 0.5) {
+        double right = Math.min(x + 0.5, box.right());
+        double y = beams.at(beams.up() ? (beams.slope() < 0 ? right : x) : (beams.slope() > 0 ? right : x));
+        canvas.take(new Box(x, y - Rule.BEAM / 2, right, y + Rule.BEAM / 2));
+      }
+      marks.add(Mark.Group.of("beam", List.of(new Mark.Ink(band))));
+    }
+    canvas.marks.add(Mark.Group.of("beamed", marks));
+    for (int i = 0; i < xs.length; i++) {
+      ChordShape chord = group.get(i);
+      double depth = (chord.chord().beams().size() - 1) * Rule.BEAM_STEP + Rule.BEAM / 2;
+      rolls(chord, columns.get(i), beams.at(xs[i]), depth);
+    }
+  }
+
+  /** Rests under the beam, and heads of the other voice, that the beam must leave room for. */
+  private List<Beams.Obstacle> obstacles(
+      BarPlan plan, int bar, List<ChordShape> group, List<Double> columns) {
+    List<Beams.Obstacle> found = new ArrayList<>();
+    boolean up = group.get(0).up();
+    int levels = group.stream().mapToInt(c -> c.chord().beams().size()).max().orElse(1);
+    double depth = (levels - 1) * Rule.BEAM_STEP + Rule.BEAM / 2;
+    double first = columns.get(0);
+    double last = columns.get(columns.size() - 1);
+    Voice other = voice == Voice.HANDS ? Voice.FEET : Voice.HANDS;
+    for (int i = 0; i < plan.slices().size(); i++) {
+      double x = line.places().columns()[bar][i];
+      if (x < first || x > last) {
+        continue;
+      }
+      Slice slice = plan.slices().get(i);
+      for (RestShape rest : slice.rests()) {
+        Box box = rest.box();
+        double y = up ? box.top() - 0.3 - depth : box.bottom() + 0.3 + depth;
+        found.add(new Beams.Obstacle(x + Rule.HEAD / 2, y));
+      }
+      ChordShape across = slice.chord(other);
+      if (across != null) {
+        double y = up ? across.far() - 0.8 - depth : across.far() + 0.8 + depth;
+        found.add(new Beams.Obstacle(x + Rule.HEAD / 2, y));
+      }
+    }
+    return found;
+  }
+
+  /** Tremolo strokes or the buzz sign, on the stem between heads and beam. */
+  private void rolls(ChordShape chord, double x, double end, double depth) {
+    int slashes = chord.chord().notes().stream().mapToInt(Note::slashes).max().orElse(0);
+    boolean buzz = chord.chord().notes().stream().anyMatch(Note::buzz);
+    if (slashes == 0 && !buzz) {
+      return;
+    }
+    Sign sign = buzz ? Sign.of("buzzRoll") : Sign.of("tremolo" + Math.min(3, slashes));
+    double half = sign.box().height() / 2;
+    double out = chord.up() ? -1 : 1;
+    boolean stem = chord.chord().written().type().hasStem();
+    double y;
+    if (!stem || chord.hasFlags()) {
+      y = chord.near() + out * (0.72 + half);
+    } else {
+      double inner = end - out * depth;
+      y = (chord.near() + out * 0.5 + inner) / 2;
+    }
+    double at = stem ? x + chord.stemX() : x + chord.heads().get(0).middle();
+    canvas.marks.add(Mark.Group.of("roll", List.of(canvas.sign(sign, at, y))));
+  }
+
+  // ---- small notes ----
+
+  private void graces(ChordShape chord, double x) {
+    int count = chord.graces().size();
+    if (count == 0) {
+      return;
+    }
+    List<Mark> marks = new ArrayList<>();
+    double out = chord.up() ? -1 : 1;
+    double tip = chord.up() ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+    double base = chord.up() ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    for (ChordShape.Head head : chord.heads()) {
+      int small = head.note().smallStrokes();
+      for (int i = count - small; i < count; i++) {
+        Sign sign = Heads.of(head.note().head(), tabor.notation.Written.Type.EIGHTH);
+        double at = x + chord.graces().get(i);
+        marks.add(canvas.sign(sign, at, head.y(), Rule.SMALL));
+      }
+      if (small > 0) {
+        tip = chord.up() ? Math.min(tip, head.y()) : Math.max(tip, head.y());
+        base = chord.up() ? Math.max(base, head.y()) : Math.min(base, head.y());
+      }
+    }
+    double end = tip + out * 2.35;
+    double half = Rule.STEM * 0.4;
+    double side = chord.up() ? Rule.HEAD * Rule.SMALL - half : half;
+    for (int i = 0; i < count; i++) {
+      double stem = x + chord.graces().get(i) + side;
+      double from = base + out * 0.12;
+      marks.add(
+          canvas.ink(
+              Outline.of(
+                  new Box(stem - half, Math.min(from, end), stem + half, Math.max(from, end)))));
+    }
+    double firstStem = x + chord.graces().get(0) + side;
+    double lastStem = x + chord.graces().get(count - 1) + side;
+    if (count == 1) {
+      Sign flag = Heads.flag(tabor.notation.Written.Type.EIGHTH, chord.up());
+      marks.add(canvas.sign(flag, firstStem - half, end, 0.5));
+    } else {
+      for (int i = 0; i < 2; i++) {
+        double y = end - out * (0.15 + i * 0.46);
+        marks.add(
+            canvas.ink(Outline.band(firstStem - half, y, lastStem + half, y, 0.3)));
+      }
+    }
+    Sign slash = Sign.of("graceNoteSlashStemUp");
+    double scale = Rule.SMALL;
+    double flip = chord.up() ? -scale : scale;
+    marks.add(canvas.ink(slash.outline().placed(firstStem, end, scale, flip)));
+    canvas.marks.add(Mark.Group.of("small", marks));
+  }
+
+  // ---- ties ----
+
+  private void ties(ChordShape chord, double x) {
+    for (ChordShape.Head head : chord.heads()) {
+      Note note = head.note();
+      String key = note.surface().name();
+      double[] open = openTies.remove(key);
+      if (note.tieIn()) {
+        double end = x + head.x() - 0.12;
+        double start = open == null ? Math.max(end - 2, line.places().starts()[0] + 0.1) : open[0];
+        tie(start, end, head.y());
+      }
+      if (note.tieOut()) {
+        openTies.put(key, new double[] {x + head.right() + 0.12, head.y()});
+      }
+    }
+  }
+
+  private void tie(double left, double right, double y) {
+    if (right - left < 0.3) {
+      return;
+    }
+    double side = voice == Voice.HANDS ? 1 : -1;
+    double base = y + side * 0.42;
+    double deep = Math.min(1.0, 0.35 + (right - left) * 0.08);
+    double a = left + (right - left) * 0.28;
+    double b = right - (right - left) * 0.28;
+    Outline.Builder builder = new Outline.Builder();
+    builder.move(left, base);
+    builder.curve(
+        a, base + side * (deep + 0.14), b, base + side * (deep + 0.14), right, base);
+    builder.curve(b, base + side * deep, a, base + side * deep, left, base);
+    builder.close();
+    canvas.marks.add(Mark.Group.of("tie", List.of(canvas.ink(builder.build()))));
+  }
+}

@@ -1,0 +1,51 @@
+package tabor.emit.engrave;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import tabor.notation.Voice;
+import tabor.rhythm.Time;
+
+/**
+ * One column of a bar: everything that begins at one place.
+ *
+ * @param at distance from the barline in whole notes
+ * @param length to the next column, or to the bar's end
+ * @param hands the upper voice's chord; null for none
+ * @param feet the lower voice's chord; null for none
+ * @param rests the rests that are drawn here
+ * @param count what stands above it; empty for nothing
+ * @param sticking what stands below it, hands first: each empty for nothing
+ * @param countWidth width of the count
+ * @param stickingWidth width of the wider sticking
+ * @param left how far it reaches to the left of its place, as a coordinate
+ * @param right how far it reaches to the right
+ */
+record Slice(
+    Time at,
+    Time length,
+    @Nullable ChordShape hands,
+    @Nullable ChordShape feet,
+    List<RestShape> rests,
+    String count,
+    List<String> sticking,
+    double countWidth,
+    double stickingWidth,
+    double left,
+    double right) {
+  Slice {
+    rests = List.copyOf(rests);
+    sticking = List.copyOf(sticking);
+  }
+
+  @Nullable ChordShape chord(Voice voice) {
+    return switch (voice) {
+      case HANDS -> hands;
+      case FEET -> feet;
+    };
+  }
+
+  Stream<ChordShape> chords() {
+    return Stream.of(Voice.values()).map(this::chord).flatMap(Stream::ofNullable);
+  }
+}

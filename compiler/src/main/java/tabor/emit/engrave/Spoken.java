@@ -1,0 +1,71 @@
+package tabor.emit.engrave;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import tabor.groove.Groove;
+import tabor.groove.Level;
+import tabor.groove.Ornament;
+import tabor.groove.Stroke;
+import tabor.notation.Bar;
+import tabor.notation.Score;
+import tabor.rhythm.CountNames;
+import tabor.rhythm.Time;
+
+/** A section in words, for whoever listens to the page: bar by bar, count by count. */
+final class Spoken {
+  private Spoken() {}
+
+  static String of(Score score) {
+    Groove groove = score.groove();
+    StringBuilder text = new StringBuilder();
+    text.append(groove.bars() == 1 ? "1 bar" : groove.bars() + " bars");
+    text.append(" of ").append(groove.meter().signature());
+    text.append(", ").append(TempoPainter.number(groove.setting().tempo().perMinute()));
+    text.append(" beats a minute.");
+    Map<Integer, List<Stroke>> byBar =
+        groove.strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
+    for (Bar bar : score.bars()) {
+      text.append(bar.isPickup() ? " Pickup: " : " Bar " + bar.number() + ": ");
+      text.append(bar.repeat() ? "as the bar before" : bar(groove, byBar.get(bar.number())));
+      text.append('.');
+    }
+    return text.toString();
+  }
+
+  private static String bar(
+      Groove groove, @org.jspecify.annotations.Nullable List<Stroke> strokes) {
+    if (strokes == null) {
+      return "silent";
+    }
+    TreeMap<Time, List<Stroke>> places = new TreeMap<>();
+    for (Stroke stroke : strokes) {
+      places.computeIfAbsent(stroke.at(), t -> new ArrayList<>()).add(stroke);
+    }
+    List<String> said = new ArrayList<>();
+    for (Map.Entry<Time, List<Stroke>> place : places.entrySet()) {
+      Stroke first = place.getValue().get(0);
+      String count =
+          CountNames.of(first.slot().division(), place.getKey(), groove.meter()).toString();
+      said.add(
+          count
+              + " "
+              + place.getValue().stream().map(Spoken::stroke).collect(Collectors.joining(" and ")));
+    }
+    return String.join("; ", said);
+  }
+
+  private static String stroke(Stroke stroke) {
+    StringBuilder text = new StringBuilder();
+    text.append(stroke.limb().words()).append(' ').append(stroke.surface().words());
+    if (stroke.level() != Level.PLAIN) {
+      text.append(stroke.level() == Level.GHOST ? " ghosted" : " accented");
+    }
+    for (Ornament ornament : stroke.ornaments().list()) {
+      text.append(' ').append(ornament.word().replace('-', ' '));
+    }
+    return text.toString();
+  }
+}
