@@ -116,8 +116,7 @@ record BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
 
     /** Heads of two voices that would touch or cross stand side by side, the lower voice right. */
     private static double shift(Event.Chord upper, Event.Chord lower) {
-      int lowest =
-          upper.notes().stream().mapToInt(n -> n.place().halfSpaces()).min().orElseThrow();
+      int lowest = upper.notes().stream().mapToInt(n -> n.place().halfSpaces()).min().orElseThrow();
       int highest =
           lower.notes().stream().mapToInt(n -> n.place().halfSpaces()).max().orElseThrow();
       if (lowest - highest > 1) {

@@ -77,8 +77,7 @@ record Beams(List<ChordShape> group, double[] xs, double y, double slope) {
   /** All beams of the group as bands: primary first, then the broken ones. */
   List<Outline> bands() {
     List<Outline> bands = new ArrayList<>();
-    int levels =
-        group.stream().mapToInt(c -> c.chord().beams().size()).max().orElse(0);
+    int levels = group.stream().mapToInt(c -> c.chord().beams().size()).max().orElse(0);
     for (int level = 0; level < levels; level++) {
       int start = -1;
       for (int i = 0; i < group.size(); i++) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where one system is drawn: marks so far, and how far they reach above and below the staff. y is
- * 0 at the staff's top line.
+ * Where one system is drawn: marks so far, and how far they reach above and below the staff. y is 0
+ * at the staff's top line.
  */
 final class Canvas {
   final TextMetrics font;

@@ -67,8 +67,7 @@ record ChordShape(
   static ChordShape of(Event.Chord chord, double shift) {
     boolean up = chord.stemUp();
     List<Note> notes = new ArrayList<>(chord.notes());
-    notes.sort(
-        (a, b) -> Integer.compare(a.place().halfSpaces(), b.place().halfSpaces()));
+    notes.sort((a, b) -> Integer.compare(a.place().halfSpaces(), b.place().halfSpaces()));
     int count = notes.size();
     Head[] heads = new Head[count];
     boolean besideBefore = false;

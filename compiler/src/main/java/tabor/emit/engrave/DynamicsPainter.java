@@ -69,8 +69,7 @@ final class DynamicsPainter {
     int from = line.indexOf(hairpin.fromBar());
     int to = line.indexOf(hairpin.toBar());
     double left = from < 0 ? line.places().starts()[0] + 0.3 : line.x(from, hairpin.from());
-    double right =
-        to < 0 ? line.places().end() - 0.5 : line.x(to, hairpin.to()) + Rule.HEAD / 2;
+    double right = to < 0 ? line.places().end() - 0.5 : line.x(to, hairpin.to()) + Rule.HEAD / 2;
     boolean marked =
         groove.marks().stream()
             .anyMatch(m -> m.bar() == hairpin.toBar() && m.at().equals(hairpin.to()));
@@ -142,9 +141,7 @@ final class DynamicsPainter {
         .word()
         .chars()
         .mapToObj(
-            c ->
-                Sign.of(
-                    c == 'p' ? "dynamicPiano" : c == 'm' ? "dynamicMezzo" : "dynamicForte"))
+            c -> Sign.of(c == 'p' ? "dynamicPiano" : c == 'm' ? "dynamicMezzo" : "dynamicForte"))
         .toList();
   }
 }

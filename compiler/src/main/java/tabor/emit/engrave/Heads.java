@@ -7,7 +7,9 @@ import tabor.notation.Written;
 final class Heads {
   private Heads() {}
 
-  /** The head of a surface at a note value. A breve's head is a whole note's: bars stand beside it. */
+  /**
+   * The head of a surface at a note value. A breve's head is a whole note's: bars stand beside it.
+   */
   static Sign of(Surface.Head head, Written.Type type) {
     String shape =
         switch (head) {

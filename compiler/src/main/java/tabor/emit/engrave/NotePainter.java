@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import tabor.groove.Stroke;
-import tabor.notation.Beam;
 import tabor.notation.Bar;
+import tabor.notation.Beam;
 import tabor.notation.Note;
 import tabor.notation.Voice;
 
@@ -144,8 +144,7 @@ final class NotePainter {
     facts.put("bar", Integer.toString(bar.number()));
     facts.put("at", note.strokes().get(0).at().toString());
     facts.put(
-        "limbs",
-        note.strokes().stream().map(s -> s.limb().id()).collect(Collectors.joining(" ")));
+        "limbs", note.strokes().stream().map(s -> s.limb().id()).collect(Collectors.joining(" ")));
     facts.put("surface", note.surface().name());
     return facts;
   }
@@ -225,7 +224,9 @@ final class NotePainter {
       // The skyline takes a slanted beam in pieces, so that signs follow its slope.
       for (double x = box.left(); x < box.right(); x += 0.5) {
         double right = Math.min(x + 0.5, box.right());
-        double y = beams.at(beams.up() ? (beams.slope() < 0 ? right : x) : (beams.slope() > 0 ? right : x));
+        double y =
+            beams.at(
+                beams.up() ? (beams.slope() < 0 ? right : x) : (beams.slope() > 0 ? right : x));
         canvas.take(new Box(x, y - Rule.BEAM / 2, right, y + Rule.BEAM / 2));
       }
       marks.add(Mark.Group.of("beam", List.of(new Mark.Ink(band))));
@@ -332,8 +333,7 @@ final class NotePainter {
     } else {
       for (int i = 0; i < 2; i++) {
         double y = end - out * (0.15 + i * 0.46);
-        marks.add(
-            canvas.ink(Outline.band(firstStem - half, y, lastStem + half, y, 0.3)));
+        marks.add(canvas.ink(Outline.band(firstStem - half, y, lastStem + half, y, 0.3)));
       }
     }
     Sign slash = Sign.of("graceNoteSlashStemUp");
@@ -372,8 +372,7 @@ final class NotePainter {
     double b = right - (right - left) * 0.28;
     Outline.Builder builder = new Outline.Builder();
     builder.move(left, base);
-    builder.curve(
-        a, base + side * (deep + 0.14), b, base + side * (deep + 0.14), right, base);
+    builder.curve(a, base + side * (deep + 0.14), b, base + side * (deep + 0.14), right, base);
     builder.curve(b, base + side * deep, a, base + side * deep, left, base);
     builder.close();
     canvas.marks.add(Mark.Group.of("tie", List.of(canvas.ink(builder.build()))));

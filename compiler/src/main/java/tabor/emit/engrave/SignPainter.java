@@ -66,9 +66,7 @@ final class SignPainter {
   private void add(String name, String sign, double x) {
     Sign drawn = Sign.of(sign);
     Mark mark =
-        voice == Voice.HANDS
-            ? canvas.onTop(drawn, x, GAP)
-            : canvas.underneath(drawn, x, GAP);
+        voice == Voice.HANDS ? canvas.onTop(drawn, x, GAP) : canvas.underneath(drawn, x, GAP);
     canvas.marks.add(new Mark.Group(List.of("sign", name), java.util.Map.of(), List.of(mark)));
   }
 

@@ -20,7 +20,8 @@ public final class TempoPainter {
   /** The tempo and swing marks on the free row above the system. */
   static void paint(Canvas canvas, Groove groove) {
     double base = -(canvas.above.reach(0, 45) + 0.9);
-    List<Mark> marks = mark(groove.setting().tempo(), groove.setting().feel(), canvas.font, 0, base);
+    List<Mark> marks =
+        mark(groove.setting().tempo(), groove.setting().feel(), canvas.font, 0, base);
     for (Mark mark : marks) {
       canvas.take(boxOf(mark));
     }
@@ -69,11 +70,11 @@ public final class TempoPainter {
   public static List<Mark> mark(Tempo tempo, Feel feel, TextMetrics font, double x, double base) {
     List<Mark> marks = new ArrayList<>();
     double right = note(tempo.beat(), x, base - 0.35, marks);
-    String text = "= " + number(tempo.perMinute()) + (feel.isStraight() ? "" : "    " + words(feel));
+    String text =
+        "= " + number(tempo.perMinute()) + (feel.isStraight() ? "" : "    " + words(feel));
     double size = Rule.TEMPO_SIZE;
     marks.add(
-        new Mark.Words(
-            text, right + 0.5, base, size, Mark.Align.LEFT, font.width(text, size)));
+        new Mark.Words(text, right + 0.5, base, size, Mark.Align.LEFT, font.width(text, size)));
     return marks;
   }
 
