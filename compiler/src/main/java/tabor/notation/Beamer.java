@@ -51,11 +51,14 @@ final class Beamer {
     return beams.get(event);
   }
 
-  /** True if a tuplet needs a bracket: no beam, or no end of one, says what belongs to it. */
+  /**
+   * True if a tuplet needs a bracket: it holds another, or no beam, or no end of one, says what
+   * belongs to it.
+   */
   boolean needsBracket(Node tuplet) {
     int first = extents.first(tuplet);
     int last = extents.last(tuplet);
-    if (first == last || runOf[first] < 0) {
+    if (first == last || runOf[first] < 0 || tuplet.items().stream().anyMatch(Node.Item::isTuplet)) {
       return true;
     }
     int least = Integer.MAX_VALUE;

@@ -53,25 +53,29 @@ record Frame(Time length) {
 
   /**
    * The value of a note that starts here and may last so long: all of it where one sign can say so,
-   * else as far as the strongest place on the way.
+   * else what leaves the fewest rests, and of those what ends on the strongest place.
    */
   Written note(Time from, Time room) {
     Written best = null;
+    int fewest = Integer.MAX_VALUE;
     int strength = Integer.MAX_VALUE;
     for (Written value : Values.LONGEST_FIRST) {
-      if (value.length().compareTo(room) > 0) {
+      Time left = room.minus(value.length());
+      if (left.sign() < 0) {
         continue;
       }
       Time to = from.plus(value.length());
       if (!isLegible(from, to)) {
         continue;
       }
-      if (value.length().equals(room)) {
+      if (left.sign() == 0) {
         return value;
       }
+      int signs = rests(to, left).size();
       int level = level(to);
-      if (level < strength) {
+      if (signs < fewest || (signs == fewest && level < strength)) {
         best = value;
+        fewest = signs;
         strength = level;
       }
     }

@@ -26,7 +26,11 @@ final class Node {
    *
    * @param inner the tuplet that stands there; null where a stroke starts or a roll ends
    */
-  record Item(Time at, @Nullable Node inner) {}
+  record Item(Time at, @Nullable Node inner) {
+    boolean isTuplet() {
+      return inner != null;
+    }
+  }
 
   /**
    * @param ratio null for what is not a tuplet
