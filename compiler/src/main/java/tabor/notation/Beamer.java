@@ -58,7 +58,9 @@ final class Beamer {
   boolean needsBracket(Node tuplet) {
     int first = extents.first(tuplet);
     int last = extents.last(tuplet);
-    if (first == last || runOf[first] < 0 || tuplet.items().stream().anyMatch(Node.Item::isTuplet)) {
+    if (first == last
+        || runOf[first] < 0
+        || tuplet.items().stream().anyMatch(Node.Item::isTuplet)) {
       return true;
     }
     int least = Integer.MAX_VALUE;

@@ -92,8 +92,7 @@ public sealed interface Event {
 
     /** The same chord without its count. */
     Chord uncounted() {
-      return new Chord(
-          start, length, written, tuplets, beams, voice, notes, "", sticking);
+      return new Chord(start, length, written, tuplets, beams, voice, notes, "", sticking);
     }
 
     @Override

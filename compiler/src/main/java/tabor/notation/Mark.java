@@ -44,7 +44,9 @@ record Mark(Time at, List<Group> groups) {
       length = length.over(part.of());
       start = start.plus(length.times(part.index()));
     }
-    return start.equals(stroke.at()) ? new Mark(stroke.at(), List.copyOf(groups)) : bare(stroke.at());
+    return start.equals(stroke.at())
+        ? new Mark(stroke.at(), List.copyOf(groups))
+        : bare(stroke.at());
   }
 
   /** True if the beats of the slot's word exist. */

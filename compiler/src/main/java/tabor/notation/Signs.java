@@ -46,7 +46,9 @@ final class Signs {
     };
   }
 
-  /** A closed stroke is marked where the last one was not closed and no foot has closed it since. */
+  /**
+   * A closed stroke is marked where the last one was not closed and no foot has closed it since.
+   */
   private void readHihat() {
     boolean open = false;
     List<Stroke> strokes = groove.strokes();
@@ -87,9 +89,7 @@ final class Signs {
     Map<String, List<Stroke>> bySurface = new LinkedHashMap<>();
     for (List<Stroke> some : List.of(draft.struck(), draft.held())) {
       for (Stroke stroke : some) {
-        bySurface
-            .computeIfAbsent(stroke.surface().name(), none -> new ArrayList<>())
-            .add(stroke);
+        bySurface.computeIfAbsent(stroke.surface().name(), none -> new ArrayList<>()).add(stroke);
       }
     }
     List<Note> notes = new ArrayList<>();

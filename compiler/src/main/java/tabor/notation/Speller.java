@@ -141,7 +141,10 @@ public final class Speller {
   private static List<Event> countedAbove(List<Event> above, List<Event> below) {
     Set<Time> counted = new HashSet<>();
     for (Event event : above) {
-      event.chord().filter(chord -> !chord.count().isEmpty()).ifPresent(c -> counted.add(c.start()));
+      event
+          .chord()
+          .filter(chord -> !chord.count().isEmpty())
+          .ifPresent(c -> counted.add(c.start()));
     }
     List<Event> events = new ArrayList<>();
     for (Event event : below) {

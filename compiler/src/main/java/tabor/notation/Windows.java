@@ -22,8 +22,7 @@ final class Windows {
     TreeSet<Time> starts = new TreeSet<>();
     int beats = meter.beatCount();
     if (meter.isEven() && meter.beat(0).before(QUARTER) && !Meter.isDotted(meter.beat(0))) {
-      int size =
-          beats % 3 == 0 ? 3 : Math.max(1, (int) QUARTER.over(meter.beat(0)).floor());
+      int size = beats % 3 == 0 ? 3 : Math.max(1, (int) QUARTER.over(meter.beat(0)).floor());
       for (int beat = 0; beat == 0 || beat + size <= beats; beat += size) {
         starts.add(meter.beatStart(beat));
       }

@@ -79,19 +79,13 @@ class SpellerTest {
 
   @Test
   void halvesOverThreePlainBeatsAreDotted() {
-    assertThat(hands(Meter.of(3, 4), "xx:3 | xxxx:3 | x:3")).isEqualTo("q. q. | 8.( 8.- 8.- 8.) | h.");
+    assertThat(hands(Meter.of(3, 4), "xx:3 | xxxx:3 | x:3"))
+        .isEqualTo("q. q. | 8.( 8.- 8.- 8.) | h.");
   }
 
   @ParameterizedTest
   @CsvSource({
-    "7, 4",
-    "9, 8",
-    "10, 8",
-    "11, 8",
-    "12, 8",
-    "13, 8",
-    "15, 8",
-    "17, 16",
+    "7, 4", "9, 8", "10, 8", "11, 8", "12, 8", "13, 8", "15, 8", "17, 16",
   })
   void tupletsHaveTheirUsualNumber(int strokes, long normal) {
     Score score =
@@ -158,8 +152,7 @@ class SpellerTest {
             .part(LEFT_HAND, "snare", "xxxx xx . x.x.")
             .done();
     assertThat(ScoreText.events(Speller.spell(groove).bars().get(0).hands()))
-        .isEqualTo(
-            "12:8[ 16.(( 32--< 16-- 16-- 32--> 16.)) ] 6:4[ 8( 16-( 16-) 8) ] rq+ 8( 8)");
+        .isEqualTo("12:8[ 16.(( 32--< 16-- 16-- 32--> 16.)) ] 6:4[ 8( 16-( 16-) 8) ] rq+ 8( 8)");
   }
 
   @Test
@@ -229,7 +222,13 @@ class SpellerTest {
         chords(Speller.spell(groove)).stream().map(chord -> chord.notes().get(0).hihat()).toList();
     assertThat(signs)
         .containsExactly(
-            Hihat.NONE, Hihat.NONE, Hihat.OPEN, Hihat.CLOSED, Hihat.NONE, Hihat.NONE, Hihat.OPEN,
+            Hihat.NONE,
+            Hihat.NONE,
+            Hihat.OPEN,
+            Hihat.CLOSED,
+            Hihat.NONE,
+            Hihat.NONE,
+            Hihat.OPEN,
             Hihat.NONE);
   }
 
@@ -243,11 +242,9 @@ class SpellerTest {
                 .part(RIGHT_FOOT, "kick", "x .x . .")
                 .done());
     assertThat(chords(score).stream().map(Chord::count))
-        .containsExactly(
-            "1", "e", "&", "2", "&", "a", "3", "&", "4", "", "", "", "");
+        .containsExactly("1", "e", "&", "2", "&", "a", "3", "&", "4", "", "", "", "");
     assertThat(chords(score).stream().map(Chord::sticking))
-        .containsExactly(
-            "R", "L", "R", "R", "R", "R", "B", "R", "R", "R", "R", "R", "R");
+        .containsExactly("R", "L", "R", "R", "R", "R", "B", "R", "R", "R", "R", "R", "R");
     List<String> below =
         score.bars().get(0).feet().stream()
             .flatMap(event -> event.chord().stream())

@@ -11,7 +11,6 @@ import net.jqwik.api.Arbitrary;
 import tabor.groove.Groove;
 import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
-import tabor.groove.Stroke;
 import tabor.kit.Kits;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
@@ -102,15 +101,16 @@ public final class RandomSections {
       }
     } else if (choice > 1 && taken.add(List.of(bar, start, limb))) {
       Time held = random.nextInt(8) == 0 ? length.plus(Time.of(random.nextInt(9), 8)) : length;
-      Slot said =
-          random.nextInt(20) == 0 ? new Slot(new Division(0, 9, 7), 3, slot.parts()) : slot;
+      Slot said = random.nextInt(20) == 0 ? new Slot(new Division(0, 9, 7), 3, slot.parts()) : slot;
       sketch.stroke(Sketch.stroke(bar, start, held, limb, surface(limb), said, ornaments()));
     }
   }
 
   private Surface surface(Limb limb) {
     List<Surface> fit =
-        Kits.FIVE_PIECE.surfaces().values().stream().filter(s -> s.isFoot() != limb.isHand()).toList();
+        Kits.FIVE_PIECE.surfaces().values().stream()
+            .filter(s -> s.isFoot() != limb.isHand())
+            .toList();
     return fit.get(random.nextInt(fit.size()));
   }
 

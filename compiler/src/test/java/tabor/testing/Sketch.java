@@ -141,8 +141,7 @@ public final class Sketch {
   /** A plain stroke that needs no lane. */
   public static Stroke stroke(
       int bar, Time at, Time length, Limb limb, Surface surface, Slot slot, Ornaments ornaments) {
-    return new Stroke(
-        bar, at, length, limb, surface, Level.PLAIN, ornaments, slot, NOWHERE, false);
+    return new Stroke(bar, at, length, limb, surface, Level.PLAIN, ornaments, slot, NOWHERE, false);
   }
 
   private Surface surface(String surfaceName) {
@@ -246,7 +245,8 @@ public final class Sketch {
         return;
       }
       if (small > 0) {
-        ornaments = ornaments.with(small == 1 ? Ornament.FLAM : small == 2 ? Ornament.DRAG : Ornament.RUFF);
+        ornaments =
+            ornaments.with(small == 1 ? Ornament.FLAM : small == 2 ? Ornament.DRAG : Ornament.RUFF);
       }
       while (at < text.length() && "/~!^".indexOf(text.charAt(at)) >= 0) {
         ornaments = suffix(ornaments, text.charAt(at++));
@@ -282,9 +282,7 @@ public final class Sketch {
 
     private Ornaments suffix(Ornaments before, char sign) {
       return switch (sign) {
-        case '/' ->
-            before.with(
-                before.has(Ornament.DIDDLE) ? Ornament.OPEN_ROLL : Ornament.DIDDLE);
+        case '/' -> before.with(before.has(Ornament.DIDDLE) ? Ornament.OPEN_ROLL : Ornament.DIDDLE);
         case '~' -> before.with(Ornament.BUZZ);
         case '!' -> before.with(Ornament.CHOKE);
         default -> before.with(Ornament.RIMSHOT);
