@@ -23,7 +23,21 @@ final class Arrangement {
   /** Each limb in the order of lists, then the click. */
   private static final int CLICK = Limb.values().length;
 
-  private record Dealt(int track, long tick, long end, int key, int velocity) {}
+  private record Dealt(int track, long tick, long end, int key, int velocity, boolean choked) {
+
+    Dealt with(Dealt other) {
+      int loud = Math.max(velocity, other.velocity);
+      return new Dealt(track, tick, Math.max(end, other.end), key, loud, choked && other.choked);
+    }
+
+    Dealt until(long other) {
+      return new Dealt(track, tick, other, key, velocity, choked && other == end);
+    }
+
+    Smf.Note note() {
+      return new Smf.Note(tick, end - tick, key, velocity, choked);
+    }
+  }
 
   private final Ticks ticks;
   private final Performance performance;
@@ -46,9 +60,7 @@ final class Arrangement {
       parts.add(new ArrayList<>());
     }
     for (Dealt note : ended(merged(heard))) {
-      parts
-          .get(note.track())
-          .add(new Smf.Note(note.tick(), note.end() - note.tick(), note.key(), note.velocity()));
+      parts.get(note.track()).add(note.note());
     }
     List<Smf.Track> tracks = new ArrayList<>();
     tracks.add(new Smf.Track(title, Conductor.events(performance, ticks)));
@@ -74,7 +86,8 @@ final class Arrangement {
               tick,
               ticks.at(Time.min(sound.end(), performance.length())),
               sound.key(),
-              sound.velocity()));
+              sound.velocity(),
+              sound.isChoked()));
     }
     all.sort(
         Comparator.comparingLong(Dealt::tick)
@@ -86,14 +99,7 @@ final class Arrangement {
       Integer index = lastOfKey.get(note.key());
       Dealt last = index == null ? null : kept.get(index);
       if (index != null && last != null && isOne(last, note)) {
-        kept.set(
-            index,
-            new Dealt(
-                last.track(),
-                last.tick(),
-                Math.max(last.end(), note.end()),
-                last.key(),
-                Math.max(last.velocity(), note.velocity())));
+        kept.set(index, last.with(note));
       } else {
         lastOfKey.put(note.key(), kept.size());
         kept.add(note);
@@ -119,7 +125,7 @@ final class Arrangement {
       @Nullable Long next = nextOfKey.put(note.key(), note.tick());
       long latest = next == null ? length : next - 1;
       long end = Math.max(note.tick() + 1, Math.min(note.end(), latest));
-      done.set(i, new Dealt(note.track(), note.tick(), end, note.key(), note.velocity()));
+      done.set(i, note.until(end));
     }
     return done;
   }

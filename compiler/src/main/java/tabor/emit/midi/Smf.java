@@ -92,8 +92,10 @@ public record Smf(int division, long length, List<Track> tracks) {
    * A note on the percussion channel.
    *
    * @param length ticks from note-on to note-off, 1 or more
+   * @param choked true if the hand stops the cymbal at its end
    */
-  public record Note(long tick, long length, int key, int velocity) implements Event {
+  public record Note(long tick, long length, int key, int velocity, boolean choked)
+      implements Event {
     /** Throws {@link IllegalArgumentException} for a number out of range. */
     public Note {
       if (tick < 0 || length < 1 || key < 0 || key > 127 || velocity < 1 || velocity > 127) {

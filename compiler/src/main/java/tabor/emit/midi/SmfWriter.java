@@ -65,7 +65,7 @@ public final class SmfWriter {
     for (Smf.Event event : track.events()) {
       all.add(new Timed(event.tick(), event.match(MESSAGE)));
       if (event instanceof Smf.Note note) {
-        offs.add(new Timed(note.tick() + note.length(), key(ShortMessage.NOTE_OFF, note.key(), 0)));
+        off(offs, note, length);
       }
     }
     // Note-offs first at one tick; the sort is stable.
@@ -79,6 +79,22 @@ public final class SmfWriter {
     }
     fill(out, last, length);
     out.add(new MidiEvent(meta(END, new byte[0]), length));
+  }
+
+  /**
+   * The end of a note. General MIDI lets cymbals ring whatever the note-off says; electronic kits
+   * tell a grabbed cymbal by full key pressure (common practice, no source), so a choke says both.
+   */
+  private static void off(List<Timed> to, Smf.Note note, long length) {
+    long end = note.tick() + note.length();
+    if (note.choked()) {
+      to.add(new Timed(end, key(ShortMessage.POLY_PRESSURE, note.key(), 127)));
+    }
+    to.add(new Timed(end, key(ShortMessage.NOTE_OFF, note.key(), 0)));
+    if (note.choked()) {
+      long after = Math.min(end + 1, length);
+      to.add(new Timed(after, key(ShortMessage.POLY_PRESSURE, note.key(), 0)));
+    }
   }
 
   /** Empty texts where two events stand too far apart for one delta time. */

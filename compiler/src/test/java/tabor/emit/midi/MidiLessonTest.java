@@ -218,6 +218,26 @@ class MidiLessonTest {
   }
 
   @Test
+  void aChokedCymbalEndsWithItsLength() {
+    Groove groove =
+        Made.groove("c")
+            .word(1, 0, RIGHT, "crash", "x", Ornament.CHOKE)
+            .word(1, 2, RIGHT, "crash", "x")
+            .done();
+    MidiLesson midi = MidiLesson.of(lesson(groove));
+    assertThat(SmfDump.of(midi.bytes(groove, false)).text())
+        .contains(
+            """
+                  0 on ch 10 49 78
+                960 pressure ch 10 49 127
+                960 off ch 10 49 0
+                961 pressure ch 10 49 0
+               1920 on ch 10 49 78
+               3840 off ch 10 49 0
+            """);
+  }
+
+  @Test
   void theSameBytesEveryTime() {
     assertThat(MidiLesson.of(lesson(backbeat())).bytes(backbeat(), true))
         .isEqualTo(MidiLesson.of(lesson(backbeat())).bytes(backbeat(), true));

@@ -27,6 +27,7 @@ public final class SmfDump {
             switch (status & 0xF0) {
               case 0x80 -> "off";
               case 0x90 -> data[0] == 0 ? "off" : "on";
+              case 0xA0 -> "pressure";
               case 0xC0 -> "program";
               default -> String.format("status %02X", status);
             };

@@ -87,8 +87,14 @@ class SmfWriterTest {
 
   @Test
   void drumNotesOnChannelTen() {
-    assertThat(hex(SmfWriter.bytes(one(960, new Smf.Note(0, 120, 36, 100)))))
+    assertThat(hex(SmfWriter.bytes(one(960, new Smf.Note(0, 120, 36, 100, false)))))
         .contains("00 99 24 64 78 89 24 00 86 48 FF 2F 00");
+  }
+
+  @Test
+  void aChokeIsFullKeyPressureAndTheEndOfTheNote() {
+    assertThat(hex(SmfWriter.bytes(one(960, new Smf.Note(0, 120, 49, 100, true)))))
+        .contains("00 99 31 64 78 A9 31 7F 00 89 31 00 01 A9 31 00 86 47 FF 2F 00");
   }
 
   @Test
