@@ -1,0 +1,92 @@
+package tabor.compile;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.parse.Reader;
+import tabor.resolve.Header;
+import tabor.resolve.HeaderReader;
+import tabor.resolve.Options;
+import tabor.source.Passage;
+import tabor.syntax.SectionSyntax;
+
+/**
+ * A file between two compilations. A new text is cut into passages; those that stand unchanged at
+ * its beginning and end stay the same objects, with all that was worked out for them.
+ */
+final class Document {
+  final Path path;
+  private final Reader reader = new Reader();
+  private String text = "";
+  private @Nullable SectionSyntax headerSyntax;
+  private @Nullable Header header;
+  List<Node> nodes = List.of();
+  @Nullable Options options;
+  @Nullable Result result;
+  List<Object> usedResults = List.of();
+
+  Document(Path path) {
+    this.path = path;
+  }
+
+  String text() {
+    return text;
+  }
+
+  /** Takes a new text; true if it differs from the one before. */
+  boolean update(String newText) {
+    if (headerSyntax != null && newText.equals(text)) {
+      return false;
+    }
+    List<Passage> passages = Reader.passages(newText);
+    text = newText;
+    Passage first = passages.get(0);
+    SectionSyntax oldHeader = headerSyntax;
+    if (oldHeader == null || !oldHeader.passage().text().equals(first.text())) {
+      SectionSyntax read = reader.read(first);
+      headerSyntax = read;
+      header = HeaderReader.read(read);
+    }
+    int count = passages.size() - 1;
+    int before = nodes.size();
+    int head = 0;
+    while (head < count && head < before && same(nodes.get(head), passages.get(head + 1))) {
+      head++;
+    }
+    int tail = 0;
+    while (tail < count - head
+        && tail < before - head
+        && same(nodes.get(before - 1 - tail), passages.get(count - tail))) {
+      tail++;
+    }
+    List<Node> next = new ArrayList<>(count);
+    next.addAll(nodes.subList(0, head));
+    for (int i = head; i < count - tail; i++) {
+      next.add(new Node(reader.read(passages.get(i + 1))));
+    }
+    next.addAll(nodes.subList(before - tail, before));
+    nodes = next;
+    return true;
+  }
+
+  private static boolean same(Node node, Passage passage) {
+    return node.passage.text().equals(passage.text());
+  }
+
+  SectionSyntax headerSyntax() {
+    SectionSyntax syntax = headerSyntax;
+    if (syntax == null) {
+      throw new IllegalStateException("no text yet");
+    }
+    return syntax;
+  }
+
+  Header header() {
+    Header read = header;
+    if (read == null) {
+      throw new IllegalStateException("no text yet");
+    }
+    return read;
+  }
+}

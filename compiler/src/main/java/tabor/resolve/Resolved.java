@@ -1,0 +1,21 @@
+package tabor.resolve;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Diagnostic;
+import tabor.groove.Section;
+
+/**
+ * A section worked out.
+ *
+ * @param section as far as it could be made; null where its meter does not add up
+ * @param partial true if some line of it, or of what it came from, could not be read: strokes may
+ *     be missing that are not missing in the source
+ * @param diagnostics what is wrong with it, in no order
+ */
+public record Resolved(@Nullable Section section, boolean partial, List<Diagnostic> diagnostics) {
+  /** Copies the list. */
+  public Resolved {
+    diagnostics = List.copyOf(diagnostics);
+  }
+}
