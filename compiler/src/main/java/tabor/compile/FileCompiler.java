@@ -208,8 +208,7 @@ final class FileCompiler {
     }
     if (last != null && last.statement() instanceof SettingStatement.On on) {
       Spot spot = last.spot(on.kit().span());
-      Diagnostic plain =
-          Diagnostic.of(Code.UNKNOWN_NAME, spot, "there is no kit “" + name + "”");
+      Diagnostic plain = Diagnostic.of(Code.UNKNOWN_NAME, spot, "there is no kit “" + name + "”");
       headerProblems.add(
           scope
               .near(Scope.Kind.KIT, name)
@@ -233,8 +232,8 @@ final class FileCompiler {
       }
       number++;
       Word word = node.ownName;
-      String name = word == null ? (node.kind == Node.Kind.STEP ? "step-" : "groove-") + number
-          : word.text();
+      String name =
+          word == null ? (node.kind == Node.Kind.STEP ? "step-" : "groove-") + number : word.text();
       boolean free = declareName(node, name);
       Resolved found = resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope));
       found = withinBounds(node, found);
@@ -263,9 +262,7 @@ final class FileCompiler {
   }
 
   private Resolved resolve(Node node, String name, Work work) {
-    if (node.result instanceof Resolved before
-        && node.name.equals(name)
-        && scope.stillTrue(node)) {
+    if (node.result instanceof Resolved before && node.name.equals(name) && scope.stillTrue(node)) {
       return before;
     }
     scope.asking(node);
@@ -351,12 +348,14 @@ final class FileCompiler {
       addSorted(all, own);
     }
     Map<String, Resolved> grooves = new LinkedHashMap<>();
-    scope.sections().forEach(
-        (name, one) -> {
-          if (sectionNodes.containsKey(name)) {
-            grooves.put(name, one);
-          }
-        });
+    scope
+        .sections()
+        .forEach(
+            (name, one) -> {
+              if (sectionNodes.containsKey(name)) {
+                grooves.put(name, one);
+              }
+            });
     Map<String, List<Beat.Element>> patterns = new LinkedHashMap<>();
     patternNodes.forEach((name, node) -> patterns.put(name, node.places()));
     return new Result(sections, grooves, kits, patterns, all);

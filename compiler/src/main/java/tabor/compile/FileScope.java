@@ -123,7 +123,8 @@ final class FileScope implements Scope {
               case NEAR_KIT -> near(Kind.KIT, dep.name());
               case NEAR_SECTION -> near(Kind.SECTION, dep.name());
             };
-        if (dep.answer() != now && !(now instanceof Optional && Objects.equals(dep.answer(), now))) {
+        if (dep.answer() != now
+            && !(now instanceof Optional && Objects.equals(dep.answer(), now))) {
           return false;
         }
       }

@@ -58,10 +58,7 @@ final class AddEdits {
     if (!anything[0]) {
       work.problems.add(
           work.problems.make(
-              Code.ALREADY_THERE,
-              line,
-              edit.span(),
-              "what this line adds is there already"));
+              Code.ALREADY_THERE, line, edit.span(), "what this line adds is there already"));
     }
     finish();
   }
@@ -108,9 +105,7 @@ final class AddEdits {
     }
     boolean bare = with.text().equals("right") || with.text().equals("left");
     Limb meant =
-        bare && surface.isFoot()
-            ? (limb.isRight() ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT)
-            : limb;
+        bare && surface.isFoot() ? (limb.isRight() ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT) : limb;
     return Edits.fits(work, line, with.span(), meant, surface)
         ? new What(surface, meant, level, target)
         : null;
@@ -198,8 +193,7 @@ final class AddEdits {
       known.set(there, old.at(level));
       return true;
     }
-    Limb first =
-        limb != null ? limb : what.surface().isFoot() ? Limb.RIGHT_FOOT : Limb.RIGHT_HAND;
+    Limb first = limb != null ? limb : what.surface().isFoot() ? Limb.RIGHT_FOOT : Limb.RIGHT_HAND;
     Stroke stroke =
         new Stroke(
             bar,
@@ -273,8 +267,7 @@ final class AddEdits {
               leader.slot(),
               line.spot(),
               false);
-      open.add(
-          new Letters.Pending(new Dealer.Open(stroke, !surface.isFoot(), false), false, null));
+      open.add(new Letters.Pending(new Dealer.Open(stroke, !surface.isFoot(), false), false, null));
     }
     finish();
   }

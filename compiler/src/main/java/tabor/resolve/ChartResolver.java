@@ -90,8 +90,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     Resolved found = scope.section(word.text());
     if (found == null) {
       partial = true;
-      problems.unknown(
-          line, word, "section", scope.near(Scope.Kind.SECTION, word.text()));
+      problems.unknown(line, word, "section", scope.near(Scope.Kind.SECTION, word.text()));
       return null;
     }
     partial |= found.partial();
@@ -119,8 +118,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       return groove.setting().tempo();
     }
     Time beat = SettingReader.beat(said.value());
-    return new Tempo(
-        beat == null ? groove.meter().tempoBeat() : beat, said.perMinute().value());
+    return new Tempo(beat == null ? groove.meter().tempoBeat() : beat, said.perMinute().value());
   }
 
   private Feel feelOf(Groove groove) {
@@ -229,9 +227,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     Time beat = groove.meter().tempoBeat();
     List<Tempo> tempi = new ArrayList<>();
     Time step = distance.sign() < 0 ? by.negate() : by;
-    for (Time at = from;
-        distance.sign() < 0 ? to.before(at) : at.before(to);
-        at = at.plus(step)) {
+    for (Time at = from; distance.sign() < 0 ? to.before(at) : at.before(to); at = at.plus(step)) {
       tempi.add(new Tempo(beat, at));
     }
     tempi.add(new Tempo(beat, to));
@@ -260,8 +256,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       } else if (item instanceof Chart.Rest rest) {
         Chart.Turn near = lastBefore(i);
         near = near == null ? firstFrom(i) : near;
-        done.add(
-            near == null ? rest : new Chart.Rest(rest.bars(), near.groove(), near.tempo()));
+        done.add(near == null ? rest : new Chart.Rest(rest.bars(), near.groove(), near.tempo()));
       } else {
         done.add(item);
       }

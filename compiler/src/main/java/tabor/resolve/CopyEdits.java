@@ -37,10 +37,7 @@ final class CopyEdits {
     if (found == null) {
       work.partial = true;
       work.problems.unknown(
-          line,
-          word,
-          "section above",
-          work.scope.near(Scope.Kind.SECTION, word.text()));
+          line, word, "section above", work.scope.near(Scope.Kind.SECTION, word.text()));
       return null;
     }
     Section section = found.section();
@@ -170,7 +167,8 @@ final class CopyEdits {
       }
     }
     if (!anywhere && level != null && !work.partial) {
-      nothing(edit.at().where() == null ? edit.span() : edit.at().where().span(), edit, "like this");
+      nothing(
+          edit.at().where() == null ? edit.span() : edit.at().where().span(), edit, "like this");
       return;
     }
     if (work.tooMany(more.size(), line.spot())) {
@@ -222,8 +220,7 @@ final class CopyEdits {
 
     private CountReader.@Nullable Reading read(
         Selector there, CountWord word, int bar, Predicate<Stroke> target) {
-      List<CountReader.Reading> readings =
-          there.reader().read(word.count(), bar, strokes, target);
+      List<CountReader.Reading> readings = there.reader().read(word.count(), bar, strokes, target);
       if (readings.size() > 1) {
         List<CountReader.Reading> meeting =
             readings.stream()
@@ -285,8 +282,7 @@ final class CopyEdits {
       int fillBar = turn++ % source.bars() + 1;
       Time cut = Time.ZERO;
       if (count != null) {
-        Places place =
-            new Places(there, fillBar, stroke -> true, new At.One(count));
+        Places place = new Places(there, fillBar, stroke -> true, new At.One(count));
         CountReader.Reading reading = place.from;
         if (place.ambiguous) {
           return;

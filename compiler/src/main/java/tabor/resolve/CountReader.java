@@ -210,9 +210,7 @@ final class CountReader {
     int beat = work.meter().beatAt(at);
     Division plain = plain(Count.of(beat + 1, syllable), beat);
     int index =
-        syllable == Syllable.NONE
-            ? 0
-            : Syllables.slot(plain.slots(), grid.dotted(beat), syllable);
+        syllable == Syllable.NONE ? 0 : Syllables.slot(plain.slots(), grid.dotted(beat), syllable);
     return index >= 0 && grid.slotStart(plain, index).equals(at);
   }
 }

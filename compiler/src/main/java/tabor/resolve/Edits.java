@@ -131,10 +131,10 @@ final class Edits implements Edit.Cases<@Nullable Void> {
       work.plays.put(limb, surface);
       chosen = work.strokes().stream().filter(s -> s.limb() == limb).toList();
     } else {
-      chosen = new Selector(work, line).select(s -> s.limb() == limb, edit.at(), edit.limb().span());
+      chosen =
+          new Selector(work, line).select(s -> s.limb() == limb, edit.at(), edit.limb().span());
     }
-    change(
-        chosen, s -> Work.from(levelled(Work.on(s, surface), level), line.spot()));
+    change(chosen, s -> Work.from(levelled(Work.on(s, surface), level), line.spot()));
     return null;
   }
 

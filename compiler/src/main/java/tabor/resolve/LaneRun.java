@@ -287,9 +287,7 @@ final class LaneRun {
                   Code.PATTERN_CUT,
                   line,
                   line.statement().span(),
-                  "the section ends in the middle of the pattern “"
-                      + played.pattern().text()
-                      + "”")
+                  "the section ends in the middle of the pattern “" + played.pattern().text() + "”")
               .help("give the section a length that the pattern fills, or leave its length open"));
     }
     walker.placed().forEach(letters::read);

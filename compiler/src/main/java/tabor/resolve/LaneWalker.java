@@ -113,8 +113,13 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
             line.spot(written.span()),
             bar,
             null,
-            name + " has " + beatsInWords(has) + ", but " + (bar == 0 ? "it" : work.meter())
-                + (bar == 0 ? " has room for " : " has ") + beatsInWords(room));
+            name
+                + " has "
+                + beatsInWords(has)
+                + ", but "
+                + (bar == 0 ? "it" : work.meter())
+                + (bar == 0 ? " has room for " : " has ")
+                + beatsInWords(room));
     List<Beat> words = written.beats();
     if (has < room) {
       StringBuilder rests = new StringBuilder();

@@ -269,8 +269,7 @@ final class Letters {
     if (sort != Surface.Sort.STICK_HIHAT && sort != Surface.Sort.FOOT_HIHAT) {
       return null;
     }
-    Surface other =
-        kit.surface(sort == Surface.Sort.STICK_HIHAT ? "hihat.open" : "hihat.splash");
+    Surface other = kit.surface(sort == Surface.Sort.STICK_HIHAT ? "hihat.open" : "hihat.splash");
     return other == null ? null : Work.on(stroke, other);
   }
 
@@ -307,17 +306,13 @@ final class Letters {
 
   private Diagnostic.Place place(LaneWalker.Placed placed) {
     return new Diagnostic.Place(
-        work.name,
-        placed.bar,
-        tabor.rhythm.CountNames.of(placed.slot, work.meter()).toString());
+        work.name, placed.bar, tabor.rhythm.CountNames.of(placed.slot, work.meter()).toString());
   }
 
   /** Says that hands play no foot surface, and feet no hand surface. */
   static Diagnostic wrongLimb(Spot spot, Limb limb, Surface surface) {
     return Diagnostic.of(
-            Code.WRONG_LIMB,
-            spot,
-            "the " + limb.words() + " cannot play the " + surface.words())
+            Code.WRONG_LIMB, spot, "the " + limb.words() + " cannot play the " + surface.words())
         .help(
             surface.isFoot()
                 ? "the " + surface.words() + " is played by a foot"

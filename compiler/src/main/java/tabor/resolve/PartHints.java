@@ -39,7 +39,8 @@ final class PartHints {
                     Code.ACCENT_IN_GHOST,
                     line,
                     hit.span(),
-                    "a capital is an accent, and parentheses make a ghost stroke: it cannot be both")
+                    "a capital is an accent, and parentheses make a ghost stroke: it cannot be"
+                        + " both")
                 .help("write " + hit.letter() + " for a ghost, or take the parentheses away")
                 .fix(
                     Diagnostic.Fix.of(

@@ -183,7 +183,8 @@ final class Plan {
                         + " does not go into "
                         + bars(total)
                         + " without a rest")
-                .label(spot == line ? (decider == null ? line : decider).spot() : line.spot(), "here")
+                .label(
+                    spot == line ? (decider == null ? line : decider).spot() : line.spot(), "here")
                 .help("let the ostinato's bars divide the section's"));
       }
     }
@@ -230,7 +231,6 @@ final class Plan {
   }
 
   private void tooLong(Line line, String message, String help) {
-    problems.add(
-        problems.make(Code.TOO_LONG, line, line.statement().span(), message).help(help));
+    problems.add(problems.make(Code.TOO_LONG, line, line.statement().span(), message).help(help));
   }
 }

@@ -36,7 +36,9 @@ public interface Scope {
   /** The kit of this name, built-in kits included; null if there is none. */
   @Nullable Kit kit(String name);
 
-  /** The places of a pattern of the file; null if there is none. Built-in ones are not asked for. */
+  /**
+   * The places of a pattern of the file; null if there is none. Built-in ones are not asked for.
+   */
   @Nullable List<Beat.Element> pattern(String name);
 
   /** The section of this name as far as it may be named here; null if there is none. */

@@ -219,8 +219,7 @@ public final class SectionResolver {
         break;
       }
     }
-    Work work =
-        new Work(problems, scope, name, setting, base.bars(), pickup, base.written());
+    Work work = new Work(problems, scope, name, setting, base.bars(), pickup, base.written());
     work.partial = from.partial() || hasBrokenPart() || isFaulty();
     work.marks.addAll(base.marks());
     work.hairpins.addAll(base.hairpins());
@@ -239,8 +238,7 @@ public final class SectionResolver {
   }
 
   private @Nullable Resolved base() {
-    Word from =
-        heading.statement() instanceof Heading.Step step ? step.from() : null;
+    Word from = heading.statement() instanceof Heading.Step step ? step.from() : null;
     if (from == null) {
       Resolved previous = scope.previous();
       if (previous == null) {
@@ -257,8 +255,7 @@ public final class SectionResolver {
     }
     Resolved found = scope.section(from.text());
     if (found == null) {
-      problems.unknown(
-          heading, from, "section above", scope.near(Scope.Kind.SECTION, from.text()));
+      problems.unknown(heading, from, "section above", scope.near(Scope.Kind.SECTION, from.text()));
       return null;
     }
     if (found.section() != null && !(found.section() instanceof Groove)) {
@@ -354,7 +351,9 @@ public final class SectionResolver {
     return withLimits(kit);
   }
 
-  /** The kit with the header's limits behind its own, and those of the player asked for in front. */
+  /**
+   * The kit with the header's limits behind its own, and those of the player asked for in front.
+   */
   private Kit withLimits(Kit kit) {
     Map<String, Limits> header = scope.header().limits();
     String player = scope.options().player();

@@ -13,7 +13,6 @@ import tabor.diagnostic.Diagnostic;
 import tabor.groove.Level;
 import tabor.groove.Stroke;
 import tabor.rhythm.Count;
-import tabor.rhythm.Count.Syllable;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Time;
 import tabor.source.Span;
@@ -82,8 +81,7 @@ final class Selector {
 
   void unknownTarget(Word word) {
     List<String> names = new ArrayList<>(work.kit().surfaceNames());
-    names.addAll(
-        List.of("hands", "feet", "all", "right", "left", "right foot", "left foot"));
+    names.addAll(List.of("hands", "feet", "all", "right", "left", "right foot", "left foot"));
     work.partial = true;
     work.problems.unknown(
         line, word, "surface or limb", tabor.diagnostic.Near.find(word.text(), names));
@@ -259,8 +257,7 @@ final class Selector {
         return true;
       }
       if (firstMissing >= 0) {
-        String count =
-            place instanceof At.One one ? one.count().count().toString() : placeText();
+        String count = place instanceof At.One one ? one.count().count().toString() : placeText();
         nothing(place.span(), count, target, firstMissing, what, null);
       } else {
         outsideBar(place, firstOutside);
@@ -371,9 +368,7 @@ final class Selector {
   }
 
   private Count outsideOf(At.Range range, int bar) {
-    return reader.beatExists(range.from().count(), bar)
-        ? range.to().count()
-        : range.from().count();
+    return reader.beatExists(range.from().count(), bar) ? range.to().count() : range.from().count();
   }
 
   /** Says that a count does not exist in a bar. */
@@ -455,14 +450,14 @@ final class Selector {
       if (bars.isEmpty()) {
         return "nothing above this line plays it";
       }
-      return "it is played in " + (bars.size() == 1 ? "bar " : "bars ")
+      return "it is played in "
+          + (bars.size() == 1 ? "bar " : "bars ")
           + String.join(" ", bars.stream().limit(8).map(String::valueOf).toList());
     }
     List<String> all = new ArrayList<>(names);
     if (count != null && all.size() > 6) {
       int beat = count.charAt(0) - '0';
-      all.sort(
-          java.util.Comparator.comparingInt(n -> Math.abs(beatOf(n) - beat)));
+      all.sort(java.util.Comparator.comparingInt(n -> Math.abs(beatOf(n) - beat)));
       all = new ArrayList<>(all.subList(0, 6));
     }
     return "in bar " + bar + " it is played at " + String.join(" ", all);

@@ -219,8 +219,6 @@ final class SettingReader {
 
   private void outOfRange(Line line, Num number, String help) {
     problems.add(
-        problems
-            .make(Code.SYNTAX, line, number.span(), "this number is out of range")
-            .help(help));
+        problems.make(Code.SYNTAX, line, number.span(), "this number is out of range").help(help));
   }
 }

@@ -110,8 +110,7 @@ final class TimeEdits {
       }
       Slot fits = fineness > Work.FINEST ? to.slot() : slot;
       Stroke moved =
-          stroke.moved(
-              stroke.bar(), work.grid.place(fits), work.grid.placeLength(fits), fits);
+          stroke.moved(stroke.bar(), work.grid.place(fits), work.grid.placeLength(fits), fits);
       all.add(Work.from(moved, line.spot()));
     }
     work.strokes(all);
