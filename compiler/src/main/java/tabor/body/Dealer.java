@@ -1,14 +1,12 @@
 package tabor.body;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
-import tabor.kit.Surface;
 import tabor.rhythm.Time;
 
 /** Deals open strokes to limbs. */
@@ -26,7 +24,8 @@ public final class Dealer {
   public record Open(Stroke stroke, boolean hands, boolean alternating) {}
 
   /**
-   * Deals all open strokes together, as a loop over the section.
+   * Deals all open strokes together, as a loop over the section: of all dealings one that costs
+   * least by {@link Costs}. Where several cost the same, the right limb goes first.
    *
    * @param setting what the section is played with
    * @param bars number of whole bars
@@ -37,33 +36,22 @@ public final class Dealer {
    */
   public static List<@Nullable Limb> deal(
       Groove.Setting setting, int bars, Time pickup, List<Stroke> given, List<Open> open) {
-    Map<List<Object>, Map<Limb, Surface>> busy = new HashMap<>();
-    for (Stroke stroke : given) {
-      busy.computeIfAbsent(List.of(stroke.bar(), stroke.at()), k -> new HashMap<>())
-          .put(stroke.limb(), stroke.surface());
-    }
-    List<@Nullable Limb> dealt = new ArrayList<>();
-    int turn = 0;
-    for (Open one : open) {
-      Stroke stroke = one.stroke();
-      Limb right = one.hands() ? Limb.RIGHT_HAND : Limb.RIGHT_FOOT;
-      Limb first = right;
-      if (one.alternating()) {
-        first = turn++ % 2 == 0 ? right : right.other();
-      } else if (stroke.surface().name().startsWith("hihat.") && stroke.surface().isFoot()) {
-        first = Limb.LEFT_FOOT;
+    List<@Nullable Limb> dealt = new ArrayList<>(Collections.nCopies(open.size(), null));
+    for (boolean hands : new boolean[] {true, false}) {
+      if (open.stream().anyMatch(one -> one.hands() == hands)) {
+        Loop loop = Loop.of(setting, bars, pickup, given, open, hands);
+        for (Option option : Deal.of(loop).options()) {
+          take(option.right(), loop.limb(true), dealt);
+          take(option.left(), loop.limb(false), dealt);
+        }
       }
-      Map<Limb, Surface> here =
-          busy.computeIfAbsent(List.of(stroke.bar(), stroke.at()), k -> new HashMap<>());
-      Limb chosen =
-          !here.containsKey(first)
-              ? first
-              : !here.containsKey(first.other()) ? first.other() : null;
-      if (chosen != null) {
-        here.put(chosen, stroke.surface());
-      }
-      dealt.add(chosen);
     }
     return dealt;
+  }
+
+  private static void take(Loop.@Nullable Hit hit, Limb limb, List<@Nullable Limb> dealt) {
+    if (hit != null && hit.open() >= 0) {
+      dealt.set(hit.open(), limb);
+    }
   }
 }

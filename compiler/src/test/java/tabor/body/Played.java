@@ -150,20 +150,20 @@ final class Played {
 
   Groove groove() {
     strokes.sort(Stroke.ORDER);
+    return groove(
+        strokes, new Spot(passage, new Span(0, 11)), base, setting(meter, kit, perMinute), bars);
+  }
+
+  /** A section of these strokes, which are in order. */
+  static Groove of(List<Stroke> strokes, Meter meter, int bars, int perMinute) {
+    Spot heading = new Spot(strokes.get(0).spot().passage(), new Span(0, 0));
+    return groove(strokes, heading, null, setting(meter, Kits.FIVE_PIECE, perMinute), bars);
+  }
+
+  private static Groove groove(
+      List<Stroke> strokes, Spot heading, @Nullable Groove base, Groove.Setting setting, int bars) {
     return new Groove(
-        "test",
-        null,
-        new Spot(passage, new Span(0, 11)),
-        base,
-        setting(meter, kit, perMinute),
-        bars,
-        Time.ZERO,
-        strokes,
-        strokes,
-        Map.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        Set.of());
+        "test", null, heading, base, setting, bars, Time.ZERO, strokes, strokes, Map.of(),
+        List.of(), List.of(), List.of(), Set.of());
   }
 }

@@ -1,0 +1,215 @@
+package tabor.body;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tabor.body.Loop.Hit;
+import tabor.body.Loop.Instant;
+
+/**
+ * The best dealing of a loop, by dynamic programming over what the two limbs did last.
+ *
+ * <p>A loop has no beginning, so one is chosen: right after an instant that takes both limbs, where
+ * few states are possible. A dealing of the loop is a way through the instants that ends in the
+ * state it began with. One pass from all states at once gives, for each, a cost that no way back to
+ * it can beat; then the states are tried one by one, the most promising first, until no bound is
+ * below the best cost found. Each pass takes time in proportion to the number of instants.
+ */
+final class Deal {
+  private final Loop loop;
+  private final Pricing pricing;
+  private final int count;
+  private final List<List<Option>> options = new ArrayList<>();
+  private final int first;
+
+  private Deal(Loop loop) {
+    this.loop = loop;
+    this.pricing = new Pricing(loop);
+    this.count = loop.instants.size();
+    for (Instant instant : loop.instants) {
+      options.add(Option.of(instant));
+    }
+    this.first = beginning();
+  }
+
+  /**
+   * A dealing.
+   *
+   * @param cost in points
+   * @param options the chosen option of each instant, in order of time
+   */
+  record Best(long cost, List<Option> options) {}
+
+  /** The best dealing of a loop with at least one instant. */
+  static Best of(Loop loop) {
+    return new Deal(loop).best();
+  }
+
+  private Best best() {
+    int[] states = beginnings();
+    if (states.length == 1) {
+      Pass only = new Pass(states);
+      return only.way(states[0]);
+    }
+    Pass all = new Pass(states);
+    long[] bounds = new long[states.length];
+    Integer[] order = new Integer[states.length];
+    for (int i = 0; i < states.length; i++) {
+      bounds[i] = all.cost(states[i]);
+      order[i] = i;
+    }
+    Arrays.sort(order, (a, b) -> Long.compare(bounds[a], bounds[b]));
+    Best best = null;
+    for (int i : order) {
+      if (bounds[i] == Long.MAX_VALUE || (best != null && bounds[i] >= best.cost())) {
+        break;
+      }
+      Pass pass = new Pass(new int[] {states[i]});
+      if (best == null || pass.cost(states[i]) < best.cost()) {
+        best = pass.way(states[i]);
+      }
+    }
+    if (best == null) {
+      throw new IllegalStateException("a loop of " + count + " instants has no dealing");
+    }
+    return best;
+  }
+
+  /** The instant to begin with: after the one that takes both limbs in the fewest ways. */
+  private int beginning() {
+    int best = -1;
+    for (int i = 0; i < count; i++) {
+      List<Option> here = options.get(i);
+      if (here.stream().allMatch(Option::takesBoth)
+          && (best < 0 || here.size() < options.get(best).size())) {
+        best = i;
+      }
+    }
+    return (best + 1) % count;
+  }
+
+  /** All states that may be there before the beginning. */
+  private int[] beginnings() {
+    Set<Integer> states = new LinkedHashSet<>();
+    int before = Math.floorMod(first - 1, count);
+    int[] right = earlier(before, true);
+    int[] left = earlier(before, false);
+    for (Option option : options.get(before)) {
+      int r = after(option.right(), option.left());
+      int l = after(option.left(), option.right());
+      for (int rr : r == Last.NONE ? right : new int[] {r}) {
+        for (int ll : l == Last.NONE ? left : new int[] {l}) {
+          states.add(Last.pair(rr, ll));
+        }
+      }
+    }
+    return states.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** What the limb did last by this option itself; none if it did nothing. */
+  private static int after(@Nullable Hit own, @Nullable Hit other) {
+    if (own != null) {
+      return Last.now(own.id(), false);
+    }
+    return other != null && other.engages() ? Last.now(other.id(), true) : Last.NONE;
+  }
+
+  /** What a limb may have done last before instant {@code here}, seen from after it. */
+  private int[] earlier(int here, boolean right) {
+    Set<Integer> found = new LinkedHashSet<>();
+    boolean forced = false;
+    for (int back = 1; back < count && !forced; back++) {
+      int j = Math.floorMod(here - back, count);
+      boolean must = true;
+      for (Option option : options.get(j)) {
+        Hit own = right ? option.right() : option.left();
+        int last = after(own, right ? option.left() : option.right());
+        if (last == Last.NONE) {
+          must = false;
+        } else {
+          int seen = last;
+          for (int i = 1; i <= back && Last.isRecent(seen); i++) {
+            seen = pricing.age(seen, (j + i) % count);
+          }
+          found.add(seen);
+        }
+      }
+      forced = must;
+    }
+    if (!forced) {
+      found.add(Last.NONE);
+    }
+    return found.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** One way round the loop from some states, all at no cost. */
+  private final class Pass {
+    private int[] states;
+    private long[] costs;
+    private int size;
+    private final int[][] from = new int[count][];
+    private final int[][] by = new int[count][];
+
+    Pass(int[] beginnings) {
+      states = beginnings.clone();
+      costs = new long[states.length];
+      size = states.length;
+      StateTable table = new StateTable();
+      for (int step = 0; step < count; step++) {
+        step(step, (first + step) % count, table);
+      }
+    }
+
+    private void step(int step, int k, StateTable table) {
+      List<Option> here = options.get(k);
+      table.clear(size * here.size());
+      for (int i = 0; i < size; i++) {
+        int right = pricing.age(Last.right(states[i]), k);
+        int left = pricing.age(Last.left(states[i]), k);
+        for (int o = 0; o < here.size(); o++) {
+          Option option = here.get(o);
+          int r = after(option.right(), option.left());
+          int l = after(option.left(), option.right());
+          int next = Last.pair(r == Last.NONE ? right : r, l == Last.NONE ? left : l);
+          table.offer(next, costs[i] + pricing.price(k, option, right, left), i, o);
+        }
+      }
+      states = table.states();
+      costs = table.costs();
+      size = states.length;
+      from[step] = table.from();
+      by[step] = table.by();
+    }
+
+    /** The cost of ending in a state; the largest number if no way ends there. */
+    long cost(int state) {
+      int at = index(state);
+      return at < 0 ? Long.MAX_VALUE : costs[at];
+    }
+
+    private int index(int state) {
+      for (int i = 0; i < size; i++) {
+        if (states[i] == state) {
+          return i;
+        }
+      }
+      return -1;
+    }
+
+    /** The best way that ends in a state. */
+    Best way(int state) {
+      int at = index(state);
+      Option[] chosen = new Option[count];
+      int now = at;
+      for (int step = count - 1; step >= 0; step--) {
+        int k = (first + step) % count;
+        chosen[k] = options.get(k).get(by[step][now]);
+        now = from[step][now];
+      }
+      return new Best(costs[at], List.of(chosen));
+    }
+  }
+}

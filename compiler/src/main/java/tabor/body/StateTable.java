@@ -1,0 +1,69 @@
+package tabor.body;
+
+import java.util.Arrays;
+
+/** The states after one instant, each with its cheapest way there; the first of equals stays. */
+final class StateTable {
+  private int[] slots = new int[64];
+  private int[] states = new int[16];
+  private long[] costs = new long[16];
+  private int[] from = new int[16];
+  private int[] by = new int[16];
+  private int size;
+
+  /** Empties the table and makes room for so many states. */
+  void clear(int most) {
+    if (most * 2 > slots.length) {
+      slots = new int[Integer.highestOneBit(most) * 4];
+    } else {
+      Arrays.fill(slots, 0);
+    }
+    size = 0;
+  }
+
+  /** Offers a way to a state. */
+  void offer(int state, long cost, int origin, int option) {
+    int mask = slots.length - 1;
+    int slot = (state * 0x9E3779B9 >>> 16) & mask;
+    while (slots[slot] != 0 && states[slots[slot] - 1] != state) {
+      slot = (slot + 1) & mask;
+    }
+    int at = slots[slot] - 1;
+    if (at < 0) {
+      at = add(state);
+      slots[slot] = size;
+    } else if (costs[at] <= cost) {
+      return;
+    }
+    costs[at] = cost;
+    from[at] = origin;
+    by[at] = option;
+  }
+
+  private int add(int state) {
+    if (size == states.length) {
+      states = Arrays.copyOf(states, size * 2);
+      costs = Arrays.copyOf(costs, size * 2);
+      from = Arrays.copyOf(from, size * 2);
+      by = Arrays.copyOf(by, size * 2);
+    }
+    states[size] = state;
+    return size++;
+  }
+
+  int[] states() {
+    return Arrays.copyOf(states, size);
+  }
+
+  long[] costs() {
+    return Arrays.copyOf(costs, size);
+  }
+
+  int[] from() {
+    return Arrays.copyOf(from, size);
+  }
+
+  int[] by() {
+    return Arrays.copyOf(by, size);
+  }
+}
