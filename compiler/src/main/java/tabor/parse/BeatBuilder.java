@@ -151,6 +151,11 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
       if (!seen.add(suffix)) {
         leaves.report(
             Spans.of(context), "`" + suffix.sign() + "` is written twice", "Leave one of them out");
+      } else if (roll && rolls && suffix == Suffix.DIDDLE) {
+        leaves.report(
+            Spans.of(context),
+            "there is a slash too many here",
+            "One slash is a diddle, two are an open roll");
       } else if (roll && rolls) {
         leaves.report(
             Spans.of(context),

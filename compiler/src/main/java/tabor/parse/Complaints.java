@@ -7,6 +7,8 @@ import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Near;
 import tabor.grammar.TaborLexer;
+import tabor.grammar.TaborParser;
+import tabor.kit.Kits;
 import tabor.source.Span;
 
 /** Why a line could not be read, in a teacher's words. */
@@ -41,6 +43,9 @@ final class Complaints {
 
   private @Nullable Problem openText() {
     for (Token token : tokens) {
+      if (token.getType() == TaborLexer.LANE_START) {
+        return null;
+      }
       if (token.getType() == TaborLexer.OPEN_QUOTED) {
         Span span = Spans.of(token);
         int end = BrokenLine.span(line).end();
@@ -54,7 +59,7 @@ final class Complaints {
       if (token.getType() == TaborLexer.OPEN_TRIPLE) {
         return Problem.syntax(
             Spans.of(token),
-            "this text is not closed before the next section",
+            "this text is not closed before its section ends",
             "Write \"\"\" after its last line");
       }
     }
@@ -65,6 +70,17 @@ final class Complaints {
   private @Nullable Problem start() {
     Token first = tokens.get(0);
     int type = first.getType();
+    if (tokens.size() > 1
+        && tokens.get(1).getType() == TaborLexer.LANE_START
+        && Lists.KEYWORDS.contains(first.getText())
+        && !isLimbs(type)) {
+      return kind == null
+          ? null
+          : Problem.syntax(
+              Spans.of(first),
+              "`" + first.getText() + "` is a word of the language and names no part",
+              "A part is named by a limb, hands, feet, line or a surface such as snare");
+    }
     if (kind == null || Shapes.of(first.getText()) != null && type != TaborLexer.MISSPELT) {
       return null;
     }
@@ -81,6 +97,13 @@ final class Complaints {
       }
     }
     if (type == TaborLexer.NAME && !isPart()) {
+      if (Kits.FIVE_PIECE.surface(written) != null && tokens.size() > 1) {
+        Token second = tokens.get(1);
+        return Problem.syntax(
+            second.getType() == Token.EOF ? span : Spans.of(second),
+            "after `" + written + "` comes a colon, `play` or `follows`",
+            Shapes.of("lane"));
+      }
       List<String> near = Near.names(written, kind.verbs());
       Problem problem =
           Problem.syntax(
@@ -94,12 +117,6 @@ final class Complaints {
     }
     if (type == TaborLexer.NAME || type == TaborLexer.ZONED || isLimbs(type)) {
       return null;
-    }
-    if (Lists.KEYWORDS.contains(written) && has(TaborLexer.LANE_START)) {
-      return Problem.syntax(
-          span,
-          "`" + written + "` is a word of the language and names no part",
-          "A part is named by a limb, hands, feet, line or a surface");
     }
     return Problem.syntax(span, "no line starts with " + shown(first), lines());
   }
@@ -163,13 +180,13 @@ final class Complaints {
               "Words, names and counts are written in lower case: " + small)
           .change("Write " + small, span, small);
     }
-    if (written.matches("[0-9]+-[0-9]+")) {
+    if (written.matches("[0-9]+-[0-9]+") && has(TaborLexer.BARS)) {
       String to = written.replace("-", " to ");
       return Problem.syntax(
               span, "`" + written + "` is no number", "From one to another is written " + to)
           .change("Write " + to, span, to);
     }
-    if (written.matches("[0-9].*")) {
+    if (written.matches("[0-9].*") && has(TaborLexer.AT)) {
       return Problem.syntax(
           span,
           "`" + written + "` is neither a number nor a count",
@@ -180,6 +197,10 @@ final class Complaints {
       return Problem.syntax(
               span, "`" + written + "` is no name", "Parts of a name are joined by -: " + better)
           .change("Write " + better, span, better);
+    }
+    if (written.matches("[0-9].*")) {
+      return Problem.syntax(
+          span, "`" + written + "` cannot stand here", Shapes.of(shape()));
     }
     return Problem.syntax(
         span,
@@ -201,26 +222,55 @@ final class Complaints {
           help);
     }
     Token last = before(offending);
-    String expected = Expected.words(error.rule(), error.expected());
+    String expected = expected(error);
     String message =
         expected == null || last == offending
             ? shown(offending) + " does not fit here"
             : "after " + shown(last) + " comes " + expected + ", not " + shown(offending);
+    if (error.rule() == TaborParser.RULE_surface
+        && Lists.KEYWORDS.contains(offending.getText())
+        && tokens.get(0).getType() == TaborLexer.SURFACE) {
+      message = "`" + offending.getText() + "` is a word of the language and names no surface";
+    }
     Problem problem = Problem.syntax(Spans.of(offending), message, help);
     return near(problem, error);
   }
 
+  /** What could have stood there; after an edit's targets that is more than the parser says. */
+  private @Nullable String expected(FirstError error) {
+    boolean onlyEnd = error.expected() != null && error.expected().size() == 1;
+    if (!onlyEnd || !error.expected().contains(Token.EOF) || !mayHavePlaces()) {
+      return Expected.words(error.rule(), error.expected());
+    }
+    for (Token token : tokens) {
+      int type = token.getType();
+      if (type == TaborLexer.AT || type == TaborLexer.IN || type == TaborLexer.WHERE) {
+        return null;
+      }
+    }
+    return "`at`, `in`, `where` or the end of the line";
+  }
+
+  private boolean mayHavePlaces() {
+    String shape = Shapes.of(shape());
+    return shape != null && (shape.contains(" at ") || shape.contains("LIMB"));
+  }
+
   private Problem near(Problem problem, FirstError error) {
     Token offending = error.offending();
-    if (error.expected() == null || offending.getType() != TaborLexer.NAME) {
+    if (offending.getType() != TaborLexer.NAME) {
       return problem;
     }
     List<String> words = new ArrayList<>();
-    for (int type : error.expected().toList()) {
+    List<Integer> types = error.expected() == null ? List.of() : error.expected().toList();
+    for (int type : types) {
       String literal = type > 0 ? TaborLexer.VOCABULARY.getLiteralName(type) : null;
       if (literal != null) {
         words.add(literal.substring(1, literal.length() - 1));
       }
+    }
+    if (words.isEmpty()) {
+      words.addAll(Lists.JOINING);
     }
     List<String> near = Near.names(offending.getText(), words);
     Problem better = problem;

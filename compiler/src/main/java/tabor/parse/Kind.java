@@ -77,7 +77,9 @@ enum Kind {
     String what =
         statement instanceof PartStatement.Lane || statement instanceof PartStatement.Played
             ? "a part"
-            : "`" + first.in(line) + "`";
+            : statement instanceof Edit.Plays || statement instanceof Edit.Follows
+                ? "a change of strokes"
+                : "`" + first.in(line) + "`";
     String message =
         this == PATTERN
             ? "nothing stands below a pattern, but here is " + what

@@ -149,7 +149,7 @@ final class Leaves {
           num.span(),
           called + " cannot be " + token.getText(),
           most == HUGE - 1
-              ? "It is " + least + " or more"
+              ? value == HUGE ? "It has nine digits at most" : "It is " + least + " or more"
               : "It lies between " + least + " and " + most);
     }
     return num;

@@ -25,6 +25,13 @@ final class Lists {
   static final List<String> SWUNG = List.of("eighths", "sixteenths");
   static final List<String> DIRECTIONS = List.of("later", "earlier");
   static final List<String> SYLLABLES = List.of("e", "a");
+
+  /** Words that join the parts of a statement. */
+  static final List<String> JOINING =
+      List.of(
+          "at", "in", "where", "with", "from", "to", "by", "play", "plays", "follows", "between",
+          "and", "like", "letter", "key", "staff", "head", "every", "left-lead");
+
   static final List<String> TEMPO_VALUES =
       List.of(
           "half",

@@ -167,7 +167,7 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     List<Word> words = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     for (Token item : line.items) {
-      Word word = leaves.listed(item, Lists.SHOWN, "shown on the page");
+      Word word = leaves.listed(item, Lists.SHOWN, "something that is shown");
       once(seen, word);
       words.add(word);
     }
