@@ -25,7 +25,7 @@ final class BeatComplaints {
   /** The first problem between two offsets; null if none is found. */
   @Nullable Problem first(int from, int to) {
     int at = Lines.skipBlanks(line, from, to);
-    if (at == to) {
+    if (at >= to) {
       Span end = new Span(Math.max(0, from - 1), Math.max(from, 1));
       return pattern
           ? Problem.syntax(

@@ -42,6 +42,15 @@ final class CappedRecovery extends DefaultErrorStrategy {
     return super.recoverInline(recognizer);
   }
 
+  @Override
+  protected Token singleTokenDeletion(Parser recognizer) {
+    Token token = super.singleTokenDeletion(recognizer);
+    if (token != null) {
+      use();
+    }
+    return token;
+  }
+
   private void use() {
     if (++used > MOST) {
       throw new Enough();

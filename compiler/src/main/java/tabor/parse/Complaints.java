@@ -258,7 +258,14 @@ final class Complaints {
 
   private Problem near(Problem problem, FirstError error) {
     Token offending = error.offending();
-    if (offending.getType() != TaborLexer.NAME) {
+    String written = offending.getText();
+    if (problem.message().contains("`at`, `in`") && isTarget(offending)) {
+      return Problem.syntax(
+          problem.span(),
+          problem.message(),
+          "Several parts are joined by commas: " + before(offending).getText() + ", " + written);
+    }
+    if (offending.getType() != TaborLexer.NAME || written.length() < 4) {
       return problem;
     }
     List<String> words = new ArrayList<>();
@@ -272,7 +279,7 @@ final class Complaints {
     if (words.isEmpty()) {
       words.addAll(Lists.JOINING);
     }
-    List<String> near = Near.names(offending.getText(), words);
+    List<String> near = Near.names(written, words);
     Problem better = problem;
     if (!near.isEmpty()) {
       better =
@@ -282,6 +289,11 @@ final class Complaints {
       }
     }
     return better;
+  }
+
+  private static boolean isTarget(Token token) {
+    return Kits.FIVE_PIECE.surface(token.getText()) != null
+        || (isLimbs(token.getType()) && token.getType() != TaborLexer.LINE);
   }
 
   private Token before(Token token) {

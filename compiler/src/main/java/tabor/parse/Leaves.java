@@ -111,7 +111,7 @@ final class Leaves {
     List<String> near = Near.names(word.text(), list);
     String help =
         near.isEmpty()
-            ? "It is one of " + String.join(", ", list)
+            ? "It is " + (list.size() == 1 ? "" : "one of ") + String.join(", ", list)
             : "Is " + Expected.or(near) + " meant?";
     Problem problem = Problem.syntax(word.span(), "`" + word.text() + "` is not " + called, help);
     for (String name : near) {

@@ -1,0 +1,209 @@
+package tabor.parse;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.junit.jupiter.api.Test;
+import tabor.diagnostic.Code;
+import tabor.grammar.TaborLexer;
+import tabor.grammar.TaborParser;
+import tabor.source.Passage;
+import tabor.syntax.Beat;
+import tabor.syntax.Heading;
+import tabor.syntax.Line;
+import tabor.syntax.PartStatement;
+import tabor.syntax.SectionSyntax;
+import tabor.syntax.Statement;
+import tabor.testing.Goldens;
+
+class ReaderTest {
+  private static List<SectionSyntax> read(String text) {
+    Reader reader = new Reader();
+    return Reader.passages(text).stream().map(reader::read).toList();
+  }
+
+  private static List<String> passages(String text) {
+    return Reader.passages(text).stream().map(Passage::text).toList();
+  }
+
+  @Test
+  void anEmptyFileIsAnEmptyHeader() {
+    assertThat(passages("")).containsExactly("");
+    SectionSyntax header = read("").get(0);
+    assertThat(header.heading()).isNull();
+    assertThat(header.lines()).isEmpty();
+    assertThat(header.problems()).isEmpty();
+  }
+
+  @Test
+  void aSectionStartsAtItsKeyword() {
+    assertThat(passages("tempo 90\ngroove g\n  hands : r\n\tstep s\nchart\n"))
+        .containsExactly("tempo 90\n", "groove g\n  hands : r\n", "\tstep s\n", "chart\n");
+    assertThat(passages("groovebox : r\nkit.x : r\nsteps\nstep-2 : r\ngroove")).hasSize(2);
+  }
+
+  @Test
+  void everyKindOfLineEndIsAccepted() {
+    List<String> expected = List.of("title \"a\"", "groove g", "hands : r", "kick : x");
+    for (String end : List.of("\n", "\r\n", "\r")) {
+      String text = "\uFEFFtitle \"a\"" + end + "groove g" + end + "\thands : r" + end + " kick : x";
+      List<String> said = new ArrayList<>();
+      for (SectionSyntax section : read(text)) {
+        assertThat(section.problems()).isEmpty();
+        if (section.heading() != null) {
+          said.add(section.heading().spot().text());
+        }
+        section.lines().forEach(line -> said.add(line.spot().text()));
+      }
+      assertThat(said).isEqualTo(expected);
+    }
+  }
+
+  @Test
+  void aByteOrderMarkMayStandBeforeAHeading() {
+    assertThat(passages("\uFEFFgroove g\n")).containsExactly("", "\uFEFFgroove g\n");
+  }
+
+  @Test
+  void placesCountUtf16Units() {
+    String text = "groove g \"\uD83E\uDD41\"\n  hands : rl \uD83E\uDD41 r\r\n  text \"\uD83E\uDD41 x\" # y";
+    SectionSyntax section = read(text).get(1);
+    assertThat(section.heading().spot().text()).isEqualTo("groove g \"\uD83E\uDD41\"");
+    assertThat(section.problems()).hasSize(1);
+    assertThat(section.problems().get(0).spot().text()).isEqualTo("\uD83E\uDD41");
+    assertThat(section.lines().get(1).spot().text()).isEqualTo("text \"\uD83E\uDD41 x\"");
+  }
+
+  @Test
+  void aTripleTextHidesHeadingsThatAreNotComplete() {
+    String text = "groove g\n text \"\"\"\n groove well together\n kit\n \"\"\"\n hands : r\n";
+    assertThat(passages(text)).hasSize(2);
+    assertThat(read(text).get(1).problems()).isEmpty();
+  }
+
+  @Test
+  void aCompleteHeadingEndsATripleText() {
+    String text = "groove g\n text \"\"\"\n well\nstep s \"x\" from g\n text \"\"\"\n a\n \"\"\"\n";
+    assertThat(passages(text)).hasSize(3);
+    assertThat(read(text).get(1).problems()).hasSize(1);
+    assertThat(read(text).get(2).problems()).isEmpty();
+  }
+
+  @Test
+  void aTextInACommentOpensNothing() {
+    assertThat(passages("# he said \"\"\"\ngroove g\n # and \"that\ngroove h\n")).hasSize(3);
+  }
+
+  @Test
+  void aTripleTextLosesItsCommonIndentation() {
+    String text = "groove g\n  text \"\"\"\n      One\n\n        two  \n    \"\"\"\n";
+    assertThat(read(text).get(1).lines().get(0).statement())
+        .isInstanceOfSatisfying(
+            Statement.Prose.class,
+            prose -> assertThat(prose.text().value()).isEqualTo("One\n\n  two"));
+  }
+
+  @Test
+  void aBrokenHeadingStillOpensItsSection() {
+    SectionSyntax section = read("groove half_time \"x\"\n  count-in 1 bar\n  hands : r\n").get(1);
+    assertThat(section.heading().statement())
+        .isInstanceOfSatisfying(
+            Heading.Faulty.class, faulty -> assertThat(faulty.keyword().text()).isEqualTo("groove"));
+    assertThat(section.problems()).hasSize(2);
+    assertThat(section.lines()).hasSize(1);
+  }
+
+  @Test
+  void aBrokenLaneIsKnownAsOne() {
+    SectionSyntax section =
+        read("groove g\n hands : r{\n hands play x im eighths\n add kick\n right plays ride in bar\n")
+            .get(1);
+    assertThat(section.lines().stream().map(Line::statement).map(Statement.Broken.class::cast))
+        .extracting(Statement.Broken::lane)
+        .containsExactly(true, true, false, false);
+  }
+
+  @Test
+  void equalLinesShareOneTree() {
+    Reader reader = new Reader();
+    Passage one = new Passage("groove g\n  hands : rl rl\n");
+    Passage two = new Passage("groove h\n  hands : rl rl\n");
+    assertThat(reader.read(one).lines().get(0).statement())
+        .isSameAs(reader.read(two).lines().get(0).statement());
+  }
+
+  @Test
+  void depthIsCountedBeforeParsing() {
+    String open = "{".repeat(100_000);
+    SectionSyntax section = read("groove g\n hands : " + open + "r\n hands : {{{{{{{{r}}}}}}}}").get(1);
+    assertThat(section.problems()).hasSize(1);
+    assertThat(section.problems().get(0).code()).isEqualTo(Code.TOO_DEEP);
+    assertThat(section.lines().get(1).statement()).isInstanceOf(PartStatement.Lane.class);
+  }
+
+  @Test
+  void aLongLineOfRubbishCostsOneProblem() {
+    for (String bit : List.of("{ ", "( ", "x ", "' ", "| ", ": ", "\" ", "at ", "1 ", "every ")) {
+      SectionSyntax section = read("groove g\n hands : " + bit.repeat(20_000)).get(1);
+      assertThat(section.problems().size()).as(bit).isLessThanOrEqualTo(1);
+      assertThat(read("groove g\n" + bit.repeat(20_000)).get(1).problems()).as(bit).hasSize(1);
+    }
+  }
+
+  @Test
+  void everyWordOfTheLanguageMayNameASection() {
+    Set<String> words = new TreeSet<>(Lists.KEYWORDS);
+    words.addAll(Lists.VALUES_BOTH);
+    words.addAll(Lists.DYNAMICS);
+    assertThat(words).hasSizeGreaterThan(100);
+    for (String word : words) {
+      String text =
+          "pattern WORD : rl\nkit WORD like WORD\ngroove WORD\n on WORD\n hands play WORD in eighths\n"
+              + " take hands from WORD at 1\n fill WORD in bar 1 from 2\nstep WORD from WORD\n"
+              + "chart WORD\n play WORD WORD 2 times\n play WORD at tempo 60\n"
+              + " climb WORD from 50 to 60 by 5 every 2 bars\n";
+      for (SectionSyntax section : read(text.replace("WORD", word))) {
+        assertThat(section.problems()).as(word).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void aSurfaceMayNotBeAWordOfTheLanguage() {
+    for (String word : Lists.KEYWORDS) {
+      SectionSyntax section = read("kit k\n  surface " + word + " key 40\n").get(1);
+      assertThat(section.problems()).as(word).hasSize(1);
+    }
+  }
+
+  @Test
+  void theGrammarReadsAWholeFileAlike() {
+    for (String name : List.of("everything", "names", "beats")) {
+      String text = Goldens.resource("tabor/parse/trees/" + name + ".tabor");
+      TaborParser parser =
+          new TaborParser(new CommonTokenStream(new TaborLexer(CharStreams.fromString(text))));
+      TaborParser.FileContext file = parser.file();
+      assertThat(parser.getNumberOfSyntaxErrors()).isZero();
+      long lines = file.lines.stream().filter(line -> line.content != null).count();
+      long ours =
+          read(text).stream().mapToLong(s -> s.lines().size() + (s.heading() == null ? 0 : 1)).sum();
+      assertThat(lines).isEqualTo(ours);
+    }
+  }
+
+  @Test
+  void parenthesesKeepWhatStandsRoundOneStroke() {
+    SectionSyntax section = read("groove g\n hands : ''(r)/~\n hands : ''(r)/\n").get(1);
+    assertThat(section.problems()).hasSize(1);
+    PartStatement.Lane lane = (PartStatement.Lane) section.lines().get(1).statement();
+    Beat.Ghosts ghosts = (Beat.Ghosts) lane.bars().get(0).beats().get(0).elements().get(0);
+    Beat.Hit hit = (Beat.Hit) ghosts.elements().get(0);
+    assertThat(hit.small()).isEqualTo(2);
+    assertThat(hit.suffixes()).containsExactly(Beat.Suffix.DIDDLE);
+  }
+}
