@@ -199,8 +199,7 @@ final class Complaints {
           .change("Write " + better, span, better);
     }
     if (written.matches("[0-9].*")) {
-      return Problem.syntax(
-          span, "`" + written + "` cannot stand here", Shapes.of(shape()));
+      return Problem.syntax(span, "`" + written + "` cannot stand here", Shapes.of(shape()));
     }
     return Problem.syntax(
         span,

@@ -29,8 +29,25 @@ final class Lists {
   /** Words that join the parts of a statement. */
   static final List<String> JOINING =
       List.of(
-          "at", "in", "where", "with", "from", "to", "by", "play", "plays", "follows", "between",
-          "and", "like", "letter", "key", "staff", "head", "every", "left-lead");
+          "at",
+          "in",
+          "where",
+          "with",
+          "from",
+          "to",
+          "by",
+          "play",
+          "plays",
+          "follows",
+          "between",
+          "and",
+          "like",
+          "letter",
+          "key",
+          "staff",
+          "head",
+          "every",
+          "left-lead");
 
   static final List<String> TEMPO_VALUES =
       List.of(

@@ -16,7 +16,15 @@ class GoldenTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "header", "headings", "kit", "beats", "edits", "chart", "misplaced", "texts", "starts"
+        "header",
+        "headings",
+        "kit",
+        "beats",
+        "edits",
+        "chart",
+        "misplaced",
+        "texts",
+        "starts"
       })
   void problems(String name) {
     String folder = "tabor/parse/problems/";
@@ -89,8 +97,7 @@ class GoldenTest {
     var span = java.util.regex.Pattern.compile("(, )?span=Span\\[start=(\\d+), end=(\\d+)]");
     var found = span.matcher(tree);
     while (found.find()) {
-      Span counted =
-          new Span(Integer.parseInt(found.group(2)), Integer.parseInt(found.group(3)));
+      Span counted = new Span(Integer.parseInt(found.group(2)), Integer.parseInt(found.group(3)));
       out.append(tree, from, found.start());
       out.append(" `").append(line.spot(counted).text().replace("\n", "\\n")).append('`');
       from = found.end();

@@ -23,8 +23,23 @@ class ReaderPropertyTest {
       " \t\n\r\"\u201C\u2019'#:|%.-{}()/~=!^&,+0123456789abrlxRLX_\uFEFFé\uD83E\uDD41";
   private static final List<String> WORDS =
       List.of(
-          "\"\"\"", "groove g\n", "step s \"x\"\n", "pattern", "kit", "hands : ", "at ", "in bar ",
-          "\r\n", "{{{{{{{{{", "every ", "plays ", "text \"\"\"\n", "# ", "\n\n", "2&", "3a/4");
+          "\"\"\"",
+          "groove g\n",
+          "step s \"x\"\n",
+          "pattern",
+          "kit",
+          "hands : ",
+          "at ",
+          "in bar ",
+          "\r\n",
+          "{{{{{{{{{",
+          "every ",
+          "plays ",
+          "text \"\"\"\n",
+          "# ",
+          "\n\n",
+          "2&",
+          "3a/4");
 
   @Provide
   Arbitrary<String> valid() {
@@ -113,7 +128,8 @@ class ReaderPropertyTest {
         assertThat(line.spot().text()).isEqualTo(line.spot().text().strip()).isNotEmpty();
       }
       for (Diagnostic problem : section.problems()) {
-        assertThat(problem.spot().span().end()).isLessThanOrEqualTo(passages.get(i).text().length());
+        assertThat(problem.spot().span().end())
+            .isLessThanOrEqualTo(passages.get(i).text().length());
         assertThat(problem.message()).isNotBlank();
       }
       assertThat(oneEach(section)).as("one problem a line: " + text).isTrue();

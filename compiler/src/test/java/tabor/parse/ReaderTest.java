@@ -51,7 +51,8 @@ class ReaderTest {
   void everyKindOfLineEndIsAccepted() {
     List<String> expected = List.of("title \"a\"", "groove g", "hands : r", "kick : x");
     for (String end : List.of("\n", "\r\n", "\r")) {
-      String text = "\uFEFFtitle \"a\"" + end + "groove g" + end + "\thands : r" + end + " kick : x";
+      String text =
+          "\uFEFFtitle \"a\"" + end + "groove g" + end + "\thands : r" + end + " kick : x";
       List<String> said = new ArrayList<>();
       for (SectionSyntax section : read(text)) {
         assertThat(section.problems()).isEmpty();
@@ -71,7 +72,8 @@ class ReaderTest {
 
   @Test
   void placesCountUtf16Units() {
-    String text = "groove g \"\uD83E\uDD41\"\n  hands : rl \uD83E\uDD41 r\r\n  text \"\uD83E\uDD41 x\" # y";
+    String text =
+        "groove g \"\uD83E\uDD41\"\n  hands : rl \uD83E\uDD41 r\r\n  text \"\uD83E\uDD41 x\" # y";
     SectionSyntax section = read(text).get(1);
     assertThat(section.heading().spot().text()).isEqualTo("groove g \"\uD83E\uDD41\"");
     assertThat(section.problems()).hasSize(1);
@@ -113,7 +115,8 @@ class ReaderTest {
     SectionSyntax section = read("groove half_time \"x\"\n  count-in 1 bar\n  hands : r\n").get(1);
     assertThat(section.heading().statement())
         .isInstanceOfSatisfying(
-            Heading.Faulty.class, faulty -> assertThat(faulty.keyword().text()).isEqualTo("groove"));
+            Heading.Faulty.class,
+            faulty -> assertThat(faulty.keyword().text()).isEqualTo("groove"));
     assertThat(section.problems()).hasSize(2);
     assertThat(section.lines()).hasSize(1);
   }
@@ -121,7 +124,11 @@ class ReaderTest {
   @Test
   void aBrokenLaneIsKnownAsOne() {
     SectionSyntax section =
-        read("groove g\n hands : r{\n hands play x im eighths\n add kick\n right plays ride in bar\n")
+        read("groove g\n"
+                 + " hands : r{\n"
+                 + " hands play x im eighths\n"
+                 + " add kick\n"
+                 + " right plays ride in bar\n")
             .get(1);
     assertThat(section.lines().stream().map(Line::statement).map(Statement.Broken.class::cast))
         .extracting(Statement.Broken::lane)
@@ -140,7 +147,8 @@ class ReaderTest {
   @Test
   void depthIsCountedBeforeParsing() {
     String open = "{".repeat(100_000);
-    SectionSyntax section = read("groove g\n hands : " + open + "r\n hands : {{{{{{{{r}}}}}}}}").get(1);
+    SectionSyntax section =
+        read("groove g\n hands : " + open + "r\n hands : {{{{{{{{r}}}}}}}}").get(1);
     assertThat(section.problems()).hasSize(1);
     assertThat(section.problems().get(0).code()).isEqualTo(Code.TOO_DEEP);
     assertThat(section.lines().get(1).statement()).isInstanceOf(PartStatement.Lane.class);
@@ -163,9 +171,17 @@ class ReaderTest {
     assertThat(words).hasSizeGreaterThan(100);
     for (String word : words) {
       String text =
-          "pattern WORD : rl\nkit WORD like WORD\ngroove WORD\n on WORD\n hands play WORD in eighths\n"
-              + " take hands from WORD at 1\n fill WORD in bar 1 from 2\nstep WORD from WORD\n"
-              + "chart WORD\n play WORD WORD 2 times\n play WORD at tempo 60\n"
+          "pattern WORD : rl\n"
+              + "kit WORD like WORD\n"
+              + "groove WORD\n"
+              + " on WORD\n"
+              + " hands play WORD in eighths\n"
+              + " take hands from WORD at 1\n"
+              + " fill WORD in bar 1 from 2\n"
+              + "step WORD from WORD\n"
+              + "chart WORD\n"
+              + " play WORD WORD 2 times\n"
+              + " play WORD at tempo 60\n"
               + " climb WORD from 50 to 60 by 5 every 2 bars\n";
       for (SectionSyntax section : read(text.replace("WORD", word))) {
         assertThat(section.problems()).as(word).isEmpty();
@@ -191,7 +207,9 @@ class ReaderTest {
       assertThat(parser.getNumberOfSyntaxErrors()).isZero();
       long lines = file.lines.stream().filter(line -> line.content != null).count();
       long ours =
-          read(text).stream().mapToLong(s -> s.lines().size() + (s.heading() == null ? 0 : 1)).sum();
+          read(text).stream()
+              .mapToLong(s -> s.lines().size() + (s.heading() == null ? 0 : 1))
+              .sum();
       assertThat(lines).isEqualTo(ours);
     }
   }

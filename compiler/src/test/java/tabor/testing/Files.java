@@ -15,11 +15,7 @@ public final class Files {
 
   /** Texts that compile without an error (warnings may come). */
   public static Arbitrary<String> valid() {
-    return Arbitraries.longs()
-        .list()
-        .ofMinSize(1)
-        .ofMaxSize(6)
-        .map(seeds -> text(seeds));
+    return Arbitraries.longs().list().ofMinSize(1).ofMaxSize(6).map(seeds -> text(seeds));
   }
 
   /** Texts of about that many bars in one groove after another, for measurements. */

@@ -9,8 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Texts that are compared exactly with a file under {@code src/test/resources}. Run once with {@code
- * -Dtabor.goldens=write} to write them anew; the build never does.
+ * Texts that are compared exactly with a file under {@code src/test/resources}. Run once with
+ * {@code -Dtabor.goldens=write} to write them anew; the build never does.
  */
 public final class Goldens {
   private static final Path ROOT = Path.of("src", "test", "resources");

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Writes the lanes of a random valid groove. In bar 1 the right foot strikes the kick on 1, and where
- * {@link #hasHands} says so the right hand strikes plainly on 1 and the left on 2: places that edits
- * can count on.
+ * Writes the lanes of a random valid groove. In bar 1 the right foot strikes the kick on 1, and
+ * where {@link #hasHands} says so the right hand strikes plainly on 1 and the left on 2: places
+ * that edits can count on.
  */
 final class GrooveWriter {
   private final Random dice;
@@ -40,8 +40,14 @@ final class GrooveWriter {
 
   private String stickings(int bars) {
     hands = true;
-    return lane("hands", bars, List.of("r", "l", "rl", "rlrl", "r(l)", "'r", "l/", "{rl}r", "R.", "rlr",
-            "r~", "x", "xx", "r-l", "b", "(rl)R", "l^"), "r", "l")
+    return lane(
+            "hands",
+            bars,
+            List.of(
+                "r", "l", "rl", "rlrl", "r(l)", "'r", "l/", "{rl}r", "R.", "rlr", "r~", "x", "xx",
+                "r-l", "b", "(rl)R", "l^"),
+            "r",
+            "l")
         + (dice.nextBoolean()
             ? lane("feet", bars, List.of("r", ".", "rr", ".l", "rl"), "r", ".")
             : "  ostinato kick : x" + " .".repeat(beats - 1) + "\n");
@@ -65,14 +71,16 @@ final class GrooveWriter {
     return lane("hihat", bars, List.of("r", "rr", "rR", "r.r.", "(r)r", "r="), "r", "r")
         + lane("snare", bars, List.of(".", "l", "L", ".(l)", "l/", "..l."), ".", "l")
         + lane("kick", bars, List.of("x", ".", ".x", "x.x", "x.x.:1"), "x", ".")
-        + (dice.nextBoolean()
-            ? "  ostinato hihat.foot : ." + " x".repeat(beats - 1) + "\n"
-            : "");
+        + (dice.nextBoolean() ? "  ostinato hihat.foot : ." + " x".repeat(beats - 1) + "\n" : "");
   }
 
   private String line(int bars) {
     return "  line : "
-        + bars(bars, List.of("rlkk", "r", "k", "rl", "rlk", "Rl", ".k", "r{ll}", "rlp", "(rl)k"), "k", "r")
+        + bars(
+            bars,
+            List.of("rlkk", "r", "k", "rl", "rlk", "Rl", ".k", "r{ll}", "rlp", "(rl)k"),
+            "k",
+            "r")
         + "\n";
   }
 

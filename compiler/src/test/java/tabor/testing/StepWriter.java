@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Writes random edits of one groove and its steps, at places that exist. It counts on a kick on 1 of
- * bar 1, and a plain right hand on 1 and left hand on 2 there; a step that may take these away is the
- * last of its chain.
+ * Writes random edits of one groove and its steps, at places that exist. It counts on a kick on 1
+ * of bar 1, and a plain right hand on 1 and left hand on 2 there; a step that may take these away
+ * is the last of its chain.
  */
 final class StepWriter {
   private final int meter;
