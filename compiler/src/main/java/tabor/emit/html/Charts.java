@@ -1,0 +1,161 @@
+package tabor.emit.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import tabor.emit.html.PlayData.Leg;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.perform.Performance;
+import tabor.perform.Performer;
+import tabor.perform.Stretch;
+import tabor.rhythm.Tempo;
+
+/**
+ * Turns a chart into legs and into the rows that the page shows. The performance has one stretch for
+ * each time that something is played, in the order of the chart's lines.
+ */
+final class Charts implements Chart.Cases<@Nullable Void> {
+  /** Tells the number of the figure that shows a section. */
+  interface Figures {
+    int of(Groove groove);
+  }
+
+  private final Performance performance;
+  private final List<Integer> takes;
+  private final Figures figures;
+  private final List<Leg> legs = new ArrayList<>();
+  private final List<Page.Row> rows = new ArrayList<>();
+  private int next;
+
+  private Charts(Performance performance, List<Integer> takes, Figures figures) {
+    this.performance = performance;
+    this.takes = takes;
+    this.figures = figures;
+  }
+
+  /** What is played and what is shown of a chart. */
+  record Reading(List<Leg> legs, List<Page.Row> rows, boolean click) {}
+
+  /** Reads a chart. One without a click gets one that is off until it is switched on. */
+  static Reading read(Chart chart, Takes takes, Figures figures) {
+    boolean clicks =
+        chart.items().stream()
+            .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
+    Performance performance = Performer.chart(clicks ? chart : clicking(chart));
+    Charts charts = new Charts(performance, takes.of(performance), figures);
+    chart.items().forEach(item -> item.match(charts));
+    return new Reading(charts.legs, charts.rows, clicks);
+  }
+
+  /** The section after a bar of count-in, then round again, all with the click. */
+  static Reading read(Groove groove, Takes takes, Figures figures) {
+    Groove.Setting setting = groove.setting();
+    Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
+    List<Chart.Item> items =
+        List.of(
+            new Chart.CountIn(1, groove, setting.tempo()),
+            new Chart.SetClick(Chart.Click.ON),
+            new Chart.Play(List.of(turn), 2));
+    Chart twice =
+        new Chart(groove.name(), groove.title(), groove.heading(), items, groove.prose());
+    Performance performance = Performer.chart(twice);
+    List<Integer> numbers = takes.of(performance);
+    List<Leg> legs = new ArrayList<>();
+    for (int i = 1; i < numbers.size(); i++) {
+      legs.add(
+          new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), Words.title(groove)));
+    }
+    return new Reading(legs, List.of(), false);
+  }
+
+  private static Chart clicking(Chart chart) {
+    List<Chart.Item> items =
+        Stream.concat(
+                Stream.of((Chart.Item) new Chart.SetClick(Chart.Click.ON)),
+                chart.items().stream().filter(i -> !(i instanceof Chart.SetClick)))
+            .toList();
+    return new Chart(chart.name(), chart.title(), chart.heading(), items, chart.prose());
+  }
+
+  @Override
+  public @Nullable Void countIn(Chart.CountIn item) {
+    String words = "Count-in, " + Words.bars(item.bars());
+    take(1, words);
+    rows.add(new Page.Row(words, List.of()));
+    return null;
+  }
+
+  @Override
+  public @Nullable Void click(Chart.SetClick item) {
+    rows.add(new Page.Row(Words.click(item.click()), List.of()));
+    return null;
+  }
+
+  @Override
+  public @Nullable Void play(Chart.Play item) {
+    if (item.turns().isEmpty()) {
+      return null;
+    }
+    String names =
+        item.turns().stream()
+            .map(turn -> Words.title(turn.groove()))
+            .collect(Collectors.joining(", then "));
+    String words = names + ", " + Words.times(item.times());
+    int first = legs.size();
+    take(item.turns().size() * item.times(), words);
+    List<Tempo> tempi = item.turns().stream().map(Chart.Turn::tempo).distinct().toList();
+    String tempo = tempi.stream().map(Words::tempo).collect(Collectors.joining(", then "));
+    rows.add(new Page.Row(words, List.of(new Page.Rung(first, legs.size() - 1, tempo))));
+    return null;
+  }
+
+  @Override
+  public @Nullable Void rest(Chart.Rest item) {
+    String words = "Rest, " + Words.bars(item.bars());
+    take(1, words);
+    rows.add(new Page.Row(words, List.of()));
+    return null;
+  }
+
+  @Override
+  public @Nullable Void climb(Chart.Climb item) {
+    List<Tempo> tempi = item.tempi();
+    String name = Words.title(item.groove());
+    List<Page.Rung> rungs = new ArrayList<>();
+    for (Tempo tempo : tempi) {
+      int first = legs.size();
+      take(item.times(), name + ", " + Words.tempo(tempo));
+      rungs.add(new Page.Rung(first, legs.size() - 1, Words.decimal(tempo.perMinute())));
+    }
+    String unit = item.unit() == Chart.Every.BARS ? Words.bars(item.every()) : "";
+    String each = unit.isEmpty() ? Words.times(item.every()) : unit;
+    Tempo from = tempi.get(0);
+    String to = Words.decimal(tempi.get(tempi.size() - 1).perMinute());
+    rows.add(
+        new Page.Row(
+            name + ", " + Words.tempo(from) + " to " + to + ", each tempo " + each, rungs));
+    return null;
+  }
+
+  /** Takes the next stretches; those that repeat the one before become one leg. */
+  private void take(int count, String words) {
+    int begin = legs.size();
+    for (int i = 0; i < count; i++, next++) {
+      Stretch stretch = performance.stretches().get(next);
+      int take = takes.get(next);
+      boolean section = stretch.kind() == Stretch.Kind.SECTION;
+      Groove groove = stretch.groove();
+      int figure = section && groove != null ? figures.of(groove) : -1;
+      Leg leg = new Leg(take, stretch.tempo(), 1, figure, words);
+      Leg last = legs.size() > begin ? legs.get(legs.size() - 1) : null;
+      if (last != null && last.take() == take && last.tempo().equals(leg.tempo())) {
+        legs.set(legs.size() - 1, new Leg(take, leg.tempo(), last.times() + 1, figure, words));
+      } else {
+        legs.add(leg);
+      }
+    }
+  }
+}

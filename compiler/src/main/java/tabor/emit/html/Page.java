@@ -1,0 +1,135 @@
+package tabor.emit.html;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A lesson's page, before it is written. All texts are raw; drawings are markup.
+ *
+ * @param title of the lesson
+ * @param by who made it; null if nobody is named
+ * @param facts meter, tempo, feel and kit in a few words each
+ * @param key the drawing of the note heads in use; empty for none
+ * @param blocks the sections in order
+ * @param caution the line at the foot; empty to leave it out
+ * @param data what the script plays; its parts are those of the blocks
+ */
+public record Page(
+    String title,
+    @Nullable String by,
+    List<String> facts,
+    String key,
+    List<Block> blocks,
+    String caution,
+    PlayData data) {
+  /** Copies the lists. */
+  public Page {
+    facts = List.copyOf(facts);
+    blocks = List.copyOf(blocks);
+  }
+
+  /** One section of the page. */
+  public sealed interface Block {
+    /** Calls the method of {@code cases} that fits. */
+    <R> R match(Cases<R> cases);
+  }
+
+  /** One method for each kind of block. */
+  public interface Cases<R> {
+    R lesson(Lesson block);
+
+    R chart(Practice block);
+  }
+
+  /**
+   * A groove or step.
+   *
+   * @param part its index among the parts
+   * @param number counted among the grooves and steps, from 1
+   * @param name its name in the source, fit for an anchor
+   * @param title as written, else the name
+   * @param changed what is new, in words; empty for a groove
+   * @param facts what differs from the head of the lesson: its own tempo and the like
+   * @param prose texts in order
+   * @param figure its drawing
+   */
+  public record Lesson(
+      int part,
+      int number,
+      String name,
+      String title,
+      List<String> changed,
+      List<String> facts,
+      List<String> prose,
+      Figure figure)
+      implements Block {
+    /** Copies the lists. */
+    public Lesson {
+      changed = List.copyOf(changed);
+      facts = List.copyOf(facts);
+      prose = List.copyOf(prose);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.lesson(this);
+    }
+  }
+
+  /**
+   * A chart.
+   *
+   * @param part its index among the parts
+   * @param name its name in the source, fit for an anchor
+   * @param title as written, else the name
+   * @param prose texts in order
+   * @param others drawings of sections that it plays and that stand nowhere else on the page
+   * @param rows what happens, line by line
+   */
+  public record Practice(
+      int part, String name, String title, List<String> prose, List<Figure> others, List<Row> rows)
+      implements Block {
+    /** Copies the lists. */
+    public Practice {
+      prose = List.copyOf(prose);
+      others = List.copyOf(others);
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.chart(this);
+    }
+  }
+
+  /**
+   * A drawing.
+   *
+   * @param number by which the script finds it
+   * @param title of what it shows
+   * @param svg one element
+   */
+  public record Figure(int number, String title, String svg) {}
+
+  /**
+   * A line of a chart.
+   *
+   * @param words what happens
+   * @param rungs where it may be entered; several make a ladder
+   */
+  public record Row(String words, List<Rung> rungs) {
+    /** Copies the list. */
+    public Row {
+      rungs = List.copyOf(rungs);
+    }
+  }
+
+  /**
+   * A place where a chart may be entered.
+   *
+   * @param first the leg it starts with
+   * @param last the last leg that belongs to it
+   * @param words the tempo
+   */
+  public record Rung(int first, int last, String words) {}
+}

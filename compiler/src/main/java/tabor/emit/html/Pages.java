@@ -1,0 +1,98 @@
+package tabor.emit.html;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tabor.emit.html.PlayData.Leg;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+import tabor.groove.Section;
+
+/** From a lesson to its page. */
+public final class Pages {
+  private final Pictures pictures;
+  private final Map<String, Page.Figure> figures = new LinkedHashMap<>();
+  private final List<Groove> shown = new ArrayList<>();
+  private final List<Page.Figure> others = new ArrayList<>();
+  private final Takes takes = new Takes();
+  private final List<PlayData.Part> parts = new ArrayList<>();
+
+  private Pages(Pictures pictures) {
+    this.pictures = pictures;
+  }
+
+  /**
+   * The page of a lesson.
+   *
+   * @param lesson finished, without errors
+   * @param pictures its drawings
+   * @param caution the line at the foot; empty to leave it out
+   */
+  public static Page of(Lesson lesson, Pictures pictures, String caution) {
+    return new Pages(pictures).page(lesson, caution);
+  }
+
+  private Page page(Lesson lesson, String caution) {
+    lesson.grooves().forEach(this::figure);
+    List<Page.Block> blocks = new ArrayList<>();
+    int number = 0;
+    for (Section section : lesson.sections()) {
+      if (section instanceof Groove groove) {
+        blocks.add(lesson(groove, ++number, lesson.setting()));
+      } else if (section instanceof Chart chart) {
+        blocks.add(practice(chart));
+      }
+    }
+    return new Page(
+        lesson.title(),
+        lesson.by(),
+        Words.facts(lesson.setting()),
+        pictures.key(List.copyOf(shown)),
+        blocks,
+        caution,
+        new PlayData(takes.list(), parts));
+  }
+
+  private Page.Figure figure(Groove groove) {
+    Page.Figure figure = figures.get(groove.name());
+    if (figure == null) {
+      figure = new Page.Figure(figures.size(), Words.title(groove), pictures.score(groove));
+      figures.put(groove.name(), figure);
+      shown.add(groove);
+      others.add(figure);
+    }
+    return figure;
+  }
+
+  private Page.Block lesson(Groove groove, int number, Groove.Setting head) {
+    Charts.Reading reading = Charts.read(groove, takes, g -> figure(g).number());
+    String title = Words.title(groove);
+    List<Leg> legs = reading.legs();
+    parts.add(new PlayData.Part(title, false, legs.subList(0, 1), legs.subList(1, 2)));
+    return new Page.Lesson(
+        parts.size() - 1,
+        number,
+        groove.name(),
+        title,
+        List.of(),
+        Words.facts(groove.setting(), head),
+        groove.prose(),
+        figure(groove));
+  }
+
+  private Page.Block practice(Chart chart) {
+    others.clear();
+    Charts.Reading reading = Charts.read(chart, takes, g -> figure(g).number());
+    String title = Words.title(chart);
+    parts.add(new PlayData.Part(title, reading.click(), reading.legs(), reading.legs()));
+    return new Page.Practice(
+        parts.size() - 1,
+        chart.name(),
+        title,
+        chart.prose(),
+        List.copyOf(others),
+        reading.rows());
+  }
+}

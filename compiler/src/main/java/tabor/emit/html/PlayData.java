@@ -1,0 +1,80 @@
+package tabor.emit.html;
+
+import java.util.List;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/**
+ * What the page's script plays, with exact times; the writer rounds them.
+ *
+ * @param takes what is played once through, each different one once
+ * @param parts one for each section of the page, in its order
+ */
+record PlayData(List<Take> takes, List<Part> parts) {
+  PlayData {
+    takes = List.copyOf(takes);
+    parts = List.copyOf(parts);
+  }
+
+  /**
+   * A section once through, a count-in or a rest.
+   *
+   * @param length in whole notes
+   * @param blows what the limbs do, in order of time
+   * @param clicks the click under it
+   * @param counts the beats of a count-in that is itself part of a chart
+   * @param countIn one bar of clicks that may be played before it, at places below zero
+   */
+  record Take(
+      Time length, List<Blow> blows, List<Tick> clicks, List<Tick> counts, List<Tick> countIn) {
+    Take {
+      blows = List.copyOf(blows);
+      clicks = List.copyOf(clicks);
+      counts = List.copyOf(counts);
+      countIn = List.copyOf(countIn);
+    }
+  }
+
+  /**
+   * One sound of a limb.
+   *
+   * @param at whole notes from the start of the take, swing included; of small strokes and bounces
+   *     the place of their main stroke
+   * @param sound the name of the sound, as the script knows it
+   * @param velocity 1 to 127
+   * @param limb 0 to 3: right hand, left hand, right foot, left foot
+   * @param lead tenths of a millisecond that it sounds before its place, whatever the tempo; below
+   *     zero after it
+   * @param damp whole notes after which a hand stops it; zero for never
+   */
+  record Blow(Time at, String sound, int velocity, int limb, long lead, Time damp) {}
+
+  /** A click: whole notes from the start of its take, and whether it is the first of a bar. */
+  record Tick(Time at, boolean strong) {}
+
+  /**
+   * A take some times in a row at one tempo.
+   *
+   * @param take its index
+   * @param tempo how fast
+   * @param times 1 or more
+   * @param figure the drawing that shows it; -1 for a count-in or a rest
+   * @param words what is said when it begins
+   */
+  record Leg(int take, Tempo tempo, int times, int figure, String words) {}
+
+  /**
+   * A section of the page.
+   *
+   * @param title what it is called
+   * @param click true if its click sounds unless it is switched off
+   * @param first what is played the first time
+   * @param again what is played each time after that, in a loop
+   */
+  record Part(String title, boolean click, List<Leg> first, List<Leg> again) {
+    Part {
+      first = List.copyOf(first);
+      again = List.copyOf(again);
+    }
+  }
+}

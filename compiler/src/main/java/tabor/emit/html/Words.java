@@ -1,0 +1,130 @@
+package tabor.emit.html;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.groove.Section;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/** What the page says about meter, tempo, feel and charts. */
+final class Words {
+  private Words() {}
+
+  /** Its title, else its name. */
+  static String title(Section section) {
+    String title = section.title();
+    return title == null || title.isBlank() ? section.name() : title;
+  }
+
+  /** The facts of a setting, each a few words. */
+  static List<String> facts(Groove.Setting setting) {
+    List<String> facts = new ArrayList<>();
+    facts.add(meter(setting.meter()));
+    facts.add(tempo(setting.tempo()));
+    if (!setting.feel().isStraight()) {
+      facts.add(feel(setting.feel()));
+    }
+    facts.add("on " + setting.kit().name());
+    return facts;
+  }
+
+  /** Those facts of a section that its lesson's head does not say. */
+  static List<String> facts(Groove.Setting own, Groove.Setting head) {
+    List<String> facts = new ArrayList<>();
+    if (!own.meter().equals(head.meter())) {
+      facts.add(meter(own.meter()));
+    }
+    if (!own.tempo().equals(head.tempo())) {
+      facts.add(tempo(own.tempo()));
+    }
+    if (!own.feel().equals(head.feel())) {
+      facts.add(own.feel().isStraight() ? "straight" : feel(own.feel()));
+    }
+    if (!own.kit().name().equals(head.kit().name())) {
+      facts.add("on " + own.kit().name());
+    }
+    return facts;
+  }
+
+  private static String meter(Meter meter) {
+    if (meter.equals(Meter.of(meter.count(), meter.unit()))) {
+      return meter.signature();
+    }
+    if (meter.isEven()) {
+      return meter.signature() + " in " + meter.beatCount();
+    }
+    List<String> beats = meter.beats().stream().map(b -> decimal(b.times(meter.unit()))).toList();
+    return meter.signature() + " in " + String.join("+", beats);
+  }
+
+  /** {@code dotted quarter = 60}. */
+  static String tempo(Tempo tempo) {
+    return unit(tempo.beat(), false) + " = " + decimal(tempo.perMinute());
+  }
+
+  /** What a tempo counts: {@code dotted quarter}, in the plural {@code dotted quarters}. */
+  static String unit(Time beat, boolean plural) {
+    Time plain = Meter.isDotted(beat) ? beat.times(2).over(3) : beat;
+    String name =
+        plain.num() != 1
+            ? beat + " of a whole note"
+            : switch ((int) plain.den()) {
+              case 1 -> "whole note";
+              case 2 -> "half";
+              case 4 -> "quarter";
+              case 8 -> "eighth";
+              case 16 -> "sixteenth";
+              case 32 -> "thirty-second";
+              default -> plain + " note";
+            };
+    String several = name.equals("half") ? "halves" : name + "s";
+    return (Meter.isDotted(beat) ? "dotted " : "") + (plural ? several : name);
+  }
+
+  private static String feel(Feel feel) {
+    String unit = feel.unit() == Feel.Unit.EIGHTHS ? "eighths" : "sixteenths";
+    boolean triplets = feel.share().equals(Time.of(2, 3));
+    return "swing "
+        + unit
+        + (triplets ? " as triplets" : " " + decimal(feel.share().times(100)) + "%");
+  }
+
+  /** {@code 4 times}, {@code once}. */
+  static String times(int times) {
+    return times == 1 ? "once" : times == 2 ? "twice" : times + " times";
+  }
+
+  static String bars(int bars) {
+    return bars == 1 ? "1 bar" : bars + " bars";
+  }
+
+  static String click(Chart.Click click) {
+    return switch (click) {
+      case OFF -> "Click off";
+      case ON -> "Click on the beats";
+      case QUARTERS -> "Click on quarters";
+      case EIGHTHS -> "Click on eighths";
+    };
+  }
+
+  /** At most two digits after the point. */
+  static String decimal(Time number) {
+    return decimal(number, 2);
+  }
+
+  /** A fraction as a decimal, rounded to so many digits after the point, without idle zeros. */
+  static String decimal(Time number, int digits) {
+    BigDecimal exact =
+        new BigDecimal(number.num())
+            .divide(new BigDecimal(number.den()), new MathContext(30, RoundingMode.HALF_UP));
+    BigDecimal rounded = exact.setScale(digits, RoundingMode.HALF_UP).stripTrailingZeros();
+    return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+  }
+}

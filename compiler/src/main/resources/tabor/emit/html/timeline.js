@@ -1,0 +1,179 @@
+/*
+ * When each sound is due. A *take* is one section played once, its places in whole notes; a *leg*
+ * plays a take a number of times at one tempo; a *programme* is legs one after another. Positions are
+ * seconds at the written tempo from the start of the programme; a clock turns them into audio time.
+ * Every time is worked out from its place, never from the time before it, so that nothing drifts.
+ * Nothing here knows of Web Audio or of the page.
+ */
+const Timeline = (() => {
+  /**
+   * Lays legs out one after another.
+   *
+   * @param legs objects with `take`, `whole` (seconds a whole note lasts) and `times`
+   * @param takes the takes that the legs name by number
+   */
+  function programme(legs, takes) {
+    let start = 0;
+    let turn = 0;
+    const laid = legs.map((leg) => {
+      const take = takes[leg.take];
+      const length = take.length * leg.whole;
+      const placed = { ...leg, start, firstTurn: turn, length, events: events(take, leg) };
+      start += length * leg.times;
+      turn += leg.times;
+      return placed;
+    });
+    return { legs: laid, length: start, turns: turn };
+  }
+
+  /**
+   * Strokes and clicks of one turn, in order: `at` in seconds from its start. `lead` is how many
+   * seconds a small stroke sounds before its place (below zero: after it), whatever the tempo.
+   */
+  function events(take, leg) {
+    const strokes = take.strokes.map(([at, sound, velocity, limb, lead, damp]) => ({
+      kind: "stroke",
+      at: at * leg.whole,
+      sound,
+      velocity,
+      limb,
+      lead: lead || 0,
+      damp: (damp || 0) * leg.whole,
+    }));
+    const clicks = take.clicks.map(([at, strong]) => click("click", at * leg.whole, strong));
+    const counts = take.counts.map(([at, strong]) => click("count", at * leg.whole, strong));
+    return strokes.concat(clicks, counts).sort((a, b) => a.at - b.at);
+  }
+
+  function click(kind, at, strong) {
+    return { kind, at, strong: strong === 1, lead: 0, damp: 0 };
+  }
+
+  /** The turn with this number, counted on through every round of the programme. */
+  function turnOf(plan, number) {
+    const round = Math.floor(number / plan.turns);
+    const within = number - round * plan.turns;
+    const index = lastAtOrBefore(plan.legs, within, (leg) => leg.firstTurn);
+    const leg = plan.legs[index];
+    return {
+      leg,
+      index,
+      time: within - leg.firstTurn,
+      start: round * plan.length + leg.start + (within - leg.firstTurn) * leg.length,
+    };
+  }
+
+  /** The turn that sounds at a position. */
+  function turnAt(plan, position) {
+    const round = Math.max(0, Math.floor(position / plan.length));
+    const rest = position - round * plan.length;
+    const leg = plan.legs[lastAtOrBefore(plan.legs, rest, (each) => each.start)];
+    const time = Math.floor((rest - leg.start) / leg.length + 1e-9);
+    return round * plan.turns + leg.firstTurn + Math.min(leg.times - 1, Math.max(0, time));
+  }
+
+  function lastAtOrBefore(list, value, key) {
+    let low = 0;
+    let high = list.length - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if (key(list[middle]) <= value + 1e-9) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
+  }
+
+  /** Walks through a programme from the start of a leg, after an optional count-in. */
+  class Cursor {
+    /**
+     * @param plan the programme
+     * @param legIndex the leg to start with
+     * @param countIn clicks before it as `[at, strong]`, in whole notes, all below zero
+     */
+    constructor(plan, legIndex, countIn) {
+      const leg = plan.legs[legIndex];
+      this.plan = plan;
+      this.loop = false;
+      this.start = leg.start;
+      this.before = countIn.map(([at, strong]) => {
+        const event = click("count", at * leg.whole, strong);
+        return { ...event, time: leg.start + event.at };
+      });
+      this.turn = leg.firstTurn;
+      this.next = 0;
+    }
+
+    /** The next event with its `time`, a position; null at the end. Does not move on. */
+    peek() {
+      if (this.before.length > 0) {
+        return this.before[0];
+      }
+      for (;;) {
+        if (!this.loop && this.turn >= this.plan.turns) {
+          return null;
+        }
+        const turn = turnOf(this.plan, this.turn);
+        if (this.next < turn.leg.events.length) {
+          const event = turn.leg.events[this.next];
+          return { ...event, time: turn.start + event.at };
+        }
+        if (turn.leg.events.length === 0 && this.plan.legs.every((leg) => leg.events.length === 0)) {
+          return null;
+        }
+        this.turn++;
+        this.next = 0;
+      }
+    }
+
+    /** Moves on to the event after. */
+    advance() {
+      if (this.before.length > 0) {
+        this.before.shift();
+      } else {
+        this.next++;
+      }
+    }
+  }
+
+  /** Turns positions into audio time at a rate that may change while it runs. */
+  class Clock {
+    /** @param audio the audio time at which `position` is due; `rate` 1 is the written tempo */
+    constructor(audio, position, rate) {
+      this.marks = [{ audio, position, rate }];
+    }
+
+    /** The audio time of a position still ahead. */
+    audio(position) {
+      const mark = this.marks[this.marks.length - 1];
+      return mark.audio + (position - mark.position) / mark.rate;
+    }
+
+    /** The position that sounds at an audio time. */
+    position(audio) {
+      let mark = this.marks[0];
+      for (const each of this.marks) {
+        if (each.audio <= audio) {
+          mark = each;
+        }
+      }
+      return mark.position + (audio - mark.audio) * mark.rate;
+    }
+
+    /** From this audio time on the rate is another; what is due before keeps its time. */
+    change(audio, rate) {
+      const mark = { audio, position: this.position(audio), rate };
+      if (this.marks[this.marks.length - 1].audio >= audio) {
+        this.marks.pop();
+      }
+      this.marks.push(mark);
+      if (this.marks.length > 4) {
+        this.marks.shift();
+      }
+    }
+  }
+
+  return { programme, turnOf, turnAt, Cursor, Clock };
+})();
