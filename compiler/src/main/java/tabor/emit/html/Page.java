@@ -107,9 +107,11 @@ public record Page(
    *
    * @param number by which the script finds it
    * @param title of what it shows
-   * @param svg one element
+   * @param wide the drawing itself
+   * @param narrow another for a phone; null if the wide one serves
    */
-  public record Figure(int number, String title, String svg) {}
+  public record Figure(
+      int number, String title, Pictures.Picture wide, Pictures.@Nullable Picture narrow) {}
 
   /**
    * A line of a chart.

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tabor.emit.html.PlayData.Leg;
+import tabor.groove.Changes;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
@@ -52,13 +53,18 @@ public final class Pages {
         pictures.key(List.copyOf(shown)),
         blocks,
         caution,
-        new PlayData(takes.list(), parts));
+        new PlayData(takes.list(), List.copyOf(figures.values()), parts));
   }
 
   private Page.Figure figure(Groove groove) {
     Page.Figure figure = figures.get(groove.name());
     if (figure == null) {
-      figure = new Page.Figure(figures.size(), Words.title(groove), pictures.score(groove));
+      figure = 
+          new Page.Figure(
+              figures.size(),
+              Words.title(groove),
+              pictures.wide(groove),
+              pictures.narrow(groove));
       figures.put(groove.name(), figure);
       shown.add(groove);
       others.add(figure);
@@ -76,7 +82,7 @@ public final class Pages {
         number,
         groove.name(),
         title,
-        List.of(),
+        Changes.of(groove).words(),
         Words.facts(groove.setting(), head),
         groove.prose(),
         figure(groove));

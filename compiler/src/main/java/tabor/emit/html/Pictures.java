@@ -1,22 +1,42 @@
 package tabor.emit.html;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
+import tabor.rhythm.Time;
 
-/**
- * Where the page gets its drawings from. Each is one {@code <svg>} element, well formed, without
- * script, style attributes or outside references, and with ids that no other drawing of the lesson
- * has.
- */
+/** Where the page gets its drawings from. */
 public interface Pictures {
-  /**
-   * The notation of a section. For the moving mark, a group with {@code data-top} and {@code
-   * data-bottom} holds each system, and within it elements with {@code data-at} (whole notes from the
-   * start of the section, as a decimal) and {@code data-x} say where its places stand; {@code
-   * data-end} marks the end of a system. A drawing without them is shown without a mark.
-   */
-  String score(Groove groove);
+  /** The notation of a section, for a desk screen and for paper. */
+  Picture wide(Groove groove);
 
-  /** The key of the note heads that these sections use; empty for none. */
+  /** The same for the width of a phone; null where the wide one is narrow enough. */
+  @Nullable Picture narrow(Groove groove);
+
+  /** The key of the note heads that these sections use, as one {@code <svg>}; empty for none. */
   String key(List<Groove> grooves);
+
+  /**
+   * A drawing of a section.
+   *
+   * @param svg one {@code <svg>} element, well formed, without script, style or outside references,
+   *     whose ids no other drawing of the lesson has
+   * @param places where the moving mark goes, in order of time; without any there is no mark
+   */
+  record Picture(String svg, List<Place> places) {
+    /** Copies the list. */
+    public Picture {
+      places = List.copyOf(places);
+    }
+  }
+
+  /**
+   * A place of the music on a drawing, lengths in its user units.
+   *
+   * @param at whole notes from the start of bar 1; below zero in the pickup
+   * @param x the middle of its note heads
+   * @param top where the mark begins: a little above the staff of its system
+   * @param bottom where the mark ends
+   */
+  record Place(Time at, double x, double top, double bottom) {}
 }

@@ -8,17 +8,20 @@ import tabor.rhythm.Time;
  * What the page's script plays, with exact times; the writer rounds them.
  *
  * @param takes what is played once through, each different one once
+ * @param figures the drawings, by their numbers: the script knows where their places stand
  * @param parts one for each section of the page, in its order
  */
-record PlayData(List<Take> takes, List<Part> parts) {
+record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
   PlayData {
     takes = List.copyOf(takes);
+    figures = List.copyOf(figures);
     parts = List.copyOf(parts);
   }
 
   /**
    * A section once through, a count-in or a rest.
    *
+   * @param from where it begins, in whole notes from the start of bar 1: below zero with a pickup
    * @param length in whole notes
    * @param blows what the limbs do, in order of time
    * @param clicks the click under it
@@ -26,7 +29,12 @@ record PlayData(List<Take> takes, List<Part> parts) {
    * @param countIn one bar of clicks that may be played before it, at places below zero
    */
   record Take(
-      Time length, List<Blow> blows, List<Tick> clicks, List<Tick> counts, List<Tick> countIn) {
+      Time from,
+      Time length,
+      List<Blow> blows,
+      List<Tick> clicks,
+      List<Tick> counts,
+      List<Tick> countIn) {
     Take {
       blows = List.copyOf(blows);
       clicks = List.copyOf(clicks);

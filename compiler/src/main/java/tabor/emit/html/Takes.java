@@ -63,8 +63,10 @@ final class Takes {
         case STROKE, SMALL, ROLL, BOUNCE -> blows.add(blow(stretch, sound, at, mains));
       }
     }
-    List<Tick> countIn = stretch.kind() == Stretch.Kind.SECTION ? countIn(stretch) : List.of();
-    return new Take(stretch.length(), blows, clicks, counts, countIn);
+    boolean section = stretch.kind() == Stretch.Kind.SECTION;
+    List<Tick> countIn = section ? countIn(stretch) : List.of();
+    Time from = section ? stretch.pickup().negate() : Time.ZERO;
+    return new Take(from, stretch.length(), blows, clicks, counts, countIn);
   }
 
   private static Blow blow(Stretch stretch, Sound sound, Time at, Map<Stroke, Sound> mains) {

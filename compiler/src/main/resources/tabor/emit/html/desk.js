@@ -68,6 +68,11 @@ const Desk = (() => {
       this.buses[bus].gain.value = on ? 1 : 0;
     }
 
+    /** How far each switch is open now, 0 to 1: the limbs, then the click. */
+    levels() {
+      return this.buses.slice(0, COUNT).map((bus) => Math.round(bus.gain.value * 1000) / 1000);
+    }
+
     /** Computes what an event will need, so that the first stroke is not late. */
     prepare(sound) {
       for (const hard of [0, 1]) {

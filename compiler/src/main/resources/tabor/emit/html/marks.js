@@ -4,125 +4,113 @@
  */
 const Marks = (() => {
   const SVG = "http://www.w3.org/2000/svg";
-  const views = new WeakMap();
   let shown = null;
 
   /**
    * The view of a figure within an article: the section's own, or on a chart a copy on its stage.
    *
    * @param figure the number of the figure; -1 for silence, which leaves what is there
+   * @param places for each of its drawings the places in order: `[at, x, top, bottom]`, `at` in whole
+   *     notes from bar 1
    */
-  function view(article, figure) {
-    const stage = article.querySelector(".stage");
-    if (!stage) {
-      return figure < 0 ? null : of(article.querySelector(".score svg"));
-    }
+  function view(article, figure, places) {
     if (figure < 0) {
       return null;
     }
+    const stage = article.querySelector(".stage");
+    if (!stage) {
+      return of(article.querySelector(".score"), places);
+    }
     if (stage.dataset.shows !== String(figure)) {
-      const original = document.querySelector(`[data-figure="${figure}"] svg`);
-      stage.replaceChildren();
-      if (original) {
-        stage.append(copy(original));
-      }
+      stage.replaceChildren(...copy(document.querySelector(`[data-figure="${figure}"]`)));
       stage.dataset.shows = String(figure);
     }
-    return of(stage.querySelector("svg"));
+    return of(stage, places);
   }
 
-  /** A copy without the names and words that the original has said already. */
-  function copy(original) {
-    const svg = original.cloneNode(true);
-    svg.querySelectorAll(".mark").forEach((mark) => mark.remove());
-    for (const element of [svg, ...svg.querySelectorAll("[id]")]) {
-      element.removeAttribute("id");
+  /** Copies of a figure's drawings without the names and words that the originals have said already. */
+  function copy(figure) {
+    const copied = figure.cloneNode(true);
+    copied.querySelectorAll(".mark, title, desc").forEach((element) => element.remove());
+    for (const element of copied.querySelectorAll("[id], [role]")) {
+      ["id", "role", "aria-labelledby", "aria-describedby"].forEach((name) => element.removeAttribute(name));
     }
-    svg.setAttribute("aria-hidden", "true");
-    return svg;
+    return copied.children;
   }
 
-  /** Places of an engraving in order: `at` in whole notes from the start of its section. */
-  function of(svg) {
-    if (!svg) {
-      return null;
-    }
-    if (!views.has(svg)) {
-      const places = [...svg.querySelectorAll("[data-at]")].map((element) => {
-        const system = element.closest("[data-top]");
-        return {
-          at: Number(element.dataset.at),
-          x: Number(element.dataset.x),
-          top: Number(system.dataset.top),
-          bottom: Number(system.dataset.bottom),
-          end: element.dataset.end !== undefined,
-        };
-      });
-      places.sort((a, b) => a.at - b.at || Number(b.end) - Number(a.end));
-      views.set(svg, { svg, places, rect: null });
-    }
-    return views.get(svg);
+  /** The drawings below an element, the wide one and perhaps a narrow one, with their places. */
+  function of(root, places) {
+    const drawings = [...root.querySelectorAll("svg")].map((svg, k) => ({ svg, places: places[k] || [] }));
+    return { drawings };
   }
 
-  /** Puts the mark at a place of a view, in whole notes from the start of the section. */
+  /** Of two drawings the one that the width of the window shows. */
+  function visible(view) {
+    return view.drawings.find(({ svg }) => svg.getBoundingClientRect().width > 0);
+  }
+
+  /** Puts the mark at a place of a view, in whole notes from bar 1. */
   function move(view, at, calm) {
-    if (!view || view.places.length === 0) {
+    const drawing = view && visible(view);
+    if (!drawing || drawing.places.length === 0) {
       clear();
       return;
     }
-    if (shown !== view) {
-      clear();
-      shown = view;
-    }
-    const { places } = view;
+    const { svg, places } = drawing;
     let low = 0;
     let high = places.length - 1;
     while (low < high) {
       const middle = (low + high + 1) >> 1;
-      if (places[middle].at <= at + 1e-6) {
+      if (places[middle][0] <= at + 1e-6) {
         low = middle;
       } else {
         high = middle - 1;
       }
     }
-    const here = places[low];
-    const next = places[low + 1];
-    let x = here.x;
-    if (!calm && next && next.top === here.top && next.at > here.at) {
-      x += ((next.x - here.x) * (at - here.at)) / (next.at - here.at);
+    const [from, left, top, bottom] = places[low];
+    const [to, right, nextTop] = places[low + 1] || places[low];
+    let x = left;
+    if (!calm && nextTop === top && to > from) {
+      x += ((right - left) * Math.min(1, Math.max(0, at - from) / (to - from)));
     }
-    draw(view, here, x);
+    draw(svg, x, top, bottom);
   }
 
-  function draw(view, place, x) {
-    if (!view.rect) {
-      view.rect = document.createElementNS(SVG, "rect");
-      view.rect.setAttribute("class", "mark");
-      view.svg.prepend(view.rect);
+  function draw(svg, x, top, bottom) {
+    if (shown === null || shown.ownerSVGElement !== svg) {
+      clear();
+      shown = document.createElementNS(SVG, "rect");
+      shown.setAttribute("class", "mark");
+      svg.prepend(shown);
     }
-    const height = place.bottom - place.top;
-    const width = height * 0.11;
-    const attributes = { x: x - width / 2, y: place.top, width, height, rx: width * 0.3 };
+    const height = bottom - top;
+    const width = height * 0.12;
+    const attributes = { x: x - width / 2, y: top, width, height, rx: width * 0.3 };
     for (const [name, value] of Object.entries(attributes)) {
-      view.rect.setAttribute(name, value.toFixed(2));
+      shown.setAttribute(name, value.toFixed(2));
     }
-    if (view.top !== place.top) {
-      view.top = place.top;
-      const box = view.rect.getBoundingClientRect();
-      if (box.top < 0 || box.bottom > innerHeight - 120) {
-        view.rect.scrollIntoView({ block: "center", behavior: "auto" });
-      }
+    if (shown.dataset.top !== String(top)) {
+      shown.dataset.top = String(top);
+      bringIntoView(shown);
+    }
+  }
+
+  /** Where the next system lies behind the edge or the desk, the page follows. */
+  function bringIntoView(mark) {
+    const box = mark.getBoundingClientRect();
+    const desk = document.querySelector(".desk").getBoundingClientRect();
+    const floor = desk.top > innerHeight / 2 ? desk.top : innerHeight;
+    if (box.top < 0 || box.bottom > floor) {
+      mark.scrollIntoView({ block: "center", behavior: "auto" });
     }
   }
 
   /** Takes the mark away. */
   function clear() {
-    if (shown && shown.rect) {
-      shown.rect.remove();
-      shown.rect = null;
-      shown.top = undefined;
+    if (shown) {
+      shown.remove();
+      shown = null;
     }
-    shown = null;
   }
 
   return { view, move, clear };

@@ -12,7 +12,9 @@ const Page = (() => {
   const one = (selector, root = document) => root.querySelector(selector);
   const all = (selector, root = document) => [...root.querySelectorAll(selector)];
   const data = JSON.parse(one("#tabor-data").textContent);
-  const plans = data.parts.map((part) => Timeline.programme(part.legs, data.takes));
+  const plans = data.parts.map((part) =>
+    Timeline.programme(part.legs, part.again || part.legs, data.takes)
+  );
   const calm = matchMedia("(prefers-reduced-motion: reduce)");
 
   let context = null;
@@ -99,6 +101,7 @@ const Page = (() => {
       desk.silence();
     }
     Marks.clear();
+    all(".rung.current").forEach((rung) => unmark(rung));
     show();
     say("Stopped");
   }
@@ -131,7 +134,7 @@ const Page = (() => {
   function leg() {
     const plan = plans[chosen];
     const index = running && running.legNow !== undefined ? running.legNow : 0;
-    return plan.legs[Math.min(index, plan.legs.length - 1)] || { tempo: 90, unit: "quarter" };
+    return plan.legs[Math.min(index, plan.legs.length - 1)] || { tempo: 90, unit: "quarters" };
   }
 
   function choose(index) {
@@ -157,10 +160,9 @@ const Page = (() => {
     const percent = Math.round(rate * 100);
     const speed = Math.round(leg().tempo * rate * 10) / 10;
     one("#speed").textContent = String(speed);
-    one("#speed-words").textContent = leg().unit + "s a minute, " + percent + " % of the written tempo";
-    one("#percent").textContent = percent + " %";
+    one("#speed-words").textContent = leg().unit + " a minute · " + percent + " %";
     one("#tempo").value = String(percent);
-    one("#tempo").setAttribute("aria-valuetext", speed + " " + leg().unit + "s a minute");
+    one("#tempo").setAttribute("aria-valuetext", speed + " " + leg().unit + " a minute, " + percent + " per cent");
     LIMBS.forEach((words, limb) => {
       const used = part.limbs.includes(limb);
       one(`[data-limb="${limb}"]`).closest("label").classList.toggle("resting", !used);
@@ -189,9 +191,24 @@ const Page = (() => {
       if (turn.index !== run.legNow || turn.time !== run.timeNow) {
         step(run, turn);
       }
-      Marks.move(run.view, (position - turn.start) / turn.leg.whole, calm.matches);
+      run.at = turn.leg.from + (position - turn.start) / turn.leg.whole;
+      Marks.move(run.view, run.at, calm.matches);
     }
     requestAnimationFrame(() => follow(run));
+  }
+
+  function unmark(rung) {
+    rung.classList.remove("current");
+    rung.removeAttribute("aria-current");
+    one(".done", rung).textContent = "";
+  }
+
+  function look(article, figure) {
+    return Marks.view(article, figure, data.figures[figure]);
+  }
+
+  function ends(rung) {
+    return [Number(rung.dataset.first), Number(rung.dataset.last)];
   }
 
   /** Another leg or another time through has begun. */
@@ -201,18 +218,21 @@ const Page = (() => {
     run.timeNow = turn.time;
     const article = one(`[data-part="${run.index}"]`);
     all(".rung", article).forEach((rung) => {
-      const on = Number(rung.dataset.leg) === turn.index;
-      rung.classList.toggle("current", on);
+      const [first, last] = ends(rung);
+      const on = first <= turn.index && turn.index <= last;
+      const begin = run.plan.legs[first];
+      const end = run.plan.legs[last];
       if (on) {
+        const count = end.firstTurn + end.times - begin.firstTurn;
+        rung.classList.add("current");
         rung.setAttribute("aria-current", "step");
-        one(".done", rung).textContent = ", " + (turn.time + 1) + " of " + turn.leg.times;
+        one(".done", rung).textContent = turn.within - begin.firstTurn + 1 + " of " + count;
       } else {
-        rung.removeAttribute("aria-current");
-        one(".done", rung).textContent = "";
+        unmark(rung);
       }
     });
     if (fresh) {
-      run.view = Marks.view(article, turn.leg.figure);
+      run.view = look(article, turn.leg.figure);
       show();
       if (run.plan.legs.length > 1) {
         say(turn.leg.words);
@@ -322,10 +342,13 @@ const Page = (() => {
       const index = Number(article.dataset.part);
       all(".play", article).forEach((button) => button.addEventListener("click", () => toggle(index)));
       all(".rung", article).forEach((rung) => {
-        rung.addEventListener("click", () => play(index, Number(rung.dataset.leg)));
+        rung.addEventListener("click", () => play(index, ends(rung)[0]));
       });
       article.addEventListener("pointerdown", () => running || choose(index));
-      Marks.view(article, plans[index].legs.length > 0 ? plans[index].legs[0].figure : -1);
+      const drawn = plans[index].legs.find((each) => each.figure >= 0);
+      if (drawn) {
+        look(article, drawn.figure);
+      }
     });
     one("#play").addEventListener("click", () => toggle(running ? running.index : chosen));
     one("#slower").addEventListener("click", () => nudge(-1));
@@ -347,7 +370,15 @@ const Page = (() => {
     });
     document.addEventListener("keydown", key);
     document.addEventListener("visibilitychange", () => running && running.cursor && feed(running));
+    new ResizeObserver(makeRoom).observe(one(".desk"));
     choose(0);
+  }
+
+  /** Room at the foot of the page, so that the desk hides nothing. */
+  function makeRoom() {
+    const desk = one(".desk");
+    const fixed = getComputedStyle(desk).position === "fixed";
+    document.documentElement.style.setProperty("--desk-room", (fixed ? desk.offsetHeight : 0) + "px");
   }
 
   if (plans.length > 0) {
@@ -368,7 +399,10 @@ const Page = (() => {
       playing: running !== null,
       leg: running ? running.legNow : undefined,
       time: running ? running.timeNow : undefined,
+      at: running ? running.at : undefined,
+      loop: one("#loop").checked,
       sounding: [...sounding],
+      levels: desk ? desk.levels() : [],
     }),
   };
 })();

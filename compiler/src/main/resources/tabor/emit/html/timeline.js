@@ -9,16 +9,23 @@ const Timeline = (() => {
   /**
    * Lays legs out one after another.
    *
-   * @param legs objects with `take`, `whole` (seconds a whole note lasts) and `times`
+   * @param first what is played the first time: objects with `take`, `whole` (seconds a whole note
+   *     lasts) and `times`
+   * @param again what is played each time after that, in a loop
    * @param takes the takes that the legs name by number
    */
-  function programme(legs, takes) {
+  function programme(first, again, takes) {
+    const round = row(first, takes);
+    return { ...round, again: again === first ? round : row(again, takes) };
+  }
+
+  function row(legs, takes) {
     let start = 0;
     let turn = 0;
     const laid = legs.map((leg) => {
       const take = takes[leg.take];
       const length = take.length * leg.whole;
-      const placed = { ...leg, start, firstTurn: turn, length, events: events(take, leg) };
+      const placed = { ...leg, start, firstTurn: turn, length, events: events(take, leg), from: take.from };
       start += length * leg.times;
       turn += leg.times;
       return placed;
@@ -51,25 +58,26 @@ const Timeline = (() => {
 
   /** The turn with this number, counted on through every round of the programme. */
   function turnOf(plan, number) {
-    const round = Math.floor(number / plan.turns);
-    const within = number - round * plan.turns;
-    const index = lastAtOrBefore(plan.legs, within, (leg) => leg.firstTurn);
-    const leg = plan.legs[index];
-    return {
-      leg,
-      index,
-      time: within - leg.firstTurn,
-      start: round * plan.length + leg.start + (within - leg.firstTurn) * leg.length,
-    };
+    const round = number < plan.turns ? 0 : 1 + Math.floor((number - plan.turns) / plan.again.turns);
+    const row = round === 0 ? plan : plan.again;
+    const before = round === 0 ? 0 : plan.length + (round - 1) * row.length;
+    const within = round === 0 ? number : (number - plan.turns) % row.turns;
+    const index = lastAtOrBefore(row.legs, within, (leg) => leg.firstTurn);
+    const leg = row.legs[index];
+    const time = within - leg.firstTurn;
+    return { leg, index, within, time, start: before + leg.start + time * leg.length };
   }
 
-  /** The turn that sounds at a position. */
+  /** The number of the turn that sounds at a position. */
   function turnAt(plan, position) {
-    const round = Math.max(0, Math.floor(position / plan.length));
-    const rest = position - round * plan.length;
-    const leg = plan.legs[lastAtOrBefore(plan.legs, rest, (each) => each.start)];
+    const past = position - plan.length;
+    const row = past < 0 ? plan : plan.again;
+    const round = past < 0 ? 0 : Math.floor(past / row.length);
+    const rest = past < 0 ? position : past - round * row.length;
+    const leg = row.legs[lastAtOrBefore(row.legs, rest, (each) => each.start)];
     const time = Math.floor((rest - leg.start) / leg.length + 1e-9);
-    return round * plan.turns + leg.firstTurn + Math.min(leg.times - 1, Math.max(0, time));
+    const within = leg.firstTurn + Math.min(leg.times - 1, Math.max(0, time));
+    return (past < 0 ? 0 : plan.turns + round * row.turns) + within;
   }
 
   function lastAtOrBefore(list, value, key) {
@@ -120,7 +128,7 @@ const Timeline = (() => {
           const event = turn.leg.events[this.next];
           return { ...event, time: turn.start + event.at };
         }
-        if (turn.leg.events.length === 0 && this.plan.legs.every((leg) => leg.events.length === 0)) {
+        if (this.plan.again.legs.every((leg) => leg.events.length === 0)) {
           return null;
         }
         this.turn++;
