@@ -14,8 +14,8 @@ import tabor.perform.Stretch;
 import tabor.rhythm.Tempo;
 
 /**
- * Turns a chart into legs and into the rows that the page shows. The performance has one stretch for
- * each time that something is played, in the order of the chart's lines.
+ * Turns a chart into legs and into the rows that the page shows. The performance has one stretch
+ * for each time that something is played, in the order of the chart's lines.
  */
 final class Charts implements Chart.Cases<@Nullable Void> {
   /** Tells the number of the figure that shows a section. */
@@ -59,8 +59,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
             new Chart.CountIn(1, groove, setting.tempo()),
             new Chart.SetClick(Chart.Click.ON),
             new Chart.Play(List.of(turn), 2));
-    Chart twice =
-        new Chart(groove.name(), groove.title(), groove.heading(), items, groove.prose());
+    Chart twice = new Chart(groove.name(), groove.title(), groove.heading(), items, groove.prose());
     Performance performance = Performer.chart(twice);
     List<Integer> numbers = takes.of(performance);
     List<Leg> legs = new ArrayList<>();

@@ -58,27 +58,27 @@ final class Furniture {
           .append("</span></label>\n");
     }
     return """
-        <section class="desk" aria-label="Player" hidden>
-        <button type="button" class="play" id="play" aria-describedby="now">%s<span class="word">Play</span></button>
-        <p class="now"><bdi id="now" dir="auto" lang=""></bdi></p>
-        <div class="tempo" role="group" aria-label="Tempo">
-        <p class="speed" id="speed-line"><b id="speed"></b> <span id="speed-words"></span></p>
-        <button type="button" class="step" id="slower" aria-label="slower">−</button>
-        <input type="range" id="tempo" min="50" max="150" step="1" value="100" aria-label="tempo, per cent of the written one">
-        <button type="button" class="step" id="faster" aria-label="faster">+</button>
-        </div>
-        <fieldset class="limbs">
-        <legend>Heard</legend>
-        %s</fieldset>
-        <fieldset class="ways">
-        <legend>How</legend>
-        <label class="switch"><input type="checkbox" id="count-in" checked><span>count-in</span></label>
-        <label class="switch"><input type="checkbox" id="loop" checked><span>loop</span></label>
-        <label class="switch"><input type="checkbox" id="click"><span>click</span></label>
-        </fieldset>
-        <p class="unseen" id="status" role="status"></p>
-        </section>
-        """
+    <section class="desk" aria-label="Player" hidden>
+    <button type="button" class="play" id="play" aria-describedby="now">%s<span class="word">Play</span></button>
+    <p class="now"><bdi id="now" dir="auto" lang=""></bdi></p>
+    <div class="tempo" role="group" aria-label="Tempo">
+    <p class="speed" id="speed-line"><b id="speed"></b> <span id="speed-words"></span></p>
+    <button type="button" class="step" id="slower" aria-label="slower">−</button>
+    <input type="range" id="tempo" min="50" max="150" step="1" value="100" aria-label="tempo, per cent of the written one">
+    <button type="button" class="step" id="faster" aria-label="faster">+</button>
+    </div>
+    <fieldset class="limbs">
+    <legend>Heard</legend>
+    %s</fieldset>
+    <fieldset class="ways">
+    <legend>How</legend>
+    <label class="switch"><input type="checkbox" id="count-in" checked><span>count-in</span></label>
+    <label class="switch"><input type="checkbox" id="loop" checked><span>loop</span></label>
+    <label class="switch"><input type="checkbox" id="click"><span>click</span></label>
+    </fieldset>
+    <p class="unseen" id="status" role="status"></p>
+    </section>
+    """
         .formatted(icon, switches);
   }
 

@@ -15,8 +15,8 @@ import tabor.rhythm.Time;
 
 /**
  * Writes what the script plays as JSON that may stand in a page: every {@code <}, {@code >}, {@code
- * &}, quote and line separator within a text is written as an escape, so that nothing in a title can
- * end the element around it. Places are rounded to nine digits, each from its exact value.
+ * &}, quote and line separator within a text is written as an escape, so that nothing in a title
+ * can end the element around it. Places are rounded to nine digits, each from its exact value.
  */
 final class PageJson {
   private static final int DIGITS = 9;

@@ -7,7 +7,8 @@ import tabor.kit.Limb;
 
 /**
  * Writes a page as one HTML file. Its Content-Security-Policy allows exactly the one script and the
- * one style sheet that stand in it, by their hashes, and nothing else: no network, no frame, no form.
+ * one style sheet that stand in it, by their hashes, and nothing else: no network, no frame, no
+ * form.
  */
 public final class PageWriter implements Page.Cases<@Nullable Void> {
   private static final String PLAY_ICON =
@@ -154,9 +155,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   }
 
   private void figure(Page.Figure figure) {
-    out.append("<figure class=\"score\" data-figure=\"")
-        .append(figure.number())
-        .append("\">\n");
+    out.append("<figure class=\"score\" data-figure=\"").append(figure.number()).append("\">\n");
     Pictures.Picture narrow = figure.narrow();
     out.append(narrow == null ? "<div>" : "<div class=\"wide\">").append(figure.wide().svg());
     if (narrow != null) {

@@ -59,12 +59,9 @@ public final class Pages {
   private Page.Figure figure(Groove groove) {
     Page.Figure figure = figures.get(groove.name());
     if (figure == null) {
-      figure = 
+      figure =
           new Page.Figure(
-              figures.size(),
-              Words.title(groove),
-              pictures.wide(groove),
-              pictures.narrow(groove));
+              figures.size(), Words.title(groove), pictures.wide(groove), pictures.narrow(groove));
       figures.put(groove.name(), figure);
       shown.add(groove);
       others.add(figure);
@@ -94,11 +91,6 @@ public final class Pages {
     String title = Words.title(chart);
     parts.add(new PlayData.Part(title, reading.click(), reading.legs(), reading.legs()));
     return new Page.Practice(
-        parts.size() - 1,
-        chart.name(),
-        title,
-        chart.prose(),
-        List.copyOf(others),
-        reading.rows());
+        parts.size() - 1, chart.name(), title, chart.prose(), List.copyOf(others), reading.rows());
   }
 }

@@ -18,7 +18,9 @@ import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
-/** A headless Chromium for one test class. Where there is none, the tests say so and are skipped. */
+/**
+ * A headless Chromium for one test class. Where there is none, the tests say so and are skipped.
+ */
 final class Browser implements AutoCloseable {
   final ChromeDriver driver;
   private final Path profile;

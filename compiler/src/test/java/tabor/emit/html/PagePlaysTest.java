@@ -34,8 +34,7 @@ class PagePlaysTest {
   private static final double RATE = 44100;
   private static final Groove FEET = Samples.basic();
   private static final Groove ANSWER = Samples.full(FEET);
-  private static final Groove FLAM =
-      Samples.groove("flam", null, null, "LEFT_HAND snare x 'x x .");
+  private static final Groove FLAM = Samples.groove("flam", null, null, "LEFT_HAND snare x 'x x .");
 
   @TempDir static Path folder;
   private static Browser browser;
@@ -77,13 +76,15 @@ class PagePlaysTest {
   @AfterEach
   void quiet() {
     assertThat(browser.complaints()).isEmpty();
-    assertThat(browser.requests()).allMatch(address -> address.startsWith(folder.toUri().toString()));
+    assertThat(browser.requests())
+        .allMatch(address -> address.startsWith(folder.toUri().toString()));
   }
 
   @Test
   void hostileTextsComeOutAsText() throws IOException {
     String title = "</title></script><script>evil = 1</script>\"'&amp;<!--";
-    String prose = "</p></svg><img src=x onerror='evil = 2'> \u202eabc\u200f \u0007\u0000 ${evil = 3}";
+    String prose =
+        "</p></svg><img src=x onerror='evil = 2'> \u202eabc\u200f \u0007\u0000 ${evil = 3}";
     Groove groove =
         Samples.groove("a", "<b onclick=evil=4>" + title, null, "RIGHT_HAND snare x x x x");
     Groove wordy =
@@ -131,15 +132,14 @@ class PagePlaysTest {
   void thePolicyLetsNothingInAndNothingOut() {
     Object answer =
         browser.driver.executeAsyncScript(
-            "const done = arguments[0]; const s = document.createElement('script');"
-                + "s.textContent = 'window.evil = 1'; document.body.append(s);"
-                + "const st = document.createElement('style'); st.textContent = 'h1 { color: red }';"
-                + "document.head.append(st); const i = new Image();"
-                + "const red = getComputedStyle(document.querySelector('h1')).color;"
-                + "i.onerror = () => fetch('lesson.html').then(() => done('let through'),"
-                + " () => done([typeof window.evil, red !== 'rgb(255, 0, 0)',"
-                + " document.cookie, history.length > 0]));"
-                + "i.src = 'x.png';");
+            "const done = arguments[0]; const s = document.createElement('script');s.textContent ="
+                + " 'window.evil = 1'; document.body.append(s);const st ="
+                + " document.createElement('style'); st.textContent = 'h1 { color: red"
+                + " }';document.head.append(st); const i = new Image();const red ="
+                + " getComputedStyle(document.querySelector('h1')).color;i.onerror = () =>"
+                + " fetch('lesson.html').then(() => done('let through'), () => done([typeof"
+                + " window.evil, red !== 'rgb(255, 0, 0)', document.cookie, history.length >"
+                + " 0]));i.src = 'x.png';");
     assertThat(((List<?>) answer).subList(0, 3)).isEqualTo(List.of("undefined", true, ""));
     List<String> complaints = browser.complaints();
     for (String kept : List.of("inline script", "inline style", "x.png", "Connecting to")) {
@@ -235,13 +235,12 @@ class PagePlaysTest {
     // Turn 239 of a one-bar section at 96 begins at 239 * 2.5 s; the last hi-hat of it 7/8 later.
     Object times =
         browser.run(
-            "const data = JSON.parse(document.querySelector('#tabor-data').textContent);"
-                + "const plan = Timeline.programme(data.parts[0].legs, data.parts[0].legs, data.takes);"
-                + "const cursor = new Timeline.Cursor(plan, 0, []); cursor.loop = true;"
-                + "const clock = new Timeline.Clock(0.1, 0, 1); const found = [];"
-                + "while (cursor.turn < 240) { const e = cursor.peek();"
-                + " if (cursor.turn === 239 && e.kind === 'stroke' && e.limb === 0)"
-                + " found.push(clock.audio(e.time)); cursor.advance(); } return found;");
+            "const data = JSON.parse(document.querySelector('#tabor-data').textContent);const plan"
+                + " = Timeline.programme(data.parts[0].legs, data.parts[0].legs, data.takes);const"
+                + " cursor = new Timeline.Cursor(plan, 0, []); cursor.loop = true;const clock = new"
+                + " Timeline.Clock(0.1, 0, 1); const found = [];while (cursor.turn < 240) { const e"
+                + " = cursor.peek(); if (cursor.turn === 239 && e.kind === 'stroke' && e.limb ==="
+                + " 0) found.push(clock.audio(e.time)); cursor.advance(); } return found;");
     List<Double> expected = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
       expected.add(0.1 + 239 * 2.5 + i * 2.5 / 8);
@@ -257,8 +256,8 @@ class PagePlaysTest {
   void aChangeOfTempoKeepsThePlaceAndMovesWhatComesAfter() {
     Object found =
         browser.run(
-            "const c = new Timeline.Clock(10, 0, 1); c.change(14, 0.5); c.change(18, 2);"
-                + "return [c.position(12), c.position(16), c.position(20), c.audio(8), c.audio(10)];");
+            "const c = new Timeline.Clock(10, 0, 1); c.change(14, 0.5); c.change(18, 2);return"
+                + " [c.position(12), c.position(16), c.position(20), c.audio(8), c.audio(10)];");
     assertThat(found.toString()).isEqualTo("[2, 5, 10, 19, 20]");
   }
 
@@ -311,7 +310,8 @@ class PagePlaysTest {
     browser.driver.findElement(By.xpath("//input[@id='loop']/following-sibling::span")).click();
     assertThat(state("loop")).isEqualTo(false);
     // Without the loop a section at its fastest comes to its end by itself.
-    browser.run("arguments[0].value = 150; arguments[0].dispatchEvent(new Event('input'))", tempo());
+    browser.run(
+        "arguments[0].value = 150; arguments[0].dispatchEvent(new Event('input'))", tempo());
     assertThat(state("rate")).isEqualTo(1.5);
     await("playing", false);
   }
@@ -335,8 +335,10 @@ class PagePlaysTest {
     press("0");
     assertThat(state("rate")).isEqualTo(1L);
     press("l", "c", "n");
-    assertThat(browser.run("return ['loop', 'click', 'count-in'].map((i) =>"
-            + " document.getElementById(i).checked)"))
+    assertThat(
+            browser.run(
+                "return ['loop', 'click', 'count-in'].map((i) =>"
+                    + " document.getElementById(i).checked)"))
         .isEqualTo(List.of(false, true, false));
     tempo().sendKeys(Keys.ARROW_LEFT, Keys.ARROW_LEFT);
     assertThat(state("rate")).isEqualTo(0.98);
@@ -394,7 +396,8 @@ class PagePlaysTest {
     browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
   }
 
-  // ---- help ---------------------------------------------------------------------------------------
+  // ---- help
+  // ---------------------------------------------------------------------------------------
 
   private static WebElement tempo() {
     return browser.driver.findElement(By.id("tempo"));

@@ -39,7 +39,8 @@ final class Samples {
   }
 
   /** Strokes as words of {@code limb surface slots}: a letter is a stroke, a capital an accent. */
-  static Groove groove(String name, @Nullable String title, @Nullable Groove base, String... parts) {
+  static Groove groove(
+      String name, @Nullable String title, @Nullable Groove base, String... parts) {
     List<Stroke> strokes = new ArrayList<>();
     int bars = 1;
     for (String part : parts) {
@@ -84,7 +85,9 @@ final class Samples {
       if (letter != '.') {
         Time length = Time.of(1, 4L * division.slots());
         Level level =
-            letter == 'g' ? Level.GHOST : Character.isUpperCase(letter) ? Level.ACCENT : Level.PLAIN;
+            letter == 'g'
+                ? Level.GHOST
+                : Character.isUpperCase(letter) ? Level.ACCENT : Level.PLAIN;
         Ornaments ornaments =
             small == 0 ? Ornaments.NONE : Ornaments.NONE.with(Ornament.values()[small - 1]);
         if (letter == '^') {
@@ -139,10 +142,15 @@ final class Samples {
         StringBuilder svg = new StringBuilder();
         int width = 60 + 320 * groove.bars();
         svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"notation\" viewBox=\"0 0 ")
-            .append(width).append(" 110\" width=\"").append(width)
+            .append(width)
+            .append(" 110\" width=\"")
+            .append(width)
             .append("\" height=\"110\" role=\"img\" fill=\"currentColor\" aria-label=\"drawing\">");
         for (int line = 0; line < 5; line++) {
-          svg.append("<path d=\"M10 ").append(40 + 10 * line).append("H").append(width - 10)
+          svg.append("<path d=\"M10 ")
+              .append(40 + 10 * line)
+              .append("H")
+              .append(width - 10)
               .append("v0.8H10Z\"/>");
         }
         List<Place> places = new ArrayList<>();
@@ -150,8 +158,7 @@ final class Samples {
           Time at = Time.of(stroke.bar() - 1L).plus(stroke.at());
           double x = 50 + 320.0 * at.num() / at.den();
           int y = 80 - 5 * stroke.surface().place().halfSpaces();
-          svg.append("<circle cx=\"").append(x).append("\" cy=\"").append(y)
-              .append("\" r=\"5\"/>");
+          svg.append("<circle cx=\"").append(x).append("\" cy=\"").append(y).append("\" r=\"5\"/>");
           if (places.isEmpty() || !places.get(places.size() - 1).at().equals(at)) {
             places.add(new Place(at, x, 28, 92));
           }
@@ -173,14 +180,22 @@ final class Samples {
 
   static Groove basic() {
     return groove(
-        "feet", "Feet on the floor", null,
-        "RIGHT_HAND hihat xx xx xx xx", "LEFT_HAND snare .. X. .. X.", "RIGHT_FOOT kick x. .. xx ..");
+        "feet",
+        "Feet on the floor",
+        null,
+        "RIGHT_HAND hihat xx xx xx xx",
+        "LEFT_HAND snare .. X. .. X.",
+        "RIGHT_FOOT kick x. .. xx ..");
   }
 
   static Groove full(Groove base) {
     return groove(
-        "answer", "The last double moves", base,
-        "RIGHT_HAND ride xx xx xx xx Xx xx xx xx", "LEFT_HAND snare ..g. X..g .g.. X..g ..g. 'X... ''x... ^...",
-        "RIGHT_FOOT kick x. .x .. x. x. .x xx ..", "LEFT_FOOT hihat.foot .. x. .. x. .. x. .. x.");
+        "answer",
+        "The last double moves",
+        base,
+        "RIGHT_HAND ride xx xx xx xx Xx xx xx xx",
+        "LEFT_HAND snare ..g. X..g .g.. X..g ..g. 'X... ''x... ^...",
+        "RIGHT_FOOT kick x. .x .. x. x. .x xx ..",
+        "LEFT_FOOT hihat.foot .. x. .. x. .. x. .. x.");
   }
 }
