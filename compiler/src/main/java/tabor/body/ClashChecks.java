@@ -223,8 +223,9 @@ final class ClashChecks {
     if (hands.size() != 2 || hands.get(0).limb() == hands.get(1).limb()) {
       return;
     }
-    Stroke right = hands.get(hands.get(0).limb() == Limb.RIGHT_HAND ? 0 : 1);
-    Stroke left = hands.get(right == hands.get(0) ? 1 : 0);
+    int rightAt = hands.get(0).limb() == Limb.RIGHT_HAND ? 0 : 1;
+    Stroke right = hands.get(rightAt);
+    Stroke left = hands.get(1 - rightAt);
     if (places.of(right.surface()).x() + SIDE_BY_SIDE >= places.of(left.surface()).x()) {
       return;
     }

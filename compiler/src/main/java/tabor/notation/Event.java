@@ -90,6 +90,11 @@ public sealed interface Event {
       return notes.stream().mapToInt(Note::smallStrokes).max().orElse(0);
     }
 
+    /** The same chord without its count. */
+    Chord uncounted() {
+      return new Chord(start, length, written, tuplets, beams, voice, notes, "", sticking);
+    }
+
     @Override
     public Optional<Chord> chord() {
       return Optional.of(this);

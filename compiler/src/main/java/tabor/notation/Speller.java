@@ -1,13 +1,33 @@
 package tabor.notation;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
+import tabor.notation.Event.Chord;
+import tabor.notation.Event.Rest;
+import tabor.notation.Event.Rest.Show;
+import tabor.rhythm.Time;
 
-/** Writes a section in notes. */
+/**
+ * Writes a section in notes, in the manner of drum kit music: hands and feet are two voices, a
+ * stroke lasts to the next one of its voice or to the end of its beat, and beams show the beats.
+ */
 public final class Speller {
-  private Speller() {}
+  private final Groove groove;
+  private final Signs signs;
+  private final Line hands;
+  private final Line feet;
+
+  private Speller(Groove groove, Set<Stroke> changed) {
+    this.groove = groove;
+    this.signs = new Signs(groove, changed);
+    Rolls rolls = new Rolls(groove);
+    this.hands = new Line(groove, rolls, Voice.HANDS);
+    this.feet = new Line(groove, rolls, Voice.FEET);
+  }
 
   /** Spells a section with nothing marked as changed. */
   public static Score spell(Groove groove) {
@@ -20,6 +40,121 @@ public final class Speller {
    * @param changed the strokes to mark as changed
    */
   public static Score spell(Groove groove, Set<Stroke> changed) {
-    return new Score(groove, List.of());
+    return new Speller(groove, changed).score();
+  }
+
+  private Score score() {
+    List<Bar> bars = new ArrayList<>();
+    for (int number = groove.firstBar(); number <= groove.bars(); number++) {
+      bars.add(bar(number));
+    }
+    return new Score(groove, bars);
+  }
+
+  private Bar bar(int number) {
+    Time whole = groove.meter().bar();
+    Time length = number == 0 ? groove.pickup() : whole;
+    Line.Result up = hands.write(number);
+    Line.Result down = feet.write(number);
+    List<Event> above = events(Voice.HANDS, up, length, shows(up, down, hands, feet, Show.SHARED));
+    List<Event> below = events(Voice.FEET, down, length, shows(down, up, feet, hands, Show.HIDDEN));
+    return new Bar(
+        number,
+        groove.repeats().contains(number),
+        whole.minus(length),
+        length,
+        above,
+        countedAbove(above, below));
+  }
+
+  /** How the rests of one voice are drawn, beside what the other voice does. */
+  private interface Shows {
+    Show of(Time start, Time length);
+  }
+
+  private static Shows shows(
+      Line.Result own, Line.Result other, Line line, Line otherLine, Show together) {
+    if (line.isSilent() && (!otherLine.isSilent() || together == Show.HIDDEN)) {
+      return (start, length) -> Show.HIDDEN;
+    }
+    if (otherLine.isSilent()) {
+      return (start, length) -> Show.SHARED;
+    }
+    if (own.drafts().isEmpty()) {
+      return (start, length) -> other.drafts().isEmpty() ? together : Show.OWN;
+    }
+    Set<List<Time>> rests = new HashSet<>();
+    for (Draft draft : other.drafts()) {
+      if (draft.isRest()) {
+        rests.add(List.of(draft.start(), draft.length()));
+      }
+    }
+    return (start, length) -> rests.contains(List.of(start, length)) ? together : Show.OWN;
+  }
+
+  private List<Event> events(Voice voice, Line.Result written, Time length, Shows shows) {
+    List<Draft> drafts = written.drafts();
+    if (drafts.isEmpty()) {
+      Written whole = new Written(Written.Type.WHOLE, 0);
+      Show show = shows.of(Time.ZERO, length);
+      return List.of(new Rest(Time.ZERO, length, whole, List.of(), show, true));
+    }
+    Extents extents = new Extents(drafts);
+    Beamer beamer = new Beamer(groove.meter(), written, extents);
+    List<Event> events = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      Draft draft = drafts.get(i);
+      List<TupletPlace> tuplets = new ArrayList<>();
+      for (Node node : draft.tuplets()) {
+        Node.Ratio ratio = node.ratio();
+        Tuplet tuplet =
+            new Tuplet(ratio.actual(), ratio.normal(), ratio.unit(), beamer.needsBracket(node));
+        tuplets.add(new TupletPlace(tuplet, extents.first(node) == i, extents.last(node) == i));
+      }
+      events.add(
+          draft.isRest()
+              ? rest(draft, tuplets, shows)
+              : chord(draft, tuplets, beamer.beams(i), voice));
+    }
+    return events;
+  }
+
+  private static Rest rest(Draft draft, List<TupletPlace> tuplets, Shows shows) {
+    Show show = shows.of(draft.start(), draft.length());
+    return new Rest(draft.start(), draft.length(), draft.written(), tuplets, show, false);
+  }
+
+  private Chord chord(Draft draft, List<TupletPlace> tuplets, List<Beam> beams, Voice voice) {
+    return new Chord(
+        draft.start(),
+        draft.length(),
+        draft.written(),
+        tuplets,
+        beams,
+        voice,
+        signs.notes(draft),
+        signs.count(draft),
+        signs.sticking(draft, voice));
+  }
+
+  /** A place that both voices strike is counted once, above. */
+  private static List<Event> countedAbove(List<Event> above, List<Event> below) {
+    Set<Time> counted = new HashSet<>();
+    for (Event event : above) {
+      event
+          .chord()
+          .filter(chord -> !chord.count().isEmpty())
+          .ifPresent(c -> counted.add(c.start()));
+    }
+    List<Event> events = new ArrayList<>();
+    for (Event event : below) {
+      events.add(
+          event
+              .chord()
+              .filter(chord -> counted.contains(chord.start()))
+              .<Event>map(chord -> chord.uncounted())
+              .orElse(event));
+    }
+    return events;
   }
 }

@@ -1,0 +1,67 @@
+package tabor.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import tabor.groove.Stroke;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Time;
+
+/**
+ * A place of a bar that needs a sign of its own: where something is struck or a roll ends.
+ *
+ * @param at distance from the barline in whole notes
+ * @param groups the slots that it shares with other strokes, outermost first
+ */
+record Mark(Time at, List<Group> groups) {
+  /** A slot that holds several strokes: from {@code start} to before {@code end}. */
+  record Group(Time start, Time end) {
+    boolean holds(Time at) {
+      return start.compareTo(at) <= 0 && at.before(end);
+    }
+
+    boolean holds(Group other) {
+      return start.compareTo(other.start) <= 0 && other.end.compareTo(end) <= 0;
+    }
+  }
+
+  /** A place that belongs to no group. */
+  static Mark bare(Time at) {
+    return new Mark(at, List.of());
+  }
+
+  /** The place of a stroke; its groups are left out if they do not lead to where it is. */
+  static Mark of(Stroke stroke, Meter meter) {
+    Slot slot = stroke.slot();
+    if (slot.parts().isEmpty() || !isInside(slot, meter)) {
+      return bare(stroke.at());
+    }
+    List<Group> groups = new ArrayList<>();
+    Time start = slot.start(meter);
+    Time length = slot.length(meter);
+    for (Slot.Part part : slot.parts()) {
+      groups.add(new Group(start, start.plus(length)));
+      length = length.over(part.of());
+      start = start.plus(length.times(part.index()));
+    }
+    return start.equals(stroke.at())
+        ? new Mark(stroke.at(), List.copyOf(groups))
+        : bare(stroke.at());
+  }
+
+  /** True if the beats of the slot's word exist. */
+  static boolean isInside(Slot slot, Meter meter) {
+    return slot.division().beat() + slot.division().beats() <= meter.beatCount();
+  }
+
+  /** The same place seen from inside a stretch: without the groups that are not smaller. */
+  Mark within(Time start, Time end) {
+    int from = 0;
+    Group stretch = new Group(start, end);
+    while (from < groups.size()
+        && (groups.get(from).holds(stretch) || !stretch.holds(groups.get(from)))) {
+      from++;
+    }
+    return from == 0 ? this : new Mark(at, groups.subList(from, groups.size()));
+  }
+}

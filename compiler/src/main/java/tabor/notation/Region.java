@@ -1,0 +1,85 @@
+package tabor.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import tabor.groove.Stroke;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Time;
+
+/**
+ * Beats that are divided together: one, or several that a word spreads over without meeting the
+ * beats between them.
+ *
+ * @param first the 0-based beat that it starts on
+ * @param beats how many
+ * @param stretch what is in it
+ */
+record Region(int first, int beats, Stretch stretch) {
+  /**
+   * Cuts a bar into regions.
+   *
+   * @param from the 0-based beat that the bar starts on, above 0 in a pickup
+   * @param marks in order of time
+   * @param strokes of the voice in that bar
+   */
+  static List<Region> of(Meter meter, int from, List<Mark> marks, List<Stroke> strokes) {
+    boolean[] joined = new boolean[meter.beatCount() + 1];
+    for (Stroke stroke : strokes) {
+      if (Mark.isInside(stroke.slot(), meter)) {
+        int first = stroke.slot().division().beat();
+        for (int i = 1; i < stroke.slot().division().beats(); i++) {
+          joined[first + i] = true;
+        }
+      }
+    }
+    List<Region> regions = new ArrayList<>();
+    int mark = 0;
+    for (int beat = from; beat < meter.beatCount(); ) {
+      int next = beat + 1;
+      while (next < meter.beatCount() && joined[next]) {
+        next++;
+      }
+      int first = mark;
+      Time end = meter.beatStart(next);
+      while (mark < marks.size() && marks.get(mark).at().before(end)) {
+        mark++;
+      }
+      Stretch stretch = Stretch.of(meter.beatStart(beat), end, marks.subList(first, mark));
+      cut(meter, new Region(beat, next - beat, stretch), regions);
+      beat = next;
+    }
+    return regions;
+  }
+
+  /** Parts a region at every beat that its grid meets. */
+  private static void cut(Meter meter, Region region, List<Region> into) {
+    int start = region.first;
+    Stretch whole = region.stretch;
+    for (int beat = region.first + 1; beat < region.first + region.beats; beat++) {
+      Time place = meter.beatStart(beat);
+      if (whole.canCut(place)) {
+        Time from = meter.beatStart(start);
+        into.add(part(start, beat, Stretch.of(from, place, whole.between(from, place))));
+        start = beat;
+      }
+    }
+    if (start == region.first) {
+      into.add(region);
+    } else {
+      Time from = meter.beatStart(start);
+      into.add(
+          part(
+              start,
+              region.first + region.beats,
+              Stretch.of(from, whole.end(), whole.between(from, whole.end()))));
+    }
+  }
+
+  private static Region part(int first, int next, Stretch stretch) {
+    return new Region(first, next - first, stretch);
+  }
+
+  boolean isEmpty() {
+    return stretch.marks().isEmpty();
+  }
+}

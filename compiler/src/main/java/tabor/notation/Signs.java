@@ -1,0 +1,182 @@
+package tabor.notation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import tabor.groove.Groove;
+import tabor.groove.Level;
+import tabor.groove.Ornament;
+import tabor.groove.Stroke;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.notation.Note.Hihat;
+import tabor.rhythm.Count;
+import tabor.rhythm.CountNames;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Time;
+
+/** What is written at the strokes of a section beside their time. */
+final class Signs {
+  private final Groove groove;
+  private final Set<Stroke> changed;
+  private final Map<Stroke, Hihat> hihats = new IdentityHashMap<>();
+  private final boolean usualFeet;
+
+  Signs(Groove groove, Set<Stroke> changed) {
+    this.groove = groove;
+    this.changed = changed;
+    this.usualFeet = groove.strokes().stream().allMatch(this::isUsual);
+    readHihat();
+  }
+
+  /** A hand, or a foot on the pedal that it plays on most kits. */
+  private boolean isUsual(Stroke stroke) {
+    if (stroke.limb().isHand()) {
+      return true;
+    }
+    boolean right = stroke.limb().isRight() != groove.setting().kit().leftHanded();
+    return switch (stroke.surface().sort()) {
+      case KICK -> right;
+      case FOOT_HIHAT -> !right;
+      case SNARE, TOM, CYMBAL, STICK_HIHAT, BELL, OWN -> true;
+    };
+  }
+
+  /**
+   * A closed stroke is marked where the last one was not closed and no foot has closed it since.
+   */
+  private void readHihat() {
+    boolean open = false;
+    List<Stroke> strokes = groove.strokes();
+    for (int i = 0; i < strokes.size(); ) {
+      int next = i;
+      boolean foot = false;
+      while (next < strokes.size() && isTogether(strokes.get(i), strokes.get(next))) {
+        foot |= strokes.get(next).surface().name().equals("hihat.foot");
+        next++;
+      }
+      open &= !foot;
+      for (Stroke stroke : strokes.subList(i, next)) {
+        Hihat sign = hihat(stroke.surface(), open);
+        hihats.put(stroke, sign);
+        if (stroke.surface().sort() == Surface.Sort.STICK_HIHAT) {
+          open = sign == Hihat.OPEN || sign == Hihat.HALF;
+        }
+      }
+      i = next;
+    }
+  }
+
+  private static boolean isTogether(Stroke a, Stroke b) {
+    return a.bar() == b.bar() && a.at().equals(b.at());
+  }
+
+  private static Hihat hihat(Surface surface, boolean open) {
+    return switch (surface.name()) {
+      case "hihat.open", "hihat.splash" -> Hihat.OPEN;
+      case "hihat.half" -> Hihat.HALF;
+      case "hihat" -> open ? Hihat.CLOSED : Hihat.NONE;
+      default -> Hihat.NONE;
+    };
+  }
+
+  /** The note heads of an event, from the lowest up. */
+  List<Note> notes(Draft draft) {
+    Map<String, List<Stroke>> bySurface = new LinkedHashMap<>();
+    for (List<Stroke> some : List.of(draft.struck(), draft.held())) {
+      for (Stroke stroke : some) {
+        bySurface.computeIfAbsent(stroke.surface().name(), none -> new ArrayList<>()).add(stroke);
+      }
+    }
+    List<Note> notes = new ArrayList<>();
+    for (List<Stroke> strokes : bySurface.values()) {
+      notes.add(note(draft, strokes));
+    }
+    notes.sort(
+        Comparator.comparingInt((Note note) -> note.place().halfSpaces())
+            .thenComparing(note -> note.surface().name()));
+    return notes;
+  }
+
+  private Note note(Draft draft, List<Stroke> strokes) {
+    Stroke first = strokes.get(0);
+    boolean held = draft.held().contains(first);
+    boolean ghost = !held && strokes.stream().allMatch(s -> s.level() == Level.GHOST);
+    return new Note(
+        strokes,
+        ghost,
+        !held && strokes.stream().anyMatch(s -> s.level() == Level.ACCENT),
+        held ? 0 : strokes.stream().mapToInt(s -> s.ornaments().smallStrokes()).max().orElse(0),
+        strokes.stream().mapToInt(s -> slashes(s, draft, held)).max().orElse(0),
+        has(strokes, Ornament.BUZZ),
+        !held && has(strokes, Ornament.CHOKE),
+        !held && has(strokes, Ornament.RIMSHOT),
+        held ? Hihat.NONE : hihats.getOrDefault(first, Hihat.NONE),
+        held,
+        strokes.stream().anyMatch(draft.onward()::contains),
+        strokes.stream().anyMatch(changed::contains));
+  }
+
+  private static boolean has(List<Stroke> strokes, Ornament ornament) {
+    return strokes.stream().anyMatch(stroke -> stroke.ornaments().has(ornament));
+  }
+
+  /**
+   * Slashes and beams together say how fast a measured roll is: two strokes in the slot of a
+   * diddle, four in that of an open roll.
+   */
+  private int slashes(Stroke stroke, Draft draft, boolean held) {
+    int finer =
+        stroke.ornaments().has(Ornament.DIDDLE)
+            ? 1
+            : stroke.ornaments().has(Ornament.OPEN_ROLL) ? 2 : 0;
+    if (finer == 0) {
+      return 0;
+    }
+    Time factor = draft.length().over(draft.written().length());
+    Written.Type slot = Values.notAbove(slotLength(stroke).over(factor));
+    int flags = slot.ordinal() - Written.Type.QUARTER.ordinal() + finer;
+    return Math.max(held ? 0 : 1, flags - draft.written().type().flags());
+  }
+
+  private Time slotLength(Stroke stroke) {
+    Slot slot = stroke.slot();
+    if (!Mark.isInside(slot, groove.meter())) {
+      return stroke.length();
+    }
+    Time length = slot.length(groove.meter());
+    for (Slot.Part part : slot.parts()) {
+      length = length.over(part.of());
+    }
+    return length;
+  }
+
+  /** How the place is counted: the number of a beat, a syllable, or nothing. */
+  String count(Draft draft) {
+    for (Stroke stroke : draft.struck()) {
+      if (Mark.isInside(stroke.slot(), groove.meter())) {
+        Count count = CountNames.of(stroke.slot(), groove.meter());
+        if (count.places().isEmpty()) {
+          return count.syllable() == Count.Syllable.NONE
+              ? Integer.toString(count.beat())
+              : count.syllable().sign();
+        }
+      }
+    }
+    return "";
+  }
+
+  /** Which limb strikes, if that needs saying. */
+  String sticking(Draft draft, Voice voice) {
+    if (draft.struck().isEmpty() || (voice == Voice.FEET && usualFeet)) {
+      return "";
+    }
+    Limb first = draft.struck().get(0).limb();
+    boolean both = draft.struck().stream().anyMatch(stroke -> stroke.limb() != first);
+    return both ? "B" : first.letter();
+  }
+}
