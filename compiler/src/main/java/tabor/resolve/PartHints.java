@@ -75,7 +75,8 @@ final class PartHints {
                   "every stroke of this part is an accent: capitals are accents")
               .help("write small letters for plain strokes"));
     }
-    for (int i = 1; i + 1 < beats.size(); i++) {
+    // Unequal beats are divided unequally on purpose.
+    for (int i = 1; i + 1 < beats.size() && work.meter().isEven(); i++) {
       int before = slots(beats.get(i - 1));
       int here = slots(beats.get(i));
       if (beats.get(i).beats() == null

@@ -456,9 +456,10 @@ final class Selector {
     }
     List<String> all = new ArrayList<>(names);
     if (count != null && all.size() > 6) {
-      int beat = count.charAt(0) - '0';
-      all.sort(java.util.Comparator.comparingInt(n -> Math.abs(beatOf(n) - beat)));
-      all = new ArrayList<>(all.subList(0, 6));
+      int beat = beatOf(count);
+      List<String> nearest = new ArrayList<>(all);
+      nearest.sort(java.util.Comparator.comparingInt(n -> Math.abs(beatOf(n) - beat)));
+      all.retainAll(nearest.subList(0, 6));
     }
     return "in bar " + bar + " it is played at " + String.join(" ", all);
   }
