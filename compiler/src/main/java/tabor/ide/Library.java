@@ -1,0 +1,18 @@
+package tabor.ide;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import tabor.compile.Compiled;
+
+/** Where editor features get at other files, and at texts that nobody has written yet. */
+public interface Library {
+  /** A file that another one uses, compiled; empty if it cannot be read. */
+  Optional<Compiled> file(Path path);
+
+  /** The compiled form of a text that stands in for a file's own for the moment. */
+  Compiled trial(Path path, String text);
+
+  /** The files of the workspace, those that are open included. */
+  List<Path> files();
+}
