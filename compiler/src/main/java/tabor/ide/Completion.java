@@ -207,7 +207,10 @@ public final class Completion {
 
   private void patterns() {
     names(Kind.PATTERN, Proposal.Kind.PATTERN);
-    Rudiments.all().keySet().forEach(name -> add(name, Proposal.Kind.PATTERN, "rudiment"));
+    for (String name : Rudiments.all().keySet()) {
+      // The short names are the ones that players say.
+      add(name.replaceFirst("^single-(?=paradiddle)", ""), Proposal.Kind.PATTERN, "rudiment");
+    }
     Timelines.all().forEach((name, places) -> add(name, Proposal.Kind.PATTERN, places));
     add("euclid", Proposal.Kind.PATTERN, "K strokes over N places, as even as can be");
   }

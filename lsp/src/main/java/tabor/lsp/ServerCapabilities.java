@@ -16,6 +16,26 @@ final class ServerCapabilities {
         "textDocumentSync": {"openClose": true, "change": 2, "save": {"includeText": false}},
         "diagnosticProvider": {
           "identifier": "tabor", "interFileDependencies": true, "workspaceDiagnostics": false},
+        "hoverProvider": true,
+        "definitionProvider": true,
+        "referencesProvider": true,
+        "documentHighlightProvider": true,
+        "documentSymbolProvider": true,
+        "workspaceSymbolProvider": true,
+        "foldingRangeProvider": true,
+        "selectionRangeProvider": true,
+        "inlayHintProvider": true,
+        "codeLensProvider": {"resolveProvider": false},
+        "documentLinkProvider": {"resolveProvider": false},
+        "completionProvider": {"triggerCharacters": [" ", ":", "\\"", ",", "."]},
+        "signatureHelpProvider": {"triggerCharacters": [" "], "retriggerCharacters": [" ", ","]},
+        "renameProvider": {"prepareProvider": true},
+        "semanticTokensProvider": {
+          "legend": {
+            "tokenTypes": ["keyword", "class", "function", "type", "variable", "parameter",
+              "enumMember", "number", "event", "string", "property", "operator", "comment"],
+            "tokenModifiers": ["declaration", "accent"]},
+          "full": {"delta": true}, "range": true},
         "workspace": {
           "workspaceFolders": {"supported": true, "changeNotifications": true}}
       }

@@ -25,6 +25,7 @@ final class Session {
   private final Routes routes = new Routes(documents, worker);
   private final Analyses analyses = new Analyses(workspace);
   private final Checks checks = new Checks(this);
+  private final Colours colours = new Colours(this);
   private volatile PositionEncoding encoding = PositionEncoding.UTF_16;
   private volatile ClientCapabilities capabilities = new ClientCapabilities(new JsonObject());
   private @Nullable Client client;
@@ -41,6 +42,9 @@ final class Session {
     Client.declare(routes);
     new Sync(this).declare(routes);
     checks.declare(routes);
+    new Looking(this).declare(routes);
+    new Writing(this).declare(routes);
+    colours.declare(routes);
   }
 
   void connect(Client to) {

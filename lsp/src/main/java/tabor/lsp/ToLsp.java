@@ -1,41 +1,59 @@
 package tabor.lsp;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticCodeDescription;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
 import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.DiagnosticTag;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextDocumentEdit;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
+import tabor.ide.Names;
 import tabor.source.Span;
 import tabor.source.Spot;
 
-/** From our values to the protocol's, for one compiled document. */
+/** From our values to the protocol's, for one compiled file. */
 final class ToLsp {
   private final Session session;
   private final Compiled compiled;
-  private final Document document;
-  private final Map<Path, TextLines> others = new HashMap<>();
+  private final Map<Path, TextLines> texts = new HashMap<>();
 
+  /** For a file as it was compiled, which may be older than what is open by now. */
   ToLsp(Session session, Compiled compiled, Document document) {
     this.session = session;
     this.compiled = compiled;
-    this.document = document;
+    texts.put(document.path(), document.lines());
+  }
+
+  /** For a file that need not be open. */
+  ToLsp(Session session, Compiled compiled, Path path) {
+    this.session = session;
+    this.compiled = compiled;
+    texts.put(path, TextLines.of(compiled.text()));
   }
 
   /** A diagnostic with everything the client may show. */
   Diagnostic diagnostic(tabor.diagnostic.Diagnostic ours) {
     Diagnostic made = new Diagnostic();
-    made.setRange(range(compiled.span(ours.spot())));
+    made.setRange(location(ours.spot()).getRange());
     made.setSeverity(severity(ours.code()));
     made.setCode(ours.code().word());
     made.setSource("tabor");
     made.setMessage(words(ours));
+    Pages.of(ours.code())
+        .ifPresent(page -> made.setCodeDescription(new DiagnosticCodeDescription(page)));
     if (ours.code() == Code.UNUSED_NAME || ours.code() == Code.ALREADY_THERE) {
       made.setTags(List.of(DiagnosticTag.Unnecessary));
     }
@@ -63,18 +81,20 @@ final class ToLsp {
     };
   }
 
-  /** A span of the document. */
-  Range range(Span span) {
-    return session.encoding().range(document.lines(), span);
-  }
-
   /** A spot, in this file or in one it uses. */
   Location location(Spot spot) {
     Path file = compiled.fileOf(spot);
-    Span span = compiled.span(spot);
-    if (file == null || file.equals(document.path())) {
-      return new Location(document.uri(), range(span));
-    }
+    return location(file == null ? compiled.file() : file, compiled.span(spot));
+  }
+
+  /** A place in any file. */
+  Location location(Names.Place place) {
+    texts.computeIfAbsent(
+        place.compiled().file(), path -> TextLines.of(place.compiled().text()));
+    return location(place.compiled().file(), place.span());
+  }
+
+  private Location location(Path file, Span span) {
     return new Location(uri(file), session.encoding().range(lines(file), span));
   }
 
@@ -84,7 +104,7 @@ final class ToLsp {
   }
 
   private TextLines lines(Path file) {
-    return others.computeIfAbsent(
+    return texts.computeIfAbsent(
         file,
         path ->
             session
@@ -92,5 +112,57 @@ final class ToLsp {
                 .at(path)
                 .map(Document::lines)
                 .orElseGet(() -> TextLines.of(session.workspace().read(path).orElse(""))));
+  }
+
+  /** A change of one file. */
+  record Change(Path file, TextEdit edit) {}
+
+  /** A place with a new text. */
+  Change replacement(Names.Place place, String text) {
+    return new Change(
+        place.compiled().file(), new TextEdit(location(place).getRange(), text));
+  }
+
+  /** A spot with a new text. */
+  Change replacement(Spot spot, String text) {
+    Path file = compiled.fileOf(spot);
+    return new Change(
+        file == null ? compiled.file() : file, new TextEdit(location(spot).getRange(), text));
+  }
+
+  /** A span of this file with a new text. */
+  Change replacement(Span span, String text) {
+    return new Change(
+        compiled.file(), new TextEdit(location(compiled.file(), span).getRange(), text));
+  }
+
+  /** Changes as one edit: with versions where the client can take them. */
+  WorkspaceEdit edit(List<Change> changes) {
+    Map<Path, List<TextEdit>> byFile = new LinkedHashMap<>();
+    for (Change change : changes) {
+      byFile.computeIfAbsent(change.file(), file -> new ArrayList<>()).add(change.edit());
+    }
+    if (!session.capabilities().has("workspace", "workspaceEdit", "documentChanges")) {
+      Map<String, List<TextEdit>> plain = new LinkedHashMap<>();
+      byFile.forEach((file, edits) -> plain.put(uri(file), edits));
+      return new WorkspaceEdit(plain);
+    }
+    WorkspaceEdit made = new WorkspaceEdit();
+    List<Either<TextDocumentEdit, org.eclipse.lsp4j.ResourceOperation>> all = new ArrayList<>();
+    byFile.forEach(
+        (file, edits) -> {
+          Integer version = session.documents().at(file).map(Document::version).orElse(null);
+          TextDocumentEdit one = new TextDocumentEdit();
+          one.setTextDocument(new VersionedTextDocumentIdentifier(uri(file), version));
+          one.setEdits(
+              edits.stream()
+                  .map(
+                      edit ->
+                          Either.<TextEdit, org.eclipse.lsp4j.SnippetTextEdit>forLeft(edit))
+                  .toList());
+          all.add(Either.forLeft(one));
+        });
+    made.setDocumentChanges(all);
+    return made;
   }
 }

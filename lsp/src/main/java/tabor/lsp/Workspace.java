@@ -72,6 +72,11 @@ final class Workspace {
     }
   }
 
+  /** The open file at this path. */
+  Optional<Document> open(Path path) {
+    return documents.at(path);
+  }
+
   /** True for a file in a workspace folder or in the tree of an open file, links followed. */
   private boolean isInside(Path path) {
     List<Path> roots = new ArrayList<>(folders);

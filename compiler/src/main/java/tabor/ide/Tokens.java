@@ -1,0 +1,147 @@
+package tabor.ide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import tabor.compile.Compiled;
+import tabor.ide.Leaf.Role;
+import tabor.source.Passage;
+import tabor.source.Span;
+import tabor.syntax.Line;
+import tabor.syntax.SectionSyntax;
+
+/** The meaning of each word of a file, for colouring. */
+public final class Tokens {
+  /** Kinds of token, in the order that a client is told of. */
+  public enum Kind {
+    KEYWORD("keyword"),
+    SECTION("class"),
+    PATTERN("function"),
+    KIT("type"),
+    SURFACE("variable"),
+    LIMB("parameter"),
+    VALUE("enumMember"),
+    NUMBER("number"),
+    COUNT("event"),
+    TEXT("string"),
+    STROKE("property"),
+    SIGN("operator"),
+    COMMENT("comment");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** The protocol's standard word that comes nearest. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * A token on one line.
+   *
+   * @param span where in the passage that was asked for, or in the file
+   * @param kind what it is
+   * @param given true where a name is given
+   * @param accent true for an accented stroke
+   */
+  public record Token(Span span, Kind kind, boolean given, boolean accent) {}
+
+  /** Tokens of passages seen before: an edit leaves all others as they are. */
+  private final Map<Passage, List<Token>> known = new java.util.WeakHashMap<>();
+
+  /** Remembers nothing yet. One serves one thread at a time. */
+  public Tokens() {}
+
+  /** The tokens of a file that lie in a range of it, in order. */
+  public List<Token> in(Compiled compiled, Span range) {
+    List<Token> found = new ArrayList<>();
+    for (SectionSyntax section : compiled.syntax()) {
+      int start = Cursor.startOf(compiled, section);
+      int end = start + section.passage().text().length();
+      if (end < range.start() || start > range.end()) {
+        continue;
+      }
+      for (Token token : known.computeIfAbsent(section.passage(), passage -> of(section))) {
+        Span span = token.span().shift(start);
+        if (span.end() >= range.start() && span.start() <= range.end()) {
+          found.add(new Token(span, token.kind(), token.given(), token.accent()));
+        }
+      }
+    }
+    return found;
+  }
+
+  private static List<Token> of(SectionSyntax section) {
+    String text = section.passage().text();
+    List<Token> found = new ArrayList<>();
+    int at = 0;
+    if (section.heading() != null) {
+      at = line(section.heading(), text, at, found);
+    }
+    for (Line line : section.lines()) {
+      at = line(line, text, at, found);
+    }
+    gap(text, at, text.length(), found);
+    return found;
+  }
+
+  private static int line(Line line, String text, int from, List<Token> found) {
+    gap(text, from, line.start(), found);
+    int end = line.start();
+    for (Leaf leaf : Leaves.of(line)) {
+      add(leaf, line.start(), text, found);
+      end = Math.max(end, line.start() + leaf.span().end());
+    }
+    return end;
+  }
+
+  /** Comments, and lines that were refused. */
+  private static void gap(String text, int from, int to, List<Token> found) {
+    if (from < to) {
+      for (Leaf leaf : Gaps.of(text, from, to)) {
+        add(leaf, from, text, found);
+      }
+    }
+  }
+
+  private static void add(Leaf leaf, int start, String text, List<Token> found) {
+    Kind kind = kind(leaf.role());
+    boolean accent = leaf.hit() != null && leaf.hit().accent();
+    // A token does not run over a line end: the protocol has none that do.
+    int from = start + leaf.span().start();
+    int end = start + leaf.span().end();
+    while (from < end) {
+      int to = from;
+      while (to < end && !Situation.isLineEnd(text.charAt(to))) {
+        to++;
+      }
+      if (to > from) {
+        found.add(new Token(new Span(from, to), kind, leaf.isName(), accent));
+      }
+      from = to + 1;
+    }
+  }
+
+  private static Kind kind(Role role) {
+    return switch (role) {
+      case KEYWORD -> Kind.KEYWORD;
+      case SECTION, SECTION_NAME -> Kind.SECTION;
+      case PATTERN, PATTERN_NAME -> Kind.PATTERN;
+      case KIT, KIT_NAME -> Kind.KIT;
+      case SURFACE, SURFACE_NAME -> Kind.SURFACE;
+      case LIMB -> Kind.LIMB;
+      case VALUE, LEVEL -> Kind.VALUE;
+      case NUMBER -> Kind.NUMBER;
+      case COUNT -> Kind.COUNT;
+      case TEXT, FILE -> Kind.TEXT;
+      case HIT, LETTER_NAME -> Kind.STROKE;
+      case REST, HOLD, SIGN -> Kind.SIGN;
+      case COMMENT -> Kind.COMMENT;
+    };
+  }
+
+}
