@@ -116,8 +116,7 @@ public final class Catalog {
   }
 
   /** Where a name is given; a file's own names come before used ones. */
-  public static Optional<Entry> find(
-      Compiled compiled, Library library, Kind kind, String name) {
+  public static Optional<Entry> find(Compiled compiled, Library library, Kind kind, String name) {
     return visible(compiled, library).stream()
         .filter(entry -> entry.kind() == kind && entry.name().equals(name))
         .findFirst();

@@ -143,8 +143,7 @@ public final class Completion {
     }
     List<String> target = target(phrase);
     BarCounts.struck(
-            situation.above().get(),
-            stroke -> Targets.matches(stroke, target) && isInBars(stroke))
+            situation.above().get(), stroke -> Targets.matches(stroke, target) && isInBars(stroke))
         .forEach((count, strokes) -> add(count, Proposal.Kind.COUNT, who(strokes)));
   }
 
@@ -197,8 +196,7 @@ public final class Completion {
               && kind == Kind.SECTION
               && compiled.span(entry.spot()).start() > situation.lineStart();
       boolean chart = Situation.room(entry.section()) == Phrase.Room.CHART;
-      boolean inChart =
-          Situation.room(situation.cursor().section()) == Phrase.Room.CHART;
+      boolean inChart = Situation.room(situation.cursor().section()) == Phrase.Room.CHART;
       if (entry.kind() == kind && !chart && (!below || inChart)) {
         add(entry.name(), as, entry.title() == null ? "" : entry.title());
       }
@@ -282,8 +280,7 @@ public final class Completion {
         Span inQuotes = new Span(typed.span().start() + 1, typed.span().end());
         found.putIfAbsent(
             name,
-            new Proposal(
-                name, Proposal.Kind.FILE, "", inQuotes.shift(situation.lineStart())));
+            new Proposal(name, Proposal.Kind.FILE, "", inQuotes.shift(situation.lineStart())));
       }
     }
   }

@@ -12,9 +12,9 @@ import java.util.Set;
 
 /**
  * How a statement is written, as one line that a person can read and that can be followed word by
- * word: {@code drop TARGET [at PLACES] [in BARS] [where HOW]}. Capitals stand for something, a
- * bar between words is a choice, brackets may be left out; neighbouring brackets come in any order
- * and {@code …} means that what is before it may come again.
+ * word: {@code drop TARGET [at PLACES] [in BARS] [where HOW]}. Capitals stand for something, a bar
+ * between words is a choice, brackets may be left out; neighbouring brackets come in any order and
+ * {@code …} means that what is before it may come again.
  *
  * <p>Not the grammar: this says what may come next, and lets wrong lines pass. It is how completion
  * and signature help know the place while the line is not yet finished.
@@ -43,7 +43,8 @@ final class Form {
           "PLACE", "COUNT [to COUNT] | every SYLLABLE",
           "BARS", "bar N | bars N [to N] | bars N N… | last bar | every N bar",
           "HOW", "accented | plain | ghosted",
-          "NOTE", "quarter | eighth | half | sixteenth | dotted-quarter | dotted-eighth | dotted-half");
+          "NOTE",
+              "quarter | eighth | half | sixteenth | dotted-quarter | dotted-eighth | dotted-half");
 
   private final String shown;
   private final List<Map<Integer, Label>> steps = new ArrayList<>();

@@ -51,7 +51,8 @@ public final class Hover {
     for (Diagnostic diagnostic : compiled.diagnostics()) {
       Span span = compiled.span(diagnostic.spot());
       if (span.touches(offset)) {
-        parts.add("**" + diagnostic.code().word() + "**: " + Explanation.of(diagnostic.code()).summary());
+        parts.add(
+            "**" + diagnostic.code().word() + "**: " + Explanation.of(diagnostic.code()).summary());
         about = leaf == null ? span : about;
       }
     }
@@ -130,10 +131,7 @@ public final class Hover {
       return said;
     }
     String grid =
-        groove.name()
-            + ", bar "
-            + groove.firstBar()
-            + code(Grid.bar(groove, groove.firstBar()));
+        groove.name() + ", bar " + groove.firstBar() + code(Grid.bar(groove, groove.firstBar()));
     return said == null ? grid : said + "\n\n" + grid;
   }
 
@@ -168,8 +166,7 @@ public final class Hover {
             : half > 8
                 ? (half == 9 ? "above the fifth line" : "over the staff")
                 : (half % 2 == 0 ? "line " : "space ") + (half / 2 + 1);
-    String head =
-        surface.head() == Surface.Head.NORMAL ? "" : ", head " + surface.head().word();
+    String head = surface.head() == Surface.Head.NORMAL ? "" : ", head " + surface.head().word();
     return where + " (" + surface.place() + ")" + head;
   }
 

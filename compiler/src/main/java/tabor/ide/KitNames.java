@@ -54,8 +54,7 @@ final class KitNames {
     }
     Set<String> kits = heirs(given.kit, library);
     List<Place> found = new ArrayList<>();
-    for (Compiled file :
-        Names.filesWith(given.kit.compiled(), cursor.compiled(), library)) {
+    for (Compiled file : Names.filesWith(given.kit.compiled(), cursor.compiled(), library)) {
       for (SectionSyntax section : file.syntax()) {
         if (isUnder(file, section, kits)) {
           collect(file, section, given, found);
@@ -72,7 +71,8 @@ final class KitNames {
       for (Leaf leaf : Leaves.of(line)) {
         boolean same = leaf.text().equals(given.text);
         boolean letter =
-            given.letter && (leaf.role() == Role.LETTER_NAME || (leaf.role() == Role.HIT && lettered));
+            given.letter
+                && (leaf.role() == Role.LETTER_NAME || (leaf.role() == Role.HIT && lettered));
         boolean surface =
             !given.letter && (leaf.role() == Role.SURFACE || leaf.role() == Role.SURFACE_NAME);
         if (same && (letter || surface)) {
@@ -90,8 +90,7 @@ final class KitNames {
       return Optional.empty();
     }
     boolean letter =
-        leaf.role() == Role.LETTER_NAME
-            || (leaf.role() == Role.HIT && isLettered(cursor.line()));
+        leaf.role() == Role.LETTER_NAME || (leaf.role() == Role.HIT && isLettered(cursor.line()));
     boolean surface = leaf.role() == Role.SURFACE || leaf.role() == Role.SURFACE_NAME;
     if (!letter && !surface) {
       return Optional.empty();
@@ -123,8 +122,7 @@ final class KitNames {
   }
 
   /** The kit of the writer's that a section is played on, or that it is. */
-  private static Optional<Entry> kitOf(
-      Compiled file, SectionSyntax section, Library library) {
+  private static Optional<Entry> kitOf(Compiled file, SectionSyntax section, Library library) {
     if (section.heading() != null && section.heading().statement() instanceof Heading.Kit) {
       return Catalog.entry(file, section);
     }
@@ -162,8 +160,7 @@ final class KitNames {
   }
 
   private static boolean isUnder(Compiled file, SectionSyntax section, Set<String> kits) {
-    if (section.heading() != null
-        && section.heading().statement() instanceof Heading.Kit heading) {
+    if (section.heading() != null && section.heading().statement() instanceof Heading.Kit heading) {
       return kits.contains(heading.name().text());
     }
     return Cursor.grooveOf(file, section.passage())
@@ -206,8 +203,7 @@ final class KitNames {
           "A surface is a lower-case name, or two with a dot between them: " + to + " is neither");
     }
     var kit = Situation.at(cursor.compiled(), cursor.offset(), library).kit();
-    boolean taken =
-        given.letter ? kit.letter(to.charAt(0)) != null : kit.surface(to) != null;
+    boolean taken = given.letter ? kit.letter(to.charAt(0)) != null : kit.surface(to) != null;
     if (taken && !to.equals(given.text)) {
       throw new BadName("The kit has " + to + " already");
     }

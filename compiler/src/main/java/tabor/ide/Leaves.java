@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.ide.Leaf.Role;
-import tabor.source.Span;
 import tabor.syntax.At;
 import tabor.syntax.Beat;
 import tabor.syntax.ChartStatement;
@@ -29,7 +28,15 @@ import tabor.syntax.Word;
 public final class Leaves {
   private static final Set<String> LIMBS =
       Set.of(
-          "right", "left", "right foot", "left foot", "hands", "feet", "line", "all", "right hand",
+          "right",
+          "left",
+          "right foot",
+          "left foot",
+          "hands",
+          "feet",
+          "line",
+          "all",
+          "right hand",
           "left hand");
 
   private final List<Leaf> found = new ArrayList<>();

@@ -114,8 +114,7 @@ public final class Names {
     for (SectionSyntax section : file.syntax()) {
       for (Line line : lines(section)) {
         for (Leaf leaf : Leaves.of(line)) {
-          if (leaf.text().equals(name)
-              && Kind.of(leaf.role()).filter(k -> k == kind).isPresent()) {
+          if (leaf.text().equals(name) && Kind.of(leaf.role()).filter(k -> k == kind).isPresent()) {
             found.add(new Place(file, file.span(line.spot(leaf.span())), leaf.isName()));
           }
         }
@@ -136,7 +135,8 @@ public final class Names {
   /** What a rename would change; empty where nothing can be renamed. */
   public static Optional<Span> renamable(Compiled compiled, int offset, Library library) {
     Cursor cursor = Cursor.at(compiled, offset);
-    if (cursor.leaf() == null || references(compiled, offset, library).stream().noneMatch(Place::given)) {
+    if (cursor.leaf() == null
+        || references(compiled, offset, library).stream().noneMatch(Place::given)) {
       return Optional.empty();
     }
     Leaf leaf = cursor.leaf();
@@ -149,8 +149,7 @@ public final class Names {
    *
    * @throws BadName if the name is not one, or is taken; the message says why
    */
-  public static List<Place> rename(
-      Compiled compiled, int offset, String to, Library library) {
+  public static List<Place> rename(Compiled compiled, int offset, String to, Library library) {
     Cursor cursor = Cursor.at(compiled, offset);
     List<Place> places = references(compiled, offset, library);
     if (cursor.leaf() == null || places.stream().noneMatch(Place::given)) {
@@ -164,7 +163,8 @@ public final class Names {
     }
     if (!NAME.matcher(to).matches()) {
       throw new BadName(
-          "A name is a lower-case letter, then letters and digits with single hyphens between them: "
+          "A name is a lower-case letter, then letters and digits with single hyphens between them:"
+              + " "
               + to
               + " is not one");
     }
@@ -172,7 +172,9 @@ public final class Names {
         switch (kind.get()) {
           case SECTION -> false;
           case PATTERN ->
-              Rudiments.named(to).isPresent() || Timelines.named(to).isPresent() || to.equals("euclid");
+              Rudiments.named(to).isPresent()
+                  || Timelines.named(to).isPresent()
+                  || to.equals("euclid");
           case KIT -> Kits.NAMES.contains(to);
         };
     boolean taken =
@@ -181,7 +183,12 @@ public final class Names {
             .distinct()
             .anyMatch(file -> Catalog.find(file, library, kind.get(), to).isPresent());
     if (builtIn || (taken && !to.equals(leaf.text()))) {
-      throw new BadName("There is a " + kind.get().name().toLowerCase(java.util.Locale.ROOT) + " named " + to + " already");
+      throw new BadName(
+          "There is a "
+              + kind.get().name().toLowerCase(java.util.Locale.ROOT)
+              + " named "
+              + to
+              + " already");
     }
     return places;
   }

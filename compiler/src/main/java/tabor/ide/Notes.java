@@ -173,12 +173,7 @@ public final class Notes {
 
   /** What {@code every &} hit: strokes added by the line, or strokes above it that it meant. */
   private static void every(
-      Compiled compiled,
-      Line line,
-      Edit edit,
-      Library library,
-      Groove groove,
-      List<Hint> found) {
+      Compiled compiled, Line line, Edit edit, Library library, Groove groove, List<Hint> found) {
     At at = edit.match(new Places());
     if (at.places() == null) {
       return;

@@ -63,8 +63,7 @@ public final class Outline {
             ? heading.name().text()
             : title != null && !title.isBlank() ? title : "(no name)";
     Span nameSpan =
-        compiled.span(
-            heading.name() == null ? line.spot() : line.spot(heading.name().span()));
+        compiled.span(heading.name() == null ? line.spot() : line.spot(heading.name().span()));
     List<Symbol> parts = new ArrayList<>();
     for (Line inside : section.lines()) {
       if (inside.statement() instanceof PartStatement.Lane lane) {

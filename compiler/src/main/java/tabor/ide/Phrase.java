@@ -148,11 +148,7 @@ record Phrase(String keyword, Form form, String meaning, Set<Room> rooms) {
               "fill",
               "fill SECTION in BARS [from COUNT]",
               "From that count on, those bars are the fill's."),
-          p(
-              MUSIC,
-              "dynamic",
-              "dynamic LOUDNESS [at COUNT] [in bar N]",
-              "Loudness from there on."),
+          p(MUSIC, "dynamic", "dynamic LOUDNESS [at COUNT] [in bar N]", "Loudness from there on."),
           p(
               MUSIC,
               "crescendo",

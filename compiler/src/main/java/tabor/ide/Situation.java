@@ -42,15 +42,13 @@ record Situation(Cursor cursor, Library library, int lineStart, Optional<Groove>
       return cursor.groove();
     }
     Compiled shorter =
-        library.trial(
-            cursor.compiled().file(), text.substring(0, lineStart) + text.substring(end));
+        library.trial(cursor.compiled().file(), text.substring(0, lineStart) + text.substring(end));
     return Cursor.at(shorter, Math.min(cursor.start(), shorter.text().length())).groove();
   }
 
   /** What kind of passage this is. */
   static Room room(SectionSyntax section) {
-    if (section.heading() == null
-        || !(section.heading().statement() instanceof Heading heading)) {
+    if (section.heading() == null || !(section.heading().statement() instanceof Heading heading)) {
       return Room.HEADER;
     }
     if (heading instanceof Heading.Faulty faulty) {

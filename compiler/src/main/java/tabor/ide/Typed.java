@@ -29,8 +29,7 @@ record Typed(List<String> words, String partial, Span span, boolean inText, bool
       } else if (c == '"') {
         int close = line.indexOf('"', at + 1);
         if (close < 0) {
-          return new Typed(
-              words, line.substring(at), new Span(at, line.length()), true, false);
+          return new Typed(words, line.substring(at), new Span(at, line.length()), true, false);
         }
         at = close + 1;
       } else if (c == ',' || c == ':' || c == '=') {

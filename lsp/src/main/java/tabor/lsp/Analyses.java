@@ -90,7 +90,10 @@ final class Analyses implements Library {
         .read(path)
         .map(
             text -> {
-              TextLines lines = known != null && known.lines.text().equals(text) ? known.lines : TextLines.of(text);
+              TextLines lines =
+                  known != null && known.lines.text().equals(text)
+                      ? known.lines
+                      : TextLines.of(text);
               return of(new Document(Uris.of(path), path, true, 0, lines));
             });
   }

@@ -114,8 +114,7 @@ final class Colours {
     for (Tokens.Token token : found) {
       int start = token.span().start();
       int newLine = lines.lineOf(start);
-      int newColumn =
-          session.encoding().units(lines.text(), lines.lineStart(newLine), start);
+      int newColumn = session.encoding().units(lines.text(), lines.lineStart(newLine), start);
       data[at++] = newLine - line;
       data[at++] = newLine == line ? newColumn - column : newColumn;
       data[at++] = session.encoding().units(lines.text(), start, token.span().end());

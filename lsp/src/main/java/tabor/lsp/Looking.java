@@ -131,9 +131,11 @@ final class Looking {
     ToLsp to = new ToLsp(session, compiled, document);
     Optional<Location> file =
         tabor.ide.Links.at(compiled, offset)
-            .map(path -> new Location(to.uri(path), new Range(new Position(0, 0), new Position(0, 0))));
-    return file.or(
-            () -> Names.definition(compiled, offset, session.analyses()).map(to::location))
+            .map(
+                path ->
+                    new Location(to.uri(path), new Range(new Position(0, 0), new Position(0, 0))));
+    return file
+        .or(() -> Names.definition(compiled, offset, session.analyses()).map(to::location))
         .stream()
         .toList();
   }
@@ -270,7 +272,8 @@ final class Looking {
       Range range = range(document, lens.heading());
       List<Object> arguments = List.of(document.uri(), lens.section());
       found.add(new CodeLens(range, new Command("play", "tabor.play", arguments), null));
-      found.add(new CodeLens(range, new Command("build", "tabor.build", List.of(document.uri())), null));
+      found.add(
+          new CodeLens(range, new Command("build", "tabor.build", List.of(document.uri())), null));
       if (lens.strokes() >= 0) {
         String changed =
             lens.strokes() == 1 ? "1 stroke changed" : lens.strokes() + " strokes changed";

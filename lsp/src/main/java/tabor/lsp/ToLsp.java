@@ -12,7 +12,6 @@ import org.eclipse.lsp4j.DiagnosticRelatedInformation;
 import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.DiagnosticTag;
 import org.eclipse.lsp4j.Location;
-import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextDocumentEdit;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
@@ -89,8 +88,7 @@ final class ToLsp {
 
   /** A place in any file. */
   Location location(Names.Place place) {
-    texts.computeIfAbsent(
-        place.compiled().file(), path -> TextLines.of(place.compiled().text()));
+    texts.computeIfAbsent(place.compiled().file(), path -> TextLines.of(place.compiled().text()));
     return location(place.compiled().file(), place.span());
   }
 
@@ -119,8 +117,7 @@ final class ToLsp {
 
   /** A place with a new text. */
   Change replacement(Names.Place place, String text) {
-    return new Change(
-        place.compiled().file(), new TextEdit(location(place).getRange(), text));
+    return new Change(place.compiled().file(), new TextEdit(location(place).getRange(), text));
   }
 
   /** A spot with a new text. */
@@ -156,9 +153,7 @@ final class ToLsp {
           one.setTextDocument(new VersionedTextDocumentIdentifier(uri(file), version));
           one.setEdits(
               edits.stream()
-                  .map(
-                      edit ->
-                          Either.<TextEdit, org.eclipse.lsp4j.SnippetTextEdit>forLeft(edit))
+                  .map(edit -> Either.<TextEdit, org.eclipse.lsp4j.SnippetTextEdit>forLeft(edit))
                   .toList());
           all.add(Either.forLeft(one));
         });

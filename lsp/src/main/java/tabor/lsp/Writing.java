@@ -52,10 +52,7 @@ final class Writing {
         p -> p.getTextDocument().getUri(),
         this::prepareRename);
     routes.about(
-        "textDocument/rename",
-        RenameParams.class,
-        p -> p.getTextDocument().getUri(),
-        this::rename);
+        "textDocument/rename", RenameParams.class, p -> p.getTextDocument().getUri(), this::rename);
   }
 
   private Compiled compiled(Document document) {
@@ -70,8 +67,7 @@ final class Writing {
       Document document, CompletionParams params, Worker.Wanted wanted) {
     int offset = offset(document, params.getPosition());
     List<CompletionItem> items = new ArrayList<>();
-    for (Proposal proposal :
-        Completion.at(compiled(document), offset, session.analyses())) {
+    for (Proposal proposal : Completion.at(compiled(document), offset, session.analyses())) {
       CompletionItem item = new CompletionItem(proposal.label());
       item.setKind(kind(proposal.kind()));
       if (!proposal.detail().isEmpty()) {

@@ -140,7 +140,11 @@ class WordsTest {
   @Test
   void theOutlineNamesSectionsAndTheirParts() throws Exception {
     String text =
-        "title \"T\"\n\ngroove pads \"On the snare\"\n  hands : r r r r\n  kick : x . x .\n\nchart c\n";
+        "title \"T\"\n\n"
+            + "groove pads \"On the snare\"\n"
+            + "  hands : r r r r\n"
+            + "  kick : x . x .\n\n"
+            + "chart c\n";
     editor.openQuietly("a.tabor", text);
     List<DocumentSymbol> symbols =
         Editor.get(
