@@ -47,19 +47,21 @@ final class Canvas {
     return new Mark.Ink(outline);
   }
 
-  /** A sign centred on x whose foot is {@code gap} above all that is there. */
-  Mark onTop(Sign sign, double x, double gap) {
+  /** A sign centred on x whose foot is {@code gap} above all that is there, a stem included. */
+  Mark onTop(Sign sign, double x, double stem, double gap) {
     Box box = sign.box();
     double left = x - box.width() / 2;
-    double bottom = -above.reach(left, left + box.width()) - gap;
+    double right = Math.max(left + box.width(), stem);
+    double bottom = -above.reach(Math.min(left, stem), right) - gap;
     return sign(sign, left - box.left(), bottom - box.bottom());
   }
 
-  /** A sign centred on x whose head is {@code gap} below all that is there. */
-  Mark underneath(Sign sign, double x, double gap) {
+  /** A sign centred on x whose head is {@code gap} below all that is there, a stem included. */
+  Mark underneath(Sign sign, double x, double stem, double gap) {
     Box box = sign.box();
     double left = x - box.width() / 2;
-    double top = below.reach(left, left + box.width()) + gap;
+    double right = Math.max(left + box.width(), stem);
+    double top = below.reach(Math.min(left, stem), right) + gap;
     return sign(sign, left - box.left(), top - box.top());
   }
 

@@ -44,29 +44,30 @@ final class SignPainter {
 
   private void signs(ChordShape chord, double x) {
     // A sign stands over its heads, not over the stem.
-    double middle = x + chord.stemX() + (chord.up() ? -1 : 1) * (Rule.HEAD - Rule.STEM) / 2;
+    double stem = x + chord.stemX();
+    double middle = stem + (chord.up() ? -1 : 1) * (Rule.HEAD - Rule.STEM) / 2;
     for (Note note : chord.chord().notes()) {
       if (!note.tieIn()) {
         switch (note.hihat()) {
           case NONE -> {}
-          case OPEN -> add("open", "pictOpen", middle);
-          case HALF -> add("half-open", "pictHalfOpen2", middle);
-          case CLOSED -> add("closed", "brassMuteClosed", middle);
+          case OPEN -> add("open", "pictOpen", middle, stem);
+          case HALF -> add("half-open", "pictHalfOpen2", middle, stem);
+          case CLOSED -> add("closed", "brassMuteClosed", middle, stem);
         }
       }
     }
     if (chord.chord().notes().stream().anyMatch(Note::choke)) {
-      add("choke", "pictChokeCymbal", middle);
+      add("choke", "pictChokeCymbal", middle, stem);
     }
     if (chord.chord().notes().stream().anyMatch(n -> n.accent() && !n.tieIn())) {
-      add("accent", "articAccentAbove", middle);
+      add("accent", "articAccentAbove", middle, stem);
     }
   }
 
-  private void add(String name, String sign, double x) {
+  private void add(String name, String sign, double x, double stem) {
     Sign drawn = Sign.of(sign);
     Mark mark =
-        voice == Voice.HANDS ? canvas.onTop(drawn, x, GAP) : canvas.underneath(drawn, x, GAP);
+        voice == Voice.HANDS ? canvas.onTop(drawn, x, stem, GAP) : canvas.underneath(drawn, x, stem, GAP);
     canvas.marks.add(new Mark.Group(List.of("sign", name), java.util.Map.of(), List.of(mark)));
   }
 

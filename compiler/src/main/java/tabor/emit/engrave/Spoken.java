@@ -22,9 +22,8 @@ final class Spoken {
     Groove groove = score.groove();
     StringBuilder text = new StringBuilder();
     text.append(groove.bars() == 1 ? "1 bar" : groove.bars() + " bars");
-    text.append(" of ").append(groove.meter().signature());
-    text.append(", ").append(TempoPainter.number(groove.setting().tempo().perMinute()));
-    text.append(" beats a minute.");
+    text.append(" of ").append(groove.meter().words());
+    text.append(", ").append(groove.setting().tempo().words()).append('.');
     Map<Integer, List<Stroke>> byBar =
         groove.strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
     for (Bar bar : score.bars()) {

@@ -1,7 +1,5 @@
 package tabor.emit.engrave;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.Groove;
@@ -71,7 +69,7 @@ public final class TempoPainter {
     List<Mark> marks = new ArrayList<>();
     double right = note(tempo.beat(), x, base - 0.35, marks);
     String text =
-        "= " + number(tempo.perMinute()) + (feel.isStraight() ? "" : "    " + words(feel));
+        "= " + tempo.perMinute().decimal() + (feel.isStraight() ? "" : "    " + feel.words());
     double size = Rule.TEMPO_SIZE;
     marks.add(
         new Mark.Words(text, right + 0.5, base, size, Mark.Align.LEFT, font.width(text, size)));
@@ -106,28 +104,5 @@ public final class TempoPainter {
       right += 0.25 + dot.box().width() * NOTE_SCALE;
     }
     return right;
-  }
-
-  /** A number of beats a minute as it is printed: at most two digits after the point. */
-  public static String number(Time perMinute) {
-    return BigDecimal.valueOf(perMinute.num())
-        .divide(BigDecimal.valueOf(perMinute.den()), 2, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
-  }
-
-  /** {@code swing eighths 62%}, {@code swing eighths as triplets}. */
-  public static String words(Feel feel) {
-    if (feel.isStraight()) {
-      return "straight";
-    }
-    String unit =
-        switch (feel.unit()) {
-          case EIGHTHS -> "eighths";
-          case SIXTEENTHS -> "sixteenths";
-        };
-    return feel.share().equals(Time.of(2, 3))
-        ? "swing " + unit + " as triplets"
-        : "swing " + unit + " " + number(feel.share().times(100)) + "%";
   }
 }
