@@ -1,0 +1,268 @@
+package tabor.emit.pdf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import tabor.emit.engrave.Box;
+import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Moving;
+import tabor.emit.engrave.Outline;
+import tabor.emit.engrave.Sign;
+import tabor.emit.engrave.TextMetrics;
+import tabor.groove.Groove;
+import tabor.groove.Level;
+import tabor.groove.Ornament;
+import tabor.groove.Stroke;
+import tabor.kit.Surface;
+
+/**
+ * The key: every note head that the lesson uses, in its place on a staff, with its name, and the
+ * signs that go with heads. A key is always printed, since kits differ (Weinberg 1994).
+ */
+final class Key {
+  private final TextMetrics font;
+  private final double space;
+  private final double width;
+  private final double size;
+
+  /**
+   * A key.
+   *
+   * @param space a staff space in points
+   * @param width of a line in points
+   * @param size of its letters in points
+   */
+  Key(TextMetrics font, double space, double width, double size) {
+    this.font = font;
+    this.space = space;
+    this.width = width;
+    this.size = size;
+  }
+
+  private record Cell(String label, List<Mark> marks, double width) {}
+
+  /** The key of these sections; none if they hold no stroke. */
+  List<Block> of(List<Groove> grooves) {
+    Map<String, Surface> used = new LinkedHashMap<>();
+    Set<Ornament> ornaments = new LinkedHashSet<>();
+    boolean ghosts = false;
+    boolean accents = false;
+    for (Groove groove : grooves) {
+      for (Stroke stroke : groove.strokes()) {
+        used.put(stroke.surface().name(), stroke.surface());
+        ornaments.addAll(stroke.ornaments().list());
+        ghosts |= stroke.level() == Level.GHOST;
+        accents |= stroke.level() == Level.ACCENT;
+      }
+    }
+    List<Surface> surfaces = new ArrayList<>(used.values());
+    surfaces.sort(
+        (a, b) -> {
+          int byPlace = Integer.compare(a.place().halfSpaces(), b.place().halfSpaces());
+          return byPlace != 0 ? byPlace : a.name().compareTo(b.name());
+        });
+    List<Cell> cells = new ArrayList<>();
+    for (Surface surface : surfaces) {
+      cells.add(surface(surface));
+    }
+    List<Block> blocks = new ArrayList<>(rows(cells, true));
+    List<Cell> signs = signs(ornaments, ghosts, accents);
+    if (!signs.isEmpty()) {
+      blocks.addAll(rows(signs, false));
+    }
+    return blocks;
+  }
+
+  private Cell cell(String label, List<Mark> marks) {
+    String shown = font.showable(label);
+    double text = font.width(shown, size) / space;
+    return new Cell(shown, marks, Math.max(6.5, text + 2.2));
+  }
+
+  /** A head around x = 0 on the staff. */
+  private Cell surface(Surface surface) {
+    List<Mark> marks = new ArrayList<>();
+    Sign head = Sign.of(headName(surface.head()));
+    double y = 4 - surface.place().halfSpaces() / 2.0;
+    double half = head.box().width() / 2;
+    for (double ledger = -1; ledger >= y; ledger--) {
+      marks.add(ledger(half, ledger));
+    }
+    for (double ledger = 5; ledger <= y; ledger++) {
+      marks.add(ledger(half, ledger));
+    }
+    marks.add(new Mark.Ink(head.at(-half, y, 1)));
+    String sign =
+        switch (surface.name()) {
+          case "hihat.open", "hihat.splash" -> "pictOpen";
+          case "hihat.half" -> "pictHalfOpen2";
+          default -> "";
+        };
+    if (!sign.isEmpty()) {
+      Sign over = Sign.of(sign);
+      double foot = surface.isFoot() ? y + 1.8 : Math.min(y, 0) - 0.9;
+      marks.add(new Mark.Ink(over.at(-over.box().width() / 2, foot, 1)));
+    }
+    return cell(surface.words(), marks);
+  }
+
+  private static Mark ledger(double half, double y) {
+    return new Mark.Ink(Outline.stroke(-half - 0.35, y, half + 0.35, y, 0.16));
+  }
+
+  private static String headName(Surface.Head head) {
+    return switch (head) {
+      case NORMAL -> "noteheadBlack";
+      case X -> "noteheadXBlack";
+      case DIAMOND -> "noteheadDiamondBlack";
+      case TRIANGLE -> "noteheadTriangleUpBlack";
+      case CIRCLE_X -> "noteheadCircleX";
+    };
+  }
+
+  private List<Cell> signs(Set<Ornament> ornaments, boolean ghosts, boolean accents) {
+    List<Cell> cells = new ArrayList<>();
+    if (accents) {
+      cells.add(cell("accent", List.of(middle("articAccentAbove", 0, 1))));
+    }
+    if (ghosts) {
+      Sign paren = Sign.of("noteheadParenthesisLeft");
+      double half = Sign.of("noteheadBlack").box().width() / 2;
+      cells.add(
+          cell(
+              "ghost stroke",
+              List.of(
+                  middle("noteheadBlack", 0, 1),
+                  new Mark.Ink(paren.at(-half - 0.1 - paren.box().width(), 0, 1)),
+                  new Mark.Ink(Sign.of("noteheadParenthesisRight").at(half + 0.1, 0, 1)))));
+    }
+    for (Ornament ornament : Ornament.values()) {
+      if (ornaments.contains(ornament)) {
+        cells.add(cell(words(ornament), sign(ornament)));
+      }
+    }
+    return cells;
+  }
+
+  private static String words(Ornament ornament) {
+    return switch (ornament) {
+      case FLAM -> "flam";
+      case DRAG -> "drag";
+      case RUFF -> "ruff";
+      case DIDDLE -> "diddle: two strokes";
+      case OPEN_ROLL -> "open roll: four strokes";
+      case BUZZ -> "press roll";
+      case CHOKE -> "choke: catch the cymbal";
+      case RIMSHOT -> "rimshot";
+    };
+  }
+
+  private static List<Mark> sign(Ornament ornament) {
+    return switch (ornament) {
+      case FLAM, DRAG, RUFF -> small(ornament.smallStrokes());
+      case DIDDLE -> stemmed("tremolo1");
+      case OPEN_ROLL -> stemmed("tremolo2");
+      case BUZZ -> stemmed("buzzRoll");
+      case CHOKE -> List.of(middle("pictChokeCymbal", 0.4, 1));
+      case RIMSHOT ->
+          List.of(
+              middle("noteheadBlack", 0, 1),
+              new Mark.Ink(
+                  Sign.of("rimShotSlash").at(-Sign.of("noteheadBlack").box().width() / 2, 0, 1)));
+    };
+  }
+
+  private static List<Mark> stemmed(String sign) {
+    double half = Sign.of("noteheadBlack").box().width() / 2;
+    return List.of(
+        middle("noteheadBlack", 0.6, 1),
+        new Mark.Ink(Outline.of(new Box(half - 0.13, -2, half, 0.5))),
+        new Mark.Ink(Sign.of(sign).at(half - 0.065, -0.95, 1)));
+  }
+
+  private static List<Mark> small(int count) {
+    Sign head = Sign.of("noteheadBlack");
+    double half = head.box().width() / 2;
+    List<Mark> marks = new ArrayList<>();
+    marks.add(new Mark.Ink(head.at(0.3, 0.4, 1)));
+    double width = head.box().width() * 0.64;
+    double end = -1.9;
+    double first = 0;
+    for (int i = 0; i < count; i++) {
+      double x = 0.3 - 0.45 - width - (count - 1 - i) * 0.95;
+      double stem = x + width;
+      first = i == 0 ? stem : first;
+      marks.add(new Mark.Ink(head.at(x, 0.4, 0.64)));
+      marks.add(new Mark.Ink(Outline.of(new Box(stem - 0.1, end, stem, 0.3))));
+      if (i == count - 1 && count > 1) {
+        marks.add(new Mark.Ink(Outline.band(first - 0.1, end + 0.15, stem, end + 0.15, 0.3)));
+        marks.add(new Mark.Ink(Outline.band(first - 0.1, end + 0.6, stem, end + 0.6, 0.3)));
+      }
+    }
+    if (count == 1) {
+      marks.add(new Mark.Ink(Sign.of("flag8thUp").at(first - 0.1, end, 0.5)));
+    }
+    marks.add(new Mark.Ink(Sign.of("graceNoteSlashStemUp").at(first, end, 0.64)));
+    return Moving.by(marks, half - 0.5, 0, 1);
+  }
+
+  private static Mark middle(String name, double y, double scale) {
+    Sign sign = Sign.of(name);
+    return new Mark.Ink(sign.at(-sign.box().width() / 2 - sign.box().left(), y, scale));
+  }
+
+  /** Cells side by side in as many rows as they need, on a staff or on none. */
+  private List<Block> rows(List<Cell> cells, boolean staff) {
+    List<Block> blocks = new ArrayList<>();
+    double room = width / space - (staff ? 3 : 0);
+    int start = 0;
+    while (start < cells.size()) {
+      double used = 0;
+      int end = start;
+      while (end < cells.size() && (end == start || used + cells.get(end).width() <= room)) {
+        used += cells.get(end).width();
+        end++;
+      }
+      blocks.add(row(cells.subList(start, end), used, staff));
+      start = end;
+    }
+    return blocks;
+  }
+
+  private Block row(List<Cell> cells, double used, boolean staff) {
+    List<Mark> marks = new ArrayList<>();
+    double top = staff ? 3.2 : 2.4;
+    double start = staff ? 3 : 0;
+    if (staff) {
+      List<Mark> lines = new ArrayList<>();
+      for (int i = 0; i < 5; i++) {
+        lines.add(new Mark.Ink(Outline.of(new Box(0, i - 0.06, start + used, i + 0.06))));
+      }
+      marks.add(Mark.Group.of("staff", lines));
+      marks.add(new Mark.Ink(Sign.of("unpitchedPercussionClef1").at(0.7, 2, 1)));
+    }
+    double x = start;
+    double base = staff ? 6.9 : 1.3;
+    List<Mark> labels = new ArrayList<>();
+    for (Cell cell : cells) {
+      double middle = x + cell.width() / 2;
+      marks.addAll(Moving.by(cell.marks(), middle, 0, 1));
+      double text = size / space;
+      labels.add(
+          new Mark.Words(
+              cell.label(),
+              middle,
+              base + text,
+              text,
+              Mark.Align.MIDDLE,
+              font.width(cell.label(), text)));
+      x += cell.width();
+    }
+    marks.add(Mark.Group.of("key", labels));
+    double height = (top + base) * space + size * 1.3;
+    return new Block(Moving.by(marks, 0, top * space, space), height, size * 0.5, false);
+  }
+}
