@@ -67,7 +67,9 @@ final class SignPainter {
   private void add(String name, String sign, double x, double stem) {
     Sign drawn = Sign.of(sign);
     Mark mark =
-        voice == Voice.HANDS ? canvas.onTop(drawn, x, stem, GAP) : canvas.underneath(drawn, x, stem, GAP);
+        voice == Voice.HANDS
+            ? canvas.onTop(drawn, x, stem, GAP)
+            : canvas.underneath(drawn, x, stem, GAP);
     canvas.marks.add(new Mark.Group(List.of("sign", name), java.util.Map.of(), List.of(mark)));
   }
 

@@ -14,9 +14,9 @@ public record HandoutLook(Paper paper, boolean large, boolean clean, String caut
    * 1998; Workplace Solutions, 2015) and general practice; the words are ours.
    */
   public static final String CAUTION =
-      "Drums are loud, and practice repeats itself. Play softly where you can, protect your ears, "
-          + "take breaks. Stop if something hurts, tingles or rings. Local rules and the advice of a "
-          + "doctor, audiologist or other licensed professional come first.";
+      "Drums are loud, and practice repeats itself. Play softly where you can, protect your ears,"
+          + " take breaks. Stop if something hurts, tingles or rings. Local rules and the advice of"
+          + " a doctor, audiologist or other licensed professional come first.";
 
   /** A4, ordinary size, everything shown. */
   public static final HandoutLook PLAIN = new HandoutLook(Paper.A4, false, false, CAUTION);

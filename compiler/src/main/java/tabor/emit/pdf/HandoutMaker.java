@@ -81,8 +81,7 @@ public final class HandoutMaker {
       sheets.add(new Handout.Sheet(marks));
     }
     String by = lesson.by() == null ? "" : font.showable(lesson.by());
-    return new Handout(
-        look.paper(), font.showable(lesson.title()), by, sheets, pager.bookmarks());
+    return new Handout(look.paper(), font.showable(lesson.title()), by, sheets, pager.bookmarks());
   }
 
   // ---- the head of the first page ----
@@ -97,8 +96,7 @@ public final class HandoutMaker {
     }
     double base = size * 1.6;
     List<Mark> tempo =
-        TempoPainter.mark(
-            lesson.setting().tempo(), lesson.setting().feel(), font, 0, base / space);
+        TempoPainter.mark(lesson.setting().tempo(), lesson.setting().feel(), font, 0, base / space);
     blocks.add(new Block(Moving.by(tempo, 0, 0, space), base + size * 0.5, gap, true));
     List<Block> key = new Key(font, space * 0.82, width, size * 0.82).of(lesson.grooves());
     blocks.addAll(key);
@@ -144,8 +142,7 @@ public final class HandoutMaker {
     List<Block> blocks = new ArrayList<>(heading(number + "   " + groove.caption()));
     Changes changes = look.clean() ? Changes.NONE : Changes.of(groove);
     if (!changes.words().isEmpty()) {
-      blocks.add(
-          type.text("Changed: " + changes.text(), size * 0.92, width, size * 0.2, true));
+      blocks.add(type.text("Changed: " + changes.text(), size * 0.92, width, size * 0.2, true));
     }
     prose(groove.prose(), blocks);
     boolean ownTempo =

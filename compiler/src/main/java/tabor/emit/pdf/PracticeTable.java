@@ -101,10 +101,7 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
       tempi = tempi.subList(0, MOST);
     }
     double widest =
-        tempi.stream()
-            .mapToDouble(t -> type.width(t.perMinute().decimal(), size))
-            .max()
-            .orElse(0);
+        tempi.stream().mapToDouble(t -> type.width(t.perMinute().decimal(), size)).max().orElse(0);
     double cell = Math.max(size * 3.2, widest + size * 1.2);
     int columns = Math.max(1, (int) (width / cell));
     for (int start = 0; start < tempi.size(); start += columns) {
@@ -130,8 +127,7 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
       double middle = (i + 0.5) * cell;
       String text = tempi.get(i).perMinute().decimal();
       marks.add(type.line(text, middle, size, size, Mark.Align.MIDDLE));
-      Box box =
-          new Box(middle - side / 2, size * 1.4, middle + side / 2, size * 1.4 + side);
+      Box box = new Box(middle - side / 2, size * 1.4, middle + side / 2, size * 1.4 + side);
       marks.add(
           Mark.Group.of("box", List.of(new Mark.Ink(Outline.rounded(box, size * 0.15, line)))));
     }
