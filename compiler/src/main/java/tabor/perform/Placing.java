@@ -113,7 +113,6 @@ final class Placing {
         next.put(group(placed.get(i)), placed.get(i).start().plus(end));
       }
     }
-    List<Sound> done = new ArrayList<>(placed);
     // From the end: what starts together does not cut each other off.
     for (int i = placed.size() - 1; i >= 0; ) {
       int from = i;
@@ -127,14 +126,14 @@ final class Placing {
         if (!round) {
           length = Time.min(length, end.minus(sound.start()));
         }
-        done.set(j, sound.lasting(length, micros(sound)));
+        placed.set(j, sound.lasting(length, micros(sound)));
       }
       for (int j = from; j <= i; j++) {
         next.put(group(placed.get(j)), placed.get(j).start());
       }
       i = from - 1;
     }
-    return new Performance(stretches, done, end);
+    return new Performance(stretches, placed, end);
   }
 
   /** Its stretch says the tempo, unless it is a small stroke that reaches into the one before. */

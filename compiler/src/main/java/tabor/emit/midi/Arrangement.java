@@ -117,16 +117,18 @@ final class Arrangement {
     return gap == 0 || (gap == 1 && second.track() < first.track());
   }
 
+  /** Ends each note where the next on its key lets it; changes the list that it is given. */
   private List<Dealt> ended(List<Dealt> notes) {
-    List<Dealt> done = new ArrayList<>(notes);
     Map<Integer, Long> nextOfKey = new HashMap<>();
     for (int i = notes.size() - 1; i >= 0; i--) {
       Dealt note = notes.get(i);
       @Nullable Long next = nextOfKey.put(note.key(), note.tick());
       long latest = next == null ? length : next - 1;
       long end = Math.max(note.tick() + 1, Math.min(note.end(), latest));
-      done.set(i, note.until(end));
+      if (end != note.end()) {
+        notes.set(i, note.until(end));
+      }
     }
-    return done;
+    return notes;
   }
 }

@@ -1,6 +1,7 @@
 package tabor.emit.midi;
 
 import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -24,6 +25,9 @@ public final class SmfWriter {
   /** The largest distance between two events that the format can say. */
   private static final long LARGEST_DELTA = 0x0FFF_FFFF;
 
+  /** Bytes before the first track of a file. */
+  private static final int HEADER = 14;
+
   private static final int TEXT = 0x01;
   private static final int NAME = 0x03;
   private static final int MARKER = 0x06;
@@ -35,11 +39,24 @@ public final class SmfWriter {
 
   private record Timed(long tick, MidiMessage message) {}
 
-  /** The bytes of the file, the same for the same tree. */
+  /**
+   * The bytes of the file, the same for the same tree. Tracks are written one at a time: all of a
+   * day-long chart at once takes several times the memory.
+   */
   public static byte[] bytes(Smf smf) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      MidiSystem.write(sequence(smf), 1, out);
+      DataOutputStream header = new DataOutputStream(out);
+      header.writeBytes("MThd");
+      header.writeInt(6);
+      header.writeShort(1);
+      header.writeShort(smf.tracks().size());
+      header.writeShort(smf.division());
+      for (Smf.Track track : smf.tracks()) {
+        ByteArrayOutputStream alone = new ByteArrayOutputStream();
+        MidiSystem.write(sequence(new Smf(smf.division(), smf.length(), List.of(track))), 0, alone);
+        out.write(alone.toByteArray(), HEADER, alone.size() - HEADER);
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
