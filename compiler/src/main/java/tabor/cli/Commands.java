@@ -23,6 +23,7 @@ final class Commands {
     ALL.put("check", CheckCommand::new);
     ALL.put("list", ListCommand::new);
     ALL.put("play", PlayCommand::new);
+    ALL.put("grid", GridCommand::new);
     ALL.put("explain", ExplainCommand::new);
     ALL.put("completion", CompletionCommand::new);
   }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import tabor.compile.Compiled;
+import tabor.compile.Compiler;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
@@ -36,7 +37,22 @@ final class Toolchain {
   }
 
   private Compiled compile(Path file, String text) {
-    throw Failure.outside("nothing can be compiled yet: " + file + options + text.length());
+    Compiled compiled = new Compiler(new FileLoader(file)).compile(file, text, options);
+    return file.toString().equals(SourceReader.STDIN) ? named(compiled) : compiled;
+  }
+
+  /** Standard input has no name that a title or an output could take. */
+  private static Compiled named(Compiled compiled) {
+    Lesson lesson = compiled.lesson();
+    String name = SourceFiles.lessonName(compiled.file());
+    String title = lesson.title().equals(lesson.file()) ? name : lesson.title();
+    return new Compiled(
+        compiled.file(),
+        compiled.text(),
+        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections()),
+        compiled.syntax(),
+        compiled.diagnostics(),
+        compiled.places());
   }
 
   private static Compiled unread(Path file, String text, Diagnostic problem) {
