@@ -51,10 +51,10 @@ final class Deal {
   private Best best() {
     int[] states = beginnings();
     if (states.length == 1) {
-      Pass only = new Pass(states);
+      Pass only = new Pass(states, true);
       return only.way(states[0]);
     }
-    Pass all = new Pass(states);
+    Pass all = new Pass(states, false);
     long[] bounds = new long[states.length];
     Integer[] order = new Integer[states.length];
     for (int i = 0; i < states.length; i++) {
@@ -67,7 +67,7 @@ final class Deal {
       if (bounds[i] == Long.MAX_VALUE || (best != null && bounds[i] >= best.cost())) {
         break;
       }
-      Pass pass = new Pass(new int[] {states[i]});
+      Pass pass = new Pass(new int[] {states[i]}, true);
       if (best == null || pass.cost(states[i]) < best.cost()) {
         best = pass.way(states[i]);
       }
@@ -147,69 +147,68 @@ final class Deal {
 
   /** One way round the loop from some states, all at no cost. */
   private final class Pass {
-    private int[] states;
-    private long[] costs;
-    private int size;
-    private final int[][] from = new int[count][];
-    private final int[][] by = new int[count][];
+    private StateTable before = new StateTable();
+    private StateTable now = new StateTable();
+    private final @Nullable Trail trail;
 
-    Pass(int[] beginnings) {
-      states = beginnings.clone();
-      costs = new long[states.length];
-      size = states.length;
-      StateTable table = new StateTable();
+    /**
+     * Goes round.
+     *
+     * @param keep true if the way itself will be asked for
+     */
+    Pass(int[] beginnings, boolean keep) {
+      trail = keep ? new Trail(count) : null;
+      now.clear(beginnings.length);
+      for (int state : beginnings) {
+        now.offer(state, 0, 0, 0);
+      }
       for (int step = 0; step < count; step++) {
-        step(step, (first + step) % count, table);
+        StateTable swap = before;
+        before = now;
+        now = swap;
+        step((first + step) % count);
+        if (trail != null) {
+          trail.add(now);
+        }
       }
     }
 
-    private void step(int step, int k, StateTable table) {
+    private void step(int k) {
       List<Option> here = options.get(k);
-      table.clear(size * here.size());
-      for (int i = 0; i < size; i++) {
-        int right = pricing.age(Last.right(states[i]), k);
-        int left = pricing.age(Last.left(states[i]), k);
+      now.clear(before.size() * here.size());
+      for (int i = 0; i < before.size(); i++) {
+        int right = pricing.age(Last.right(before.state(i)), k);
+        int left = pricing.age(Last.left(before.state(i)), k);
         for (int o = 0; o < here.size(); o++) {
           Option option = here.get(o);
           int r = after(option.right(), option.left());
           int l = after(option.left(), option.right());
           int next = Last.pair(r == Last.NONE ? right : r, l == Last.NONE ? left : l);
-          table.offer(next, costs[i] + pricing.price(k, option, right, left), i, o);
+          now.offer(next, before.cost(i) + pricing.price(k, option, right, left), i, o);
         }
       }
-      states = table.states();
-      costs = table.costs();
-      size = states.length;
-      from[step] = table.from();
-      by[step] = table.by();
     }
 
     /** The cost of ending in a state; the largest number if no way ends there. */
     long cost(int state) {
-      int at = index(state);
-      return at < 0 ? Long.MAX_VALUE : costs[at];
-    }
-
-    private int index(int state) {
-      for (int i = 0; i < size; i++) {
-        if (states[i] == state) {
-          return i;
-        }
-      }
-      return -1;
+      int at = now.indexOf(state);
+      return at < 0 ? Long.MAX_VALUE : now.cost(at);
     }
 
     /** The best way that ends in a state. */
     Best way(int state) {
-      int at = index(state);
+      if (trail == null) {
+        throw new IllegalStateException("the way was not kept");
+      }
+      int at = now.indexOf(state);
+      long cost = now.cost(at);
       Option[] chosen = new Option[count];
-      int now = at;
       for (int step = count - 1; step >= 0; step--) {
         int k = (first + step) % count;
-        chosen[k] = options.get(k).get(by[step][now]);
-        now = from[step][now];
+        chosen[k] = options.get(k).get(trail.option(step, at));
+        at = trail.origin(step, at);
       }
-      return new Best(costs[at], List.of(chosen));
+      return new Best(cost, List.of(chosen));
     }
   }
 }

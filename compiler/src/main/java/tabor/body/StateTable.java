@@ -51,19 +51,38 @@ final class StateTable {
     return size++;
   }
 
-  int[] states() {
-    return Arrays.copyOf(states, size);
+  /** How many states there are. */
+  int size() {
+    return size;
   }
 
-  long[] costs() {
-    return Arrays.copyOf(costs, size);
+  /** A state by its number. */
+  int state(int index) {
+    return states[index];
   }
 
-  int[] from() {
-    return Arrays.copyOf(from, size);
+  /** The cost of the cheapest way to a state. */
+  long cost(int index) {
+    return costs[index];
   }
 
-  int[] by() {
-    return Arrays.copyOf(by, size);
+  /** The number that the state before had on that way. */
+  int origin(int index) {
+    return from[index];
+  }
+
+  /** The number of the option taken on that way. */
+  int option(int index) {
+    return by[index];
+  }
+
+  /** The number of a state; -1 if it is not there. */
+  int indexOf(int state) {
+    for (int i = 0; i < size; i++) {
+      if (states[i] == state) {
+        return i;
+      }
+    }
+    return -1;
   }
 }
