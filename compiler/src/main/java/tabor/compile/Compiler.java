@@ -77,11 +77,13 @@ public final class Compiler {
       boolean checked) {
     inWork.add(document.path);
     try {
-      boolean changed = document.update(text.length() > MOST_CHARACTERS ? "" : text);
+      if (document.update(text.length() > MOST_CHARACTERS ? "" : text)) {
+        document.revision++;
+      }
       if (!options.equals(document.options)) {
         document.options = options;
         document.nodes.forEach(node -> node.result = null);
-        changed = true;
+        document.revision++;
       }
       List<Used> used = new ArrayList<>();
       for (Header.Used use : document.header().uses()) {
@@ -90,15 +92,19 @@ public final class Compiler {
       place(document, places);
       List<Object> results = new ArrayList<>();
       used.forEach(u -> results.add(u.result() == null ? u.problems() : u.result()));
-      Result before = document.result;
-      if (!changed && before != null && same(results, document.usedResults)) {
+      Document.Answer answer = checked ? document.checked : document.inUse;
+      Result before = answer.result;
+      if (before != null
+          && answer.revision == document.revision
+          && same(results, answer.used)) {
         return before;
       }
-      document.usedResults = results;
+      answer.used = results;
+      answer.revision = document.revision;
       Result result =
           new FileCompiler(document, options, used, text.length() > MOST_CHARACTERS, checked)
               .compile();
-      document.result = result;
+      answer.result = result;
       return result;
     } finally {
       inWork.remove(document.path);

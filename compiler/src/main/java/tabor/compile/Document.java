@@ -23,8 +23,21 @@ final class Document {
   private @Nullable Header header;
   List<Node> nodes = List.of();
   @Nullable Options options;
-  @Nullable Result result;
-  List<Object> usedResults = List.of();
+  /** Counts the changes, so that each answer knows which text it is of. */
+  int revision;
+
+  /** What the file comes to where it is checked itself. */
+  final Answer checked = new Answer();
+
+  /** What it comes to where another file uses it: names that nobody uses are not looked for. */
+  final Answer inUse = new Answer();
+
+  /** A result and what it rests on. */
+  static final class Answer {
+    @Nullable Result result;
+    int revision = -1;
+    List<Object> used = List.of();
+  }
 
   Document(Path path) {
     this.path = path;

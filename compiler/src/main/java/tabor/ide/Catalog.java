@@ -106,42 +106,31 @@ public final class Catalog {
     return text == null ? null : text.value();
   }
 
-  /** The names that a file may use: its own, then those of the files it uses, and so on. */
+  /**
+   * The names that a file may use: those of the files it uses, in their order, then its own. Of
+   * equal ones the first keeps the name.
+   */
   public static List<Entry> visible(Compiled compiled, Library library) {
     List<Entry> found = new ArrayList<>();
-    for (Compiled file : reach(compiled, library)) {
-      found.addAll(own(file));
+    Set<String> seen = new HashSet<>();
+    for (Path used : uses(compiled)) {
+      library.file(used).ifPresent(file -> found.addAll(own(file)));
     }
+    found.addAll(own(compiled));
+    found.removeIf(entry -> !seen.add(entry.kind() + entry.name()));
     return found;
   }
 
-  /** Where a name is given; a file's own names come before used ones. */
-  public static Optional<Entry> find(Compiled compiled, Library library, Kind kind, String name) {
+  /** Where a name is given. */
+  public static Optional<Entry> find(
+      Compiled compiled, Library library, Kind kind, String name) {
     return visible(compiled, library).stream()
         .filter(entry -> entry.kind() == kind && entry.name().equals(name))
         .findFirst();
   }
 
-  /** A file and the files that it uses, directly or not, each once. */
-  static List<Compiled> reach(Compiled compiled, Library library) {
-    List<Compiled> found = new ArrayList<>();
-    reach(compiled, library, found, new HashSet<>());
-    return found;
-  }
-
-  private static void reach(
-      Compiled compiled, Library library, List<Compiled> found, Set<Path> seen) {
-    if (!seen.add(compiled.file())) {
-      return;
-    }
-    found.add(compiled);
-    for (Path used : uses(compiled)) {
-      library.file(used).ifPresent(file -> reach(file, library, found, seen));
-    }
-  }
-
   /** The files that the header names after {@code use}. */
-  static List<Path> uses(Compiled compiled) {
+  public static List<Path> uses(Compiled compiled) {
     List<Path> found = new ArrayList<>();
     if (compiled.syntax().isEmpty()) {
       return found;

@@ -90,7 +90,7 @@ public final class Names {
     return found;
   }
 
-  /** The file itself and all others of the workspace that reach it; each once. */
+  /** The file itself and all others of the workspace that use it; each once. */
   static List<Compiled> filesWith(Compiled home, Compiled asked, Library library) {
     List<Compiled> found = new ArrayList<>();
     found.add(home);
@@ -101,7 +101,7 @@ public final class Names {
       if (found.stream().noneMatch(file -> file.file().equals(path))) {
         library
             .file(path)
-            .filter(file -> Catalog.reach(file, library).contains(home))
+            .filter(file -> Catalog.uses(file).contains(home.file()))
             .ifPresent(found::add);
       }
     }

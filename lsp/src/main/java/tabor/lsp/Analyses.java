@@ -2,30 +2,37 @@ package tabor.lsp;
 
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
+import tabor.compile.Compiler;
+import tabor.ide.Catalog;
 import tabor.ide.Library;
+import tabor.resolve.Options;
 
 /**
- * What the compiler made of each open file. Used by the worker alone, {@link #outdate} excepted:
- * the compiler keeps what it made of a file, so that the next version costs no more than what
- * changed.
+ * What the compiler made of each file. Used by the worker alone, {@link #outdate} excepted. The
+ * compiler keeps what it made of a file, so that the next version costs no more than what changed.
  */
 final class Analyses implements Library {
   private final Map<Path, Entry> entries = new HashMap<>();
   private final AtomicLong now = new AtomicLong();
   private final Workspace workspace;
+  private final Compiler compiler;
+
+  /** Compiles texts that nobody has written, so that these do not push out what is kept. */
+  private final Compiler trials;
 
   private record Entry(TextLines lines, long moment, Compiled compiled) {}
 
   Analyses(Workspace workspace) {
     this.workspace = workspace;
+    this.compiler = new Compiler(workspace);
+    this.trials = new Compiler(workspace);
   }
 
   /** Some file changed: what was compiled before may rest on its old text. */
@@ -40,40 +47,9 @@ final class Analyses implements Library {
     if (known != null && known.moment == moment && known.lines == document.lines()) {
       return known.compiled;
     }
-    Compiled compiled = compile(document.path(), document.text());
+    Compiled compiled = compiler.compile(document.path(), document.text(), Options.NONE);
     entries.put(document.path(), new Entry(document.lines(), moment, compiled));
     return compiled;
-  }
-
-  private Compiled compile(Path path, String text) {
-    tabor.parse.Reader reader = new tabor.parse.Reader();
-    java.util.List<tabor.syntax.SectionSyntax> syntax = new java.util.ArrayList<>();
-    java.util.List<tabor.diagnostic.Diagnostic> ds = new java.util.ArrayList<>();
-    Map<tabor.source.Passage, Compiled.Where> places = new java.util.IdentityHashMap<>();
-    int at = 0;
-    for (tabor.source.Passage p : tabor.parse.Reader.passages(text)) {
-      tabor.syntax.SectionSyntax read = reader.read(p);
-      syntax.add(read);
-      ds.addAll(read.problems());
-      places.put(p, new Compiled.Where(path, at));
-      at += p.text().length();
-    }
-    tabor.groove.Groove.Setting setting =
-        new tabor.groove.Groove.Setting(
-            tabor.rhythm.Meter.COMMON,
-            tabor.kit.Kits.FIVE_PIECE,
-            new tabor.rhythm.Tempo(tabor.rhythm.Time.of(1, 4), tabor.rhythm.Time.of(90)),
-            tabor.rhythm.Feel.STRAIGHT,
-            tabor.groove.Levels.DEFAULT,
-            true,
-            true);
-    return new Compiled(
-        path,
-        text,
-        new tabor.groove.Lesson("x", "x", null, setting, List.of()),
-        syntax,
-        ds,
-        places);
   }
 
   @Override
@@ -86,21 +62,18 @@ final class Analyses implements Library {
     if (known != null && known.moment == now.get()) {
       return Optional.of(known.compiled);
     }
-    return workspace
-        .read(path)
-        .map(
-            text -> {
-              TextLines lines =
-                  known != null && known.lines.text().equals(text)
-                      ? known.lines
-                      : TextLines.of(text);
-              return of(new Document(Uris.of(path), path, true, 0, lines));
-            });
+    return workspace.read(path).map(text -> of(onDisk(path, text, known)));
+  }
+
+  private static Document onDisk(Path path, String text, @org.jspecify.annotations.Nullable Entry known) {
+    boolean same = known != null && known.lines.text().equals(text);
+    return new Document(
+        Uris.of(path), path, true, 0, same ? known.lines : TextLines.of(text));
   }
 
   @Override
   public Compiled trial(Path path, String text) {
-    return compile(path, text);
+    return trials.compile(path, text, Options.NONE);
   }
 
   @Override
@@ -108,23 +81,26 @@ final class Analyses implements Library {
     return workspace.files();
   }
 
-  /** The files that a document rested on when it was last compiled, itself among them. */
+  /** The files that a document names or rests on, itself left out. */
   Set<Path> dependencies(Path path) {
-    @Nullable Entry known = entries.get(path);
-    return known == null
-        ? Set.of()
-        : known.compiled.places().values().stream()
-            .map(Compiled.Where::file)
-            .collect(Collectors.toSet());
+    Entry known = entries.get(path);
+    if (known == null) {
+      return Set.of();
+    }
+    List<Path> named = Catalog.uses(known.compiled);
+    if (named.isEmpty()) {
+      return Set.of();
+    }
+    Set<Path> found = new HashSet<>(named);
+    known.compiled.places().values().forEach(where -> found.add(where.file()));
+    found.remove(path);
+    return found;
   }
 
   /** Lets go of a file that is no longer open. */
   void forget(Path path) {
     entries.remove(path);
-  }
-
-  /** The files that are kept. */
-  List<Path> kept() {
-    return List.copyOf(entries.keySet());
+    compiler.forget(path);
+    trials.forget(path);
   }
 }

@@ -1,6 +1,7 @@
 package tabor.lsp;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -12,14 +13,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import tabor.compile.Loader;
+import tabor.ide.Catalog;
 
 /**
  * The folders that the client works in. Files are read only inside them; beside a file that was
  * opened from elsewhere, only inside that file's own folder. Open files win over what is on disk.
  */
-final class Workspace {
-  /** Larger files are not read: no lesson is. */
-  private static final long LARGEST = 16L << 20;
+final class Workspace implements Loader {
+  /** In bytes; larger files are not read: no lesson is. */
+  private static final long LARGEST = 4L << 20;
 
   private static final int MOST_FILES = 2000;
 
@@ -70,6 +73,40 @@ final class Workspace {
     } catch (IOException e) {
       return Optional.empty();
     }
+  }
+
+  @Override
+  public Found load(Path user, String written) {
+    Path path = Catalog.used(user, written).orElse(user);
+    Path folder = user.getParent();
+    if (folder == null || !path.startsWith(folder)) {
+      return Found.trouble(path, Trouble.OUTSIDE);
+    }
+    Optional<Document> open = documents.at(path);
+    if (open.isPresent()) {
+      return Found.text(path, open.get().text());
+    }
+    try {
+      if (!Files.isRegularFile(path)) {
+        return Found.trouble(path, Trouble.MISSING);
+      }
+      if (!staysInside(folder, path)) {
+        return Found.trouble(path, Trouble.OUTSIDE);
+      }
+      if (Files.size(path) > LARGEST) {
+        return Found.trouble(path, Trouble.TOO_LONG);
+      }
+      return Found.text(path, decode(path));
+    } catch (IOException e) {
+      return Found.trouble(path, Trouble.UNREADABLE);
+    }
+  }
+
+  private static String decode(Path path) throws IOException {
+    return StandardCharsets.UTF_8
+        .newDecoder()
+        .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
+        .toString();
   }
 
   /** The open file at this path. */
