@@ -94,9 +94,7 @@ public final class Compiler {
       used.forEach(u -> results.add(u.result() == null ? u.problems() : u.result()));
       Document.Answer answer = checked ? document.checked : document.inUse;
       Result before = answer.result;
-      if (before != null
-          && answer.revision == document.revision
-          && same(results, answer.used)) {
+      if (before != null && answer.revision == document.revision && same(results, answer.used)) {
         return before;
       }
       answer.used = results;

@@ -23,6 +23,7 @@ final class Document {
   private @Nullable Header header;
   List<Node> nodes = List.of();
   @Nullable Options options;
+
   /** Counts the changes, so that each answer knows which text it is of. */
   int revision;
 

@@ -122,8 +122,7 @@ public final class Catalog {
   }
 
   /** Where a name is given. */
-  public static Optional<Entry> find(
-      Compiled compiled, Library library, Kind kind, String name) {
+  public static Optional<Entry> find(Compiled compiled, Library library, Kind kind, String name) {
     return visible(compiled, library).stream()
         .filter(entry -> entry.kind() == kind && entry.name().equals(name))
         .findFirst();

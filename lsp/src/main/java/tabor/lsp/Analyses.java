@@ -65,10 +65,10 @@ final class Analyses implements Library {
     return workspace.read(path).map(text -> of(onDisk(path, text, known)));
   }
 
-  private static Document onDisk(Path path, String text, @org.jspecify.annotations.Nullable Entry known) {
+  private static Document onDisk(
+      Path path, String text, @org.jspecify.annotations.Nullable Entry known) {
     boolean same = known != null && known.lines.text().equals(text);
-    return new Document(
-        Uris.of(path), path, true, 0, same ? known.lines : TextLines.of(text));
+    return new Document(Uris.of(path), path, true, 0, same ? known.lines : TextLines.of(text));
   }
 
   @Override
