@@ -5,11 +5,18 @@ import java.util.List;
 
 /**
  * Breaks a section into systems at barlines so that all are filled as evenly as can be: the sum of
- * the squared logarithms of stretch is least.
+ * the squared logarithms of stretch is least, where crowding counts more than stretching and a
+ * system would rather not begin in the middle of a pair of bars.
  */
 final class Breaks {
   /** More bars than this are never put in one system. */
   private static final int MOST = 24;
+
+  /** Crowding a system is so much worse than stretching it. */
+  private static final double CROWDING = 2.5;
+
+  /** The cost of a system that begins between the two bars of a pair: phrases come in pairs. */
+  private static final double TORN_PAIR = 0.2;
 
   private Breaks() {}
 
@@ -29,6 +36,7 @@ final class Breaks {
       natural[i] = alone.width(1);
       least[i] = alone.width(0);
     }
+    boolean inPairs = bars.get(count - 1).bar().number() % 2 == 0;
     double[] best = new double[count + 1];
     int[] from = new int[count + 1];
     for (int end = 1; end <= count; end++) {
@@ -45,7 +53,11 @@ final class Breaks {
         double stretch = StrictMath.log(room / wide);
         // One short line alone need not be filled.
         boolean alone = start == 0 && end == count;
-        double cost = alone && stretch > 0 ? 0 : stretch * stretch;
+        double cost =
+            alone && stretch > 0 ? 0 : stretch * stretch * (stretch < 0 ? CROWDING : 1);
+        if (inPairs && Math.floorMod(bars.get(start).bar().number() - 1, 2) == 1) {
+          cost += TORN_PAIR;
+        }
         if (best[start] + cost < best[end]) {
           best[end] = best[start] + cost;
           from[end] = start;

@@ -14,7 +14,7 @@ public final class Engraver {
   /** A system whose natural width is less than its share of the line is not stretched more. */
   private static final double MOST_STRETCH = 1.7;
 
-  private static final double MOST_STRETCH_ALONE = 1.15;
+  private static final double MOST_STRETCH_ALONE = 1.3;
 
   private final Score score;
   private final Look look;

@@ -13,23 +13,19 @@ final class RowPainter {
     this.line = line;
   }
 
-  /** All counts on one base line, as near to the notes as the highest sign allows. */
+  /** All counts on one base line, clear of the highest sign. */
   void counts() {
-    double reach = Double.NEGATIVE_INFINITY;
+    boolean any = false;
     for (int bar = 0; bar < line.bars().size(); bar++) {
       for (int i = 0; i < line.bars().get(bar).slices().size(); i++) {
         Slice slice = line.bars().get(bar).slices().get(i);
-        if (!slice.count().isEmpty()) {
-          double x = middle(bar, i);
-          double half = slice.countWidth() / 2 + 0.1;
-          reach = Math.max(reach, canvas.above.reach(x - half, x + half));
-        }
+        any |= !slice.count().isEmpty();
       }
     }
-    if (reach == Double.NEGATIVE_INFINITY) {
+    if (!any) {
       return;
     }
-    double base = -Math.max(reach + 0.6, 1.2);
+    double base = -Math.max(canvas.above.most() + 0.6, 1.2);
     List<Mark> marks = new ArrayList<>();
     for (int bar = 0; bar < line.bars().size(); bar++) {
       for (int i = 0; i < line.bars().get(bar).slices().size(); i++) {
@@ -52,19 +48,16 @@ final class RowPainter {
   }
 
   private void sticking(int row) {
-    double reach = Double.NEGATIVE_INFINITY;
+    boolean any = false;
     for (int bar = 0; bar < line.bars().size(); bar++) {
       for (int i = 0; i < line.bars().get(bar).slices().size(); i++) {
-        if (!text(bar, i, row).isEmpty()) {
-          double x = middle(bar, i);
-          reach = Math.max(reach, canvas.below.reach(x - 0.7, x + 0.7));
-        }
+        any |= !text(bar, i, row).isEmpty();
       }
     }
-    if (reach == Double.NEGATIVE_INFINITY) {
+    if (!any) {
       return;
     }
-    double base = Math.max(reach + 0.5, 5.0) + Rule.STICKING_SIZE * 0.73;
+    double base = Math.max(canvas.below.most() + 0.5, 5.0) + Rule.STICKING_SIZE * 0.73;
     List<Mark> marks = new ArrayList<>();
     for (int bar = 0; bar < line.bars().size(); bar++) {
       for (int i = 0; i < line.bars().get(bar).slices().size(); i++) {

@@ -71,7 +71,7 @@ final class StaffPainter {
   private void row(List<Sign> signs, double x, double width, double y, List<Mark> marks) {
     double at = x + (width - length(signs)) / 2;
     for (Sign sign : signs) {
-      marks.add(canvas.sign(sign, at - sign.box().left(), y));
+      marks.add(canvas.sign(sign, at, y));
       at += sign.advance();
     }
   }

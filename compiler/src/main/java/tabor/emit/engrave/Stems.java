@@ -16,7 +16,7 @@ final class Stems {
     if (signs > 0) {
       // The strokes through a stem need their own stretch between head and beam or flag.
       double needed = 0.95 + signs * 0.74 + (flags > 0 ? 0.35 + flags * Rule.BEAM_STEP : 0.6);
-      double forFlags = chord.hasFlags() ? 1.1 : 0;
+      double forFlags = chord.hasFlags() ? 1.8 : 0;
       length = Math.max(length, needed + forFlags);
     }
     if (chord.hasFlags() && chord.up() && !chord.dots().isEmpty()) {

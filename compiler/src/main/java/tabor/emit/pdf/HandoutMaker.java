@@ -129,17 +129,24 @@ public final class HandoutMaker {
 
   // ---- sections ----
 
-  private List<Block> heading(String text) {
+  /** A rule and a title, with its number, if it has one, in a column of its own. */
+  private List<Block> heading(String number, String title) {
     double large = size * 1.35;
-    List<Mark> line = List.of(rule(0, width, 0, 0.5));
+    double indent = number.isEmpty() ? 0 : type.width(number, large) + size;
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block(line, 0.5, size * 0.55, true));
-    blocks.add(type.text(text, large, width, size * 0.15, true));
+    blocks.add(new Block(List.of(rule(0, width, 0, 0.5)), 0.5, size * 0.55, true));
+    Block text = type.text(title, large, width - indent, size * 0.15, true);
+    List<Mark> marks = new ArrayList<>();
+    if (!number.isEmpty()) {
+      marks.add(type.line(number, 0, large * 0.95, large, Mark.Align.LEFT));
+    }
+    marks.addAll(Moving.by(text.marks(), indent, 0, 1));
+    blocks.add(new Block(marks, text.height(), text.after(), true));
     return blocks;
   }
 
   private List<Block> groove(Groove groove, int number) {
-    List<Block> blocks = new ArrayList<>(heading(number + "   " + groove.caption()));
+    List<Block> blocks = new ArrayList<>(heading(Integer.toString(number), groove.caption()));
     Changes changes = look.clean() ? Changes.NONE : Changes.of(groove);
     if (!changes.words().isEmpty()) {
       blocks.add(type.text("Changed: " + changes.text(), size * 0.92, width, size * 0.2, true));
@@ -172,7 +179,7 @@ public final class HandoutMaker {
   }
 
   private List<Block> chart(Chart chart) {
-    List<Block> blocks = new ArrayList<>(heading(chart.caption()));
+    List<Block> blocks = new ArrayList<>(heading("", chart.caption()));
     prose(chart.prose(), blocks);
     blocks.addAll(new PracticeTable(type, size, width).of(chart));
     blocks.add(new Block(List.of(), 0.1, size, false));

@@ -40,6 +40,10 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
     return count == 1 ? "1 " + one : count + " " + one + "s";
   }
 
+  private static String quoted(String title) {
+    return "\u201c" + title + "\u201d";
+  }
+
   @Override
   public List<Block> countIn(Chart.CountIn item) {
     return words("Count in " + some(item.bars(), "bar") + ".");
@@ -60,7 +64,7 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
   public List<Block> play(Chart.Play item) {
     String names =
         item.turns().stream()
-            .map(turn -> turn.groove().caption())
+            .map(turn -> quoted(turn.groove().caption()))
             .collect(Collectors.joining(", then "));
     String tempi =
         item.turns().stream()
@@ -86,7 +90,7 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
     Tempo first = item.tempi().get(0);
     blocks.add(
         type.text(
-            item.groove().caption()
+            quoted(item.groove().caption())
                 + ": "
                 + each
                 + " at each tempo ("

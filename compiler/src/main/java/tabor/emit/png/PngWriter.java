@@ -27,6 +27,9 @@ public final class PngWriter {
   /** The longest side of a picture; a larger drawing is drawn smaller. */
   private static final int MOST = 16_000;
 
+  /** Clear ground around the drawing, in staff spaces. */
+  private static final double MARGIN = 1.5;
+
   private PngWriter() {}
 
   /** What lies behind the ink. */
@@ -38,9 +41,11 @@ public final class PngWriter {
 
   /** The bytes of a PNG file. */
   public static byte[] write(Drawing drawing, Ground ground) {
-    double scale = Math.min(SCALE, MOST / Math.max(drawing.width(), drawing.height()));
-    int width = Math.max(1, (int) Math.ceil(drawing.width() * scale));
-    int height = Math.max(1, (int) Math.ceil(drawing.height() * scale));
+    double wide = drawing.width() + 2 * MARGIN;
+    double high = drawing.height() + 2 * MARGIN;
+    double scale = Math.min(SCALE, MOST / Math.max(wide, high));
+    int width = (int) Math.ceil(wide * scale);
+    int height = (int) Math.ceil(high * scale);
     BufferedImage image =
         switch (ground) {
           case WHITE -> new BufferedImage(width, height, BufferedImage.TYPE_BYTE_GRAY);
@@ -54,6 +59,7 @@ public final class PngWriter {
       graphics.fillRect(0, 0, width, height);
     }
     graphics.scale(scale, scale);
+    graphics.translate(MARGIN, MARGIN);
     draw(drawing.marks(), new Brush(graphics));
     graphics.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
