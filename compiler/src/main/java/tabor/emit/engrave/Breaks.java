@@ -16,7 +16,7 @@ final class Breaks {
   private static final double CROWDING = 2.5;
 
   /** The cost of a system that begins between the two bars of a pair: phrases come in pairs. */
-  private static final double TORN_PAIR = 0.2;
+  private static final double TORN_PAIR = 0.35;
 
   private Breaks() {}
 
