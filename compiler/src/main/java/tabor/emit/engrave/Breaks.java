@@ -53,8 +53,7 @@ final class Breaks {
         double stretch = StrictMath.log(room / wide);
         // One short line alone need not be filled.
         boolean alone = start == 0 && end == count;
-        double cost =
-            alone && stretch > 0 ? 0 : stretch * stretch * (stretch < 0 ? CROWDING : 1);
+        double cost = alone && stretch > 0 ? 0 : stretch * stretch * (stretch < 0 ? CROWDING : 1);
         if (inPairs && Math.floorMod(bars.get(start).bar().number() - 1, 2) == 1) {
           cost += TORN_PAIR;
         }
