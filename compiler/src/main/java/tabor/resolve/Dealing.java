@@ -2,9 +2,7 @@ package tabor.resolve;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.body.Dealer;
 import tabor.diagnostic.Code;
@@ -20,8 +18,6 @@ import tabor.source.Spot;
 final class Dealing {
   private Dealing() {}
 
-  private record Where(int bar, tabor.rhythm.Time at, String surface) {}
-
   /**
    * Deals open strokes together; everything the section has so far counts as given. An open stroke
    * on a surface that is already struck at its place only makes that stroke louder, if it is.
@@ -30,23 +26,24 @@ final class Dealing {
     if (pending.isEmpty()) {
       return;
     }
-    List<Letters.Pending> open = new ArrayList<>();
-    Set<Where> struck = new HashSet<>();
-    for (Stroke stroke : work.strokes()) {
-      struck.add(new Where(stroke.bar(), stroke.at(), stroke.surface().name()));
-    }
+    List<Letters.Pending> sorted = new ArrayList<>(pending);
+    sorted.sort(Comparator.comparing(one -> one.open().stroke(), Stroke.ORDER));
+    List<Letters.Pending> open = new ArrayList<>(sorted.size());
     List<Stroke> louder = new ArrayList<>();
-    for (Letters.Pending one : pending) {
+    List<Stroke> given = work.strokes();
+    int from = 0;
+    for (Letters.Pending one : sorted) {
       Stroke stroke = one.open().stroke();
-      if (one.byLimb()
-          || struck.add(new Where(stroke.bar(), stroke.at(), stroke.surface().name()))) {
-        open.add(one);
-      } else {
+      while (from < given.size() && earlier(given.get(from), stroke)) {
+        from++;
+      }
+      if (!one.byLimb() && (struck(given, from, stroke) || wanted(open, stroke))) {
         louder.add(stroke);
+      } else {
+        open.add(one);
       }
     }
     raise(work, louder);
-    open.sort(Comparator.comparing(one -> one.open().stroke(), Stroke.ORDER));
     List<@Nullable Limb> limbs =
         Dealer.deal(
             work.setting,
@@ -73,6 +70,39 @@ final class Dealing {
       work.partial = true;
       work.problems.add(noneFree(work, one, before));
     }
+  }
+
+  private static boolean earlier(Stroke a, Stroke b) {
+    return a.bar() < b.bar() || (a.bar() == b.bar() && a.at().before(b.at()));
+  }
+
+  private static boolean together(Stroke a, Stroke b) {
+    return a.bar() == b.bar() && a.at().equals(b.at());
+  }
+
+  /** True if a given stroke strikes the same surface at the same place. */
+  private static boolean struck(List<Stroke> given, int from, Stroke stroke) {
+    for (int i = from; i < given.size() && together(given.get(i), stroke); i++) {
+      if (given.get(i).surface().name().equals(stroke.surface().name())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if an open stroke before this one wants the same surface at the same place. */
+  private static boolean wanted(List<Letters.Pending> open, Stroke stroke) {
+    for (int i = open.size() - 1; i >= 0; i--) {
+      Letters.Pending other = open.get(i);
+      if (!together(other.open().stroke(), stroke)) {
+        return false;
+      }
+      if (!other.byLimb()
+          && other.open().stroke().surface().name().equals(stroke.surface().name())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static @Nullable Stroke by(Work work, Letters.Pending pending, Limb limb) {

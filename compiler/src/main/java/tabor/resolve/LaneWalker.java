@@ -50,6 +50,7 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
   private Time length = Time.ZERO;
   private Division division = new Division(0, 1, 1);
   private int slot;
+  private Slot whole = new Slot(division, 0, List.of());
   private List<Slot.Part> parts = List.of();
   private boolean ghost;
   private @Nullable Placed sounding;
@@ -164,12 +165,12 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
       return;
     }
     division = new Division(beat, beats, slots.size());
-    Time one = grid.slotLength(division);
-    Time start = grid.start(beat);
+    BarGrid.Word known = grid.word(division);
     for (int i = 0; i < slots.size(); i++) {
       slot = i;
-      at = i == 0 ? start : start.plus(one.times(i));
-      length = one;
+      at = known.starts().get(i);
+      length = known.length();
+      whole = known.slots().get(i);
       slots.get(i).match(this);
     }
   }
@@ -203,6 +204,7 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
     length = lasts;
     division = where.division();
     slot = where.index();
+    whole = where;
     parts = where.parts();
     element.match(this);
     parts = List.of();
@@ -210,7 +212,7 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void hit(Beat.Hit hit) {
-    Slot where = new Slot(division, slot, parts);
+    Slot where = parts.isEmpty() ? whole : new Slot(division, slot, parts);
     sounding = new Placed(bar, at, length, where, hit, ghost, line);
     placed.add(sounding);
     holdRefused = false;

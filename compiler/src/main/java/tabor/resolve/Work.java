@@ -61,7 +61,7 @@ final class Work {
     this.scope = scope;
     this.name = name;
     this.setting = setting;
-    this.grid = new BarGrid(setting.meter());
+    this.grid = BarGrid.of(setting.meter());
     this.bars = bars;
     this.pickupBeats = pickupBeats;
     this.strokes = strokes;
