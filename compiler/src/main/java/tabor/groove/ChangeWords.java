@@ -21,25 +21,28 @@ final class ChangeWords {
 
   private final Comparison found;
   private final Groove step;
+  private final List<Stroke> now;
   private final List<Phrase> phrases = new ArrayList<>();
 
-  private ChangeWords(Comparison found) {
-    this.found = found;
+  private ChangeWords(Comparison found, Set<Integer> without) {
+    this.found = found.without(without);
     this.step = found.step();
+    this.now = step.strokes().stream().filter(s -> !without.contains(s.bar())).toList();
   }
 
-  /** One entry for each part, hands first, then what concerns the whole section. */
+  /** What concerns the whole section, then one entry for each part, hands first. */
   static List<String> of(Comparison found) {
-    ChangeWords words = new ChangeWords(found);
+    List<String> all = new ArrayList<>(SettingWords.of(found.base(), found.step()));
     Optional<String> displaced = Displacement.find(found);
     if (displaced.isPresent()) {
-      List<String> all = new ArrayList<>(List.of(displaced.get()));
-      all.addAll(SettingWords.of(found.base(), found.step()));
+      all.add(displaced.get());
       return all;
     }
+    Set<Integer> newBars = NewBars.find(found);
+    ChangeWords words = new ChangeWords(found, newBars);
     words.strokes();
-    List<String> all = words.byPart();
-    all.addAll(SettingWords.of(found.base(), found.step()));
+    all.addAll(words.byPart());
+    all.addAll(NewBars.words(found, newBars));
     return all;
   }
 
@@ -68,7 +71,6 @@ final class ChangeWords {
       }
       byTarget.values().forEach(group -> movedTo(limb, group));
     }
-    pairs(found.moved()).forEach(this::level);
   }
 
   private void movedTo(Limb limb, List<Pair> pairs) {
@@ -91,11 +93,11 @@ final class ChangeWords {
             case "hihat.splash" -> "splashed";
             default -> "closed";
           };
-      boolean all = after.size() == count(step.strokes(), s -> onPiece(s, limb));
+      boolean all = after.size() == count(now, s -> onPiece(s, limb));
       phrases.add(new Phrase("hi-hat", all ? "now " + how : how + " " + where(after)));
       return;
     }
-    long allNow = count(step.strokes(), s -> s.limb() == limb);
+    long allNow = count(now, s -> s.limb() == limb);
     long fromThere =
         count(found.before(), s -> s.limb() == limb && sources.contains(s.surface().name()));
     String words;
@@ -105,7 +107,14 @@ final class ChangeWords {
       List<String> from = pairs.stream().map(p -> p.before().surface().words()).distinct().toList();
       words = "from the " + PlaceWords.list(from) + " to the " + target;
     } else {
-      words = "on the " + target + " " + where(after);
+      words = "to the " + target + " " + where(after);
+    }
+    Map<String, List<Stroke>> levels = pairs(pairs);
+    boolean allOne = levels.size() == 1 && levels.values().iterator().next().size() == pairs.size();
+    if (allOne) {
+      words += ", " + levels.keySet().iterator().next();
+    } else {
+      levels.forEach(this::level);
     }
     phrases.add(new Phrase(limb.words(), words));
   }
@@ -130,7 +139,7 @@ final class ChangeWords {
   private void level(String word, List<Stroke> strokes) {
     parts(
         strokes,
-        step.strokes(),
+        now,
         (part, whole, chosen) ->
             phrases.add(new Phrase(part, whole ? word : word + " " + where(chosen))));
   }
@@ -171,7 +180,7 @@ final class ChangeWords {
   private void ornament(List<Stroke> strokes, OrnamentWords words) {
     parts(
         strokes,
-        step.strokes(),
+        now,
         (part, whole, chosen) ->
             phrases.add(
                 new Phrase(part, whole ? words.everywhere() : words.some() + " " + where(chosen))));
@@ -190,7 +199,7 @@ final class ChangeWords {
                     (surface, some) -> {
                       boolean whole =
                           some.size()
-                              == count(step.strokes(), s -> s.surface().name().equals(surface));
+                              == count(now, s -> s.surface().name().equals(surface));
                       phrases.add(
                           new Phrase(
                               some.get(0).surface().words(),
@@ -247,8 +256,8 @@ final class ChangeWords {
   private void doubled(Set<Stroke> added) {
     Set<Object> old = new HashSet<>();
     found.before().forEach(s -> old.add(key(s, s.slot())));
-    Map<Object, Stroke> now = new LinkedHashMap<>();
-    step.strokes().forEach(s -> now.put(key(s, s.slot()), s));
+    Map<Object, Stroke> bySlot = new LinkedHashMap<>();
+    now.forEach(s -> bySlot.put(key(s, s.slot()), s));
     Map<String, Set<Stroke>> heads = new LinkedHashMap<>();
     for (Stroke stroke : List.copyOf(added)) {
       List<Slot.Part> parts = stroke.slot().parts();
@@ -262,7 +271,7 @@ final class ChangeWords {
       Slot.Part[] none = {};
       Slot whole =
           new Slot(stroke.slot().division(), stroke.slot().index(), List.of(outer.toArray(none)));
-      Stroke head = now.get(key(stroke, new Slot(whole.division(), whole.index(), first)));
+      Stroke head = bySlot.get(key(stroke, new Slot(whole.division(), whole.index(), first)));
       if (head != null && old.contains(key(stroke, whole)) && last.of() <= 3) {
         heads
             .computeIfAbsent(last.of() == 2 ? "doubled" : "tripled", w -> new LinkedHashSet<>())

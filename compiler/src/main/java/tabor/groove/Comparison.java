@@ -80,6 +80,26 @@ record Comparison(
     return changed;
   }
 
+  /** The same with some bars of the step left out of account. */
+  Comparison without(Set<Integer> bars) {
+    if (bars.isEmpty()) {
+      return this;
+    }
+    return new Comparison(
+        base,
+        step,
+        before.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
+        added.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
+        dropped.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
+        outside(altered, bars),
+        outside(moved, bars),
+        outside(passed, bars));
+  }
+
+  private static List<Pair> outside(List<Pair> pairs, Set<Integer> bars) {
+    return pairs.stream().filter(pair -> !bars.contains(pair.after().bar())).toList();
+  }
+
   private void match(List<Stroke> old, List<Stroke> now) {
     List<Stroke> left = new ArrayList<>(old);
     List<Stroke> open = new ArrayList<>(now);

@@ -153,7 +153,7 @@ final class Displacement {
   private static Optional<String> words(Groove step, Time later, Time length) {
     boolean back = length.minus(later).before(later);
     Time by = back ? length.minus(later) : later;
-    return amount(step, by).map(words -> words + (back ? " earlier" : " later"));
+    return amount(step, by).map(words -> "moved " + words + (back ? " earlier" : " later"));
   }
 
   private static Optional<String> amount(Groove step, Time by) {

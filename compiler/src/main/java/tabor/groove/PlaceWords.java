@@ -92,19 +92,27 @@ final class PlaceWords {
       return " in the pickup";
     }
     int first = bars.get(0);
-    int last = bars.get(bars.size() - 1);
-    if (bars.size() == 1) {
-      return " in bar " + first;
-    }
-    if (bars.size() > 2 && last - first == bars.size() - 1) {
-      return " in bars " + first + " to " + last;
-    }
     if (first > 1 && bars.size() > 2 && isEveryNth(bars, first, section.bars())) {
       return " in every " + ordinal(first) + " bar";
     }
-    return bars.size() > MOST_COUNTS
+    return bars.size() > MOST_COUNTS && !isRun(bars)
         ? " in " + bars.size() + " bars"
-        : " in bars " + list(bars.stream().map(String::valueOf).toList());
+        : " in " + barNames(bars);
+  }
+
+  /** {@code bar 4}, {@code bars 2 and 4} or {@code bars 2 to 4}; 0 is the pickup. */
+  static String barNames(List<Integer> bars) {
+    int first = bars.get(0);
+    if (bars.size() == 1) {
+      return first == 0 ? "the pickup" : "bar " + first;
+    }
+    return isRun(bars)
+        ? "bars " + first + " to " + bars.get(bars.size() - 1)
+        : "bars " + list(bars.stream().map(String::valueOf).toList());
+  }
+
+  private static boolean isRun(List<Integer> bars) {
+    return bars.size() > 2 && bars.get(bars.size() - 1) - bars.get(0) == bars.size() - 1;
   }
 
   private static boolean isEveryNth(List<Integer> bars, int n, int all) {

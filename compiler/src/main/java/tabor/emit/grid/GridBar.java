@@ -51,9 +51,9 @@ record GridBar(int number, boolean repeat, List<Column> columns) {
     /** A roll goes on here. */
     static final Cell GOES_ON = new Cell("", '-', "");
 
-    /** True unless the part has no place here. */
-    boolean isShown() {
-      return letter != ' ';
+    /** True for a stroke and for a roll that goes on. */
+    boolean isHeard() {
+      return letter != ' ' && letter != '.';
     }
   }
 }

@@ -22,8 +22,8 @@ import tabor.rhythm.Time;
  * Lays a section out: which parts have a row, and which places a column.
  *
  * <p>A part shows a dot at the silent places of its own words only, so that a row reads in its own
- * division even where another part divides the same beat otherwise. Where all words of a section
- * fit one fine division, every beat gets the columns of that division and the grid is regular.
+ * division even where another part divides the same beat otherwise. Where all words of a bar
+ * fit one fine division, every beat gets the columns of that division and the bar is regular.
  */
 final class GridLayout {
   /** The finest division that is laid out regularly; beyond it bars grow too wide. */
@@ -33,7 +33,6 @@ final class GridLayout {
   private final Meter meter;
   private final List<Surface> parts;
   private final boolean feetShown;
-  private final long regular;
   private final Map<Integer, List<Stroke>> byBar = new HashMap<>();
   private final Map<String, List<Time[]>> rolls = new HashMap<>();
 
@@ -51,7 +50,6 @@ final class GridLayout {
     this.meter = groove.meter();
     this.parts = parts(groove);
     this.feetShown = groove.setting().showSticking() && feetMatter(groove);
-    this.regular = regular(groove);
     for (Stroke stroke : groove.strokes()) {
       byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
       if (Signs.goesOn(groove, stroke)) {
@@ -111,9 +109,10 @@ final class GridLayout {
             });
   }
 
-  private static long regular(Groove groove) {
+  /** Into how many columns every beat of a bar can be laid out; 0 if they differ too much. */
+  private static long regular(List<Stroke> strokes) {
     long parts = 1;
-    for (Stroke stroke : groove.strokes()) {
+    for (Stroke stroke : strokes) {
       long own = Places.fineness(stroke.slot());
       if (own == 0 || own > MOST_REGULAR) {
         return 0;
@@ -150,6 +149,7 @@ final class GridLayout {
         CountRows.of(meter, beats, slots, groove.setting().showCounts());
     Map<String, Set<Time>> own = new HashMap<>();
     Set<Time> places = new TreeSet<>();
+    long regular = regular(strokes);
     for (int beat : beats) {
       places.add(meter.beatStart(beat));
       for (int i = 1; i < regular; i++) {
@@ -157,9 +157,9 @@ final class GridLayout {
       }
     }
     for (Surface part : parts) {
-      Set<Time> places1 = ownPlaces(part, strokes, beats);
-      own.put(part.name(), places1);
-      places.addAll(places1);
+      Set<Time> ofPart = ownPlaces(part, strokes, beats);
+      own.put(part.name(), ofPart);
+      places.addAll(ofPart);
     }
     if (groove.setting().showCounts()) {
       counts.forEach(row -> places.addAll(row.keySet()));

@@ -2,6 +2,7 @@ package tabor.emit.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import tabor.emit.grid.GridBar.Cell;
 import tabor.emit.grid.GridBar.Column;
 import tabor.emit.grid.GridLayout.Sheet;
@@ -167,16 +168,31 @@ final class GridWriter {
             .orElse(1);
     for (int row = 0; row < countRows; row++) {
       int at = row;
-      lines.add(line(row == 0 ? heading(pieces.get(0)) : "", pieces, c -> count(c, at), " "));
+      lines.add(line(row == 0 ? heading(pieces) : "", pieces, c -> count(c, at), " "));
     }
     for (int part = 0; part < sheet.parts().size(); part++) {
       int at = part;
+      if (!isHeard(pieces, at) && (at > 0 || anyHeard(pieces))) {
+        continue;
+      }
       lines.add(line(sheet.parts().get(part), pieces, c -> c.cells().get(at), REPEAT));
     }
     for (int row = 0; row < sheet.sticks().size(); row++) {
       int at = row;
       lines.add(line(sheet.sticks().get(row), pieces, c -> text(c.sticks().get(at)), " "));
     }
+  }
+
+  private boolean anyHeard(List<Piece> pieces) {
+    return IntStream.range(0, sheet.parts().size()).anyMatch(part -> isHeard(pieces, part));
+  }
+
+  /** True if a part has a stroke in these pieces; one that rests needs no row. */
+  private static boolean isHeard(List<Piece> pieces, int part) {
+    return pieces.stream()
+        .anyMatch(
+            piece ->
+                piece.columns().stream().anyMatch(column -> column.cells().get(part).isHeard()));
   }
 
   private static int used(List<Column> columns) {
@@ -199,9 +215,17 @@ final class GridWriter {
     return text.isEmpty() ? Cell.NONE : new Cell("", text.charAt(0), text.substring(1));
   }
 
-  private static String heading(Piece piece) {
-    String bar = piece.bar().number() == 0 ? "pickup" : "bar " + piece.bar().number();
-    return piece.from() == 0 ? bar : bar + "." + piece.columns().get(0).beat();
+  private static String heading(List<Piece> pieces) {
+    Piece first = pieces.get(0);
+    int number = first.bar().number();
+    if (first.from() > 0) {
+      return "bar " + number + "." + first.columns().get(0).beat();
+    }
+    int last = pieces.get(pieces.size() - 1).bar().number();
+    if (number == 0) {
+      return "pickup";
+    }
+    return number == last ? "bar " + number : "bars " + number + "-" + last;
   }
 
   private interface Chosen {

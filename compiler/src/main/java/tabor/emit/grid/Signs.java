@@ -52,7 +52,9 @@ final class Signs {
     Set<Level> levels = EnumSet.noneOf(Level.class);
     Set<Ornament> ornaments = EnumSet.noneOf(Ornament.class);
     boolean rolls = false;
+    boolean both = false;
     for (Groove groove : grooves) {
+      both |= groove.setting().showSticking() && handsMeet(groove);
       for (Stroke stroke : groove.strokes()) {
         levels.add(stroke.level());
         ornaments.addAll(stroke.ornaments().list());
@@ -77,7 +79,23 @@ final class Signs {
       legend.add("- goes on");
     }
     legend.add(". silent");
+    if (both) {
+      legend.add("RL both hands, that of the upper row first");
+    }
     return legend;
+  }
+
+  private static boolean handsMeet(Groove groove) {
+    Stroke last = null;
+    for (Stroke stroke : groove.strokes()) {
+      if (stroke.limb().isHand()) {
+        if (last != null && last.bar() == stroke.bar() && last.at().equals(stroke.at())) {
+          return true;
+        }
+        last = stroke;
+      }
+    }
+    return false;
   }
 
   private static String meaning(Ornament ornament) {
