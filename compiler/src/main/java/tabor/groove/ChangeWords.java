@@ -198,8 +198,7 @@ final class ChangeWords {
                 .forEach(
                     (surface, some) -> {
                       boolean whole =
-                          some.size()
-                              == count(now, s -> s.surface().name().equals(surface));
+                          some.size() == count(now, s -> s.surface().name().equals(surface));
                       phrases.add(
                           new Phrase(
                               some.get(0).surface().words(),

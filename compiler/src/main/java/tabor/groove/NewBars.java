@@ -20,7 +20,9 @@ final class NewBars {
 
   private NewBars() {}
 
-  /** The bars in which at least half of what was or is there came, went or moved; never all bars. */
+  /**
+   * The bars in which at least half of what was or is there came, went or moved; never all bars.
+   */
   static Set<Integer> find(Comparison found) {
     Map<Integer, Integer> changed = new TreeMap<>();
     found.added().forEach(stroke -> changed.merge(stroke.bar(), 1, Integer::sum));

@@ -22,8 +22,8 @@ import tabor.rhythm.Time;
  * Lays a section out: which parts have a row, and which places a column.
  *
  * <p>A part shows a dot at the silent places of its own words only, so that a row reads in its own
- * division even where another part divides the same beat otherwise. Where all words of a bar
- * fit one fine division, every beat gets the columns of that division and the bar is regular.
+ * division even where another part divides the same beat otherwise. Where all words of a bar fit
+ * one fine division, every beat gets the columns of that division and the bar is regular.
  */
 final class GridLayout {
   /** The finest division that is laid out regularly; beyond it bars grow too wide. */
