@@ -25,21 +25,21 @@ final class Clock {
   }
 
   /**
-   * How many whole notes so many picoseconds last: on a grid of halves, quarters, eighths … of a
-   * whole note that is finer than half a millisecond, so that what is timed by the clock keeps a
-   * small denominator.
+   * How many whole notes so many picoseconds last, more than none: on a grid of halves, quarters,
+   * eighths … of a whole note that is finer than half a millisecond, so that what is timed by the
+   * clock keeps a small denominator.
    */
   static Time wholes(long picos, Tempo tempo) {
     Time whole = tempo.secondsPerWhole();
     BigInteger grid = BigInteger.valueOf(64);
     BigInteger wholePicos = big(whole.num()).multiply(PICOS).divide(big(whole.den()));
-    while (grid.multiply(big(MILLI / 2)).compareTo(wholePicos) < 0 && grid.bitLength() < 40) {
+    while (grid.multiply(big(MILLI / 2)).compareTo(wholePicos) < 0 && grid.bitLength() < 30) {
       grid = grid.shiftLeft(1);
     }
     BigInteger steps =
         rounded(
             big(picos).multiply(big(whole.den())).multiply(grid), big(whole.num()).multiply(PICOS));
-    return Time.of(steps.min(MOST).longValueExact(), grid.longValueExact());
+    return Time.of(steps.min(MOST).max(BigInteger.ONE).longValueExact(), grid.longValueExact());
   }
 
   private static BigInteger big(long number) {

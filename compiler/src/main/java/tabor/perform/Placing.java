@@ -46,7 +46,7 @@ final class Placing {
       if (local.stroke().bar() == 0 && !pickup) {
         continue;
       }
-      Time start = line.plus(local.start());
+      Time start = Tame.plus(line, local.start());
       if (local.early() > 0) {
         Time early = early(index, start, local.early(), local.stroke().ornaments().smallStrokes());
         if (early == null) {
@@ -80,7 +80,7 @@ final class Placing {
     Time first = back(index, main, small * SMALL);
     if (round) {
       Time own = back(index, main, steps * SMALL);
-      return own.sign() < 0 ? own.plus(end) : own;
+      return own.sign() < 0 ? Tame.plus(own, end) : own;
     }
     if (main.sign() == 0) {
       return null;
@@ -98,7 +98,7 @@ final class Placing {
       Stretch stretch = stretches.get(i);
       long room = Clock.picos(place.minus(stretch.start()), stretch.tempo());
       if (left <= room || i == 0) {
-        return place.minus(Clock.wholes(left, stretch.tempo()));
+        return Tame.minus(place, Clock.wholes(left, stretch.tempo()));
       }
       left -= room;
       place = stretch.start();
@@ -110,7 +110,7 @@ final class Placing {
     Map<Integer, Time> next = new HashMap<>();
     if (round) {
       for (int i = placed.size() - 1; i >= 0; i--) {
-        next.put(group(placed.get(i)), placed.get(i).start().plus(end));
+        next.put(group(placed.get(i)), Tame.plus(placed.get(i).start(), end));
       }
     }
     // From the end: what starts together does not cut each other off.
@@ -122,11 +122,11 @@ final class Placing {
       for (int j = from; j <= i; j++) {
         Sound sound = placed.get(j);
         Time stop = next.getOrDefault(group(sound), sound.end());
-        Time length = Time.min(sound.length(), stop.minus(sound.start()));
+        Time length = Time.min(sound.length(), Tame.minus(stop, sound.start()));
         if (!round) {
-          length = Time.min(length, end.minus(sound.start()));
+          length = Time.min(length, Tame.minus(end, sound.start()));
         }
-        placed.set(j, sound.lasting(length, micros(sound)));
+        placed.set(j, sound.lasting(Tame.length(length), micros(sound)));
       }
       for (int j = from; j <= i; j++) {
         next.put(group(placed.get(j)), placed.get(j).start());

@@ -31,6 +31,8 @@ final class SectionSounds {
 
   private static final long BOUNCE = 40 * Clock.MILLI;
 
+  private static final long FASTEST = 5 * Clock.MILLI;
+
   /**
    * A sound, placed from the barline of bar 1.
    *
@@ -56,15 +58,39 @@ final class SectionSounds {
   private final Set<Rolling> rolling = new HashSet<>();
   private final List<Local> found = new ArrayList<>();
 
-  private SectionSounds(Groove groove, Tempo tempo, Feel feel) {
+  private final boolean coarse;
+
+  private SectionSounds(Groove groove, Tempo tempo, Feel feel, boolean coarse) {
     this.groove = groove;
     this.tempo = tempo;
-    this.swing = new Swing(groove.meter(), feel, groove.strokes());
-    this.volume = new Volume(groove);
+    this.coarse = coarse;
+    Feel played = coarse ? new Feel(feel.unit(), share(feel.share())) : feel;
+    this.swing = new Swing(groove.meter(), played, groove.strokes());
+    this.volume = new Volume(groove, coarse);
   }
 
+  /** Exact, unless exact places would outgrow what the sums after them can hold. */
   static List<Local> of(Groove groove, Tempo tempo, Feel feel) {
-    SectionSounds sounds = new SectionSounds(groove, tempo, feel);
+    try {
+      List<Local> exact = of(groove, tempo, feel, false);
+      if (exact.stream().allMatch(s -> Tame.isExact(s.start()) && Tame.isExact(s.length()))) {
+        return exact;
+      }
+    } catch (ArithmeticException e) {
+      // Out of 64 bits: the coarse reckoning below stays within them.
+    }
+    return of(groove, tempo, feel, true);
+  }
+
+  /** A share of swing to a millionth, where exact ones grow too long. */
+  private static Time share(Time exact) {
+    return Time.of(
+        Math.max(1, Math.min((1 << 20) - 1, Tame.rounded(exact).times(1 << 20).rounded())),
+        1 << 20);
+  }
+
+  private static List<Local> of(Groove groove, Tempo tempo, Feel feel, boolean coarse) {
+    SectionSounds sounds = new SectionSounds(groove, tempo, feel, coarse);
     for (Stroke stroke : groove.strokes()) {
       if (stroke.ornaments().has(Ornament.OPEN_ROLL)) {
         sounds.rolling.add(new Rolling(stroke.bar(), stroke.at(), stroke.limb()));
@@ -107,15 +133,17 @@ final class SectionSounds {
   }
 
   private void roll(Stroke stroke, int inSlot, boolean shared) {
-    Time step = Time.min(slot(stroke), stroke.length()).over(inSlot);
-    long count = stroke.length().over(step).floor();
+    Time held = tame(stroke.length());
+    Time step = Time.min(Tame.length(tame(slot(stroke))), held).over(inSlot);
+    // Nobody rolls faster than that; what is held on in so small a slot would be endless.
+    long count = Clock.picos(step, tempo) < FASTEST ? inSlot : held.over(step).floor();
     for (int i = 0; i < count; i++) {
-      Time at = stroke.at().plus(step.times(i));
+      Time at = tame(stroke.at()).plus(step.times(i));
       Time start = place(stroke, at);
       Time length = place(stroke, at.plus(step)).minus(start);
       Limb by = shared && i / 2 % 2 == 1 ? stroke.limb().other() : stroke.limb();
       Level level = i > 0 && stroke.level() == Level.ACCENT ? Level.PLAIN : stroke.level();
-      Time written = groove.position(stroke.bar(), at);
+      Time written = tame(groove.position(stroke.bar(), at));
       add(
           i == 0 ? Sound.Kind.STROKE : Sound.Kind.ROLL,
           by,
@@ -133,7 +161,7 @@ final class SectionSounds {
     long bounces = Math.max(2, Math.min(10_000, Clock.picos(length, tempo) / BOUNCE));
     Time step = length.over(bounces);
     for (int i = 0; i < bounces; i++) {
-      Time written = groove.position(stroke).plus(stroke.length().over(bounces).times(i));
+      Time written = written(stroke).plus(tame(stroke.length()).over(bounces).times(i));
       Time full = Time.of(groove.setting().levels().of(stroke.level()));
       Time velocity = i == 0 ? full : full.times(3).over(5);
       add(
@@ -149,11 +177,21 @@ final class SectionSounds {
 
   private void add(
       Sound.Kind kind, Limb limb, int velocity, Time start, Time length, int early, Stroke stroke) {
-    found.add(new Local(kind, limb, stroke.surface(), velocity, start, length, early, stroke));
+    Time lasting = Tame.length(tame(length));
+    found.add(
+        new Local(kind, limb, stroke.surface(), velocity, tame(start), lasting, early, stroke));
+  }
+
+  private Time tame(Time time) {
+    return coarse ? Tame.rounded(time) : time;
+  }
+
+  private Time written(Stroke stroke) {
+    return tame(groove.position(stroke));
   }
 
   private int velocity(Stroke stroke, Level level) {
-    return volume.of(level, groove.position(stroke));
+    return volume.of(level, written(stroke));
   }
 
   /** The slot of a stroke by itself, without the holds after it. */
@@ -167,11 +205,11 @@ final class SectionSounds {
 
   private Time place(Stroke stroke, Time at) {
     Time line = groove.meter().bar().times(stroke.bar() - 1L);
-    return line.plus(swing.place(stroke.slot().division(), stroke.bar(), at));
+    return tame(line.plus(swing.place(stroke.slot().division(), stroke.bar(), tame(at))));
   }
 
   private Time end(Stroke stroke) {
-    return place(stroke, stroke.at().plus(stroke.length()));
+    return place(stroke, tame(stroke.at()).plus(tame(stroke.length())));
   }
 
   /** True for what goes on sounding until something stops it. */

@@ -69,7 +69,7 @@ public record Sound(
 
   /** Where it stops. */
   public Time end() {
-    return start.plus(length);
+    return Tame.plus(start, length);
   }
 
   /** True if the hand stops the cymbal at the end of this sound. */

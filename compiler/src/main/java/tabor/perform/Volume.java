@@ -26,22 +26,31 @@ public final class Volume {
 
   /** Reads the marks and hairpins of a section. */
   public Volume(Groove groove) {
+    this(groove, false);
+  }
+
+  Volume(Groove groove, boolean coarse) {
     levels = groove.setting().levels();
     record Sign(Time from, Time to, Loudness target) {}
     List<Sign> signs = new ArrayList<>();
     for (Loudness.Mark mark : groove.marks()) {
-      Time at = groove.position(mark.bar(), mark.at());
+      Time at = tame(groove.position(mark.bar(), mark.at()), coarse);
       signs.add(new Sign(at, at, mark.loudness()));
     }
     for (Loudness.Hairpin pin : groove.hairpins()) {
-      Time from = groove.position(pin.fromBar(), pin.from());
-      signs.add(new Sign(from, groove.position(pin.toBar(), pin.to()), pin.target()));
+      Time from = tame(groove.position(pin.fromBar(), pin.from()), coarse);
+      Time to = tame(groove.position(pin.toBar(), pin.to()), coarse);
+      signs.add(new Sign(from, to, pin.target()));
     }
     // Stable: at one place a mark comes before the hairpin that grows out of it.
     signs.sort(Comparator.comparing(Sign::from));
     for (Sign sign : signs) {
       turns.add(new Turn(sign.from(), sign.to(), percent(sign.from()), percent(sign.target())));
     }
+  }
+
+  private static Time tame(Time position, boolean coarse) {
+    return coarse ? Tame.rounded(position) : position;
   }
 
   /** Percent of a level at {@code mf} for a dynamic mark. */
