@@ -24,6 +24,7 @@ final class Commands {
     ALL.put("list", ListCommand::new);
     ALL.put("play", PlayCommand::new);
     ALL.put("grid", GridCommand::new);
+    ALL.put("handout", HandoutCommand::new);
     ALL.put("explain", ExplainCommand::new);
     ALL.put("completion", CompletionCommand::new);
   }

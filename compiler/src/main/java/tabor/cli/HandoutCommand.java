@@ -1,0 +1,69 @@
+package tabor.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tabor.emit.font.OpenFont;
+import tabor.emit.pdf.HandoutLook;
+import tabor.emit.pdf.HandoutMaker;
+import tabor.emit.pdf.PdfWriter;
+import tabor.groove.Lesson;
+
+/** {@code tabor handout}: the printed page. */
+@Command(
+    name = "handout",
+    description = "Prints a lesson as a PDF handout: every step with its notes, ready to give out.",
+    mixinStandardHelpOptions = true)
+final class HandoutCommand implements Callable<Integer> {
+  private final Io io;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "The lesson; - is standard input.")
+  private String file = "";
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE|DIR",
+      description = "Where it goes; a folder takes it by the lesson's name (default: here).")
+  private @Nullable Path output;
+
+  @Mixin private PageOptions page = new PageOptions();
+
+  @Mixin private PlayerOptions player = new PlayerOptions();
+
+  HandoutCommand(Io io) {
+    this.io = io;
+  }
+
+  @Override
+  public Integer call() {
+    HandoutLook look = page.look();
+    Lesson lesson = ReadyLesson.of(io, file, player.options());
+    if (lesson.sections().isEmpty()) {
+      throw Failure.outside(file + " has no groove, step or chart to print");
+    }
+    Path target = target(lesson.file() + ".pdf");
+    OutputFiles.write(target, PdfWriter.write(HandoutMaker.make(lesson, look, OpenFont.get())));
+    io.out().print(target + "\n");
+    return ExitCode.FINE;
+  }
+
+  private Path target(String name) {
+    Path wanted = output;
+    if (wanted == null) {
+      return Path.of(name);
+    }
+    if (Files.isDirectory(wanted)) {
+      return wanted.resolve(name);
+    }
+    Path folder = wanted.toAbsolutePath().getParent();
+    if (folder != null) {
+      OutputFiles.makeFolder(folder);
+    }
+    return wanted;
+  }
+}

@@ -1,0 +1,42 @@
+package tabor.cli;
+
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import tabor.emit.pdf.HandoutLook;
+import tabor.emit.pdf.Paper;
+
+/** The options that say how a handout is printed. */
+final class PageOptions {
+  @Option(names = "--page", paramLabel = "PAPER", description = "a4 (the default) or letter.")
+  private String page = "a4";
+
+  @Option(names = "--large", description = "Notes and letters to be read from a metre away.")
+  private boolean large;
+
+  @Option(
+      names = "--clean",
+      description = "Without counts, stickings and marks of change: an examiner's copy.")
+  private boolean clean;
+
+  @Option(
+      names = "--caution",
+      paramLabel = "TEXT",
+      description = "Your own words on hearing and strain at the foot of every page.")
+  private @Nullable String caution;
+
+  @Option(names = "--no-caution", description = "No words on hearing and strain.")
+  private boolean noCaution;
+
+  /** What they ask for. */
+  HandoutLook look() {
+    if (noCaution && caution != null) {
+      throw Failure.usage("--caution and --no-caution cannot both be meant");
+    }
+    Paper paper =
+        Paper.of(page.toLowerCase(Locale.ROOT))
+            .orElseThrow(() -> Failure.usage("--page takes a4 or letter, not " + page));
+    String words = noCaution ? "" : caution == null ? HandoutLook.CAUTION : caution;
+    return new HandoutLook(paper, large, clean, words);
+  }
+}
