@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Chart;
@@ -18,7 +17,7 @@ import tabor.rhythm.Tempo;
 final class ChartChecks {
   private ChartChecks() {}
 
-  static List<Diagnostic> check(Chart chart, @Nullable String player) {
+  static List<Diagnostic> check(Chart chart) {
     List<Diagnostic> diagnostics = new ArrayList<>();
     FastestTempi tempi = new FastestTempi();
     for (Chart.Item item : chart.items()) {
@@ -27,15 +26,14 @@ final class ChartChecks {
     for (Chart.Turn turn : tempi.byName.values()) {
       Tempo own = turn.groove().setting().tempo();
       if (turn.tempo().quartersPerMinute().compareTo(own.quartersPerMinute()) > 0) {
-        check(chart, turn.groove(), turn.tempo(), player, diagnostics);
+        check(chart, turn.groove(), turn.tempo(), diagnostics);
       }
     }
     return diagnostics;
   }
 
-  private static void check(
-      Chart chart, Groove groove, Tempo tempo, @Nullable String player, List<Diagnostic> to) {
-    Limits limits = groove.setting().kit().limitsOf(player);
+  private static void check(Chart chart, Groove groove, Tempo tempo, List<Diagnostic> to) {
+    Limits limits = groove.setting().kit().limitsInForce();
     Set<Object> already = new HashSet<>();
     PaceChecks.each(groove, groove.setting().tempo(), limits, f -> already.add(PaceChecks.key(f)));
     Map<Code, Finding> worst = new LinkedHashMap<>();

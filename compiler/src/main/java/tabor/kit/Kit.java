@@ -90,15 +90,9 @@ public record Kit(
     return null;
   }
 
-  /**
-   * The limits to check by.
-   *
-   * @param player the name of a player; null for everybody's
-   * @return that player's limits, else everybody's as the kit or header says, else the usual ones
-   */
-  public Limits limitsOf(@Nullable String player) {
-    Limits everybody = limits.getOrDefault("", Limits.DEFAULT);
-    return player == null ? everybody : limits.getOrDefault(player, everybody);
+  /** The limits to check by: everybody's as the file or the kit says, else the usual ones. */
+  public Limits limitsInForce() {
+    return limits.getOrDefault("", Limits.DEFAULT);
   }
 
   /** The same kit with the player mirrored once more. */

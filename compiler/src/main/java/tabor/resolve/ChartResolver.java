@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import tabor.body.BodyChecks;
 import tabor.diagnostic.Code;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
@@ -78,6 +79,9 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     resolver.measure(finished);
     Chart chart =
         new Chart(name, title == null ? null : title.value(), heading.spot(), finished, prose);
+    if (!resolver.partial) {
+      resolver.problems.addAll(BodyChecks.check(chart));
+    }
     return new Resolved(chart, resolver.partial, resolver.problems.found());
   }
 

@@ -24,8 +24,7 @@ final class Finisher {
   static Groove finish(Work work, @Nullable String title, Line heading, @Nullable Groove base) {
     List<Stroke> written = work.strokes();
     List<Stroke> struck = struck(work, written, heading, base);
-    boolean mirrored = work.kit().leftHanded() || work.scope.options().leftHanded();
-    if (mirrored) {
+    if (work.kit().leftHanded()) {
       List<Stroke> other = new ArrayList<>(struck.size());
       for (Stroke stroke : struck) {
         other.add(stroke.by(stroke.limb().other(), stroke.dealt()));

@@ -348,7 +348,8 @@ public final class SectionResolver {
       }
       kit = Kits.FIVE_PIECE;
     }
-    return withLimits(kit);
+    Kit limited = withLimits(kit);
+    return scope.options().leftHanded() && !kit.leftHanded() ? limited.mirrored() : limited;
   }
 
   /**

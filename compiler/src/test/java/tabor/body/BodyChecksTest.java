@@ -315,9 +315,7 @@ class BodyChecksTest {
             section.heading(),
             List.of(new Chart.Play(List.of(new Chart.Turn(section, fast, Feel.STRAIGHT)), 1)),
             List.of());
-    assertThat(BodyChecks.check(chart, null))
-        .extracting(Diagnostic::code)
-        .containsExactly(Code.TOO_FAST);
+    assertThat(BodyChecks.check(chart)).extracting(Diagnostic::code).containsExactly(Code.TOO_FAST);
   }
 
   @Test
