@@ -81,7 +81,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     out.append("<p class=\"number\" aria-hidden=\"true\">").append(block.number()).append("</p>\n");
     heading(block.part(), block.title());
     if (!block.changed().isEmpty()) {
-      out.append("<ul class=\"changed\" aria-label=\"What changed\">\n");
+      out.append("<ul class=\"news\" aria-label=\"What changed\">\n");
       block.changed().forEach(words -> element("li", "", words));
       out.append("</ul>\n");
     }

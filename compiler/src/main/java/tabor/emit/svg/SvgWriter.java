@@ -15,7 +15,7 @@ import tabor.emit.engrave.Outline;
  */
 public final class SvgWriter {
   /** User units a staff space: browsers set type below one unit badly, so a space is ten. */
-  private static final int UNIT = 10;
+  public static final int UNIT = 10;
 
   private final StringBuilder out = new StringBuilder(1 << 14);
 

@@ -5,7 +5,7 @@
 const Desk = (() => {
   const CLICK = 4;
   const COUNT = 5;
-  const MASTER = 0.62;
+  const MASTER = 1.5;
   const CEILING = 0.7;
   /** Sounds already computed, by sample rate and name. */
   const shelf = new Map();
@@ -179,7 +179,7 @@ const Desk = (() => {
       const from = plan.legs[leg].start;
       const lead = countIn.length > 0 ? -countIn[0][0] * plan.legs[leg].whole : 0;
       const start = 0.1;
-      const seconds = start + (plan.length - from + lead) / rate + 2;
+      const seconds = start + (plan.length - from + lead) / rate + 4;
       const context = new OfflineAudioContext(2, Math.ceil(seconds * sampleRate), sampleRate);
       const desk = new this(context);
       limbs.forEach((on, limb) => desk.presetSwitch(limb, on));

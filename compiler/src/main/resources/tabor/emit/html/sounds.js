@@ -87,13 +87,15 @@ const Sounds = (() => {
     };
   }
 
-  /** Adds a plate: many modes without harmony; the high ones die first. */
+  /** Adds a plate: many modes without harmony; the lowest are weak, the highest die first. */
   function plate(out, rate, random, low, high, count, gain, tau, slope = 0.6) {
     const share = gain / Math.sqrt(count);
     for (let k = 0; k < count; k++) {
       const frequency = low * Math.pow(high / low, (k + random()) / count);
       const fall = tau * Math.pow(low / frequency, slope) * (0.6 + 0.8 * random());
-      mode(out, rate, frequency, share * (0.4 + 1.2 * random()), fall, 2 * Math.PI * random());
+      const body = Math.min(1, Math.pow(frequency / (4 * low), 0.8));
+      const loud = share * body * (0.4 + 1.2 * random());
+      mode(out, rate, frequency, loud, fall, 2 * Math.PI * random());
     }
   }
 
@@ -182,7 +184,8 @@ const Sounds = (() => {
       mode(out, rate, frequency, gain, tau);
     }
     noise(out, rate, random, 3500, 14000, 0.35 + 0.35 * hard, 0.004);
-    plate(out, rate, random, 380, 11000, 84, 0.3 + 0.35 * hard, 1.1, 0.45);
+    plate(out, rate, random, 380, 12500, 96, 0.3 + 0.35 * hard, 1.1, 0.4);
+    noise(out, rate, random, 3800, 15000, 0.06 + 0.08 * hard, 0.4);
   }
 
   function bell(out, rate, random, hard) {

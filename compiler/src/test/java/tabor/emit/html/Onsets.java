@@ -8,11 +8,11 @@ import java.util.List;
 
 /**
  * Finds where sounds begin in a recording, from the samples alone: a place where the energy of the
- * second difference, taken over half a millisecond, jumps far above that of the milliseconds
+ * second difference, taken over a millisecond, jumps far above that of the milliseconds
  * before.
  */
 final class Onsets {
-  private static final int WINDOW = 22;
+  private static final int WINDOW = 44;
   private static final int BEFORE = 132;
 
   private Onsets() {}
@@ -42,7 +42,7 @@ final class Onsets {
     for (int i = next; i + WINDOW < samples.length; i++) {
       double now = (energy[i + WINDOW] - energy[i]) / WINDOW;
       double before = (energy[i] - energy[i - BEFORE]) / BEFORE;
-      if (i >= next && now > 1e-8 && now > 5 * before) {
+      if (i >= next && now > 1e-8 && now > 4 * before) {
         // The window reaches ahead: the sound begins with its first sample above what was before.
         int first = i;
         while (first < i + WINDOW

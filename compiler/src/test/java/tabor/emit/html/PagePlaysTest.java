@@ -51,7 +51,16 @@ class PagePlaysTest {
                 FEET,
                 ANSWER,
                 FLAM,
-                Samples.climb("practice", "Practice", FEET, ANSWER)),
+                Samples.climb("practice", "Practice", FEET, ANSWER),
+                Samples.groove("open", null, null, "RIGHT_HAND hihat.open x . . ."),
+                Samples.groove(
+                    "shut",
+                    null,
+                    null,
+                    "RIGHT_HAND hihat.open x . . .",
+                    "LEFT_FOOT hihat.foot . x . ."),
+                Samples.groove("choked", null, null, "RIGHT_HAND crash ! . . ."),
+                Samples.groove("crash", null, null, "RIGHT_HAND crash x . . .")),
             Samples.pictures(),
             "Drums are loud.");
     Files.writeString(file, PageWriter.write(page));
@@ -231,6 +240,39 @@ class PagePlaysTest {
   }
 
   @Test
+  void everySoundBeginsAtOnceEndsInSilenceAndIsLikeNoOther() {
+    Object findings =
+        browser.run(
+            "const found = []; const all = Sounds.names.concat(['key:39', 'key:54', 'key:81', 'key:3'])"
+                + ".map((n) => [n, Sounds.compute(n, 44100, 1, 0)]);"
+                + "const dot = (a, b) => { let s = 0;"
+                + " for (let i = 0; i < Math.min(a.length, b.length); i++) s += a[i] * b[i]; return s; };"
+                + "for (const [n, a] of all) { const top = a.reduce((m, x) => Math.max(m, Math.abs(x)), 0);"
+                + " if (!(top > 0.25 && top < 0.8)) found.push(n + ' peak ' + top);"
+                + " if (a[0] !== 0 || a[a.length - 1] !== 0) found.push(n + ' has a sharp edge');"
+                + " if (a.findIndex((x) => Math.abs(x) > top * 0.1) > 11) found.push(n + ' is late');"
+                + " for (const [m, b] of all) { const like = dot(a, b) / Math.sqrt(dot(a, a) * dot(b, b));"
+                + "  if (n < m && !(Math.abs(like) < 0.7)) found.push(n + ' is like ' + m + ' ' + like); } }"
+                + "return found;");
+    assertThat((List<?>) findings).isEmpty();
+  }
+
+  @Test
+  void theFootEndsAnOpenHiHatAndAHandAChokedCymbal() {
+    // Energy of the hand alone, from a tenth of a second after the second beat to the third.
+    String energy =
+        "const done = arguments[1]; Page.render(arguments[0], {limbs: [1, 0, 0, 0]}).then((r) => {"
+            + " const at = (s) => Math.round((r.start + s) * 44100);"
+            + " done(r.samples[0].slice(at(0.725), at(1.25)).reduce((s, x) => s + x * x, 0)); });";
+    double open = ((Number) browser.driver.executeAsyncScript(energy, 4)).doubleValue();
+    double closed = ((Number) browser.driver.executeAsyncScript(energy, 5)).doubleValue();
+    double choked = ((Number) browser.driver.executeAsyncScript(energy, 6)).doubleValue();
+    double crash = ((Number) browser.driver.executeAsyncScript(energy, 7)).doubleValue();
+    assertThat(closed).isLessThan(open / 1000);
+    assertThat(choked).isLessThan(crash / 1000);
+  }
+
+  @Test
   void tenMinutesOfLoopDoNotDrift() {
     // Turn 239 of a one-bar section at 96 begins at 239 * 2.5 s; the last hi-hat of it 7/8 later.
     Object times =
@@ -264,8 +306,8 @@ class PagePlaysTest {
   @Test
   void everyButtonWorks() {
     List<WebElement> plays = browser.driver.findElements(By.cssSelector("article > .play"));
-    assertThat(plays).hasSize(4);
-    for (int i = 0; i < plays.size(); i++) {
+    assertThat(plays).hasSize(8);
+    for (int i = 0; i < plays.size(); i += 3) {
       click(plays.get(i));
       await("playing", true);
       assertThat(state("chosen")).isEqualTo((long) i);
@@ -292,7 +334,7 @@ class PagePlaysTest {
     assertThat(state("playing")).isEqualTo(false);
     assertThat(browser.driver.findElements(By.cssSelector("button")))
         .as("the buttons tried above are all there are")
-        .hasSize(4 + 10 + 3);
+        .hasSize(8 + 10 + 3);
   }
 
   @Test
@@ -322,10 +364,10 @@ class PagePlaysTest {
     await("playing", true);
     press(" ");
     assertThat(state("playing")).isEqualTo(false);
-    press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+    press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
     assertThat(state("chosen")).isEqualTo(3L);
-    press(Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT);
-    assertThat(state("chosen")).isEqualTo(0L);
+    press(Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT);
+    assertThat(state("chosen")).as("there is nothing before the first").isEqualTo(0L);
     press("1", "3");
     assertThat(state("sounding")).isEqualTo(List.of(true, false, true, false));
     press("2", "4", "1");

@@ -92,6 +92,8 @@ final class Samples {
             small == 0 ? Ornaments.NONE : Ornaments.NONE.with(Ornament.values()[small - 1]);
         if (letter == '^') {
           ornaments = ornaments.with(Ornament.RIMSHOT);
+        } else if (letter == '!') {
+          ornaments = ornaments.with(Ornament.CHOKE);
         }
         strokes.add(
             new Stroke(
@@ -193,7 +195,7 @@ final class Samples {
         "answer",
         "The last double moves",
         base,
-        "RIGHT_HAND ride xx xx xx xx Xx xx xx xx",
+        "RIGHT_HAND ride xx xx xx xx xx xx xx xx",
         "LEFT_HAND snare ..g. X..g .g.. X..g ..g. 'X... ''x... ^...",
         "RIGHT_FOOT kick x. .x .. x. x. .x xx ..",
         "LEFT_FOOT hihat.foot .. x. .. x. .. x. .. x.");

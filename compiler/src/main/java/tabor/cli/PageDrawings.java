@@ -1,0 +1,84 @@
+package tabor.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Engraver;
+import tabor.emit.engrave.Engraving;
+import tabor.emit.engrave.Look;
+import tabor.emit.engrave.TextMetrics;
+import tabor.emit.html.Pictures;
+import tabor.emit.svg.SvgWriter;
+import tabor.groove.Changes;
+import tabor.groove.Groove;
+import tabor.notation.Score;
+import tabor.notation.Speller;
+import tabor.rhythm.Time;
+
+/** The engraver's drawings for the page that plays, wide for a desk and paper, narrow for a phone. */
+final class PageDrawings implements Pictures {
+  /** A page's column at ten pixels a staff space. */
+  private static final double WIDE = 86;
+
+  /** A phone's column at about nine pixels a staff space. */
+  private static final double NARROW = 40;
+
+  /** How far the moving mark reaches beyond the staff, in staff spaces. */
+  private static final double REACH = 1.6;
+
+  private static final int UNIT = SvgWriter.UNIT;
+
+  private final TextMetrics font;
+
+  PageDrawings(TextMetrics font) {
+    this.font = font;
+  }
+
+  @Override
+  public Picture wide(Groove groove) {
+    return picture(groove, WIDE, "wide");
+  }
+
+  @Override
+  public @Nullable Picture narrow(Groove groove) {
+    Engraving wide = engrave(groove, WIDE);
+    boolean fits = wide.systems().size() == 1 && wide.whole().width() <= NARROW * 1.1;
+    return fits ? null : picture(groove, NARROW, "narrow");
+  }
+
+  @Override
+  public String key(List<Groove> grooves) {
+    return "";
+  }
+
+  private Engraving engrave(Groove groove, double width) {
+    Score score = Speller.spell(groove, Changes.of(groove).strokes());
+    return Engraver.engrave(score, Look.FULL.withWidth(width), font);
+  }
+
+  private Picture picture(Groove groove, double width, String kind) {
+    Engraving engraving = engrave(groove, width);
+    String svg = SvgWriter.element(engraving.whole(), groove.name() + "-" + kind);
+    return new Picture(svg, places(groove, engraving));
+  }
+
+  private static List<Place> places(Groove groove, Engraving engraving) {
+    List<Place> places = new ArrayList<>();
+    for (int i = 0; i < engraving.systems().size(); i++) {
+      Engraving.StaffSystem system = engraving.systems().get(i);
+      double staff = engraving.topOf(i) + system.staffTop();
+      double top = (staff - REACH) * UNIT;
+      double bottom = (staff + 4 + REACH) * UNIT;
+      for (Engraving.Moment moment : system.moments()) {
+        Time line = groove.meter().bar().times(moment.bar() - 1L);
+        places.add(new Place(line.plus(moment.at()), moment.x() * UNIT, top, bottom));
+      }
+      if (!system.moments().isEmpty()) {
+        int last = system.moments().get(system.moments().size() - 1).bar();
+        Time end = groove.meter().bar().times(last);
+        places.add(new Place(end, system.drawing().width() * UNIT, top, bottom));
+      }
+    }
+    return places;
+  }
+}
