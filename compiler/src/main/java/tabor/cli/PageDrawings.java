@@ -15,7 +15,9 @@ import tabor.notation.Score;
 import tabor.notation.Speller;
 import tabor.rhythm.Time;
 
-/** The engraver's drawings for the page that plays, wide for a desk and paper, narrow for a phone. */
+/**
+ * The engraver's drawings for the page that plays, wide for a desk and paper, narrow for a phone.
+ */
 final class PageDrawings implements Pictures {
   /** A page's column at ten pixels a staff space. */
   private static final double WIDE = 86;

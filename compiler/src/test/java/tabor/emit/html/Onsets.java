@@ -8,8 +8,7 @@ import java.util.List;
 
 /**
  * Finds where sounds begin in a recording, from the samples alone: a place where the energy of the
- * second difference, taken over a millisecond, jumps far above that of the milliseconds
- * before.
+ * second difference, taken over a millisecond, jumps far above that of the milliseconds before.
  */
 final class Onsets {
   private static final int WINDOW = 44;

@@ -243,17 +243,16 @@ class PagePlaysTest {
   void everySoundBeginsAtOnceEndsInSilenceAndIsLikeNoOther() {
     Object findings =
         browser.run(
-            "const found = []; const all = Sounds.names.concat(['key:39', 'key:54', 'key:81', 'key:3'])"
-                + ".map((n) => [n, Sounds.compute(n, 44100, 1, 0)]);"
-                + "const dot = (a, b) => { let s = 0;"
-                + " for (let i = 0; i < Math.min(a.length, b.length); i++) s += a[i] * b[i]; return s; };"
-                + "for (const [n, a] of all) { const top = a.reduce((m, x) => Math.max(m, Math.abs(x)), 0);"
-                + " if (!(top > 0.25 && top < 0.8)) found.push(n + ' peak ' + top);"
-                + " if (a[0] !== 0 || a[a.length - 1] !== 0) found.push(n + ' has a sharp edge');"
-                + " if (a.findIndex((x) => Math.abs(x) > top * 0.1) > 11) found.push(n + ' is late');"
-                + " for (const [m, b] of all) { const like = dot(a, b) / Math.sqrt(dot(a, a) * dot(b, b));"
-                + "  if (n < m && !(Math.abs(like) < 0.7)) found.push(n + ' is like ' + m + ' ' + like); } }"
-                + "return found;");
+            "const found = []; const all = Sounds.names.concat(['key:39', 'key:54', 'key:81',"
+                + " 'key:3']).map((n) => [n, Sounds.compute(n, 44100, 1, 0)]);const dot = (a, b) =>"
+                + " { let s = 0; for (let i = 0; i < Math.min(a.length, b.length); i++) s += a[i] *"
+                + " b[i]; return s; };for (const [n, a] of all) { const top = a.reduce((m, x) =>"
+                + " Math.max(m, Math.abs(x)), 0); if (!(top > 0.25 && top < 0.8)) found.push(n + '"
+                + " peak ' + top); if (a[0] !== 0 || a[a.length - 1] !== 0) found.push(n + ' has a"
+                + " sharp edge'); if (a.findIndex((x) => Math.abs(x) > top * 0.1) > 11)"
+                + " found.push(n + ' is late'); for (const [m, b] of all) { const like = dot(a, b)"
+                + " / Math.sqrt(dot(a, a) * dot(b, b));  if (n < m && !(Math.abs(like) < 0.7))"
+                + " found.push(n + ' is like ' + m + ' ' + like); } }return found;");
     assertThat((List<?>) findings).isEmpty();
   }
 
