@@ -1,0 +1,183 @@
+package tabor.emit.musicxml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import tabor.emit.musicxml.ScoreFile.DirectionKind;
+import tabor.emit.musicxml.ScoreFile.Words;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.notation.Score;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Tempo;
+
+/**
+ * A chart written out: each line's sections once, between repeat signs that say how often; a climb
+ * as one repeat for each rung. What cannot be written as bars, a count-in and the click, stands as
+ * words above the bar that follows.
+ */
+final class ChartMeasures implements Chart.Cases<Long> {
+  /** A chart of more bars is told in one line instead. */
+  static final long MOST_BARS = 1024;
+
+  private final Measures measures;
+  private final Function<Groove, Score> scores;
+  private final List<DirectionKind> head = new ArrayList<>();
+  private @Nullable String before;
+
+  private ChartMeasures(Measures measures, Function<Groove, Score> scores) {
+    this.measures = measures;
+    this.scores = scores;
+  }
+
+  /** Every groove that a chart plays. */
+  static List<Groove> grooves(Chart chart) {
+    if (isTooLong(chart)) {
+      return List.of();
+    }
+    List<Groove> grooves = new ArrayList<>();
+    for (Chart.Item item : chart.items()) {
+      if (item instanceof Chart.Play play) {
+        play.turns().forEach(turn -> grooves.add(turn.groove()));
+      } else if (item instanceof Chart.Climb climb) {
+        grooves.add(climb.groove());
+      }
+    }
+    return grooves;
+  }
+
+  static void write(Chart chart, Measures measures, Function<Groove, Score> scores) {
+    ChartMeasures written = new ChartMeasures(measures, scores);
+    written.head.addAll(MusicXml.title(chart));
+    chart.prose().forEach(text -> written.words(XmlText.of(text)));
+    if (isTooLong(chart)) {
+      written.words("This chart is too long to be written out.");
+      measures.silence(Meter.COMMON, 1, written.head, null);
+      return;
+    }
+    chart.items().forEach(item -> item.match(written));
+  }
+
+  private static boolean isTooLong(Chart chart) {
+    long bars = 0;
+    for (Chart.Item item : chart.items()) {
+      bars += item.match(new Length());
+      if (bars > MOST_BARS) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** How many bars an item is written with. */
+  private static final class Length implements Chart.Cases<Long> {
+    @Override
+    public Long countIn(Chart.CountIn item) {
+      return 0L;
+    }
+
+    @Override
+    public Long click(Chart.SetClick item) {
+      return 0L;
+    }
+
+    @Override
+    public Long play(Chart.Play item) {
+      return item.turns().stream().mapToLong(turn -> turn.groove().bars() + 1L).sum();
+    }
+
+    @Override
+    public Long rest(Chart.Rest item) {
+      return (long) item.bars();
+    }
+
+    @Override
+    public Long climb(Chart.Climb item) {
+      return item.tempi().size() * (item.groove().bars() + 1L);
+    }
+  }
+
+  private void words(String text) {
+    head.add(new Words(text, false, null));
+  }
+
+  private List<DirectionKind> takeHead() {
+    List<DirectionKind> taken = List.copyOf(head);
+    head.clear();
+    return taken;
+  }
+
+  @Override
+  public Long countIn(Chart.CountIn item) {
+    words("count-in " + item.bars() + (item.bars() == 1 ? " bar" : " bars"));
+    before = null;
+    return 0L;
+  }
+
+  @Override
+  public Long click(Chart.SetClick item) {
+    words(
+        switch (item.click()) {
+          case OFF -> "click off";
+          case ON -> "click on";
+          case QUARTERS -> "click in quarters";
+          case EIGHTHS -> "click in eighths";
+        });
+    return 0L;
+  }
+
+  @Override
+  public Long play(Chart.Play item) {
+    row(item.turns(), item.times());
+    return 0L;
+  }
+
+  @Override
+  public Long rest(Chart.Rest item) {
+    Groove like = item.like();
+    Meter meter = like == null ? Meter.COMMON : like.meter();
+    measures.silence(meter, item.bars(), takeHead(), item.tempo());
+    before = null;
+    return 0L;
+  }
+
+  @Override
+  public Long climb(Chart.Climb item) {
+    for (Tempo tempo : item.tempi()) {
+      row(List.of(new Chart.Turn(item.groove(), tempo, item.feel())), item.times());
+    }
+    return 0L;
+  }
+
+  private void row(List<Chart.Turn> turns, int times) {
+    boolean repeats = times > 1;
+    boolean mixed = turns.stream().map(ChartMeasures::frame).distinct().count() > 1;
+    for (int i = 0; i < turns.size(); i++) {
+      Chart.Turn turn = turns.get(i);
+      Groove groove = turn.groove();
+      boolean again = groove.name().equals(before);
+      if (!again) {
+        words(XmlText.line(groove.caption()));
+      }
+      // A pickup leads in from another section, not from the same one's own end.
+      boolean around = !groove.name().equals(turns.get(turns.size() - 1).groove().name());
+      measures.section(
+          scores.apply(groove),
+          new Measures.Plan(
+              takeHead(),
+              turn.tempo(),
+              turn.feel(),
+              repeats && mixed,
+              !again,
+              repeats && i == 0,
+              around,
+              repeats && i == turns.size() - 1 ? times : 0));
+      before = groove.name();
+    }
+  }
+
+  private static List<Object> frame(Chart.Turn turn) {
+    return List.of(turn.groove().meter().signature(), turn.tempo());
+  }
+}

@@ -1,0 +1,232 @@
+package tabor.emit.musicxml;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.emit.musicxml.ScoreFile.Attributes;
+import tabor.emit.musicxml.ScoreFile.Backup;
+import tabor.emit.musicxml.ScoreFile.Barline;
+import tabor.emit.musicxml.ScoreFile.Direction;
+import tabor.emit.musicxml.ScoreFile.DirectionKind;
+import tabor.emit.musicxml.ScoreFile.Element;
+import tabor.emit.musicxml.ScoreFile.Measure;
+import tabor.emit.musicxml.ScoreFile.NewSystem;
+import tabor.emit.musicxml.ScoreFile.TimeSignature;
+import tabor.groove.Groove;
+import tabor.notation.Bar;
+import tabor.notation.Event;
+import tabor.notation.Event.Rest;
+import tabor.notation.Score;
+import tabor.notation.Voice;
+import tabor.notation.Written;
+import tabor.perform.Volume;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/** Writes sections one after another and keeps in mind what holds from before. */
+final class Measures {
+  private final Instruments instruments;
+  private final @Nullable BigInteger forAll;
+  private final List<Measure> measures = new ArrayList<>();
+  private @Nullable TimeSignature time;
+  private @Nullable Tempo tempo;
+  private Feel feel = Feel.STRAIGHT;
+  private boolean barRepeat;
+
+  /**
+   * How a section is written.
+   *
+   * @param head what stands above its first bar
+   * @param restate true to write time and tempo even where they stay
+   * @param pickup false to leave its pickup out
+   * @param opens true if a repeat starts with it
+   * @param aroundPickup true if its pickup is repeated too
+   * @param closes how often what is repeated is played in all; 0 where no repeat ends
+   */
+  record Plan(
+      List<DirectionKind> head,
+      Tempo tempo,
+      Feel feel,
+      boolean restate,
+      boolean pickup,
+      boolean opens,
+      boolean aroundPickup,
+      long closes) {
+    /** Once, as it stands. */
+    static Plan once(List<DirectionKind> head, Groove groove) {
+      Groove.Setting setting = groove.setting();
+      return new Plan(head, setting.tempo(), setting.feel(), false, true, false, false, 0);
+    }
+  }
+
+  /**
+   * @param forAll the divisions that serve every measure; null if each measure has its own
+   */
+  Measures(Instruments instruments, @Nullable BigInteger forAll) {
+    this.instruments = instruments;
+    this.forAll = forAll;
+  }
+
+  List<Measure> list() {
+    return measures;
+  }
+
+  void section(Score score, Plan plan) {
+    Groove groove = score.groove();
+    Volume volume = new Volume(groove);
+    List<Bar> bars = plan.pickup ? score.bars() : score.bars().subList(groove.firstBar() == 0 ? 1 : 0, score.bars().size());
+    Bar opening = plan.aroundPickup || !bars.get(0).isPickup() ? bars.get(0) : bars.get(1);
+    for (int i = 0; i < bars.size(); i++) {
+      Bar bar = bars.get(i);
+      boolean last = i == bars.size() - 1;
+      List<Element> elements = new ArrayList<>();
+      if (i == 0 && !measures.isEmpty() && !plan.head.isEmpty()) {
+        elements.add(new NewSystem());
+      }
+      if (plan.opens && bar == opening) {
+        elements.add(new Barline(true, "heavy-light", 1));
+      }
+      BigInteger divisions =
+          forAll == null ? new Divisions().add(bar, groove).common() : forAll;
+      attributes(groove.meter(), divisions, bar.repeat(), plan.restate && i == 0, elements);
+      if (i == 0) {
+        head(plan, elements);
+      }
+      voices(bar, groove, volume, divisions, elements);
+      if (last) {
+        elements.add(
+            plan.closes > 0
+                ? new Barline(false, "light-heavy", plan.closes)
+                : new Barline(false, "light-light", 0));
+      }
+      measures.add(new Measure(bar.number(), bar.isPickup(), elements));
+    }
+  }
+
+  /** Bars in which nothing is played. */
+  void silence(Meter meter, int bars, List<DirectionKind> head, @Nullable Tempo at) {
+    for (int i = 0; i < bars; i++) {
+      List<Element> elements = new ArrayList<>();
+      BigInteger divisions = forAll == null ? BigInteger.valueOf(16) : forAll;
+      attributes(meter, divisions, false, false, elements);
+      if (i == 0) {
+        head.forEach(kind -> elements.add(above(kind)));
+        if (at != null && !at.equals(tempo)) {
+          elements.add(above(Marks.metronome(at)));
+          tempo = at;
+        }
+      }
+      Rest rest =
+          new Rest(
+              Time.ZERO,
+              meter.bar(),
+              new Written(Written.Type.WHOLE, 0),
+              List.of(),
+              Rest.Show.SHARED,
+              true);
+      elements.add(NoteMaker.wholeBar(rest, divisions));
+      measures.add(new Measure(i + 1, false, elements));
+    }
+  }
+
+  /** Gives the last measure the barline of an end. */
+  void finish() {
+    int end = measures.size() - 1;
+    Measure last = measures.get(end);
+    List<Element> elements = new ArrayList<>(last.elements());
+    boolean closed =
+        elements.get(elements.size() - 1) instanceof Barline barline && barline.repeatTimes() > 0;
+    if (!closed) {
+      elements.removeIf(element -> element instanceof Barline barline && !barline.left());
+      elements.add(new Barline(false, "light-heavy", 0));
+      measures.set(end, new Measure(last.number(), last.implicit(), elements));
+    }
+  }
+
+  private void attributes(
+      Meter meter, BigInteger divisions, boolean repeat, boolean restate, List<Element> into) {
+    TimeSignature now = new TimeSignature(meter.count(), meter.unit());
+    boolean newTime = restate || !now.equals(time);
+    boolean first = measures.isEmpty();
+    boolean newDivisions = first || forAll == null;
+    boolean turns = repeat != barRepeat;
+    if (newTime || newDivisions || turns) {
+      into.add(
+          new Attributes(
+              newDivisions ? divisions : null, newTime ? now : null, first, turns ? repeat : null));
+    }
+    time = now;
+    barRepeat = repeat;
+  }
+
+  private void head(Plan plan, List<Element> into) {
+    plan.head.forEach(kind -> into.add(above(kind)));
+    if (plan.restate || !plan.tempo.equals(tempo)) {
+      into.add(above(Marks.metronome(plan.tempo)));
+      tempo = plan.tempo;
+    }
+    if (!plan.feel.equals(feel) && !(plan.feel.isStraight() && feel.isStraight())) {
+      into.add(above(Marks.feel(plan.feel)));
+    }
+    feel = plan.feel;
+  }
+
+  private static Direction above(DirectionKind kind) {
+    return new Direction(kind, true, BigInteger.ZERO);
+  }
+
+  private void voices(
+      Bar bar, Groove groove, Volume volume, BigInteger divisions, List<Element> into) {
+    List<Marks.Placed> marks = Marks.in(groove, bar);
+    boolean silent = isHidden(bar.hands());
+    boolean written = false;
+    for (Voice voice : Voice.values()) {
+      List<Event> events = bar.events(voice);
+      // One voice at least stands in every measure, and the first of them carries the directions.
+      if (isHidden(events) && !(voice == Voice.FEET && silent && !written)) {
+        continue;
+      }
+      if (written) {
+        into.add(new Backup(Divisions.of(bar.length(), divisions)));
+      }
+      NoteMaker maker = new NoteMaker(groove, instruments, volume, voice, divisions);
+      int mark = 0;
+      for (Event event : events) {
+        while (!written && mark < marks.size() && marks.get(mark).at().before(event.end())) {
+          into.add(placed(marks.get(mark++), event.start(), divisions));
+        }
+        into.addAll(event.match(maker));
+      }
+      while (!written && mark < marks.size()) {
+        Marks.Placed late = marks.get(mark++);
+        into.add(new Direction(late.kind(), false, BigInteger.ZERO));
+      }
+      written = true;
+    }
+  }
+
+  private static Direction placed(Marks.Placed mark, Time start, BigInteger divisions) {
+    Time after = mark.at().minus(start);
+    Time offset = after.sign() < 0 ? Time.ZERO : after;
+    return new Direction(mark.kind(), false, Divisions.of(offset, divisions));
+  }
+
+  private static boolean isHidden(List<Event> events) {
+    return events.stream().allMatch(event -> event.match(new Hidden()));
+  }
+
+  private static final class Hidden implements Event.Cases<Boolean> {
+    @Override
+    public Boolean chord(Event.Chord chord) {
+      return false;
+    }
+
+    @Override
+    public Boolean rest(Rest rest) {
+      return rest.show() == Rest.Show.HIDDEN;
+    }
+  }
+}

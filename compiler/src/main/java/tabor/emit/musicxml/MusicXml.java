@@ -1,0 +1,112 @@
+package tabor.emit.musicxml;
+
+import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import tabor.emit.musicxml.ScoreFile.DirectionKind;
+import tabor.emit.musicxml.ScoreFile.Rehearsal;
+import tabor.emit.musicxml.ScoreFile.Words;
+import tabor.groove.Changes;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+import tabor.groove.Section;
+import tabor.notation.Score;
+import tabor.notation.Speller;
+import tabor.rhythm.Meter;
+
+/** A lesson as a MusicXML document: its sections one after another in one part. */
+public final class MusicXml {
+  private final Map<Groove, Score> scores = new IdentityHashMap<>();
+  private final Measures measures;
+
+  private MusicXml(Instruments instruments, List<Groove> grooves) {
+    Divisions divisions = new Divisions();
+    for (Groove groove : grooves) {
+      Score score = Speller.spell(groove);
+      scores.put(groove, score);
+      divisions.add(score);
+    }
+    BigInteger common = divisions.common();
+    boolean fits = common.compareTo(Divisions.MOST_FOR_ALL) <= 0;
+    this.measures = new Measures(instruments, fits ? common : null);
+  }
+
+  /** The document in UTF-8; the same bytes for the same lesson. */
+  public static byte[] bytes(Lesson lesson, Predicate<Section> chosen) {
+    return XmlWriter.text(of(lesson, chosen)).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The sections of a lesson that {@code chosen} picks, in order. */
+  public static ScoreFile of(Lesson lesson, Predicate<Section> chosen) {
+    List<Section> sections = lesson.sections().stream().filter(chosen).toList();
+    List<Groove> grooves = grooves(sections);
+    Instruments instruments = new Instruments(grooves);
+    MusicXml made = new MusicXml(instruments, grooves);
+    sections.forEach(made::add);
+    if (made.measures.list().isEmpty()) {
+      made.measures.silence(Meter.COMMON, 1, List.of(), null);
+    }
+    made.measures.finish();
+    String by = lesson.by();
+    return new ScoreFile(
+        XmlText.line(lesson.title()),
+        by == null ? null : XmlText.line(by),
+        instruments.list(),
+        made.measures.list());
+  }
+
+  /** Every groove that is written: the sections themselves and what charts play. */
+  private static List<Groove> grooves(List<Section> sections) {
+    Set<Groove> found = Collections.newSetFromMap(new IdentityHashMap<>());
+    List<Groove> grooves = new ArrayList<>();
+    for (Section section : sections) {
+      List<Groove> some =
+          section instanceof Groove groove
+              ? List.of(groove)
+              : ChartMeasures.grooves((Chart) section);
+      for (Groove groove : some) {
+        if (found.add(groove)) {
+          grooves.add(groove);
+        }
+      }
+    }
+    return grooves;
+  }
+
+  private void add(Section section) {
+    if (section instanceof Groove groove) {
+      measures.section(score(groove), Measures.Plan.once(head(groove), groove));
+    } else if (section instanceof Chart chart) {
+      ChartMeasures.write(chart, measures, this::score);
+    }
+  }
+
+  private Score score(Groove groove) {
+    Score score = scores.get(groove);
+    if (score == null) {
+      throw new IllegalArgumentException("not a section of this lesson: " + groove.name());
+    }
+    return score;
+  }
+
+  private static List<DirectionKind> head(Groove groove) {
+    List<DirectionKind> head = new ArrayList<>(title(groove));
+    String changed = Changes.of(groove).text();
+    if (!changed.isEmpty()) {
+      head.add(new Words(XmlText.line(changed), true, null));
+    }
+    groove.prose().forEach(text -> head.add(new Words(XmlText.of(text), false, null)));
+    return head;
+  }
+
+  static List<DirectionKind> title(Section section) {
+    return List.of(new Rehearsal(XmlText.line(section.caption())));
+  }
+}

@@ -1,0 +1,72 @@
+package tabor.emit.musicxml;
+
+import tabor.emit.musicxml.ScoreFile.Instrument;
+import tabor.emit.musicxml.ScoreFile.Measure;
+
+/** Writes the tree down, element by element in the order that the schema asks for. */
+final class XmlWriter {
+  private static final String PART = "P1";
+
+  private final Xml xml;
+
+  private XmlWriter(Xml xml) {
+    this.xml = xml;
+  }
+
+  static String text(ScoreFile score) {
+    Xml xml = new Xml();
+    new XmlWriter(xml).score(score);
+    return xml.finish();
+  }
+
+  private void score(ScoreFile score) {
+    xml.open("score-partwise", "version", "4.0");
+    xml.open("work");
+    xml.leaf("work-title", score.title());
+    xml.close();
+    xml.open("identification");
+    String by = score.by();
+    if (by != null) {
+      xml.leaf("creator", by, "type", "composer");
+    }
+    xml.open("encoding");
+    xml.leaf("software", "Tabor");
+    xml.close();
+    xml.close();
+    xml.open("part-list");
+    xml.open("score-part", "id", PART);
+    xml.leaf("part-name", "Drum kit");
+    for (Instrument instrument : score.instruments()) {
+      xml.open("score-instrument", "id", instrument.id());
+      xml.leaf("instrument-name", instrument.name());
+      String sound = instrument.sound();
+      if (sound != null) {
+        xml.leaf("instrument-sound", sound);
+      }
+      xml.close();
+    }
+    for (Instrument instrument : score.instruments()) {
+      xml.open("midi-instrument", "id", instrument.id());
+      xml.leaf("midi-channel", "10");
+      xml.leaf("midi-program", "1");
+      xml.leaf("midi-unpitched", Integer.toString(instrument.unpitched()));
+      xml.close();
+    }
+    xml.close();
+    xml.close();
+    xml.open("part", "id", PART);
+    MeasureWriter writer = new MeasureWriter(xml);
+    for (Measure measure : score.measures()) {
+      String number = Integer.toString(measure.number());
+      if (measure.implicit()) {
+        xml.open("measure", "number", number, "implicit", "yes");
+      } else {
+        xml.open("measure", "number", number);
+      }
+      measure.elements().forEach(element -> element.match(writer));
+      xml.close();
+    }
+    xml.close();
+    xml.close();
+  }
+}
