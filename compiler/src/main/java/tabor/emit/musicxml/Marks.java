@@ -14,6 +14,7 @@ import tabor.groove.Loudness;
 import tabor.notation.Bar;
 import tabor.notation.Written;
 import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
@@ -73,10 +74,18 @@ final class Marks {
     return new Metronome("quarter", false, quarters, quarters);
   }
 
-  /** The feel in words and as what players do. */
-  static Words feel(Feel feel) {
-    String type = feel.unit() == Feel.Unit.EIGHTHS ? "eighth" : "16th";
+  /**
+   * The feel in words and, where what is swung is an eighth or a sixteenth, as what players do: the
+   * format knows no other.
+   */
+  static Words feel(Feel feel, Meter meter) {
+    Time swung = meter.tempoBeat().over(feel.unit() == Feel.Unit.EIGHTHS ? 2 : 4);
+    boolean eighth = swung.equals(Written.Type.EIGHTH.length());
+    if (!eighth && !swung.equals(Written.Type.SIXTEENTH.length())) {
+      return new Words(feel.words(), false, null);
+    }
     Time pair = feel.share().over(Time.ONE.minus(feel.share()));
-    return new Words(feel.words(), false, new Swing(pair.num(), pair.den(), type));
+    Swing swing = new Swing(pair.num(), pair.den(), eighth ? "eighth" : "16th");
+    return new Words(feel.words(), false, swing);
   }
 }

@@ -77,7 +77,8 @@ final class Measures {
   void section(Score score, Plan plan) {
     Groove groove = score.groove();
     Volume volume = new Volume(groove);
-    List<Bar> bars = plan.pickup ? score.bars() : score.bars().subList(groove.firstBar() == 0 ? 1 : 0, score.bars().size());
+    int skipped = groove.firstBar() == 0 && !plan.pickup ? 1 : 0;
+    List<Bar> bars = score.bars().subList(skipped, score.bars().size());
     Bar opening = plan.aroundPickup || !bars.get(0).isPickup() ? bars.get(0) : bars.get(1);
     for (int i = 0; i < bars.size(); i++) {
       Bar bar = bars.get(i);
@@ -93,7 +94,7 @@ final class Measures {
           forAll == null ? new Divisions().add(bar, groove).common() : forAll;
       attributes(groove.meter(), divisions, bar.repeat(), plan.restate && i == 0, elements);
       if (i == 0) {
-        head(plan, elements);
+        head(plan, groove.meter(), elements);
       }
       voices(bar, groove, volume, divisions, elements);
       if (last) {
@@ -162,14 +163,14 @@ final class Measures {
     barRepeat = repeat;
   }
 
-  private void head(Plan plan, List<Element> into) {
+  private void head(Plan plan, Meter meter, List<Element> into) {
     plan.head.forEach(kind -> into.add(above(kind)));
     if (plan.restate || !plan.tempo.equals(tempo)) {
       into.add(above(Marks.metronome(plan.tempo)));
       tempo = plan.tempo;
     }
     if (!plan.feel.equals(feel) && !(plan.feel.isStraight() && feel.isStraight())) {
-      into.add(above(Marks.feel(plan.feel)));
+      into.add(above(Marks.feel(plan.feel, meter)));
     }
     feel = plan.feel;
   }
