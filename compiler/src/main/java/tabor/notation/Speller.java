@@ -2,7 +2,9 @@ package tabor.notation;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
@@ -101,14 +103,13 @@ public final class Speller {
     }
     Extents extents = new Extents(drafts);
     Beamer beamer = new Beamer(groove.meter(), written, extents);
+    Map<Node, Tuplet> known = new IdentityHashMap<>();
     List<Event> events = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
       Draft draft = drafts.get(i);
       List<TupletPlace> tuplets = new ArrayList<>();
       for (Node node : draft.tuplets()) {
-        Node.Ratio ratio = node.ratio();
-        Tuplet tuplet =
-            new Tuplet(ratio.actual(), ratio.normal(), ratio.unit(), beamer.needsBracket(node));
+        Tuplet tuplet = known.computeIfAbsent(node, some -> tuplet(some, beamer));
         tuplets.add(new TupletPlace(tuplet, extents.first(node) == i, extents.last(node) == i));
       }
       events.add(
@@ -117,6 +118,11 @@ public final class Speller {
               : chord(draft, tuplets, beamer.beams(i), voice));
     }
     return events;
+  }
+
+  private static Tuplet tuplet(Node node, Beamer beamer) {
+    Node.Ratio ratio = node.ratio();
+    return new Tuplet(ratio.actual(), ratio.normal(), ratio.unit(), beamer.needsBracket(node));
   }
 
   private static Rest rest(Draft draft, List<TupletPlace> tuplets, Shows shows) {

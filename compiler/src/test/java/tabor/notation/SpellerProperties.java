@@ -21,7 +21,7 @@ class SpellerProperties {
     return RandomSections.grooves();
   }
 
-  @Property(tries = 300)
+  @Property(tries = 200)
   void everyVoiceFillsEveryBarWithoutAGap(@ForAll("grooves") Groove groove) {
     for (Bar bar : Speller.spell(groove).bars()) {
       for (Voice voice : Voice.values()) {
@@ -40,7 +40,7 @@ class SpellerProperties {
     }
   }
 
-  @Property(tries = 300)
+  @Property(tries = 200)
   void everyStrokeIsWrittenOnceWhereItIs(@ForAll("grooves") Groove groove) {
     List<Stroke> written = new ArrayList<>();
     for (Bar bar : Speller.spell(groove).bars()) {

@@ -79,6 +79,9 @@ final class Marks {
    * format knows no other.
    */
   static Words feel(Feel feel, Meter meter) {
+    if (feel.isStraight()) {
+      return new Words(feel.words(), false, new Swing(1, 1, "eighth"));
+    }
     Time swung = meter.tempoBeat().over(feel.unit() == Feel.Unit.EIGHTHS ? 2 : 4);
     boolean eighth = swung.equals(Written.Type.EIGHTH.length());
     if (!eighth && !swung.equals(Written.Type.SIXTEENTH.length())) {

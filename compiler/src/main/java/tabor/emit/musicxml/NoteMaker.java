@@ -82,7 +82,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
           new ScoreFile.Note(
               null,
               !first,
-              body(note, level(note)),
+              body(note, level(note), note.ghost()),
               null,
               Divisions.of(chord.length(), divisions),
               voice.number(),
@@ -107,7 +107,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
     return voice == Voice.HANDS ? "up" : "down";
   }
 
-  private Body body(Note note, Level level) {
+  private Body body(Note note, Level level, boolean parentheses) {
     Time place = groove.position(note.strokes().get(0));
     Time percent = Time.of(volume.of(level, place) * 100L, 90);
     return new Body(
@@ -115,7 +115,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
         note.place().octave(),
         instruments.id(note.surface()),
         note.head().word(),
-        note.ghost(),
+        parentheses,
         percent.decimal());
   }
 
@@ -132,7 +132,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
           new ScoreFile.Note(
               new Grace(count == 1),
               false,
-              body(note, Level.GHOST),
+              body(note, Level.GHOST, false),
               null,
               null,
               voice.number(),

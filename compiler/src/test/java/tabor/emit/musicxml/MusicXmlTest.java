@@ -6,29 +6,201 @@ import static tabor.kit.Limb.LEFT_HAND;
 import static tabor.kit.Limb.RIGHT_FOOT;
 import static tabor.kit.Limb.RIGHT_HAND;
 
-import java.nio.file.*;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.audiveris.proxymusic.Barline;
+import org.audiveris.proxymusic.ScorePartwise.Part.Measure;
 import org.junit.jupiter.api.Test;
-import tabor.groove.*;
-import tabor.rhythm.*;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+import tabor.groove.Loudness;
+import tabor.groove.Section;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Time;
+import tabor.testing.Goldens;
 import tabor.testing.Sketch;
 
 class MusicXmlTest {
+  /** A bit of everything: nested tuplets, small strokes, rolls over a barline, signs, a hairpin. */
+  private static Groove signs() {
+    return Sketch.groove("signs")
+        .title("Every sign <once> & \"quoted\" \u0007")
+        .prose("Low taps,\ntall accents.")
+        .pickup(1)
+        .part(RIGHT_HAND, "snare", ". | 'X.x. x{xxx}x x x~ | - ''gx '''x x//")
+        .part(LEFT_HAND, "hihat.open", ".x | . . . . | . . . .")
+        .part(RIGHT_FOOT, "kick", ". | x . . x | . . . .")
+        .mark(1, Time.ZERO, Loudness.P)
+        .hairpin(new Loudness.Hairpin(true, 1, Time.of(1, 4), 2, Time.of(3, 8), Loudness.F))
+        .done();
+  }
+
+  private static Groove six() {
+    return Sketch.groove("six")
+        .meter(Meter.of(6, 8))
+        .part(RIGHT_HAND, "ride.bell", "xxx xx")
+        .part(LEFT_HAND, "crash", "x! .")
+        .part(LEFT_FOOT, "hihat.foot", ". x")
+        .done();
+  }
+
+  private static Lesson lesson(Section... sections) {
+    return new Lesson("lesson", "Saturday <class>", "The hall & co", six().setting(), List.of(sections));
+  }
+
+  private static String text(Section... sections) {
+    return new String(MusicXml.bytes(lesson(sections), s -> true), StandardCharsets.UTF_8);
+  }
+
+  private static ReadBack read(Section... sections) {
+    return ReadBack.of(MusicXml.bytes(lesson(sections), s -> true));
+  }
+
   @Test
-  void show() throws Exception {
-    Groove a = Sketch.groove("pads").title("On <the> \u0007 \"snare\"").prose("Low taps,\ntall accents & co").pickup(1)
-        .part(RIGHT_HAND, "snare", ". | 'X.x. x{xxx}x x~ - | ''gx '''x x// x^")
-        .part(LEFT_HAND, "hihat.open", ".x | . . . .x | . . x .").part(RIGHT_FOOT, "kick", ". | x . . x | . . . .")
-        .mark(1, Time.ZERO, Loudness.P).hairpin(new Loudness.Hairpin(true, 1, Time.of(1,4), 2, Time.of(3,8), Loudness.F)).repeats(2).done();
-    Groove b = Sketch.groove("b").meter(Meter.of(6,8)).feel(new Feel(Feel.Unit.EIGHTHS, Time.of(62,100))).part(RIGHT_HAND, "ride.bell", "xxx xx").part(LEFT_FOOT,"hihat.foot", ". x").part(LEFT_HAND,"crash","x! .").done();
-    Chart c = new Chart("practice", "Practice", a.heading(), List.of(
-      new Chart.CountIn(1, a, a.setting().tempo()),
-      new Chart.Play(List.of(new Chart.Turn(a, a.setting().tempo(), Feel.STRAIGHT), new Chart.Turn(b, b.setting().tempo(), Feel.STRAIGHT)), 2),
-      new Chart.Rest(2, b, b.setting().tempo()),
-      new Chart.Climb(a, List.of(a.setting().tempo(), a.setting().tempo().at(Time.of(185,2))), Feel.STRAIGHT, Time.of(5,2), 4, Chart.Every.TIMES)), List.of("practise"));
-    Lesson l = new Lesson("x", "Six & eight", "Sat", a.setting(), List.of(a, b, c));
-    byte[] bytes = MusicXml.bytes(l, s -> true);
-    Files.write(Path.of("/tmp/n1.musicxml"), bytes);
-    System.out.println(ReadBack.of(bytes).measures());
+  void everySign() {
+    Goldens.check("tabor/emit/musicxml/signs.musicxml", text(signs()));
+  }
+
+  @Test
+  void chartsAreWrittenWithRepeats() {
+    Groove six = six();
+    Chart chart =
+        new Chart(
+            "practice",
+            "Practice",
+            six.heading(),
+            List.of(
+                new Chart.CountIn(1, six, six.setting().tempo()),
+                new Chart.Play(
+                    List.of(new Chart.Turn(six, six.setting().tempo(), Feel.STRAIGHT)), 4),
+                new Chart.Rest(2, six, six.setting().tempo()),
+                new Chart.Climb(
+                    six,
+                    List.of(
+                        six.setting().tempo().at(Time.of(50)),
+                        six.setting().tempo().at(Time.of(105, 2))),
+                    Feel.STRAIGHT,
+                    Time.of(5, 2),
+                    3,
+                    Chart.Every.TIMES)),
+            List.of());
+    String text = text(chart);
+    Goldens.check("tabor/emit/musicxml/chart.musicxml", text);
+    List<Measure> measures =
+        ReadBack.of(text.getBytes(StandardCharsets.UTF_8)).score().getPart().get(0).getMeasure();
+    assertThat(measures.stream().map(MusicXmlTest::times)).containsExactly(4L, 0L, 0L, 3L, 3L);
+  }
+
+  private static long times(Measure measure) {
+    return measure.getNoteOrBackupOrForward().stream()
+        .filter(element -> element instanceof Barline)
+        .map(element -> ((Barline) element).getRepeat())
+        .filter(repeat -> repeat != null && repeat.getTimes() != null)
+        .mapToLong(repeat -> repeat.getTimes().longValue())
+        .sum();
+  }
+
+  @Test
+  void aPickupOutsideTheRepeatIsPlayedOnce() {
+    Groove signs = signs();
+    Chart chart =
+        new Chart(
+            "c",
+            null,
+            signs.heading(),
+            List.of(
+                new Chart.Play(
+                    List.of(new Chart.Turn(signs, signs.setting().tempo(), Feel.STRAIGHT)), 4)),
+            List.of());
+    List<ReadBack.Read> measures = read(chart).measures();
+    assertThat(measures.stream().map(ReadBack.Read::number)).containsExactly("0", "1", "2");
+    String text = text(chart);
+    assertThat(text.indexOf("direction=\"forward\""))
+        .isGreaterThan(text.indexOf("<measure number=\"1\""));
+  }
+
+  @Test
+  void aChartTooLongToWriteSaysSo() {
+    Groove six = six();
+    Chart chart =
+        new Chart(
+            "c",
+            null,
+            six.heading(),
+            List.of(new Chart.Rest(1025, six, six.setting().tempo())),
+            List.of());
+    assertThat(read(chart).measures()).hasSize(1);
+    assertThat(text(chart)).contains("too long to be written out");
+  }
+
+  @Test
+  void anEmptyLessonIsOneBarOfRest() {
+    assertThat(read().measures()).hasSize(1);
+    assertThat(read().measures().get(0).length()).isEqualTo(Time.ONE);
+  }
+
+  @Test
+  void whatXmlCannotHoldIsShown() {
+    assertThat(XmlText.of("a\u0007b\u007fc\u0085d\ufffee\ud800f\r\ng"))
+        .isEqualTo("a\u2407b\u2421c\ufffdd\ufffde\ufffdf\ng");
+  }
+
+  @Test
+  void tempoIsToldInQuarters() {
+    assertThat(text(six()))
+        .contains("<beat-unit>quarter</beat-unit>", "<beat-unit-dot", "tempo=\"135\"");
+  }
+
+  @Test
+  void swingIsToldInSmallestNumbers() {
+    Groove swung =
+        Sketch.groove("swung")
+            .feel(new Feel(Feel.Unit.EIGHTHS, Time.of(62, 100)))
+            .part(RIGHT_HAND, "ride", "xx xx xx xx")
+            .done();
+    assertThat(text(swung, six()))
+        .contains("<first>31</first>", "<second>19</second>", "<swing-type>eighth</swing-type>")
+        .contains("swing eighths 62%")
+        // the section after it plays straight again
+        .contains("<straight/>");
+  }
+
+  @Test
+  void repeatedBarsStartAndStop() {
+    Groove groove =
+        Sketch.groove("g").part(RIGHT_HAND, "snare", "x x x x | x x x x | xx x x x").repeats(2).done();
+    String text = text(groove);
+    assertThat(text)
+        .containsSubsequence(
+            "<measure number=\"2\">",
+            "<measure-repeat type=\"start\">1</measure-repeat>",
+            "<measure number=\"3\">",
+            "<measure-repeat type=\"stop\">");
+    assertThat(read(groove).measures().get(1).onsets()).hasSize(4);
+  }
+
+  @Test
+  void surfacesOfOneKeyAreDifferentInstruments() {
+    Groove groove =
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "hihat.open", "x . . .")
+            .part(LEFT_HAND, "hihat.half", ". x . .")
+            .done();
+    assertThat(read(groove).measures().get(0).onsets())
+        .containsExactly("0 P1-hihat.open", "1/4 P1-hihat.half");
+  }
+
+  @Test
+  void placesTooFineForOneNumberOfDivisionsHaveTheirOwn() {
+    Groove groove =
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "snare", "x".repeat(4001) + " x".repeat(3) + " | x x x x")
+            .part(LEFT_HAND, "floor", ". . . . | . xxx . " + "x".repeat(4003))
+            .done();
+    List<ReadBack.Read> measures = read(groove).measures();
+    assertThat(measures.get(0).onsets()).hasSize(4004).contains("1/16004 P1-snare");
+    assertThat(measures.get(1).onsets()).hasSize(4 + 3 + 4003 - 1 + 1).contains("1/3 P1-floor");
   }
 }
