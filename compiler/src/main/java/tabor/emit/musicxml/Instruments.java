@@ -39,7 +39,8 @@ final class Instruments {
     Set<String> names = new HashSet<>();
     for (Sound sound : sounds) {
       // Two kits of one lesson may give one name to two sounds.
-      String id = names.add(sound.name()) ? "P1-" + sound.name() : "P1-" + sound.name() + "-" + sound.key();
+      String id =
+          names.add(sound.name()) ? "P1-" + sound.name() : "P1-" + sound.name() + "-" + sound.key();
       ids.put(sound.key() + " " + sound.name(), id);
       list.add(
           new ScoreFile.Instrument(

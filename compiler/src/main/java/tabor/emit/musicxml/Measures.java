@@ -90,8 +90,7 @@ final class Measures {
       if (plan.opens && bar == opening) {
         elements.add(new Barline(true, "heavy-light", 1));
       }
-      BigInteger divisions =
-          forAll == null ? new Divisions().add(bar, groove).common() : forAll;
+      BigInteger divisions = forAll == null ? new Divisions().add(bar, groove).common() : forAll;
       attributes(groove.meter(), divisions, bar.repeat(), plan.restate && i == 0, elements);
       if (i == 0) {
         head(plan, groove.meter(), elements);

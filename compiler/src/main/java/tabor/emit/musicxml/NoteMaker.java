@@ -140,9 +140,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
               voice == Voice.HANDS ? "up" : "down",
               count == 1 ? List.of() : List.of(beam, beam),
               Notations.NONE,
-              said
-                  ? List.of(sticking(letter.toLowerCase(Locale.ROOT)))
-                  : List.of()));
+              said ? List.of(sticking(letter.toLowerCase(Locale.ROOT))) : List.of()));
     }
   }
 
@@ -228,5 +226,4 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
         note.accent(),
         technical);
   }
-
 }

@@ -83,7 +83,9 @@ public record ScoreFile(
    * @param barRepeat true where one-bar repeat signs start, false where they stop, null elsewhere
    */
   public record Attributes(
-      @Nullable BigInteger divisions, @Nullable TimeSignature time, boolean clef,
+      @Nullable BigInteger divisions,
+      @Nullable TimeSignature time,
+      boolean clef,
       @Nullable Boolean barRepeat)
       implements Element {
     @Override
@@ -102,8 +104,7 @@ public record ScoreFile(
    * @param above true above the staff, false below
    * @param offset how far after the next note's start it stands
    */
-  public record Direction(DirectionKind kind, boolean above, BigInteger offset)
-      implements Element {
+  public record Direction(DirectionKind kind, boolean above, BigInteger offset) implements Element {
     @Override
     public void match(Cases cases) {
       cases.direction(this);
@@ -166,8 +167,7 @@ public record ScoreFile(
    * @param repeatTimes 0 for no repeat; at the left any other number, at the right how often the
    *     repeated measures are played in all
    */
-  public record Barline(boolean left, @Nullable String style, long repeatTimes)
-      implements Element {
+  public record Barline(boolean left, @Nullable String style, long repeatTimes) implements Element {
     @Override
     public void match(Cases cases) {
       cases.barline(this);
@@ -222,8 +222,12 @@ public record ScoreFile(
    * @param dynamics percent of velocity 90
    */
   public record Body(
-      char step, int octave, String instrument, String head, boolean parentheses, String dynamics) {
-  }
+      char step,
+      int octave,
+      String instrument,
+      String head,
+      boolean parentheses,
+      String dynamics) {}
 
   /**
    * A rest.

@@ -47,7 +47,8 @@ class MusicXmlTest {
   }
 
   private static Lesson lesson(Section... sections) {
-    return new Lesson("lesson", "Saturday <class>", "The hall & co", six().setting(), List.of(sections));
+    return new Lesson(
+        "lesson", "Saturday <class>", "The hall & co", six().setting(), List.of(sections));
   }
 
   private static String text(Section... sections) {
@@ -170,7 +171,10 @@ class MusicXmlTest {
   @Test
   void repeatedBarsStartAndStop() {
     Groove groove =
-        Sketch.groove("g").part(RIGHT_HAND, "snare", "x x x x | x x x x | xx x x x").repeats(2).done();
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "snare", "x x x x | x x x x | xx x x x")
+            .repeats(2)
+            .done();
     String text = text(groove);
     assertThat(text)
         .containsSubsequence(

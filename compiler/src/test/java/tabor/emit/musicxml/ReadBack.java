@@ -36,8 +36,7 @@ record ReadBack(ScorePartwise score, List<Read> measures) {
 
   static ReadBack of(byte[] bytes) {
     try {
-      ScorePartwise score =
-          (ScorePartwise) Marshalling.unmarshal(new ByteArrayInputStream(bytes));
+      ScorePartwise score = (ScorePartwise) Marshalling.unmarshal(new ByteArrayInputStream(bytes));
       List<Read> measures = new ArrayList<>();
       BigDecimal divisions = BigDecimal.ONE;
       for (Measure measure : score.getPart().get(0).getMeasure()) {
@@ -97,8 +96,7 @@ record ReadBack(ScorePartwise score, List<Read> measures) {
           case "half" -> Time.of(1, 2);
           case "quarter" -> Time.of(1, 4);
           case "eighth" -> Time.of(1, 8);
-          default ->
-              Time.of(1, Long.parseLong(note.getType().getValue().replaceAll("[a-z]", "")));
+          default -> Time.of(1, Long.parseLong(note.getType().getValue().replaceAll("[a-z]", "")));
         };
     if (!note.getDot().isEmpty()) {
       value = value.times(3).over(2);
@@ -114,7 +112,6 @@ record ReadBack(ScorePartwise score, List<Read> measures) {
   }
 
   private static Time whole(BigDecimal duration, BigInteger divisions) {
-    return Time.of(
-        duration.toBigIntegerExact().longValueExact(), divisions.longValueExact() * 4);
+    return Time.of(duration.toBigIntegerExact().longValueExact(), divisions.longValueExact() * 4);
   }
 }
