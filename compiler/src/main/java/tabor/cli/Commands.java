@@ -21,6 +21,7 @@ final class Commands {
 
   static {
     ALL.put("check", CheckCommand::new);
+    ALL.put("build", BuildCommand::new);
     ALL.put("list", ListCommand::new);
     ALL.put("play", PlayCommand::new);
     ALL.put("grid", GridCommand::new);

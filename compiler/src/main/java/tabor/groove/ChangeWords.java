@@ -112,7 +112,9 @@ final class ChangeWords {
     Map<String, List<Stroke>> levels = pairs(pairs);
     boolean allOne = levels.size() == 1 && levels.values().iterator().next().size() == pairs.size();
     if (allOne) {
-      words += ", " + levels.keySet().iterator().next();
+      String level = levels.keySet().iterator().next();
+      // Plain is what a stroke is expected to be.
+      words += level.equals(levelWord(Level.PLAIN)) ? "" : ", " + level;
     } else {
       levels.forEach(this::level);
     }

@@ -1,0 +1,57 @@
+package tabor.build;
+
+import java.util.List;
+import java.util.Optional;
+import tabor.diagnostic.Diagnostic;
+import tabor.groove.Lesson;
+
+/** A kind of output, as {@code --as} names it. */
+public enum Form {
+  /** {@code LESSON.SECTION.mid}: sound, one file for each groove, step and chart. */
+  MIDI("midi", SoundFiles::midi),
+  /** {@code LESSON.txt}: the counted grid. */
+  GRID("grid", PageFiles::grid);
+
+  private final String word;
+  private final Maker maker;
+
+  Form(String word, Maker maker) {
+    this.word = word;
+    this.maker = maker;
+  }
+
+  /** Lists the files of one form. */
+  private interface Maker {
+    List<Output> make(Lesson lesson, BuildOptions options);
+  }
+
+  /** As {@code --as} names it. */
+  public String word() {
+    return word;
+  }
+
+  /** The form that a word names. */
+  public static Optional<Form> of(String word) {
+    for (Form form : values()) {
+      if (form.word.equals(word)) {
+        return Optional.of(form);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The files of this form, in order; their bytes are made only when asked for.
+   *
+   * @param lesson finished, without errors
+   * @param options what is asked for
+   */
+  public List<Output> outputs(Lesson lesson, BuildOptions options) {
+    return maker.make(lesson, options);
+  }
+
+  /** What a person should know about the files of this form, such as times that are rounded. */
+  public Optional<Diagnostic> warning(Lesson lesson) {
+    return this == MIDI ? SoundFiles.rounded(lesson) : Optional.empty();
+  }
+}

@@ -1,0 +1,173 @@
+package tabor.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import tabor.build.BuildOptions;
+import tabor.build.Form;
+import tabor.build.Output;
+import tabor.compile.Compiled;
+import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Near;
+import tabor.groove.Lesson;
+import tabor.report.TextReport;
+import tabor.resolve.Options;
+
+/** The work of {@code tabor build}. */
+final class Build {
+  private final Io io;
+  private final Path folder;
+  private final List<Form> forms;
+  private final BuildOptions wanted;
+  private final Toolchain toolchain;
+  private final Progress progress;
+
+  /** What one source becomes. */
+  private record Plan(Path source, Lesson lesson, List<Output> outputs) {}
+
+  private Build(Io io, Path folder, List<Form> forms, BuildOptions wanted, Options options) {
+    this.io = io;
+    this.folder = folder;
+    this.forms = forms;
+    this.wanted = wanted;
+    this.toolchain = new Toolchain(io, options);
+    this.progress = new Progress(io);
+  }
+
+  /** Compiles everything named and writes the outputs of every source that has no errors. */
+  static int run(
+      Io io,
+      List<String> words,
+      Path folder,
+      List<Form> forms,
+      BuildOptions wanted,
+      Options options) {
+    return new Build(io, folder, forms, wanted, options).run(SourceFiles.find(words));
+  }
+
+  private int run(List<Path> sources) {
+    List<Plan> plans = new ArrayList<>();
+    boolean errors = false;
+    for (Path source : sources) {
+      progress.at("reading " + source, plans.size(), sources.size());
+      Compiled compiled = warned(toolchain.compile(source));
+      report(compiled);
+      if (compiled.hasErrors()) {
+        errors = true;
+        io.err().print("tabor: nothing is written for " + source + "\n");
+      } else {
+        plans.add(plan(source, compiled.lesson()));
+      }
+    }
+    progress.done();
+    refuseUnknown(plans, errors);
+    refuseClashes(plans);
+    if (!plans.isEmpty()) {
+      OutputFiles.makeFolder(folder);
+    }
+    plans.forEach(this::write);
+    progress.done();
+    return errors ? ExitCode.ERRORS : ExitCode.FINE;
+  }
+
+  /** With what the forms asked for have to say. */
+  private Compiled warned(Compiled compiled) {
+    if (compiled.hasErrors()) {
+      return compiled;
+    }
+    List<Diagnostic> all = new ArrayList<>(compiled.diagnostics());
+    forms.forEach(form -> form.warning(compiled.lesson()).ifPresent(all::add));
+    return new Compiled(
+        compiled.file(),
+        compiled.text(),
+        compiled.lesson(),
+        compiled.syntax(),
+        all,
+        compiled.places());
+  }
+
+  private void report(Compiled compiled) {
+    if (!compiled.diagnostics().isEmpty()) {
+      progress.done();
+      io.err().print(new TextReport(io.colourErr()).of(compiled, false));
+    }
+  }
+
+  private Plan plan(Path source, Lesson lesson) {
+    List<Output> outputs = new ArrayList<>();
+    for (Form form : forms) {
+      outputs.addAll(form.outputs(lesson, wanted));
+    }
+    return new Plan(source, lesson, outputs);
+  }
+
+  private void refuseUnknown(List<Plan> plans, boolean errors) {
+    Set<String> names = new LinkedHashSet<>();
+    for (Plan plan : plans) {
+      plan.lesson().sections().forEach(section -> names.add(section.name()));
+    }
+    for (String name : wanted.only()) {
+      // A file with errors may have held the section.
+      if (!names.contains(name) && !errors) {
+        throw Failure.usage("there is no section " + name + offer(name, names));
+      }
+    }
+  }
+
+  private static String offer(String name, Collection<String> names) {
+    List<String> near = Near.names(name, names);
+    return near.isEmpty()
+        ? "; there are " + String.join(", ", names)
+        : "; did you mean " + near.get(0) + "?";
+  }
+
+  /** Names that differ in case only are one file on some disks. */
+  private void refuseClashes(List<Plan> plans) {
+    Map<String, Path> taken = new HashMap<>();
+    for (Plan plan : plans) {
+      for (Output output : plan.outputs()) {
+        Path before = taken.put(output.name().toLowerCase(Locale.ROOT), plan.source());
+        if (before != null) {
+          throw Failure.outside(
+              before
+                  + " and "
+                  + plan.source()
+                  + " would both be written to "
+                  + folder.resolve(output.name())
+                  + "; nothing is written: rename one, or build them into different folders");
+        }
+      }
+    }
+  }
+
+  private void write(Plan plan) {
+    int[] counts = new int[OutputFiles.Outcome.values().length];
+    List<byte[]> made = new ArrayList<>();
+    for (Output output : plan.outputs()) {
+      progress.at("making " + output.name(), made.size(), plan.outputs().size());
+      made.add(output.bytes().get());
+    }
+    for (int i = 0; i < made.size(); i++) {
+      Path file = folder.resolve(plan.outputs().get(i).name());
+      counts[OutputFiles.write(file, made.get(i)).ordinal()]++;
+    }
+    progress.done();
+    int all = made.size();
+    int same = counts[OutputFiles.Outcome.UNCHANGED.ordinal()];
+    io.out()
+        .print(
+            plan.source()
+                + ": "
+                + (all == 1 ? "1 file in " : all + " files in ")
+                + folder
+                + (same == 0 ? "" : same == all ? ", nothing changed" : ", " + same + " unchanged")
+                + "\n");
+    io.out().flush();
+  }
+}

@@ -1,0 +1,111 @@
+package tabor.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tabor.build.BuildOptions;
+import tabor.build.Form;
+
+/** {@code tabor build}: the words of its command line. */
+@Command(
+    name = "build",
+    description = "Writes the outputs of lessons: sound, pages, notation for other programs.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Files are named after the lesson and, where there is one for each, the section:",
+      "lesson.txt, lesson.beat.mid. A file whose content has not changed is left alone.",
+      "Nothing is written for a lesson with errors."
+    })
+final class BuildCommand implements Callable<Integer> {
+  /** What a lesson becomes if nothing is said. */
+  private static final String USUAL = "midi,grid";
+
+  private final Io io;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE|FOLDER",
+      description = "What to build; - is standard input.")
+  private List<String> words = List.of();
+
+  @Option(
+      names = {"-o", "--out"},
+      required = true,
+      paramLabel = "DIR",
+      description = "The folder to write into; made if it is not there.")
+  private String folder = "";
+
+  @Option(
+      names = "--as",
+      paramLabel = "FORMS",
+      split = ",",
+      description = "Which outputs, with commas between: ${COMPLETION-CANDIDATES}, or all.",
+      completionCandidates = FormWords.class,
+      defaultValue = USUAL)
+  private List<String> forms = List.of();
+
+  @Option(
+      names = "--only",
+      paramLabel = "SECTION",
+      split = ",",
+      description = "Only these grooves, steps or charts, with commas between.")
+  private List<String> only = List.of();
+
+  @Option(names = "--no-count-in", description = "No clicks before grooves and steps.")
+  private boolean noCountIn;
+
+  @Mixin private PlayerOptions player = new PlayerOptions();
+
+  BuildCommand(Io io) {
+    this.io = io;
+  }
+
+  /** The words of {@code --as}, for help and completion. */
+  static final class FormWords extends ArrayList<String> {
+    private static final long serialVersionUID = 1L;
+
+    FormWords() {
+      super(Arrays.stream(Form.values()).map(Form::word).toList());
+    }
+  }
+
+  @Override
+  public Integer call() {
+    Path into = SourceFiles.path(folder);
+    BuildOptions wanted = new BuildOptions(new HashSet<>(only), !noCountIn);
+    return Build.run(io, words, into, forms(), wanted, player.options());
+  }
+
+  private List<Form> forms() {
+    List<Form> found = new ArrayList<>();
+    for (String word : forms) {
+      if (word.equals("all")) {
+        return List.of(Form.values());
+      }
+      Form form =
+          Form.of(word)
+              .orElseThrow(
+                  () ->
+                      Failure.usage(
+                          "--as takes "
+                              + Arrays.stream(Form.values())
+                                  .map(Form::word)
+                                  .collect(Collectors.joining(", "))
+                              + " or all, not "
+                              + word));
+      if (!found.contains(form)) {
+        found.add(form);
+      }
+    }
+    return found;
+  }
+}
