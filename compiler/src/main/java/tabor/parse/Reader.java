@@ -32,6 +32,19 @@ public final class Reader {
     return Passages.of(text);
   }
 
+  /**
+   * The lines of a passage, line ends included, one after another without gaps. A text in triple
+   * quotes makes one line of several.
+   */
+  public static List<Span> lines(Passage passage) {
+    List<Span> lines = new ArrayList<>();
+    LineSplitter splitter = new LineSplitter(passage.text());
+    while (splitter.advance()) {
+      lines.add(new Span(splitter.start(), splitter.next()));
+    }
+    return lines;
+  }
+
   /** Reads the header: a passage that no heading opens. Also reads a section. Never throws. */
   public SectionSyntax read(Passage passage) {
     String text = passage.text();
