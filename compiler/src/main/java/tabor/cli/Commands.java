@@ -26,6 +26,7 @@ final class Commands {
     ALL.put("play", PlayCommand::new);
     ALL.put("grid", GridCommand::new);
     ALL.put("handout", HandoutCommand::new);
+    ALL.put("format", FormatCommand::new);
     ALL.put("explain", ExplainCommand::new);
     ALL.put("completion", CompletionCommand::new);
   }

@@ -1,5 +1,6 @@
 package tabor.cli;
 
+import java.io.BufferedInputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -83,7 +84,8 @@ public record Io(
   /** The process's own streams. The launcher says which of them is a terminal. */
   public static Io ofProcess() {
     return of(
-        new FileInputStream(FileDescriptor.in),
+        // Buffered, because a bare FileInputStream asks a pipe for its position and fails.
+        new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
         new FileOutputStream(FileDescriptor.out),
         new FileOutputStream(FileDescriptor.err),
         isTerminal("tabor.out"),

@@ -51,12 +51,8 @@ final class BeatPrinter {
       return hit.accent() ? letter.toUpperCase(Locale.ROOT) : letter;
     }
 
-    /** In the order of every list of ornaments; signs that change the surface come last. */
     private static String suffixes(Beat.Hit hit) {
-      return hit.suffixes().stream()
-          .sorted()
-          .map(Beat.Suffix::sign)
-          .collect(Collectors.joining());
+      return hit.suffixes().stream().map(Beat.Suffix::sign).collect(Collectors.joining());
     }
 
     @Override

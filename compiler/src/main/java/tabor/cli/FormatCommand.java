@@ -1,0 +1,74 @@
+package tabor.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tabor.format.Formatter;
+
+/** {@code tabor format}: files in the one way that Tabor writes them. */
+@Command(
+    name = "format",
+    description = {
+      "Lines up the parts beat under beat and writes everything else in one way.",
+      "No stroke changes; a line that cannot be read stays as it is."
+    },
+    mixinStandardHelpOptions = true)
+final class FormatCommand implements Callable<Integer> {
+  private final Io io;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE",
+      description =
+          "Files, or folders with their .tabor files; - formats standard input to standard output.")
+  private List<String> files = List.of();
+
+  @Option(
+      names = "--check",
+      description = "Change nothing; name the files that are not formatted, and exit with 1.")
+  private boolean check;
+
+  FormatCommand(Io io) {
+    this.io = io;
+  }
+
+  @Override
+  public Integer call() {
+    List<Path> found = SourceFiles.find(files);
+    List<String> texts = new ArrayList<>();
+    for (Path file : found) {
+      texts.add(text(file));
+    }
+    int code = ExitCode.FINE;
+    for (int i = 0; i < found.size(); i++) {
+      Path file = found.get(i);
+      String formatted = Formatter.format(texts.get(i));
+      boolean input = file.toString().equals(SourceReader.STDIN);
+      if (check) {
+        if (!formatted.equals(texts.get(i))) {
+          io.out().print((input ? "standard input" : file) + "\n");
+          code = ExitCode.ERRORS;
+        }
+      } else if (input) {
+        io.out().print(formatted);
+      } else {
+        OutputFiles.write(file, formatted.getBytes(StandardCharsets.UTF_8));
+      }
+    }
+    return code;
+  }
+
+  /** All files are read before the first is written, so that one bad name changes none. */
+  private String text(Path file) {
+    SourceReader.Read read = SourceReader.read(file, io.in());
+    if (read.problem() != null) {
+      throw Failure.outside(file + ": " + read.problem().message());
+    }
+    return read.text();
+  }
+}
