@@ -20,8 +20,8 @@ import tabor.syntax.Statement;
  * A file in the one way that Tabor writes it. Headings stand at the margin, what is below them two
  * spaces in; words have one space between them; the lanes of one system stand beat under beat, the
  * keywords of the header before one column. Comments stay on their lines, those at the margin there
- * and those behind statements in a column; of several blank lines one is kept. A line that cannot be
- * read stays as it is. Formatting a formatted text changes nothing, and no stroke ever changes.
+ * and those behind statements in a column; of several blank lines one is kept. A line that cannot
+ * be read stays as it is. Formatting a formatted text changes nothing, and no stroke ever changes.
  *
  * <p>Lines end with LF, or with CRLF where every line of the file does; a byte-order mark is kept.
  */
@@ -65,8 +65,8 @@ public final class Formatter {
   }
 
   /**
-   * What formatting changes in some lines only. Where one of them is a lane, all lanes of its system
-   * count as asked for, since they share their columns.
+   * What formatting changes in some lines only. Where one of them is a lane, all lanes of its
+   * system count as asked for, since they share their columns.
    *
    * @param firstLine 0-based
    * @param lastLine 0-based, included
@@ -226,8 +226,7 @@ public final class Formatter {
 
   private static void alignSystem(List<Row> system) {
     List<String> lines =
-        LaneTable.lines(
-            system.stream().map(row -> (PartStatement.Lane) row.statement).toList());
+        LaneTable.lines(system.stream().map(row -> (PartStatement.Lane) row.statement).toList());
     for (int i = 0; i < lines.size(); i++) {
       system.get(i).said = "  " + lines.get(i);
     }

@@ -24,8 +24,8 @@ public final class Printer {
   private Printer() {}
 
   /**
-   * The line of a statement, without indentation. A text in triple quotes takes several lines, which
-   * are indented as in a section.
+   * The line of a statement, without indentation. A text in triple quotes takes several lines,
+   * which are indented as in a section.
    *
    * @throws IllegalArgumentException for a broken line or heading: it is not known what it says
    */
@@ -118,7 +118,6 @@ public final class Printer {
   static String tempo(SettingStatement.Tempo tempo) {
     return (tempo.value() == null ? "" : tempo.value().text() + " = ") + number(tempo.perMinute());
   }
-
 
   private static final class HeadingPrinter implements Heading.Cases<String> {
     private static String title(@Nullable Text title) {

@@ -92,7 +92,8 @@ class FormatterTest {
 
   @Test
   void lineEndsAreKeptWhereTheyAgree() {
-    assertThat(Formatter.format("groove g\r\n hands:r\r\n")).isEqualTo("groove g\r\n  hands : r\r\n");
+    assertThat(Formatter.format("groove g\r\n hands:r\r\n"))
+        .isEqualTo("groove g\r\n  hands : r\r\n");
     assertThat(Formatter.format("groove g\r\n hands:r\n")).isEqualTo("groove g\n  hands : r\n");
     assertThat(Formatter.format("groove g\r hands:r")).isEqualTo("groove g\n  hands : r\n");
   }

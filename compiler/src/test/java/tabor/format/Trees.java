@@ -20,7 +20,9 @@ final class Trees {
   static List<Statement> statements(String text) {
     return sections(text).stream()
         .flatMap(
-            s -> Stream.concat(Stream.ofNullable(s.heading()), s.lines().stream()).map(Line::statement))
+            s ->
+                Stream.concat(Stream.ofNullable(s.heading()), s.lines().stream())
+                    .map(Line::statement))
         .toList();
   }
 
@@ -37,13 +39,16 @@ final class Trees {
   }
 
   /**
-   * The same with every spelling that has a canonical form in that form. What strokes are written is
-   * untouched by it.
+   * The same with every spelling that has a canonical form in that form. What strokes are written
+   * is untouched by it.
    */
   static String meant(Statement statement) {
     String said = said(statement);
-    said = said.replaceAll("(?<=value=Word\\[text=)(half|quarter|eighth|sixteenth|thirty-second"
-        + "|quarter-triplet|triplet|sixteenth-triplet|quintuplet|septuplet|beat|bar)(?=,)", "$1s");
+    said =
+        said.replaceAll(
+            "(?<=value=Word\\[text=)(half|quarter|eighth|sixteenth|thirty-second"
+                + "|quarter-triplet|triplet|sixteenth-triplet|quintuplet|septuplet|beat|bar)(?=,)",
+            "$1s");
     said = said.replace("halfs", "halves").replaceAll("(?<=unit=Word\\[text=)time(?=,)", "times");
     return said.replaceAll("(?<=unit=Word\\[text=)bar(?=,)", "bars");
   }
