@@ -10,7 +10,13 @@ public enum Form {
   /** {@code LESSON.SECTION.mid}: sound, one file for each groove, step and chart. */
   MIDI("midi", SoundFiles::midi),
   /** {@code LESSON.txt}: the counted grid. */
-  GRID("grid", PageFiles::grid);
+  GRID("grid", PageFiles::grid),
+  /** {@code LESSON.SECTION.svg}: engraved notation of each groove and step. */
+  SVG("svg", PageFiles::svg),
+  /** {@code LESSON.SECTION.png}: the same as a picture on white. */
+  PNG("png", PageFiles::png),
+  /** {@code LESSON.pdf}: the handout. */
+  PDF("pdf", PageFiles::pdf);
 
   private final String word;
   private final Maker maker;

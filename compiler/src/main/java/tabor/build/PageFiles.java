@@ -1,9 +1,24 @@
 package tabor.build;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import tabor.emit.engrave.Drawing;
+import tabor.emit.engrave.Engraver;
+import tabor.emit.engrave.Look;
+import tabor.emit.font.OpenFont;
 import tabor.emit.grid.Grid;
+import tabor.emit.pdf.HandoutLook;
+import tabor.emit.pdf.HandoutMaker;
+import tabor.emit.pdf.PdfWriter;
+import tabor.emit.png.PngWriter;
+import tabor.emit.svg.SvgWriter;
+import tabor.groove.Changes;
+import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.notation.Speller;
 
 /** Files to read. */
 final class PageFiles {
@@ -13,7 +28,63 @@ final class PageFiles {
     return List.of(text(lesson.file() + ".txt", () -> Grid.of(lesson, options::wants)));
   }
 
-  private static Output text(String name, java.util.function.Supplier<String> text) {
-    return new Output(name, () -> text.get().getBytes(StandardCharsets.UTF_8));
+  static List<Output> svg(Lesson lesson, BuildOptions options) {
+    return each(
+        lesson, options, "svg", groove -> bytes(SvgWriter.file(drawing(groove), groove.name())));
+  }
+
+  static List<Output> png(Lesson lesson, BuildOptions options) {
+    return each(
+        lesson,
+        options,
+        "png",
+        groove -> PngWriter.write(drawing(groove), PngWriter.Ground.WHITE));
+  }
+
+  static List<Output> pdf(Lesson lesson, BuildOptions options) {
+    return List.of(
+        new Output(
+            lesson.file() + ".pdf",
+            () ->
+                PdfWriter.write(
+                    HandoutMaker.make(
+                        chosen(lesson, options), HandoutLook.PLAIN, OpenFont.get()))));
+  }
+
+  private static Drawing drawing(Groove groove) {
+    return Engraver.engrave(
+            Speller.spell(groove, Changes.of(groove).strokes()), Look.FULL, OpenFont.get())
+        .whole();
+  }
+
+  /** The lesson with nothing but the sections wanted. */
+  private static Lesson chosen(Lesson lesson, BuildOptions options) {
+    return new Lesson(
+        lesson.file(),
+        lesson.title(),
+        lesson.by(),
+        lesson.setting(),
+        lesson.sections().stream().filter(options::wants).toList());
+  }
+
+  /** One file for each groove and step wanted. */
+  private static List<Output> each(
+      Lesson lesson, BuildOptions options, String ending, Function<Groove, byte[]> maker) {
+    List<Output> files = new ArrayList<>();
+    for (Groove groove : lesson.grooves()) {
+      if (options.wants(groove)) {
+        String name = lesson.file() + "." + groove.name() + "." + ending;
+        files.add(new Output(name, () -> maker.apply(groove)));
+      }
+    }
+    return files;
+  }
+
+  private static Output text(String name, Supplier<String> text) {
+    return new Output(name, () -> bytes(text.get()));
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 }
