@@ -35,10 +35,7 @@ final class PageFiles {
 
   static List<Output> png(Lesson lesson, BuildOptions options) {
     return each(
-        lesson,
-        options,
-        "png",
-        groove -> PngWriter.write(drawing(groove), PngWriter.Ground.WHITE));
+        lesson, options, "png", groove -> PngWriter.write(drawing(groove), PngWriter.Ground.WHITE));
   }
 
   static List<Output> pdf(Lesson lesson, BuildOptions options) {
