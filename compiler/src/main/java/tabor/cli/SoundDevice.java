@@ -1,5 +1,7 @@
 package tabor.cli;
 
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.MidiUnavailableException;
 import javax.sound.midi.Sequencer;
@@ -21,9 +23,14 @@ interface SoundDevice {
     }
   }
 
+  /** Where the JDK's synthesiser keeps its settings; held here, or it would be forgotten. */
+  Logger SETTINGS = Logger.getLogger("java.util.prefs");
+
   /** The JDK's own synthesiser. */
   static SoundDevice ofJdk() {
     return () -> {
+      // It tells of a settings folder that it makes, which is nobody's business here.
+      SETTINGS.setLevel(Level.OFF);
       Synthesizer synthesizer = MidiSystem.getSynthesizer();
       synthesizer.open();
       Sequencer sequencer = MidiSystem.getSequencer(false);

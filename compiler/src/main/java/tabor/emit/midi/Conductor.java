@@ -98,17 +98,10 @@ final class Conductor {
     }
     boolean same = groove.name().equals(section);
     if (!same || !stretch.tempo().equals(marked)) {
-      String at = same ? " at " + number(stretch.tempo().perMinute()) : "";
+      String at = same ? " at " + stretch.tempo().perMinute().decimal() : "";
       events.add(new Smf.Marker(ticks.at(stretch.start()), groove.caption() + at));
     }
     section = groove.name();
     marked = stretch.tempo();
-  }
-
-  /** A number of beats a minute with at most two decimals. */
-  private static String number(Time value) {
-    long hundredths = value.times(100).rounded();
-    String text = java.math.BigDecimal.valueOf(hundredths, 2).stripTrailingZeros().toPlainString();
-    return text;
   }
 }

@@ -22,7 +22,7 @@ import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /** The strokes of random grooves and the bytes of their files agree. */
-class OnsetsTest {
+class OnsetsProperties {
   private record Word(
       int bar, int beat, Limb limb, String surface, String letters, Ornament with) {}
 
