@@ -1,6 +1,7 @@
 package tabor.cli;
 
 import java.io.PrintStream;
+import java.util.List;
 import tabor.perform.Performance;
 import tabor.perform.Stretch;
 import tabor.rhythm.Time;
@@ -14,16 +15,18 @@ final class MovingCount {
 
   private final Performance performance;
   private final PrintStream out;
+  private final boolean changing;
   private String shown = "";
 
   MovingCount(Performance performance, PrintStream out) {
     this.performance = performance;
     this.out = out;
+    this.changing = isChanging(performance);
   }
 
   /** Shows a place, if it looks different from what is there. */
   void show(Time position) {
-    String line = line(performance, position);
+    String line = line(position);
     if (!line.equals(shown)) {
       shown = line;
       out.print("\r" + line);
@@ -41,15 +44,15 @@ final class MovingCount {
   }
 
   /** {@code bar 2 of 4 1 2 [3] 4}, always as wide. */
-  static String line(Performance performance, Time position) {
+  String line(Time position) {
     Time last = Time.max(Time.ZERO, Time.min(position, performance.length()));
     Stretch stretch = performance.stretchAt(last);
     Time bar = stretch.meter().bar();
     Time since = last.minus(stretch.barline(1));
     long number = Math.min(since.over(bar).floor() + 1, stretch.bars());
     int beat = last.equals(performance.length()) ? -1 : stretch.meter().beatAt(since.mod(bar));
-    StringBuilder line = new StringBuilder(heading(stretch, number));
-    line.append(" ".repeat(Math.max(1, 24 - line.length())));
+    StringBuilder line = new StringBuilder("  ").append(heading(stretch, number));
+    line.append(" ".repeat(Math.max(1, (changing ? 44 : 24) - line.length())));
     for (int i = 0; i < stretch.meter().beatCount(); i++) {
       line.append(i == beat ? "[" + (i + 1) + "]" : " " + (i + 1) + " ");
     }
@@ -57,11 +60,25 @@ final class MovingCount {
     return line.substring(0, WIDTH);
   }
 
-  private static String heading(Stretch stretch, long bar) {
+  private String heading(Stretch stretch, long bar) {
+    String tempo = changing ? ", tempo " + stretch.tempo().perMinute().decimal() : "";
     return switch (stretch.kind()) {
-      case COUNT_IN -> "  count-in";
-      case REST -> "  rest, bar " + bar + " of " + stretch.bars();
-      case SECTION -> bar < 1 ? "  pickup" : "  bar " + bar + " of " + stretch.bars();
+      case COUNT_IN -> "count-in" + tempo;
+      case REST -> "rest, bar " + bar + " of " + stretch.bars() + tempo;
+      case SECTION ->
+          (changing && stretch.groove() != null ? stretch.groove().name() + ", " : "")
+              + (bar < 1 ? "pickup" : "bar " + bar + " of " + stretch.bars())
+              + tempo;
     };
+  }
+
+  /** True if it makes sense to say which section at which tempo. */
+  private static boolean isChanging(Performance performance) {
+    return performance.stretches().stream()
+            .filter(s -> s.kind() == Stretch.Kind.SECTION)
+            .map(s -> List.of(s.groove() == null ? "" : s.groove().name(), s.tempo()))
+            .distinct()
+            .count()
+        > 1;
   }
 }

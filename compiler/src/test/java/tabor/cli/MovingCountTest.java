@@ -2,7 +2,9 @@ package tabor.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.kit.Limb;
 import tabor.perform.Made;
@@ -13,7 +15,7 @@ import tabor.rhythm.Time;
 
 class MovingCountTest {
   private static String at(Performance performance, long num, long den) {
-    return MovingCount.line(performance, Time.of(num, den)).stripTrailing();
+    return new MovingCount(performance, System.out).line(Time.of(num, den)).stripTrailing();
   }
 
   @Test
@@ -31,6 +33,20 @@ class MovingCountTest {
     assertThat(at(played, 9, 8)).isEqualTo("  bar 1 of 2            [1] 2  3  4");
     assertThat(at(played, 23, 8)).isEqualTo("  bar 2 of 2             1  2  3 [4]");
     assertThat(at(played, 4, 1)).isEqualTo("  bar 2 of 2             1  2  3  4");
+  }
+
+  @Test
+  void inAChartItSaysWhichSectionAtWhichTempo() {
+    Groove a = Made.groove("a").tempo(60).done();
+    Groove b = Made.groove("b").tempo(62).done();
+    Performance played =
+        Performer.chart(
+            Made.chart(
+                new Chart.Play(List.of(Made.turn(a), Made.turn(b)), 1),
+                new Chart.Rest(1, b, b.setting().tempo())));
+    assertThat(at(played, 1, 4))
+        .isEqualTo("  a, bar 1 of 1, tempo 60                    1 [2] 3  4");
+    assertThat(at(played, 2, 1)).startsWith("  rest, bar 1 of 1, tempo 62  ");
   }
 
   @Test

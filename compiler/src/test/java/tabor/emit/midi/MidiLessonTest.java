@@ -3,11 +3,6 @@ package tabor.emit.midi;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +17,7 @@ import tabor.perform.Made;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
+import tabor.testing.Goldens;
 
 class MidiLessonTest {
   private static final Limb RIGHT = Limb.RIGHT_HAND;
@@ -60,17 +56,7 @@ class MidiLessonTest {
   }
 
   private static void golden(String name, byte[] bytes) {
-    String text = SmfDump.of(bytes).text();
-    Path file = Path.of("src/test/resources/tabor/emit/midi", name + ".txt");
-    try {
-      if (Boolean.getBoolean("goldens.write")) {
-        Files.createDirectories(file.getParent());
-        Files.writeString(file, text);
-      }
-      assertThat(text).isEqualTo(Files.readString(file, StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    Goldens.check("tabor/emit/midi/" + name + ".txt", SmfDump.of(bytes).text());
   }
 
   @Test
