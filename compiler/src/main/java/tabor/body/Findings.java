@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
+import tabor.rhythm.Time;
 import tabor.source.LineIndex;
 import tabor.source.Passage;
 import tabor.source.Spot;
@@ -26,7 +28,7 @@ final class Findings implements Consumer<Finding> {
   private final Groove groove;
   private final Passage own;
   private final Map<Object, Told> told = new LinkedHashMap<>();
-  private final List<Finding> foreign = new ArrayList<>();
+  private final List<Finding> found = new ArrayList<>();
   private @Nullable LineIndex lines;
 
   Findings(Groove groove) {
@@ -49,50 +51,61 @@ final class Findings implements Consumer<Finding> {
 
   @Override
   public void accept(Finding finding) {
-    Spot spot = latest(finding.strokes());
-    if (spot == null) {
-      foreign.add(finding);
-    } else {
-      tell(finding, spot);
-    }
+    found.add(finding);
   }
 
   /**
    * The diagnostics, in order of time.
    *
-   * @param base what the section came from is asked only when something found has no place in the
-   *     section itself: its findings, whatever their place
+   * @param base what the section came from is asked only when something was found: its findings,
+   *     whatever their place in the source
    */
-  List<Diagnostic> diagnostics(java.util.function.Supplier<List<Finding>> base) {
-    if (!foreign.isEmpty()) {
-      Set<Object> inherited = new HashSet<>();
-      for (Finding finding : base.get()) {
-        inherited.add(identity(finding));
+  List<Diagnostic> diagnostics(Supplier<List<Finding>> base) {
+    if (found.isEmpty()) {
+      return List.of();
+    }
+    Map<Object, Time> there = new HashMap<>();
+    Set<Object> handedDown = new HashSet<>();
+    for (Finding finding : base.get()) {
+      there.merge(inTheMusic(finding), finding.weight(), Time::max);
+      handedDown.add(inTheSource(finding));
+    }
+    for (Finding finding : found) {
+      Spot spot = latest(finding.strokes());
+      Time before = there.get(inTheMusic(finding));
+      boolean inherited =
+          (before != null && finding.weight().compareTo(before) <= 0)
+              || (spot == null && handedDown.contains(inTheSource(finding)));
+      if (!inherited) {
+        tell(finding, spot == null ? groove.heading() : spot);
       }
-      for (Finding finding : foreign) {
-        if (!inherited.contains(identity(finding))) {
-          tell(finding, groove.heading());
-        }
-      }
-      foreign.clear();
     }
     return told.values().stream().map(this::diagnostic).toList();
   }
 
-  /** Limbs and places in the source: what stays the same when a section is handed down. */
-  private static Object identity(Finding finding) {
+  /** Limbs, surfaces and places in the music: the same problem, whatever line it comes from now. */
+  private static Object inTheMusic(Finding finding) {
     List<Object> key = new ArrayList<>();
     key.add(finding.code());
     for (Stroke stroke : finding.strokes()) {
-      key.add(stroke.limb());
-      key.add(stroke.spot());
+      key.addAll(List.of(stroke.limb(), stroke.surface(), stroke.bar(), stroke.at()));
+    }
+    return key;
+  }
+
+  /** Limbs and places in the source: the same problem, whatever bar it is repeated in. */
+  private static Object inTheSource(Finding finding) {
+    List<Object> key = new ArrayList<>();
+    key.add(finding.code());
+    for (Stroke stroke : finding.strokes()) {
+      key.addAll(List.of(stroke.limb(), stroke.spot()));
     }
     return key;
   }
 
   private void tell(Finding finding, Spot spot) {
     Limb limb = finding.limb();
-    Object key = limb == null ? identity(finding) : List.of(finding.code(), limb, line(spot));
+    Object key = limb == null ? inTheSource(finding) : List.of(finding.code(), limb, line(spot));
     Told group = told.computeIfAbsent(key, k -> new Told(finding, spot));
     group.bars.add(finding.at().bar());
     group.places++;
