@@ -1,0 +1,119 @@
+package tabor.body;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Groove;
+import tabor.groove.Ornament;
+import tabor.groove.Stroke;
+import tabor.pattern.Rudiments;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Time;
+
+/**
+ * Finds rudiments in what the two hands of a section do, on whatever surfaces and however written:
+ * a diddle counts the same as two strokes in half the time.
+ */
+public final class RudimentFinder {
+  private final Groove groove;
+  private final List<Hit> hits = new ArrayList<>();
+
+  private RudimentFinder(Groove groove) {
+    this.groove = groove;
+  }
+
+  /**
+   * A rudiment in a section.
+   *
+   * @param name as it is played: {@code paradiddle}, {@code five-stroke-roll}
+   * @param first the stroke it starts with
+   * @param last the stroke it ends with
+   * @param throughout true if the hands do nothing else in the whole section
+   */
+  public record Found(String name, Stroke first, Stroke last, boolean throughout) {}
+
+  /**
+   * A stroke of one hand alone; a place where both hands strike has none.
+   *
+   * @param small how many small strokes come before it
+   * @param at from the start of the section
+   * @param onBeat true on a beat of the meter
+   */
+  record Hit(boolean right, int small, boolean buzz, Time at, boolean onBeat, Stroke stroke) {}
+
+  /** The rudiments of a section in order of time; no two share a stroke. */
+  public static List<Found> find(Groove groove) {
+    RudimentFinder finder = new RudimentFinder(groove);
+    boolean alone = finder.collect();
+    if (finder.hits.isEmpty()) {
+      return List.of();
+    }
+    RudimentMatcher matcher = new RudimentMatcher(finder.hits, groove.length());
+    RudimentMatcher.@Nullable Match all = alone ? matcher.throughout() : null;
+    if (all != null) {
+      return List.of(
+          new Found(
+              all.shape().name(),
+              finder.hits.get(0).stroke(),
+              finder.hits.get(finder.hits.size() - 1).stroke(),
+              true));
+    }
+    List<Found> found = new ArrayList<>();
+    for (RudimentMatcher.Match match : matcher.best()) {
+      found.add(
+          new Found(
+              match.shape().name(),
+              finder.hits.get(match.from()).stroke(),
+              finder.hits.get(match.from() + match.count() - 1).stroke(),
+              false));
+    }
+    return found;
+  }
+
+  /** Collects the hands' strokes; false if both ever strike together. */
+  private boolean collect() {
+    boolean alone = true;
+    List<Stroke> hands = groove.strokes().stream().filter(s -> s.limb().isHand()).toList();
+    for (int i = 0; i < hands.size(); i++) {
+      Stroke stroke = hands.get(i);
+      boolean together =
+          (i > 0 && sameTime(stroke, hands.get(i - 1)))
+              || (i + 1 < hands.size() && sameTime(stroke, hands.get(i + 1)));
+      alone &= !together;
+      add(stroke, together);
+    }
+    return alone;
+  }
+
+  private static boolean sameTime(Stroke a, Stroke b) {
+    return a.bar() == b.bar() && a.at().equals(b.at());
+  }
+
+  private void add(Stroke stroke, boolean together) {
+    Time at = groove.position(stroke);
+    boolean right = stroke.limb().isRight();
+    Meter meter = groove.meter();
+    boolean onBeat = meter.beatStart(meter.beatAt(stroke.at())).equals(stroke.at());
+    // Struck together with the other hand it cannot be part of a rudiment: no shape has 9 of them.
+    int small = together ? 9 : stroke.ornaments().smallStrokes();
+    boolean openRoll = stroke.ornaments().has(Ornament.OPEN_ROLL);
+    if (!openRoll && !stroke.ornaments().has(Ornament.DIDDLE)) {
+      hits.add(new Hit(right, small, stroke.ornaments().has(Ornament.BUZZ), at, onBeat, stroke));
+      return;
+    }
+    int perSlot = openRoll ? 4 : 2;
+    long count = Moves.rolledSlots(stroke, groove) * perSlot;
+    Time step = stroke.length().over(count);
+    for (int i = 0; i < count; i++) {
+      boolean by = openRoll && i / 2 % 2 == 1 ? !right : right;
+      hits.add(
+          new Hit(by, i == 0 ? small : 0, false, at.plus(step.times(i)), onBeat && i == 0, stroke));
+    }
+  }
+
+  /** The name as drummers say it; the single one needs no word for it. */
+  static String spoken(Rudiments.Rudiment rudiment) {
+    String name = rudiment.name();
+    return name.startsWith("single-paradiddle") ? name.substring("single-".length()) : name;
+  }
+}

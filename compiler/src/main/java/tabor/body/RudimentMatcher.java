@@ -1,0 +1,193 @@
+package tabor.body;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.body.RudimentFinder.Hit;
+import tabor.rhythm.Time;
+
+/** Lays the shapes of all rudiments over a row of strokes. */
+final class RudimentMatcher {
+  private final List<Hit> hits;
+  private final Time length;
+
+  /**
+   * A matcher for the strokes of a loop.
+   *
+   * @param hits the strokes in order of time, at least one
+   * @param length length of the loop in whole notes
+   */
+  RudimentMatcher(List<Hit> hits, Time length) {
+    this.hits = hits;
+    this.length = length;
+  }
+
+  /**
+   * A shape found.
+   *
+   * @param from number of its first stroke
+   * @param count how many strokes, whole cycles
+   */
+  record Match(RudimentShape shape, int from, int count) {}
+
+  /** The rudiment that the whole loop consists of, wherever it starts; null if there is none. */
+  @Nullable Match throughout() {
+    Match best = null;
+    for (RudimentShape shape : RudimentShape.ALL) {
+      int size = shape.strokes().size();
+      if (hits.size() % size != 0 || shape.alone() || hits.size() < shape.least()) {
+        continue;
+      }
+      int round = shape.alternates() ? 2 * size : size;
+      for (int from = 0; from < Math.min(round, hits.size()); from++) {
+        boolean sooner = best == null || from < best.from();
+        if (sooner && (fits(shape, from, false) || fits(shape, from, true))) {
+          best = new Match(shape, from, hits.size());
+        }
+      }
+    }
+    return best;
+  }
+
+  /** True if the shape goes round the whole loop and ends where it can start again. */
+  private boolean fits(RudimentShape shape, int from, boolean mirrored) {
+    int size = shape.strokes().size();
+    int cycles = hits.size() / size;
+    if (shape.alternates() && cycles % 2 == 1 && cycles > 1) {
+      return false;
+    }
+    return run(shape, from, mirrored, hits.size(), true) == hits.size();
+  }
+
+  /** The matches that name the most strokes, none overlapping, in order; the fewest of equals. */
+  List<Match> best() {
+    int n = hits.size();
+    long[] score = new long[n + 1];
+    Match[] choice = new Match[n];
+    for (int i = n - 1; i >= 0; i--) {
+      score[i] = score[i + 1];
+      for (RudimentShape shape : RudimentShape.ALL) {
+        for (boolean mirrored : new boolean[] {false, true}) {
+          int count = run(shape, i, mirrored, n - i, false);
+          if (count < shape.least()
+              || (shape.alone() && !rests(i, count))
+              || isChance(shape, i, count)) {
+            continue;
+          }
+          long with = count * 64L - 1 + score[i + count];
+          if (with > score[i]) {
+            score[i] = with;
+            choice[i] = new Match(shape, i, count);
+          }
+        }
+      }
+    }
+    List<Match> found = new ArrayList<>();
+    int i = 0;
+    while (i < n) {
+      Match match = choice[i];
+      if (match == null) {
+        i++;
+      } else {
+        found.add(match);
+        i += match.count();
+      }
+    }
+    return found;
+  }
+
+  /** One cycle of plain strokes that starts off the beat: its letters may be there by chance. */
+  private boolean isChance(RudimentShape shape, int from, int count) {
+    return count == shape.strokes().size()
+        && shape.strokes().size() == shape.places()
+        && shape.strokes().stream().allMatch(beat -> beat.small() == 0)
+        && !hit(from).onBeat();
+  }
+
+  /** How many strokes from {@code from} on follow the shape, in whole cycles. */
+  private int run(RudimentShape shape, int from, boolean mirrored, int most, boolean round) {
+    int size = shape.strokes().size();
+    int count = 0;
+    boolean other = mirrored;
+    while (count + size <= most && cycle(shape, from + count, other)) {
+      if (count > 0 && !follows(shape, from + count)) {
+        break;
+      }
+      count += size;
+      other ^= shape.alternates();
+      if (shape.alone()) {
+        break;
+      }
+    }
+    return round && !follows(shape, from + count) ? 0 : count;
+  }
+
+  /** The gap before a next cycle: at least a place, at most four. */
+  private boolean follows(RudimentShape shape, int next) {
+    Time place = place(shape, next - shape.strokes().size());
+    Time gap = gap(next - 1);
+    RudimentShape.Beat last = shape.strokes().get(shape.strokes().size() - 1);
+    Time due = last.half() % 2 == 1 ? place.over(2) : place;
+    boolean release = last.half() % 2 == 0 && shape.strokes().size() != shape.places();
+    return release
+        ? gap.compareTo(due) >= 0 && gap.compareTo(due.times(4)) <= 0
+        : shape.places() == 1 || !shape.even() || gap.equals(due) || isRelease(shape, gap, due);
+  }
+
+  /** Shapes with small strokes may rest after their last place. */
+  private static boolean isRelease(RudimentShape shape, Time gap, Time due) {
+    boolean small = shape.strokes().stream().anyMatch(beat -> beat.small() > 0);
+    return small && gap.compareTo(due) >= 0 && gap.compareTo(due.times(4)) <= 0;
+  }
+
+  private boolean cycle(RudimentShape shape, int from, boolean mirrored) {
+    List<RudimentShape.Beat> strokes = shape.strokes();
+    Time place = place(shape, from);
+    for (int i = 0; i < strokes.size(); i++) {
+      RudimentShape.Beat beat = strokes.get(i);
+      Hit hit = hit(from + i);
+      if (hit.right() == (beat.right() == mirrored)
+          || hit.small() != beat.small()
+          || hit.buzz() != beat.buzz()) {
+        return false;
+      }
+      if (i + 1 < strokes.size()) {
+        int halves = strokes.get(i + 1).half() - beat.half();
+        Time gap = gap(from + i);
+        boolean fits =
+            shape.even()
+                ? gap.equals(place.times(halves).over(2))
+                : gap.compareTo(place.times(4)) <= 0;
+        if (!fits) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** How long a place is, judged by the first two strokes. */
+  private Time place(RudimentShape shape, int from) {
+    if (shape.strokes().size() == 1) {
+      return gap(from);
+    }
+    int halves = shape.strokes().get(1).half() - shape.strokes().get(0).half();
+    return gap(from).times(2).over(halves);
+  }
+
+  /** True if there is a rest of two places or more before and after. */
+  private boolean rests(int from, int count) {
+    Time two = gap(from).times(2);
+    return gap(from - 1).compareTo(two) >= 0 && gap(from + count - 1).compareTo(two) >= 0;
+  }
+
+  private Hit hit(int index) {
+    return hits.get(Math.floorMod(index, hits.size()));
+  }
+
+  /** From a stroke to the next, round the loop. */
+  private Time gap(int index) {
+    Time gap = hit(index + 1).at().minus(hit(index).at());
+    return Math.floorMod(index, hits.size()) == hits.size() - 1 ? gap.plus(length) : gap;
+  }
+}

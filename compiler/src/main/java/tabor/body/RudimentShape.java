@@ -1,0 +1,84 @@
+package tabor.body;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import tabor.pattern.Place;
+import tabor.pattern.Rudiments;
+
+/**
+ * What a rudiment looks like as single strokes.
+ *
+ * @param name as it is played
+ * @param strokes one cycle, right lead
+ * @param places length of the cycle in places
+ * @param alternates true if the next cycle starts with the other hand
+ * @param even true if all its places are equally long
+ * @param least how many strokes of it make it worth naming
+ * @param alone true if it needs a rest before and after, to be told from a longer roll
+ */
+record RudimentShape(
+    String name,
+    List<Beat> strokes,
+    int places,
+    boolean alternates,
+    boolean even,
+    int least,
+    boolean alone) {
+
+  /**
+   * A stroke.
+   *
+   * @param small how many small strokes come before it
+   * @param half its distance from the start of the cycle in half places
+   */
+  record Beat(boolean right, int small, boolean buzz, int half) {}
+
+  /** Their places are printed in two lengths, or in more than one way. */
+  private static final Set<String> UNEVEN =
+      Set.of(
+          "six-stroke-roll",
+          "drag-paradiddle-1",
+          "drag-paradiddle-2",
+          "double-ratamacue",
+          "triple-ratamacue");
+
+  /** All 40, each as it is looked for. */
+  static final List<RudimentShape> ALL =
+      Rudiments.all().values().stream().map(RudimentShape::of).toList();
+
+  private static RudimentShape of(Rudiments.Rudiment rudiment) {
+    List<Place> lead = rudiment.lead();
+    String name = rudiment.name();
+    // Rolls that go on have no cycle of their own: the shortest that repeats is looked for.
+    int places =
+        switch (name) {
+          case "single-stroke-roll", "multiple-bounce-roll", "double-stroke-open-roll" -> 2;
+          default -> lead.size();
+        };
+    List<Beat> strokes = new ArrayList<>();
+    for (int i = 0; i < places; i++) {
+      Place place = lead.get(i);
+      boolean right = place.letter() == 'r';
+      strokes.add(new Beat(right, place.small(), place.buzz(), 2 * i));
+      if (place.diddle()) {
+        strokes.add(new Beat(right, 0, false, 2 * i + 1));
+      }
+    }
+    boolean small = lead.stream().anyMatch(place -> place.small() > 0);
+    int least =
+        switch (name) {
+          case "single-stroke-roll", "double-stroke-open-roll" -> 8;
+          case "multiple-bounce-roll" -> 4;
+          default -> small && places == 2 ? 2 * strokes.size() : strokes.size();
+        };
+    return new RudimentShape(
+        RudimentFinder.spoken(rudiment),
+        strokes,
+        places,
+        rudiment.alternates(),
+        !UNEVEN.contains(name),
+        least,
+        name.equals("single-stroke-four") || name.equals("single-stroke-seven"));
+  }
+}

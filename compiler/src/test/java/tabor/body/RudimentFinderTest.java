@@ -1,0 +1,167 @@
+package tabor.body;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import tabor.compile.Compiled;
+import tabor.compile.Compiler;
+import tabor.compile.Loader;
+import tabor.groove.Groove;
+import tabor.resolve.Options;
+
+/** The stickings of the table are read from a file of their own, not from the built-in patterns. */
+class RudimentFinderTest {
+  record Row(String name, String right, String left) {}
+
+  /** Rolls of single strokes look the same when they go round: told apart below by their rests. */
+  private static final Set<String> SINGLES =
+      Set.of("single-stroke-roll", "single-stroke-four", "single-stroke-seven");
+
+  static List<Row> rows() throws IOException {
+    List<Row> rows = new ArrayList<>();
+    try (InputStream in = RudimentFinderTest.class.getResourceAsStream("rudiments.tsv")) {
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      for (String line : text.lines().filter(l -> !l.startsWith("#")).skip(1).toList()) {
+        String[] cells = line.split("\t", -1);
+        rows.add(new Row(cells[0], cells[1], cells[2]));
+      }
+    }
+    return rows;
+  }
+
+  private static Groove groove(String source) {
+    Compiled compiled =
+        new Compiler(Loader.NONE).compile(Path.of("test.tabor"), source, Options.NONE);
+    assertThat(compiled.diagnostics())
+        .as(source)
+        .noneMatch(d -> d.code().severity().word().equals("error"));
+    return compiled.lesson().grooves().get(0);
+  }
+
+  /** A place of the table as a letter of a hands part. */
+  private static String written(String token) {
+    int small = 0;
+    char letter = ' ';
+    int strokes = 0;
+    for (char c : token.toCharArray()) {
+      if (c == 'r' || c == 'l') {
+        small++;
+      } else if (c == 'R' || c == 'L') {
+        letter = Character.toLowerCase(c);
+        strokes++;
+      }
+    }
+    String sign = token.contains(">") ? ("" + letter).toUpperCase() : "" + letter;
+    return "'".repeat(small) + sign + (strokes == 2 ? "/" : "") + (token.contains("z") ? "~" : "");
+  }
+
+  private static String word(String tokens) {
+    StringBuilder word = new StringBuilder();
+    for (String token : tokens.split(" ")) {
+      word.append(written(token));
+    }
+    return word.toString();
+  }
+
+  private static List<String> names(Groove groove) {
+    return RudimentFinder.find(groove).stream().map(RudimentFinder.Found::name).toList();
+  }
+
+  private static String spoken(String name) {
+    return name.startsWith("single-paradiddle") ? name.substring("single-".length()) : name;
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void bothLeadsGoingRound(Row row) {
+    if (SINGLES.contains(row.name())) {
+      return;
+    }
+    // Both leads in turn, as even places of one bar each; twice, so that short ones are enough.
+    String right = word(row.right());
+    String left = word(row.left());
+    Groove section =
+        groove(
+            "tempo 40\ngroove g\n hands : "
+                + right
+                + ":2 "
+                + left
+                + ":2 | "
+                + right
+                + ":2 "
+                + left
+                + ":2\n");
+    assertThat(names(section)).as(right + " " + left).isNotEmpty().containsOnly(spoken(row.name()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void onceWithRests(Row row) {
+    if (Set.of("single-stroke-roll", "double-stroke-open-roll", "flam-tap", "single-drag-tap")
+        .contains(row.name())) {
+      return; // these are repeated to be heard as what they are
+    }
+    Groove section = groove("tempo 40\ngroove g\n hands : " + word(row.right()) + ":2 . .\n");
+    assertThat(names(section)).as(row.right()).containsExactly(spoken(row.name()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "rlrr lrll . .,paradiddle",
+    "Rlrr Lrll Rlrr Lrll,paradiddle",
+    "{rr}{ll}{rr}{ll} {rr}{ll}{rr}{ll} . .,double-stroke-open-roll",
+    "r/l/r. l/r/l. . .,five-stroke-roll",
+    "{rr}{ll}r. {ll}{rr}l. . .,five-stroke-roll",
+    "rlrl rlrl rlrl rlrl,single-stroke-roll",
+    "rrl rrl . .,",
+    "rlr l . .,single-stroke-four",
+  })
+  void howeverItIsWritten(String words, String name) {
+    List<String> names = names(groove("groove g\n hands : " + words + "\n"));
+    if (name == null) {
+      assertThat(names).isEmpty();
+    } else {
+      assertThat(names).containsOnly(name);
+    }
+  }
+
+  @Test
+  void acrossTheKit() {
+    Groove section =
+        groove(
+            "groove g\n"
+                + " right plays ride\n"
+                + " left plays snare\n"
+                + " hands : rlrr lrll rlrr lrll\n"
+                + " kick : x x x x\n");
+    List<RudimentFinder.Found> found = RudimentFinder.find(section);
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).throughout()).isTrue();
+    assertThat(found.get(0).name()).isEqualTo("paradiddle");
+  }
+
+  @Test
+  void handsTogetherAreNoRudiment() {
+    assertThat(names(groove("groove g\n hihat : rr rr rr rr\n snare : . l . l\n"))).isEmpty();
+  }
+
+  @Test
+  void theRestOfABarIsLeftAlone() {
+    Groove section = groove("groove g\n hands : rlrr lrll r l | r . r . \n");
+    List<RudimentFinder.Found> found = RudimentFinder.find(section);
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).first().bar()).isEqualTo(1);
+    assertThat(Words.count(section, found.get(0).first())).isEqualTo("1");
+    assertThat(Words.count(section, found.get(0).last())).isEqualTo("2a");
+  }
+}
