@@ -9,17 +9,17 @@ import tabor.source.LineIndex;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.syntax.Beat;
+import tabor.syntax.Edit;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.SectionSyntax;
-import tabor.syntax.SettingStatement;
 import tabor.syntax.Statement;
 
 /**
  * A file in the one way that Tabor writes it. Headings stand at the margin, what is below them two
- * spaces in; words have one space between them; the lanes of one system stand beat under beat, the
- * keywords of the header before one column. Comments stay on their lines, those at the margin there
+ * spaces in; words have one space between them; the lanes of one system stand beat under beat, and what
+ * follows short keywords on neighbouring lines in one column. Comments stay on their lines, those at the margin there
  * and those behind statements in a column; of several blank lines one is kept. A line that cannot
  * be read stays as it is. Formatting a formatted text changes nothing, and no stroke ever changes.
  *
@@ -28,6 +28,9 @@ import tabor.syntax.Statement;
 public final class Formatter {
   /** Comments behind lines longer than this are not lined up with others. */
   private static final int WIDEST = 72;
+
+  /** Lines that start with longer words than {@code levels} do not move the others. */
+  private static final int LONGEST_KEYWORD = 6;
 
   private final String text;
   private final String lineEnd;
@@ -121,7 +124,7 @@ public final class Formatter {
       offset += passage.text().length();
     }
     alignLanes();
-    alignHeader();
+    alignKeywords();
     alignComments();
   }
 
@@ -233,27 +236,50 @@ public final class Formatter {
     system.clear();
   }
 
-  /** Settings of the header on lines after one another have their values in one column. */
-  private void alignHeader() {
+  /** Short keywords on lines after one another are followed by one column. */
+  private void alignKeywords() {
     List<Row> run = new ArrayList<>();
     for (Row row : rows) {
-      if (row.header && row.statement instanceof SettingStatement) {
+      if (hasKeyword(row)) {
         run.add(row);
-      } else {
-        alignSettings(run);
+      } else if (row.blank || row.statement != BLANK) {
+        alignKeywords(run);
       }
     }
-    alignSettings(run);
+    alignKeywords(run);
   }
 
-  private static void alignSettings(List<Row> run) {
-    int widest = run.stream().mapToInt(row -> row.said.indexOf(' ')).max().orElse(0);
+  private static boolean hasKeyword(Row row) {
+    return row.statement != BLANK
+        && !(row.statement instanceof Heading)
+        && !(row.statement instanceof PartStatement.Lane)
+        && !(row.statement instanceof PartStatement.Next);
+  }
+
+  private static void alignKeywords(List<Row> run) {
+    int widest = 0;
     for (Row row : run) {
-      int space = row.said.indexOf(' ');
-      row.said =
-          row.said.substring(0, space) + " ".repeat(widest - space) + row.said.substring(space);
+      int width = keyword(row);
+      widest = width <= LONGEST_KEYWORD ? Math.max(widest, width) : widest;
+    }
+    for (Row row : run) {
+      int width = keyword(row);
+      int end = row.said.length() - row.said.stripLeading().length() + width;
+      if (width < widest && end < row.said.length()) {
+        row.said = row.said.substring(0, end) + " ".repeat(widest - width) + row.said.substring(end);
+      }
     }
     run.clear();
+  }
+
+  /** Length of what a line starts with: a verb, or who plays. */
+  private static int keyword(Row row) {
+    if (row.statement instanceof Edit.Plays plays) {
+      return plays.limb().text().length();
+    }
+    String said = row.said.stripLeading();
+    int space = said.indexOf(' ');
+    return space < 0 ? said.length() : space;
   }
 
   /** Comments behind lines after one another stand in one column. */

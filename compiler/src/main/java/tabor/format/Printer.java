@@ -248,8 +248,10 @@ public final class Printer {
 
     @Override
     public String played(PartStatement.Played line) {
-      return line.subject().text()
-          + " play "
+      String subject = line.subject().text();
+      boolean several = subject.equals("hands") || subject.equals("feet");
+      return subject
+          + (several ? " play " : " plays ")
           + line.pattern().text()
           + (line.strokes() == null ? "" : " " + number(line.strokes()))
           + (line.places() == null ? "" : " " + number(line.places()))
