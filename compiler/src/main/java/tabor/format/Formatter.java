@@ -18,10 +18,11 @@ import tabor.syntax.Statement;
 
 /**
  * A file in the one way that Tabor writes it. Headings stand at the margin, what is below them two
- * spaces in; words have one space between them; the lanes of one system stand beat under beat, and what
- * follows short keywords on neighbouring lines in one column. Comments stay on their lines, those at the margin there
- * and those behind statements in a column; of several blank lines one is kept. A line that cannot
- * be read stays as it is. Formatting a formatted text changes nothing, and no stroke ever changes.
+ * spaces in; words have one space between them; the lanes of one system stand beat under beat, and
+ * what follows short keywords on neighbouring lines in one column. Comments stay on their lines,
+ * those at the margin there and those behind statements in a column; of several blank lines one is
+ * kept. A line that cannot be read stays as it is. Formatting a formatted text changes nothing, and
+ * no stroke ever changes.
  *
  * <p>Lines end with LF, or with CRLF where every line of the file does; a byte-order mark is kept.
  */
@@ -266,7 +267,8 @@ public final class Formatter {
       int width = keyword(row);
       int end = row.said.length() - row.said.stripLeading().length() + width;
       if (width < widest && end < row.said.length()) {
-        row.said = row.said.substring(0, end) + " ".repeat(widest - width) + row.said.substring(end);
+        row.said =
+            row.said.substring(0, end) + " ".repeat(widest - width) + row.said.substring(end);
       }
     }
     run.clear();
