@@ -179,7 +179,7 @@ final class KitNames {
     return cursor.line() == null ? leaf.span() : letterSpan(cursor.line(), leaf);
   }
 
-  private static Span letterSpan(Line line, Leaf leaf) {
+  static Span letterSpan(Line line, Leaf leaf) {
     String text = line.spot(leaf.span()).text();
     for (int i = 0; i < text.length(); i++) {
       if (Character.isLetter(text.charAt(i))) {

@@ -29,6 +29,7 @@ import org.eclipse.lsp4j.SelectionRange;
 import org.eclipse.lsp4j.SelectionRangeParams;
 import org.eclipse.lsp4j.SymbolInformation;
 import org.eclipse.lsp4j.SymbolKind;
+import org.eclipse.lsp4j.WorkspaceSymbol;
 import org.eclipse.lsp4j.WorkspaceSymbolParams;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.jspecify.annotations.Nullable;
@@ -202,10 +203,10 @@ final class Looking {
     };
   }
 
-  private List<SymbolInformation> workspaceSymbols(
+  private List<WorkspaceSymbol> workspaceSymbols(
       WorkspaceSymbolParams params, Worker.Wanted wanted) {
     String query = params.getQuery() == null ? "" : params.getQuery();
-    List<SymbolInformation> found = new ArrayList<>();
+    List<WorkspaceSymbol> found = new ArrayList<>();
     for (java.nio.file.Path path : session.workspace().files()) {
       wanted.check();
       session
@@ -217,10 +218,12 @@ final class Looking {
                 for (Outline.Symbol symbol : Outline.symbols(compiled)) {
                   if (symbol.name().contains(query) || symbol.detail().contains(query)) {
                     found.add(
-                        new SymbolInformation(
+                        new WorkspaceSymbol(
                             symbol.name(),
                             kind(symbol.sort()),
-                            to.location(new Names.Place(compiled, symbol.nameSpan(), true))));
+                            Either.forLeft(
+                                to.location(
+                                    new Names.Place(compiled, symbol.nameSpan(), true)))));
                   }
                 }
               });

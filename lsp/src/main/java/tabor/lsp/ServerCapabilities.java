@@ -29,6 +29,8 @@ final class ServerCapabilities {
         "documentLinkProvider": {"resolveProvider": false},
         "completionProvider": {"triggerCharacters": [" ", ":", "\\"", ",", "."]},
         "signatureHelpProvider": {"triggerCharacters": [" "], "retriggerCharacters": [" ", ","]},
+        "codeActionProvider": {
+          "codeActionKinds": ["quickfix", "refactor.rewrite", "source.fixAll.tabor"]},
         "renameProvider": {"prepareProvider": true},
         "semanticTokensProvider": {
           "legend": {

@@ -44,6 +44,7 @@ final class Session {
     checks.declare(routes);
     new Looking(this).declare(routes);
     new Writing(this).declare(routes);
+    new Mending(this).declare(routes);
     colours.declare(routes);
   }
 
