@@ -57,9 +57,7 @@ final class BarRemedies {
       Mend mend =
           beats == 1
               ? Mend.of(
-                  "let the last word be one beat",
-                  new Span(number.start() - 1, number.end()),
-                  "")
+                  "let the last word be one beat", new Span(number.start() - 1, number.end()), "")
               : Mend.of(
                   "let the last word be " + beats + " beats", number, Integer.toString(beats));
       found.add(mend);
@@ -70,7 +68,8 @@ final class BarRemedies {
   private void count(Line line, PartStatement.Lane lane) {
     int end = cursor.inFile(lane.span()).end();
     String text = cursor.compiled().text();
-    boolean closed = text.substring(cursor.start() + line.start(), end).stripTrailing().endsWith("|");
+    boolean closed =
+        text.substring(cursor.start() + line.start(), end).stripTrailing().endsWith("|");
     StringBuilder more = new StringBuilder();
     for (int bars = 1; bars <= 8; bars++) {
       more.append(closed ? " % |" : " | %");

@@ -10,8 +10,8 @@ import tabor.diagnostic.Severity;
 import tabor.source.Span;
 
 /**
- * Ways to mend a diagnostic: those that it brings along, and those that follow from its code and the
- * tree. Each is tried on the text before it is offered; what does not help is not shown.
+ * Ways to mend a diagnostic: those that it brings along, and those that follow from its code and
+ * the tree. Each is tried on the text before it is offered; what does not help is not shown.
  */
 public final class Fixes {
   private Fixes() {}
@@ -30,7 +30,9 @@ public final class Fixes {
     return found.stream().filter(mend -> helps(compiled, diagnostic, mend, library)).toList();
   }
 
-  /** One change that mends every diagnostic of a code that has a fix; empty if fewer than two do. */
+  /**
+   * One change that mends every diagnostic of a code that has a fix; empty if fewer than two do.
+   */
   public static Optional<Mend> all(Compiled compiled, Code code, Library library) {
     Mend all = null;
     int count = 0;
@@ -53,7 +55,8 @@ public final class Fixes {
     Compiled after = library.trial(compiled.file(), mend.apply(compiled.text()));
     Span place = mend.image(compiled.span(diagnostic.spot()));
     for (Diagnostic left : after.diagnostics()) {
-      if (left.code() == diagnostic.code() && meet(after.span(left.spot()), place, left, diagnostic)) {
+      if (left.code() == diagnostic.code()
+          && meet(after.span(left.spot()), place, left, diagnostic)) {
         return false;
       }
     }

@@ -195,9 +195,7 @@ final class LaneWriter {
     }
 
     private int firstBeat(int bar) {
-      return bar > 0
-          ? 0
-          : groove.meter().beatAt(groove.meter().bar().minus(groove.pickup()));
+      return bar > 0 ? 0 : groove.meter().beatAt(groove.meter().bar().minus(groove.pickup()));
     }
 
     private String empty(int bar, int beat) {

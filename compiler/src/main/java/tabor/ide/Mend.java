@@ -60,7 +60,9 @@ public record Mend(String title, List<Change> changes) {
     return made.append(text, at, text.length()).toString();
   }
 
-  /** Where a span of the old text lies in the new one; what is replaced lies with its replacement. */
+  /**
+   * Where a span of the old text lies in the new one; what is replaced lies with its replacement.
+   */
   Span image(Span old) {
     return new Span(image(old.start(), false), image(old.end(), true));
   }

@@ -19,11 +19,10 @@ final class PatternRecasts {
   private PatternRecasts() {}
 
   /**
-   * The part as a pattern that is played: a rudiment where it is one, else a pattern of its own above
-   * the section. Only for parts that are divided the same in every beat.
+   * The part as a pattern that is played: a rudiment where it is one, else a pattern of its own
+   * above the section. Only for parts that are divided the same in every beat.
    */
-  static List<Mend> extract(
-      Cursor cursor, Line line, PartStatement.Lane lane, Library library) {
+  static List<Mend> extract(Cursor cursor, Line line, PartStatement.Lane lane, Library library) {
     Meter meter = Situation.at(cursor.compiled(), cursor.offset(), library).meter();
     Optional<NoteValue> value = value(lane, meter);
     if (value.isEmpty() || lane.ostinato()) {
@@ -41,9 +40,7 @@ final class PatternRecasts {
         String name = rudiment.name().replaceFirst("^single-(?=paradiddle)", "");
         found.add(
             Mend.of(
-                "play " + name,
-                whole,
-                subject + " play " + name + " in " + value.get().word()));
+                "play " + name, whole, subject + " play " + name + " in " + value.get().word()));
       }
     }
     if (once.size() > 1) {

@@ -110,9 +110,7 @@ public final class Recasts {
     run.forEach(one -> strokes.addAll(Remedies.madeBy(made, one)));
     LaneWriter writer = new LaneWriter(made);
     writer.byLimb(strokes).ifPresent(text -> replace("write these parts by limb", run, text));
-    writer
-        .bySurface(strokes)
-        .ifPresent(text -> replace("write these parts by surface", run, text));
+    writer.bySurface(strokes).ifPresent(text -> replace("write these parts by surface", run, text));
   }
 
   private static boolean isPlainLane(Line line) {
@@ -134,8 +132,7 @@ public final class Recasts {
       end++;
     }
     int sectionEnd = cursor.start() + cursor.section().passage().text().length();
-    String shorter =
-        text.substring(0, end) + "\n" + text.substring(Math.max(end, sectionEnd));
+    String shorter = text.substring(0, end) + "\n" + text.substring(Math.max(end, sectionEnd));
     Compiled trial = library.trial(compiled.file(), shorter);
     return Cursor.at(trial, Math.min(cursor.start(), shorter.length())).groove();
   }
@@ -167,8 +164,7 @@ public final class Recasts {
     after(line)
         .flatMap(
             made ->
-                new LaneWriter(made)
-                    .under(played.subject().text(), Remedies.madeBy(made, line)))
+                new LaneWriter(made).under(played.subject().text(), Remedies.madeBy(made, line)))
         .ifPresent(text -> replace("write this part out", List.of(line), text));
   }
 

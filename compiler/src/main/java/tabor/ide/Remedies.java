@@ -48,8 +48,14 @@ final class Remedies {
   private void collect() {
     switch (diagnostic.code()) {
       case BAR_LENGTH, BAR_COUNT -> found.addAll(BarRemedies.of(cursor, diagnostic, span));
-      case LIMB_CONFLICT, THREE_HANDS, THREE_FEET, WRONG_LIMB, HIHAT_CONTRADICTION,
-          FOOT_ON_CLOSED_HIHAT, TOO_FAST, FAR_REACH -> {
+      case LIMB_CONFLICT,
+          THREE_HANDS,
+          THREE_FEET,
+          WRONG_LIMB,
+          HIHAT_CONTRADICTION,
+          FOOT_ON_CLOSED_HIHAT,
+          TOO_FAST,
+          FAR_REACH -> {
         otherLimb();
         leaveOut();
       }
@@ -74,8 +80,17 @@ final class Remedies {
       case ALL_ACCENTS -> smallLetters();
       case ODD_BEAT -> add("say that it is meant", new Span(span.end(), span.end()), ":1");
       case ALREADY_THERE -> takeOutLine("take this line out");
-      case AMBIGUOUS_COUNT, SYNTAX, USE_CYCLE, USE_OUTSIDE, TOO_LONG, TOO_DEEP, NOT_UTF8,
-          UNREADABLE, PATTERN_CUT, ROUNDED_TICKS, CROSSED_ARMS -> {
+      case AMBIGUOUS_COUNT,
+          SYNTAX,
+          USE_CYCLE,
+          USE_OUTSIDE,
+          TOO_LONG,
+          TOO_DEEP,
+          NOT_UTF8,
+          UNREADABLE,
+          PATTERN_CUT,
+          ROUNDED_TICKS,
+          CROSSED_ARMS -> {
         // Their fixes come with them, or there is none to give.
       }
     }
@@ -93,7 +108,8 @@ final class Remedies {
     }
     if (line.statement() instanceof Edit.Add added && added.with() != null) {
       String limb = added.with().text();
-      String other = limb.startsWith("right") ? limb.replace("right", "left") : limb.replace("left", "right");
+      String other =
+          limb.startsWith("right") ? limb.replace("right", "left") : limb.replace("left", "right");
       add("give it to the " + hand(other), cursor.inFile(added.with().span()), other);
       if (limb.endsWith(" foot")) {
         add("give it to a hand", cursor.inFile(added.with().span()), limb.replace(" foot", ""));
@@ -149,7 +165,16 @@ final class Remedies {
     }
     String end = compiled.text().startsWith("\r\n", stop) ? "\r\n" : "\n";
     String added =
-        end + indent + "add " + surface.name() + " with " + other + level + " at " + place.count() + bar;
+        end
+            + indent
+            + "add "
+            + surface.name()
+            + " with "
+            + other
+            + level
+            + " at "
+            + place.count()
+            + bar;
     found.add(
         new Mend(
             "give it to the " + hand(other),
@@ -243,9 +268,7 @@ final class Remedies {
     } else if (leaf.role() == Role.SURFACE) {
       Surface missing = kit.surface(leaf.text());
       for (Surface surface : kit.surfaces().values()) {
-        if (missing != null
-            && surface.sort() == missing.sort()
-            && kit.struck(surface) != null) {
+        if (missing != null && surface.sort() == missing.sort() && kit.struck(surface) != null) {
           add("play the " + surface.words(), cursor.inFile(leaf.span()), surface.name());
         }
       }
@@ -309,12 +332,7 @@ final class Remedies {
     return groove
         .meter()
         .beatStart(count.beat() - 1)
-        .plus(
-            groove
-                .meter()
-                .beat(count.beat() - 1)
-                .times(count.syllable().ordinal())
-                .over(4));
+        .plus(groove.meter().beat(count.beat() - 1).times(count.syllable().ordinal()).over(4));
   }
 
   private static List<String> targets(@Nullable Line line) {
@@ -382,8 +400,7 @@ final class Remedies {
     for (Leaf leaf : Leaves.of(cursor.line())) {
       if (leaf.hit() != null && leaf.hit().accent()) {
         Span letter = cursor.inFile(KitNames.letterSpan(cursor, leaf));
-        changes.add(
-            new Mend.Change(letter, letter.in(compiled.text()).toLowerCase(Locale.ROOT)));
+        changes.add(new Mend.Change(letter, letter.in(compiled.text()).toLowerCase(Locale.ROOT)));
       }
     }
     found.add(new Mend("write small letters: plain strokes", changes));

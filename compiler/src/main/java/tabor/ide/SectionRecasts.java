@@ -86,8 +86,7 @@ final class SectionRecasts {
     }
     lines.addAll(drops);
     parts.get().forEach(part -> lines.add("  " + part));
-    return Optional.of(
-        replace(cursor, "write this groove as a step from " + before.name(), lines));
+    return Optional.of(replace(cursor, "write this groove as a step from " + before.name(), lines));
   }
 
   private static List<Stroke> on(Groove groove, String surface) {
@@ -97,8 +96,7 @@ final class SectionRecasts {
   private static Set<List<Object>> essence(List<Stroke> strokes) {
     Set<List<Object>> found = new HashSet<>();
     for (Stroke s : strokes) {
-      found.add(
-          List.of(s.bar(), s.at(), s.length(), s.limb(), s.level(), s.ornaments(), s.slot()));
+      found.add(List.of(s.bar(), s.at(), s.length(), s.limb(), s.level(), s.ornaments(), s.slot()));
     }
     return found;
   }

@@ -123,9 +123,17 @@ class FixesTest {
               HANDS + "step b \"B\"\n  add kick at 4\n"),
           c(
               "ambiguous-count",
-              "groove a\n  hands : rlr r r r\n  kick : x..x . . .\nstep b \"B\"\n  add crash at 1a\n",
+              "groove a\n"
+                  + "  hands : rlr r r r\n"
+                  + "  kick : x..x . . .\n"
+                  + "step b \"B\"\n"
+                  + "  add crash at 1a\n",
               "write 1a/3",
-              "groove a\n  hands : rlr r r r\n  kick : x..x . . .\nstep b \"B\"\n  add crash at 1a/3\n"),
+              "groove a\n"
+                  + "  hands : rlr r r r\n"
+                  + "  kick : x..x . . .\n"
+                  + "step b \"B\"\n"
+                  + "  add crash at 1a/3\n"),
           c(
               "missing-surface",
               "on four-piece\ngroove a\n  right : m . . .\n",
@@ -182,8 +190,7 @@ class FixesTest {
     Shelf shelf = new Shelf().put("a.tabor", one.text);
     Compiled compiled = shelf.compiled("a.tabor");
     Code code = Code.of(one.code).orElseThrow();
-    List<Diagnostic> meant =
-        compiled.diagnostics().stream().filter(d -> d.code() == code).toList();
+    List<Diagnostic> meant = compiled.diagnostics().stream().filter(d -> d.code() == code).toList();
     assertThat(meant).as("%s in%n%s", one.code, one.text).isNotEmpty();
     List<String> titles = new ArrayList<>();
     for (Mend mend : Fixes.of(compiled, meant.get(0), shelf)) {
@@ -204,6 +211,7 @@ class FixesTest {
     Shelf shelf = new Shelf().put("a.tabor", text);
     Mend all = Fixes.all(shelf.compiled("a.tabor"), Code.BAR_LENGTH, shelf).orElseThrow();
     assertThat(all.apply(text))
-        .isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x . . .\ngroove b\n  hands : r r r .\n");
+        .isEqualTo(
+            "groove a\n  hands : rl rl rl .\n  kick : x . . .\ngroove b\n  hands : r r r .\n");
   }
 }

@@ -33,13 +33,17 @@ class RecastsTest {
 
   @Test
   void partsBySurfaceBecomePartsByLimb() {
-    String text = "groove a\n  hihat : r§r rr rr rr\n  snare : .. l. .. l.\n  kick  : x. .. x. ..\n";
+    String text =
+        "groove a\n  hihat : r§r rr rr rr\n  snare : .. l. .. l.\n  kick  : x. .. x. ..\n";
     assertThat(recast(text, "write these parts by limb"))
         .isEqualTo(
             "groove a\n  right      : hh hh hh hh\n  left       : .  s. .  s.\n  right foot : k. .  k. .\n"
                 .replace(".  s. .  s.", ". s. . s.")
                 .replace("k. .  k. .", "k. . k. ."));
-    assertThat(recast("groove a\n  right : h§h hh hs hh\n  left : . (s). . s\n", "write these parts by surface"))
+    assertThat(
+            recast(
+                "groove a\n  right : h§h hh hs hh\n  left : . (s). . s\n",
+                "write these parts by surface"))
         .isEqualTo("groove a\n  snare : . (l). .r l\n  hihat : rr rr r. rr\n");
   }
 
@@ -56,10 +60,11 @@ class RecastsTest {
 
   @Test
   void aPartBecomesAPatternOfItsOwn() {
-    assertThat(
-            recast("groove a\n  ha§nds : r(ll) rrl lrr lll\n", "make a pattern of this part"))
+    assertThat(recast("groove a\n  ha§nds : r(ll) rrl lrr lll\n", "make a pattern of this part"))
         .isEqualTo(
-            "pattern pattern-1 : r(l)(l)rrllrrlll\n\ngroove a\n  hands play pattern-1 in triplets\n");
+            "pattern pattern-1 : r(l)(l)rrllrrlll\n\n"
+                + "groove a\n"
+                + "  hands play pattern-1 in triplets\n");
   }
 
   @Test
@@ -70,13 +75,24 @@ class RecastsTest {
     String out = recast(text, "write this step out as a groove");
     assertThat(out)
         .isEqualTo(
-            "groove a\n  hands : rlrl rlrl rlrl rlrl\ngroove b \"B\"\n  text \"Now the kick.\"\n"
-                + "  kick  : r . r .\n  snare : .l.l .l.l .l.l .l.l\n  ride  : r.r. r.r. r.r. r.r.\n");
-    String back = recast(out.replace("groove b", "groove b§"), "write this groove as a step from a");
+            "groove a\n"
+                + "  hands : rlrl rlrl rlrl rlrl\n"
+                + "groove b \"B\"\n"
+                + "  text \"Now the kick.\"\n"
+                + "  kick  : r . r .\n"
+                + "  snare : .l.l .l.l .l.l .l.l\n"
+                + "  ride  : r.r. r.r. r.r. r.r.\n");
+    String back =
+        recast(out.replace("groove b", "groove b§"), "write this groove as a step from a");
     assertThat(back)
         .isEqualTo(
-            "groove a\n  hands : rlrl rlrl rlrl rlrl\nstep b \"B\"\n  text \"Now the kick.\"\n"
-                + "  kick  : r . r .\n  snare : .l.l .l.l .l.l .l.l\n  ride  : r.r. r.r. r.r. r.r.\n");
+            "groove a\n"
+                + "  hands : rlrl rlrl rlrl rlrl\n"
+                + "step b \"B\"\n"
+                + "  text \"Now the kick.\"\n"
+                + "  kick  : r . r .\n"
+                + "  snare : .l.l .l.l .l.l .l.l\n"
+                + "  ride  : r.r. r.r. r.r. r.r.\n");
   }
 
   @Test
@@ -92,11 +108,7 @@ class RecastsTest {
   Stream<DynamicTest> everyRecastOfTheExamplesKeepsEveryStroke() throws IOException {
     Path folder = Path.of("..", "examples");
     try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(file -> file.toString().endsWith(".tabor"))
-          .sorted()
-          .toList()
-          .stream()
+      return files.filter(file -> file.toString().endsWith(".tabor")).sorted().toList().stream()
           .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> check(file)));
     }
   }
@@ -131,8 +143,18 @@ class RecastsTest {
                 s ->
                     found.add(
                         groove.name()
-                            + " " + s.bar() + " " + s.at() + " " + s.limb() + " "
-                            + s.surface().name() + " " + s.level() + " " + s.ornaments()));
+                            + " "
+                            + s.bar()
+                            + " "
+                            + s.at()
+                            + " "
+                            + s.limb()
+                            + " "
+                            + s.surface().name()
+                            + " "
+                            + s.level()
+                            + " "
+                            + s.ornaments()));
       }
     }
     return found;

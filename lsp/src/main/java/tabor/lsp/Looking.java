@@ -222,8 +222,7 @@ final class Looking {
                             symbol.name(),
                             kind(symbol.sort()),
                             Either.forLeft(
-                                to.location(
-                                    new Names.Place(compiled, symbol.nameSpan(), true)))));
+                                to.location(new Names.Place(compiled, symbol.nameSpan(), true)))));
                   }
                 }
               });

@@ -42,8 +42,7 @@ final class Mending {
     Compiled compiled = session.analyses().of(document);
     Span range = session.encoding().span(document.lines(), params.getRange());
     ToLsp to = new ToLsp(session, compiled, document);
-    List<String> only =
-        params.getContext() == null ? null : params.getContext().getOnly();
+    List<String> only = params.getContext() == null ? null : params.getContext().getOnly();
     List<CodeAction> found = new ArrayList<>();
     if (wants(only, CodeActionKind.QuickFix)) {
       fixes(compiled, range, to, wanted, found);

@@ -54,8 +54,7 @@ class MusicTest {
 
   private String hover(String marked) throws Exception {
     Marked at = open(marked);
-    Hover hover =
-        Editor.get(documents().hover(new HoverParams(editor.id("a.tabor"), at.cursor())));
+    Hover hover = Editor.get(documents().hover(new HoverParams(editor.id("a.tabor"), at.cursor())));
     return hover == null ? "" : hover.getContents().getRight().getValue();
   }
 
@@ -77,7 +76,8 @@ class MusicTest {
   @Test
   void onlyCountsOfTheBarAreOffered() throws Exception {
     String groove = "groove a\n  hands : rlr rl r rlrl\n  kick : x . x .\n";
-    assertThat(complete(groove + "step b \"B\"\n  drop kick at §")).containsExactly("1", "3", "every");
+    assertThat(complete(groove + "step b \"B\"\n  drop kick at §"))
+        .containsExactly("1", "3", "every");
     assertThat(complete(groove + "step b \"B\"\n  accent left at §"))
         .containsExactly("1&", "2&", "4e", "4a", "every");
     assertThat(complete(groove + "step b \"B\"\n  add crash at §"))
@@ -87,8 +87,7 @@ class MusicTest {
 
   @Test
   void countsThatReadTwoWaysAreOfferedWithTheirDivision() throws Exception {
-    assertThat(
-            complete("groove a\n  hands : rlr r r r\n  kick : x..x . . .\n  add crash at §"))
+    assertThat(complete("groove a\n  hands : rlr r r r\n  kick : x..x . . .\n  add crash at §"))
         .contains("1a/3", "1a/4", "1&/3", "1e", "1&/4")
         .doesNotContain("1a", "1&");
   }
@@ -127,14 +126,19 @@ class MusicTest {
 
   @Test
   void theHighlightIsTheVerticalSlice() throws Exception {
-    Marked at = open("groove a\n  hands : rl rl r§l rl\n  kick  : x. .. xx ..\n  hihat.foot : . x . x\n");
+    Marked at =
+        open("groove a\n  hands : rl rl r§l rl\n  kick  : x. .. xx ..\n  hihat.foot : . x . x\n");
     List<String> places =
         Editor.get(
                 documents()
                     .documentHighlight(
                         new DocumentHighlightParams(editor.id("a.tabor"), at.cursor())))
             .stream()
-            .map(h -> h.getRange().getStart().getLine() + ":" + h.getRange().getStart().getCharacter())
+            .map(
+                h ->
+                    h.getRange().getStart().getLine()
+                        + ":"
+                        + h.getRange().getStart().getCharacter())
             .toList();
     assertThat(places).containsExactlyInAnyOrder("1:17", "2:17");
   }
@@ -142,7 +146,11 @@ class MusicTest {
   @Test
   void namesAreFoundWhereTheyAreGivenAndUsed() throws Exception {
     String marked =
-        "groove on§e\n  hands : r r r r\nstep two \"T\" from one\nchart c\n  play one two 2 times\n";
+        "groove on§e\n"
+            + "  hands : r r r r\n"
+            + "step two \"T\" from one\n"
+            + "chart c\n"
+            + "  play one two 2 times\n";
     Marked at = open(marked);
     ReferenceParams params =
         new ReferenceParams(editor.id("a.tabor"), at.cursor(), new ReferenceContext(true));
@@ -160,7 +168,8 @@ class MusicTest {
 
   @Test
   void aRenameGoesThroughAllFiles() throws Exception {
-    editor.openQuietly("lib.tabor", "pattern six : rlrrll\ngroove base\n  hands play six in eighths\n");
+    editor.openQuietly(
+        "lib.tabor", "pattern six : rlrrll\ngroove base\n  hands play six in eighths\n");
     editor.openQuietly("b.tabor", "use \"lib.tabor\"\ngroove g\n  hands play six in eighths\n");
     Marked at = open("use \"lib.tabor\"\nstep s \"S\" from base\n  hands play si§x in eighths\n");
     WorkspaceEdit edit =
@@ -170,8 +179,7 @@ class MusicTest {
         .containsExactlyInAnyOrder(
             editor.uri("a.tabor"), editor.uri("b.tabor"), editor.uri("lib.tabor"));
     assertThat(
-            Editor.apply(
-                editor.text("lib.tabor"), edit.getChanges().get(editor.uri("lib.tabor"))))
+            Editor.apply(editor.text("lib.tabor"), edit.getChanges().get(editor.uri("lib.tabor"))))
         .isEqualTo("pattern sextuple : rlrrll\ngroove base\n  hands play sextuple in eighths\n");
   }
 
@@ -182,8 +190,7 @@ class MusicTest {
       assertThatThrownBy(
               () ->
                   Editor.get(
-                      documents()
-                          .rename(new RenameParams(editor.id("a.tabor"), at.cursor(), bad))))
+                      documents().rename(new RenameParams(editor.id("a.tabor"), at.cursor(), bad))))
           .as(bad)
           .isNotNull();
     }
@@ -211,7 +218,10 @@ class MusicTest {
   void lensesAndHintsSayWhatTheCompilerFound() throws Exception {
     Marked at =
         open(
-            "groove a\n  hands : xx xx xx xx | rl rl rl rl\nstep b \"B\"\n  accent hands at every &\n");
+            "groove a\n"
+                + "  hands : xx xx xx xx | rl rl rl rl\n"
+                + "step b \"B\"\n"
+                + "  accent hands at every &\n");
     List<String> lenses =
         Editor.get(documents().codeLens(new CodeLensParams(editor.id("a.tabor")))).stream()
             .map(CodeLens::getCommand)
@@ -223,7 +233,8 @@ class MusicTest {
                 documents()
                     .inlayHint(
                         new InlayHintParams(
-                            editor.id("a.tabor"), new Range(new Position(0, 0), new Position(9, 0)))))
+                            editor.id("a.tabor"),
+                            new Range(new Position(0, 0), new Position(9, 0)))))
             .stream()
             .map(
                 hint ->
@@ -239,7 +250,8 @@ class MusicTest {
 
   @Test
   void useIsALinkAndItsFileCounts() throws Exception {
-    List<Diagnostic> missing = editor.open("a.tabor", "use \"lib.tabor\"\ngroove g\n  hands play six in eighths\n");
+    List<Diagnostic> missing =
+        editor.open("a.tabor", "use \"lib.tabor\"\ngroove g\n  hands play six in eighths\n");
     assertThat(missing).extracting(d -> d.getCode().getLeft()).contains("unreadable");
     assertThat(Editor.get(documents().documentLink(new DocumentLinkParams(editor.id("a.tabor")))))
         .extracting(link -> link.getTarget())
@@ -256,11 +268,7 @@ class MusicTest {
   void symbolsOfTheWorkspaceAreFound() throws Exception {
     open("groove first\n  hands : r r r r\ngroove second\n  hands : r r r r\n");
     assertThat(
-            Editor.get(
-                    editor
-                        .server
-                        .getWorkspaceService()
-                        .symbol(new WorkspaceSymbolParams("sec")))
+            Editor.get(editor.server.getWorkspaceService().symbol(new WorkspaceSymbolParams("sec")))
                 .getRight())
         .extracting(symbol -> symbol.getName())
         .containsExactly("second");
@@ -278,8 +286,9 @@ class MusicTest {
     assertThat(clash.getRange().getStart().getLine()).isEqualTo(2);
     assertThat(clash.getRelatedInformation().get(0).getLocation().getRange().getStart().getLine())
         .isEqualTo(1);
-    assertThat(clash.getCodeDescription() == null
-            || clash.getCodeDescription().getHref().endsWith("limb-conflict.md"))
+    assertThat(
+            clash.getCodeDescription() == null
+                || clash.getCodeDescription().getHref().endsWith("limb-conflict.md"))
         .isTrue();
   }
 }
