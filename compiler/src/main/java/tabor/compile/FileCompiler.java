@@ -21,6 +21,7 @@ import tabor.resolve.SectionResolver;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Beat;
+import tabor.syntax.Heading;
 import tabor.syntax.Line;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.Word;
@@ -70,6 +71,7 @@ final class FileCompiler {
     }
     files();
     declareKitsAndPatterns();
+    circularKits();
     headerKit();
     grooves();
     charts();
@@ -167,6 +169,23 @@ final class FileCompiler {
           scope.declarePattern(name, node);
           patternNodes.put(name, node);
         }
+      }
+    }
+  }
+
+  private void circularKits() {
+    for (Node node : scope.circularKits()) {
+      Word like = node.headingLine().statement() instanceof Heading.Kit kit ? kit.like() : null;
+      if (like != null) {
+        nameProblems.put(
+            node,
+            Diagnostic.of(
+                    Code.UNKNOWN_NAME,
+                    node.headingLine().spot(like.span()),
+                    "this kit would be like itself in the end: “"
+                        + like.text()
+                        + "” comes back to it")
+                .help("make one of these kits like a built-in one"));
       }
     }
   }

@@ -36,6 +36,7 @@ final class FileScope implements Scope {
   private final Map<String, KitBuilder.Built> usedKits = new HashMap<>();
   private final Map<String, Resolved> sections = new LinkedHashMap<>();
   private final Set<Node> kitsInWork = new LinkedHashSet<>();
+  private final Set<Node> circular = new LinkedHashSet<>();
   private @Nullable Resolved previous;
   private @Nullable Node asking;
 
@@ -69,6 +70,22 @@ final class FileScope implements Scope {
 
   void declareKit(String name, Node node) {
     kitNodes.put(name, node);
+  }
+
+  /** Finds the kits that are like each other in a circle; they are made like the five-piece. */
+  Set<Node> circularKits() {
+    for (Node start : kitNodes.values()) {
+      Node at = start;
+      for (int i = 0; i <= kitNodes.size() && at != null; i++) {
+        String like = at.like();
+        at = like == null ? null : kitNodes.get(like);
+        if (at == start) {
+          circular.add(start);
+          break;
+        }
+      }
+    }
+    return circular;
   }
 
   void declarePattern(String name, Node node) {
@@ -153,6 +170,9 @@ final class FileScope implements Scope {
     KitBuilder.Built used = usedKits.get(name);
     if (used != null) {
       return noted(Question.KIT, name, used.kit());
+    }
+    if (asking != null && circular.contains(asking) && circular.contains(kitNodes.get(name))) {
+      return Kits.FIVE_PIECE;
     }
     KitBuilder.Built built = build(name);
     return noted(Question.KIT, name, built == null ? null : built.kit());

@@ -111,6 +111,12 @@ final class Node {
         });
   }
 
+  /** The name of the kit that a kit is like; null for none, and for other sections. */
+  @Nullable String like() {
+    Word like = heading() instanceof Heading.Kit kit ? kit.like() : null;
+    return like == null ? null : like.text();
+  }
+
   /** The places of a pattern; empty for one that could not be read. */
   List<tabor.syntax.Beat.Element> places() {
     return heading() instanceof Heading.Pattern pattern ? pattern.places() : List.of();

@@ -103,7 +103,8 @@ final class AddEdits {
     if (limb == null) {
       return null;
     }
-    boolean bare = with.text().equals("right") || with.text().equals("left");
+    // “right hand” is read as “right”, but says more than the bare word.
+    boolean bare = with.text().equals(line.spot(with.span()).text());
     Limb meant =
         bare && surface.isFoot() ? (limb.isRight() ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT) : limb;
     return Edits.fits(work, line, with.span(), meant, surface)

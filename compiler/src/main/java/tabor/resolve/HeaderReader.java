@@ -13,6 +13,7 @@ import tabor.rhythm.Time;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
+import tabor.syntax.Statement;
 
 /** Reads a header. */
 public final class HeaderReader implements SettingStatement.Cases<@Nullable Void> {
@@ -46,6 +47,9 @@ public final class HeaderReader implements SettingStatement.Cases<@Nullable Void
       reader.line = next;
       if (next.statement() instanceof SettingStatement setting) {
         setting.match(reader);
+      } else if (next.statement() instanceof Statement.Broken && next.startsWith("time")) {
+        // Whatever the meter was to be, it is not the usual one: nothing is measured by it.
+        reader.meter = null;
       }
     }
     return reader.header();

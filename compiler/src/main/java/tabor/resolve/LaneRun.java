@@ -280,7 +280,7 @@ final class LaneRun {
       place = place.plus(value);
       count++;
     }
-    if (!end.over(value).isWhole() || count % places.size() != 0) {
+    if (!work.partial && (!end.over(value).isWhole() || count % places.size() != 0)) {
       work.problems.add(
           work.problems
               .make(

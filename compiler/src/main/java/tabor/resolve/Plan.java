@@ -24,6 +24,7 @@ final class Plan {
   private final Patterns patterns;
   private final Kit kit;
   private final int pickupBeats;
+  private boolean tooLong;
 
   Plan(Problems problems, Patterns patterns, Kit kit, int pickupBeats) {
     this.problems = problems;
@@ -111,7 +112,8 @@ final class Plan {
     total += systemBars;
     if (decider == null && systems.size() == 1) {
       int needed = fixed > 0 ? fixed : said != null ? saidBars : loopBars(loops, meter);
-      return new Found(needed, systems, checkOstinatos(loops, needed, said) && fits);
+      boolean all = checkOstinatos(loops, needed, said) && fits && !tooLong;
+      return new Found(needed, systems, all);
     }
     int whole = fixed > 0 ? fixed : said != null ? saidBars : Math.max(1, total);
     if (fixed > 0 && total != fixed && decider != null && fits) {
@@ -231,6 +233,7 @@ final class Plan {
   }
 
   private void tooLong(Line line, String message, String help) {
+    tooLong = true;
     problems.add(problems.make(Code.TOO_LONG, line, line.statement().span(), message).help(help));
   }
 }

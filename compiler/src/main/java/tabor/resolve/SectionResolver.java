@@ -108,6 +108,9 @@ public final class SectionResolver {
       } else if (statement instanceof PartStatement.Pickup written) {
         pickupLine = line;
         pickup = written.beats().whole();
+      } else if (statement instanceof Statement.Broken
+          && (line.startsWith("time") || line.startsWith("pickup"))) {
+        meter = null;
       } else if (statement instanceof PartStatement.Bars written) {
         int said = settings.whole(line, written.bars(), 1, 1_000_000, "the number of bars");
         if (said > Work.MOST_BARS) {

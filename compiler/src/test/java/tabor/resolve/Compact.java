@@ -1,0 +1,85 @@
+package tabor.resolve;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import tabor.compile.Compiled;
+import tabor.compile.Compiler;
+import tabor.compile.Loader;
+import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
+import tabor.groove.Groove;
+import tabor.groove.Level;
+import tabor.groove.Stroke;
+import tabor.source.LineIndex;
+
+/** Sections in few letters, so that a test can be read: {@code 1/4 L snare>}. */
+final class Compact {
+  private Compact() {}
+
+  static Compiled compile(String text) {
+    return new Compiler(Loader.NONE).compile(Path.of("rules.tabor"), text, Options.NONE);
+  }
+
+  /** The strokes of the last groove or step. */
+  static String last(String text) {
+    Compiled compiled = compile(text);
+    List<Groove> grooves = compiled.lesson().grooves();
+    return of(grooves.get(grooves.size() - 1));
+  }
+
+  /** The strokes of a section, bars parted by a bar line, places in whole notes. */
+  static String of(Groove groove) {
+    StringBuilder all = new StringBuilder();
+    int bar = groove.firstBar();
+    String gap = "";
+    for (Stroke stroke : groove.strokes()) {
+      while (bar < stroke.bar()) {
+        all.append(" |");
+        bar++;
+        gap = " ";
+      }
+      all.append(gap).append(stroke.at()).append(' ').append(limb(stroke)).append(' ');
+      all.append(stroke.surface().name());
+      all.append(stroke.level() == Level.ACCENT ? ">" : stroke.level() == Level.GHOST ? "()" : "");
+      if (!stroke.ornaments().isEmpty()) {
+        all.append('+').append(stroke.ornaments());
+      }
+      gap = ", ";
+    }
+    return all.toString().strip();
+  }
+
+  private static String limb(Stroke stroke) {
+    return switch (stroke.limb()) {
+      case RIGHT_HAND -> "R";
+      case LEFT_HAND -> "L";
+      case RIGHT_FOOT -> "rf";
+      case LEFT_FOOT -> "lf";
+    };
+  }
+
+  /** Errors and warnings as {@code line code}, in the order of the file. */
+  static List<String> problems(String text) {
+    Compiled compiled = compile(text);
+    LineIndex lines = new LineIndex(text);
+    List<String> found = new ArrayList<>();
+    for (Diagnostic diagnostic : compiled.diagnostics()) {
+      if (diagnostic.severity() != Severity.HINT) {
+        int line = lines.lineOf(compiled.span(diagnostic.spot()).start()) + 1;
+        found.add(line + " " + diagnostic.code().word());
+      }
+    }
+    return found;
+  }
+
+  /** Hints as {@code line code}. */
+  static List<String> hints(String text) {
+    Compiled compiled = compile(text);
+    LineIndex lines = new LineIndex(text);
+    return compiled.diagnostics().stream()
+        .filter(d -> d.severity() == Severity.HINT)
+        .map(d -> (lines.lineOf(compiled.span(d.spot()).start()) + 1) + " " + d.code().word())
+        .toList();
+  }
+}
