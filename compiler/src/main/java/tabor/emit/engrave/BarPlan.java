@@ -85,7 +85,13 @@ record BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
           lower == null ? null : ChordShape.of(lower, upper == null ? 0 : shift(upper, lower));
       List<RestShape> clear = new ArrayList<>();
       for (RestShape rest : rests) {
-        clear.add(clear(clear(rest, hands, -1), feet, 1));
+        RestShape moved = clear(clear(rest, hands, -1), feet, 1);
+        for (RestShape above : clear) {
+          while (moved.box().top() < above.box().bottom() + 0.2) {
+            moved = moved.lowered(1);
+          }
+        }
+        clear.add(moved);
       }
       String count = "";
       List<String> hits = new ArrayList<>();

@@ -90,13 +90,16 @@ final class DynamicsPainter {
         free = left + item.right() - item.left() + 0.4;
       }
     }
+    List<Item> hairpins = items.stream().filter(item -> item.kind() != MARK).toList();
     List<Item> all = new ArrayList<>(marks);
-    for (Item item : items) {
-      if (item.kind() == MARK) {
-        continue;
-      }
+    for (int i = 0; i < hairpins.size(); i++) {
+      Item item = hairpins.get(i);
       double left = item.left();
       double right = item.right();
+      if (i + 1 < hairpins.size()) {
+        // Of two that overlap, the earlier gives way.
+        right = Math.min(right, hairpins.get(i + 1).left() - 0.4);
+      }
       for (Item mark : marks) {
         boolean atStart = mark.left() <= left + 1.5 && mark.right() > left - 0.4;
         if (atStart) {

@@ -120,9 +120,10 @@ final class NotePainter {
     }
     if (note.rimshot()) {
       Sign slash = Sign.of("rimShotSlash");
-      marks.add(canvas.sign(slash, x + head.middle() - Rule.HEAD / 2, y));
+      Mark drawn = canvas.sign(slash, x + head.middle() - Rule.HEAD / 2, y);
+      marks.add(Mark.Group.of("rimshot", List.of(drawn)));
     }
-    return new Mark.Group(classes(note, changed), facts(bar, note), marks);
+    return new Mark.Group(classes(note, changed), facts(bar, chord, note), marks);
   }
 
   private static List<String> classes(Note note, boolean changed) {
@@ -139,10 +140,10 @@ final class NotePainter {
     return classes;
   }
 
-  private static Map<String, String> facts(Bar bar, Note note) {
+  private static Map<String, String> facts(Bar bar, ChordShape chord, Note note) {
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("bar", Integer.toString(bar.number()));
-    facts.put("at", note.strokes().get(0).at().toString());
+    facts.put("at", chord.chord().start().toString());
     facts.put(
         "limbs", note.strokes().stream().map(s -> s.limb().id()).collect(Collectors.joining(" ")));
     facts.put("surface", note.surface().name());

@@ -12,6 +12,8 @@ import tabor.groove.Stroke;
 import tabor.notation.Bar;
 import tabor.notation.Score;
 import tabor.rhythm.CountNames;
+import tabor.rhythm.Division;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /** A section in words, for whoever listens to the page: bar by bar, count by count. */
@@ -46,14 +48,22 @@ final class Spoken {
     List<String> said = new ArrayList<>();
     for (Map.Entry<Time, List<Stroke>> place : places.entrySet()) {
       Stroke first = place.getValue().get(0);
-      String count =
-          CountNames.of(first.slot().division(), place.getKey(), groove.meter()).toString();
+      String count = count(first, groove.meter());
       said.add(
           count
               + " "
               + place.getValue().stream().map(Spoken::stroke).collect(Collectors.joining(" and ")));
     }
     return String.join("; ", said);
+  }
+
+  private static String count(Stroke stroke, Meter meter) {
+    Division division = stroke.slot().division();
+    boolean fits = division.beat() + division.beats() <= meter.beatCount();
+    return (fits
+            ? CountNames.of(division, stroke.at(), meter)
+            : CountNames.of(stroke.at(), meter))
+        .toString();
   }
 
   private static String stroke(Stroke stroke) {

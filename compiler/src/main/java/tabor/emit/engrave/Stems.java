@@ -19,8 +19,13 @@ final class Stems {
       double forFlags = chord.hasFlags() ? 1.8 : 0;
       length = Math.max(length, needed + forFlags);
     }
-    if (chord.hasFlags() && chord.up() && !chord.dots().isEmpty()) {
-      length += 0.75;
+    if (chord.hasFlags() && chord.up()) {
+      // The flag hangs on the side where dots and closing parentheses stand.
+      if (!chord.dots().isEmpty()) {
+        length += 0.75;
+      } else if (chord.chord().notes().stream().anyMatch(Note::ghost)) {
+        length += 0.5;
+      }
     }
     return length;
   }
