@@ -60,9 +60,7 @@ final class Spoken {
   private static String count(Stroke stroke, Meter meter) {
     Division division = stroke.slot().division();
     boolean fits = division.beat() + division.beats() <= meter.beatCount();
-    return (fits
-            ? CountNames.of(division, stroke.at(), meter)
-            : CountNames.of(stroke.at(), meter))
+    return (fits ? CountNames.of(division, stroke.at(), meter) : CountNames.of(stroke.at(), meter))
         .toString();
   }
 

@@ -77,10 +77,7 @@ class EngravingProperties {
         .map(EngravingProperties::grooves)
         .filter(grooves -> !grooves.isEmpty())
         .flatMap(grooves -> Arbitraries.of(grooves))
-        .flatMap(
-            groove ->
-                Arbitraries.of(45.0, 60.0, 100.0)
-                    .map(width -> new Case(groove, width)));
+        .flatMap(groove -> Arbitraries.of(45.0, 60.0, 100.0).map(width -> new Case(groove, width)));
   }
 
   private static List<Groove> grooves(String text) {
@@ -248,8 +245,7 @@ class EngravingProperties {
                 }
 
                 @Override
-                public void curve(
-                    double a, double b, double c, double d, double x, double y) {}
+                public void curve(double a, double b, double c, double d, double x, double y) {}
 
                 @Override
                 public void close() {}

@@ -47,8 +47,7 @@ public final class Shown implements Mark.Cases<Boolean> {
   @Override
   public Boolean ink(Mark.Ink ink) {
     return pieces.add(
-        new Piece(
-            kind, group, ink.outline(), ink.outline().bounds(), "", ink.strength(), data));
+        new Piece(kind, group, ink.outline(), ink.outline().bounds(), "", ink.strength(), data));
   }
 
   @Override
