@@ -15,13 +15,9 @@ import tabor.rhythm.Time;
  * beat, and what lies between is stretched along. Other divisions sound where they are written. If
  * some stroke of the section stands in a word that divides the beat in three, the share of that
  * beat is two thirds, so that a swung {@code &} falls together with the third place of the triplet.
- *
- * <p>In a plain beat longer than a quarter the pairs are those of each quarter, since it is eighths
- * that are swung, not quarters.
  */
 public final class Swing {
   private static final Time HALF = Time.of(1, 2);
-  private static final Time QUARTER = Time.of(1, 4);
   private static final Time TWO_THIRDS = Time.of(2, 3);
 
   private final Meter meter;
@@ -81,7 +77,7 @@ public final class Swing {
     Time length = meter.beat(beat);
     Time share =
         inThree.contains(key(Math.toIntExact(bar + later), beat)) ? TWO_THIRDS : feel.share();
-    long pairs = pairs(length);
+    long pairs = feel.unit() == Feel.Unit.EIGHTHS ? 1 : 2;
     Time in = place.minus(start).over(length).times(pairs);
     Time part = in.fraction();
     Time moved =
@@ -89,11 +85,6 @@ public final class Swing {
             ? part.times(2).times(share)
             : share.plus(part.minus(HALF).times(2).times(Time.ONE.minus(share)));
     return line.plus(start).plus(length.times(moved.plus(Time.of(in.floor()))).over(pairs));
-  }
-
-  private long pairs(Time beat) {
-    long eighths = Meter.isPlain(beat) && QUARTER.before(beat) ? beat.over(QUARTER).rounded() : 1;
-    return feel.unit() == Feel.Unit.EIGHTHS ? eighths : 2 * eighths;
   }
 
   /** True if a word's places are those of halves, quarters, eighths … of a beat. */

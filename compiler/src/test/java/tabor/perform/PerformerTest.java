@@ -91,7 +91,7 @@ class PerformerTest {
   }
 
   @Test
-  void aWordOverTwoBeatsSwingsLikeItsPlacesAndHalfNoteBeatsByTheirQuarters() {
+  void aWordOverTwoBeatsSwingsLikeItsPlacesAndHalfNoteBeatsByTheirOwnHalves() {
     Groove two =
         Made.groove("g").swing(Feel.Unit.EIGHTHS, 2, 3).word(1, 0, 2, RIGHT, "ride", "xxxx").done();
     Groove cut =
@@ -101,7 +101,7 @@ class PerformerTest {
             .word(1, 0, RIGHT, "ride", "xxxx")
             .done();
     assertThat(starts(Performer.once(two, 0), Kind.STROKE)).isEqualTo("0 1/6 1/4 5/12");
-    assertThat(starts(Performer.once(cut, 0), Kind.STROKE)).isEqualTo("0 1/6 1/4 5/12");
+    assertThat(starts(Performer.once(cut, 0), Kind.STROKE)).isEqualTo("0 1/6 1/3 5/12");
   }
 
   @Test
