@@ -66,9 +66,9 @@ public final class Places {
   public record Point(int x, int y, int z) {
     /** Distance in whole centimetres, rounded to the nearest. */
     public int to(Point other) {
-      long dx = x - other.x;
-      long dy = y - other.y;
-      long dz = z - other.z;
+      long dx = (long) x - other.x;
+      long dy = (long) y - other.y;
+      long dz = (long) z - other.z;
       return (int) Math.round(StrictMath.sqrt((double) (dx * dx + dy * dy + dz * dz)));
     }
   }
