@@ -1,6 +1,8 @@
 package tabor.build;
 
 import java.util.Set;
+import tabor.emit.pdf.HandoutLook;
+import tabor.emit.png.PngWriter.Ground;
 import tabor.groove.Section;
 
 /**
@@ -8,10 +10,18 @@ import tabor.groove.Section;
  *
  * @param only names of the sections wanted; empty for all
  * @param countIn true for a bar of clicks before grooves and steps
+ * @param handout how handouts are printed
+ * @param ground what lies behind the notes of a picture
  */
-public record BuildOptions(Set<String> only, boolean countIn) {
+public record BuildOptions(
+    Set<String> only, boolean countIn, HandoutLook handout, Ground ground) {
   /** Everything, with count-in. */
   public static final BuildOptions ALL = new BuildOptions(Set.of(), true);
+
+  /** Plain handouts and white pictures. */
+  public BuildOptions(Set<String> only, boolean countIn) {
+    this(only, countIn, HandoutLook.PLAIN, Ground.WHITE);
+  }
 
   /** Copies the set. */
   public BuildOptions {

@@ -10,7 +10,6 @@ import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Look;
 import tabor.emit.font.OpenFont;
 import tabor.emit.grid.Grid;
-import tabor.emit.pdf.HandoutLook;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
 import tabor.emit.png.PngWriter;
@@ -35,7 +34,7 @@ final class PageFiles {
 
   static List<Output> png(Lesson lesson, BuildOptions options) {
     return each(
-        lesson, options, "png", groove -> PngWriter.write(drawing(groove), PngWriter.Ground.WHITE));
+        lesson, options, "png", groove -> PngWriter.write(drawing(groove), options.ground()));
   }
 
   static List<Output> pdf(Lesson lesson, BuildOptions options) {
@@ -45,12 +44,14 @@ final class PageFiles {
             () ->
                 PdfWriter.write(
                     HandoutMaker.make(
-                        chosen(lesson, options), HandoutLook.PLAIN, OpenFont.get()))));
+                        chosen(lesson, options), options.handout(), OpenFont.get()))));
   }
 
   private static Drawing drawing(Groove groove) {
     return Engraver.engrave(
-            Speller.spell(groove, Changes.of(groove).strokes()), Look.FULL, OpenFont.get())
+            Speller.spell(groove, Changes.of(groove).strokes()),
+            Look.FULL.withHeading(),
+            OpenFont.get())
         .whole();
   }
 

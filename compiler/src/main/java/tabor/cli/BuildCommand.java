@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
+import tabor.emit.png.PngWriter.Ground;
 
 /** {@code tabor build}: the words of its command line. */
 @Command(
@@ -63,6 +64,13 @@ final class BuildCommand implements Callable<Integer> {
   @Option(names = "--no-count-in", description = "No clicks before grooves and steps.")
   private boolean noCountIn;
 
+  @Option(
+      names = "--clear",
+      description = "Pictures (png) on a clear ground instead of a white one.")
+  private boolean clear;
+
+  @Mixin private PageOptions page = new PageOptions();
+
   @Mixin private PlayerOptions player = new PlayerOptions();
 
   BuildCommand(Io io) {
@@ -81,7 +89,8 @@ final class BuildCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path into = SourceFiles.path(folder);
-    BuildOptions wanted = new BuildOptions(new HashSet<>(only), !noCountIn);
+    BuildOptions wanted = new BuildOptions(
+            new HashSet<>(only), !noCountIn, page.look(), clear ? Ground.CLEAR : Ground.WHITE);
     return Build.run(io, words, into, forms(), wanted, player.options());
   }
 
