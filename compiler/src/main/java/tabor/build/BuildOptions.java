@@ -13,8 +13,7 @@ import tabor.groove.Section;
  * @param handout how handouts are printed
  * @param ground what lies behind the notes of a picture
  */
-public record BuildOptions(
-    Set<String> only, boolean countIn, HandoutLook handout, Ground ground) {
+public record BuildOptions(Set<String> only, boolean countIn, HandoutLook handout, Ground ground) {
   /** Everything, with count-in. */
   public static final BuildOptions ALL = new BuildOptions(Set.of(), true);
 

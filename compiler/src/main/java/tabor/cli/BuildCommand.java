@@ -89,7 +89,8 @@ final class BuildCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path into = SourceFiles.path(folder);
-    BuildOptions wanted = new BuildOptions(
+    BuildOptions wanted =
+        new BuildOptions(
             new HashSet<>(only), !noCountIn, page.look(), clear ? Ground.CLEAR : Ground.WHITE);
     return Build.run(io, words, into, forms(), wanted, player.options());
   }
