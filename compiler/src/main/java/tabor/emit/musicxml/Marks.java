@@ -81,7 +81,9 @@ final class Marks {
     if (feel.isStraight()) {
       return new Words(feel.words(), false, new Swing(1, 1, "eighth"));
     }
-    Time swung = meter.tempoBeat().over(feel.unit() == Feel.Unit.EIGHTHS ? 2 : 4);
+    // In beats of a half note or more it is the quarters in them that swing.
+    Time beat = Time.min(meter.tempoBeat(), Written.Type.QUARTER.length());
+    Time swung = beat.over(feel.unit() == Feel.Unit.EIGHTHS ? 2 : 4);
     boolean eighth = swung.equals(Written.Type.EIGHTH.length());
     if (!eighth && !swung.equals(Written.Type.SIXTEENTH.length())) {
       return new Words(feel.words(), false, null);
