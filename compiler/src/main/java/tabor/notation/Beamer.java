@@ -3,7 +3,7 @@ package tabor.notation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.NavigableSet;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
@@ -15,8 +15,8 @@ final class Beamer {
 
   private final List<Draft> drafts;
   private final Extents extents;
-  private final TreeSet<Time> edges;
-  private final TreeSet<Time> windows;
+  private final NavigableSet<Time> edges;
+  private final NavigableSet<Time> windows;
 
   /** The beamed runs: the indices of their chords in order. */
   private final List<int[]> runs = new ArrayList<>();
@@ -77,8 +77,8 @@ final class Beamer {
     return before >= least || joined[last] >= least;
   }
 
-  private TreeSet<Time> windows(Meter meter, List<Region> regions) {
-    TreeSet<Time> starts = Windows.of(meter);
+  private NavigableSet<Time> windows(Meter meter, List<Region> regions) {
+    NavigableSet<Time> starts = Windows.of(meter);
     for (Region region : regions) {
       if (region.beats() > 1) {
         Time end = region.stretch().end();

@@ -2,11 +2,10 @@ package tabor.notation;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** From which event to which each tuplet of a voice reaches in one bar. */
 final class Extents {
-  private final Map<Node, int[]> reach = new IdentityHashMap<>();
+  private final IdentityHashMap<Node, int[]> reach = new IdentityHashMap<>();
 
   Extents(List<Draft> drafts) {
     for (int i = 0; i < drafts.size(); i++) {

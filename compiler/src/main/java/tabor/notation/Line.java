@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
 import tabor.groove.Groove;
@@ -33,7 +34,7 @@ final class Line {
    * @param regions how its beats were taken together
    * @param edges where groups inside tuplets meet
    */
-  record Result(List<Draft> drafts, List<Region> regions, TreeSet<Time> edges) {}
+  record Result(List<Draft> drafts, List<Region> regions, NavigableSet<Time> edges) {}
 
   Line(Groove groove, Rolls rolls, Voice voice) {
     this.groove = groove;
@@ -63,7 +64,7 @@ final class Line {
     Time start = number == 0 ? meter.bar().minus(groove.pickup()) : Time.ZERO;
     List<Stroke> here = strokes.getOrDefault(number, List.of());
     List<Mark> marks = marks(here);
-    TreeSet<Time> edges = new TreeSet<>();
+    NavigableSet<Time> edges = new TreeSet<>();
     stopBy(start);
     if (marks.isEmpty() && sounding.isEmpty() && number != 0) {
       return new Result(List.of(), List.of(), edges);

@@ -18,7 +18,7 @@ import tabor.rhythm.Time;
  */
 final class Rolls {
   private final Groove groove;
-  private final Map<Stroke, Time> ends = new IdentityHashMap<>();
+  private final IdentityHashMap<Stroke, Time> ends = new IdentityHashMap<>();
 
   Rolls(Groove groove) {
     this.groove = groove;

@@ -23,7 +23,7 @@ import tabor.rhythm.Time;
 final class Signs {
   private final Groove groove;
   private final Set<Stroke> changed;
-  private final Map<Stroke, Hihat> hihats = new IdentityHashMap<>();
+  private final IdentityHashMap<Stroke, Hihat> hihats = new IdentityHashMap<>();
   private final boolean usualFeet;
 
   Signs(Groove groove, Set<Stroke> changed) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
@@ -103,7 +102,7 @@ public final class Speller {
     }
     Extents extents = new Extents(drafts);
     Beamer beamer = new Beamer(groove.meter(), written, extents);
-    Map<Node, Tuplet> known = new IdentityHashMap<>();
+    IdentityHashMap<Node, Tuplet> known = new IdentityHashMap<>();
     List<Event> events = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
       Draft draft = drafts.get(i);

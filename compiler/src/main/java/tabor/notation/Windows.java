@@ -2,6 +2,7 @@ package tabor.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
@@ -18,8 +19,8 @@ final class Windows {
    * halved, dotted halves fall into quarters, and short beats are taken together in threes where
    * the bar divides so, else up to a quarter with what is left over in the last.
    */
-  static TreeSet<Time> of(Meter meter) {
-    TreeSet<Time> starts = new TreeSet<>();
+  static NavigableSet<Time> of(Meter meter) {
+    NavigableSet<Time> starts = new TreeSet<>();
     int beats = meter.beatCount();
     if (meter.isEven() && meter.beat(0).before(QUARTER) && !Meter.isDotted(meter.beat(0))) {
       int size = beats % 3 == 0 ? 3 : Math.max(1, (int) QUARTER.over(meter.beat(0)).floor());

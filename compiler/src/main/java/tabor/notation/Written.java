@@ -1,5 +1,7 @@
 package tabor.notation;
 
+import java.util.Arrays;
+import java.util.List;
 import tabor.rhythm.Time;
 
 /**
@@ -24,15 +26,20 @@ public record Written(Type type, int dots) {
     FIVE_HUNDRED_TWELFTH(1, 512),
     THOUSAND_TWENTY_FOURTH(1, 1024);
 
-    private final Time length;
+    private static final List<Time> LENGTHS =
+        Arrays.stream(values()).map(type -> Time.of(type.num, type.den)).toList();
+
+    private final long num;
+    private final long den;
 
     Type(long num, long den) {
-      length = Time.of(num, den);
+      this.num = num;
+      this.den = den;
     }
 
     /** Its length in whole notes. */
     public Time length() {
-      return length;
+      return LENGTHS.get(ordinal());
     }
 
     /** How many flags or beams it has: 0 from the quarter up, 1 for the eighth … */

@@ -115,7 +115,7 @@ public final class Sketch {
       if (bar == 0) {
         beat = meter.beatAt(meter.bar().minus(pickup));
       }
-      for (String word : written.trim().split("\\s+")) {
+      for (String word : written.trim().split("\\s+", -1)) {
         if (word.isEmpty()) {
           continue;
         }

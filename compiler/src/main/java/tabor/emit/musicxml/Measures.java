@@ -79,7 +79,7 @@ final class Measures {
     Volume volume = new Volume(groove);
     int skipped = groove.firstBar() == 0 && !plan.pickup ? 1 : 0;
     List<Bar> bars = score.bars().subList(skipped, score.bars().size());
-    Bar opening = plan.aroundPickup || !bars.get(0).isPickup() ? bars.get(0) : bars.get(1);
+    int opening = plan.aroundPickup || !bars.get(0).isPickup() ? 0 : 1;
     for (int i = 0; i < bars.size(); i++) {
       Bar bar = bars.get(i);
       boolean last = i == bars.size() - 1;
@@ -87,7 +87,7 @@ final class Measures {
       if (i == 0 && !measures.isEmpty() && !plan.head.isEmpty()) {
         elements.add(new NewSystem());
       }
-      if (plan.opens && bar == opening) {
+      if (plan.opens && i == opening) {
         elements.add(new Barline(true, "heavy-light", 1));
       }
       BigInteger divisions = forAll == null ? new Divisions().add(bar, groove).common() : forAll;

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import tabor.emit.musicxml.ScoreFile.DirectionKind;
@@ -23,7 +22,7 @@ import tabor.rhythm.Meter;
 
 /** A lesson as a MusicXML document: its sections one after another in one part. */
 public final class MusicXml {
-  private final Map<Groove, Score> scores = new IdentityHashMap<>();
+  private final IdentityHashMap<Groove, Score> scores = new IdentityHashMap<>();
   private final Measures measures;
 
   private MusicXml(Instruments instruments, List<Groove> grooves) {
