@@ -3,8 +3,10 @@ package tabor.emit.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.emit.engrave.Box;
+import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
+import tabor.emit.engrave.Key;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Moving;
@@ -98,8 +100,12 @@ public final class HandoutMaker {
     List<Mark> tempo =
         TempoPainter.mark(lesson.setting().tempo(), lesson.setting().feel(), font, 0, base / space);
     blocks.add(new Block(Moving.by(tempo, 0, 0, space), base + size * 0.5, gap, true));
-    List<Block> key = new Key(font, space * 0.82, width, size * 0.82).of(lesson.grooves());
-    blocks.addAll(key);
+    double small = space * 0.82;
+    double letters = size * 0.82 / small;
+    for (Drawing row : Key.rows(lesson.grooves(), width / small, letters, font)) {
+      List<Mark> marks = Moving.by(row.marks(), 0, 0, small);
+      blocks.add(new Block(marks, row.height() * small, size * 0.4, false));
+    }
     blocks.add(new Block(List.of(), 0.1, size * 0.8, false));
     return blocks;
   }

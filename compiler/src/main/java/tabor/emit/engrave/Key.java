@@ -1,17 +1,13 @@
-package tabor.emit.pdf;
+package tabor.emit.engrave;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import tabor.emit.engrave.Box;
-import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
-import tabor.emit.engrave.Outline;
-import tabor.emit.engrave.Sign;
-import tabor.emit.engrave.TextMetrics;
+import java.util.stream.Collectors;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
@@ -19,33 +15,55 @@ import tabor.groove.Stroke;
 import tabor.kit.Surface;
 
 /**
- * The key: every note head that the lesson uses, in its place on a staff, with its name, and the
- * signs that go with heads. A key is always printed, since kits differ (Weinberg 1994).
+ * The key: every note head that a lesson uses, in its place on a staff, with its name, and the
+ * signs that go with heads. A key is always printed, since kits differ (Weinberg 1994). Sizes in
+ * staff spaces.
  */
-final class Key {
+public final class Key {
   private final TextMetrics font;
-  private final double space;
   private final double width;
   private final double size;
 
-  /**
-   * A key.
-   *
-   * @param space a staff space in points
-   * @param width of a line in points
-   * @param size of its letters in points
-   */
-  Key(TextMetrics font, double space, double width, double size) {
+  private Key(TextMetrics font, double width, double size) {
     this.font = font;
-    this.space = space;
     this.width = width;
     this.size = size;
   }
 
+  /**
+   * The rows of the key of these sections; none if they hold no stroke.
+   *
+   * @param width of a row at most
+   * @param size of the letters
+   */
+  public static List<Drawing> rows(
+      List<Groove> grooves, double width, double size, TextMetrics font) {
+    return new Key(font, width, size).of(grooves);
+  }
+
+  /** The rows under one another; empty if the sections hold no stroke. */
+  public static Optional<Drawing> whole(
+      List<Groove> grooves, double width, double size, TextMetrics font) {
+    List<Drawing> rows = rows(grooves, width, size, font);
+    if (rows.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Mark> marks = new ArrayList<>();
+    StringBuilder words = new StringBuilder();
+    double y = 0;
+    double wide = 0;
+    for (Drawing row : rows) {
+      marks.addAll(Moving.down(row.marks(), y));
+      y += row.height() + size * 0.4;
+      wide = Math.max(wide, row.width());
+      words.append(words.isEmpty() ? "" : ", ").append(row.words());
+    }
+    return Optional.of(new Drawing(wide, y, "Key", words.toString(), marks));
+  }
+
   private record Cell(String label, List<Mark> marks, double width) {}
 
-  /** The key of these sections; none if they hold no stroke. */
-  List<Block> of(List<Groove> grooves) {
+  private List<Drawing> of(List<Groove> grooves) {
     Map<String, Surface> used = new LinkedHashMap<>();
     Set<Ornament> ornaments = new LinkedHashSet<>();
     boolean ghosts = false;
@@ -68,17 +86,17 @@ final class Key {
     for (Surface surface : surfaces) {
       cells.add(surface(surface));
     }
-    List<Block> blocks = new ArrayList<>(rows(cells, true));
+    List<Drawing> drawings = new ArrayList<>(rows(cells, true));
     List<Cell> signs = signs(ornaments, ghosts, accents);
     if (!signs.isEmpty()) {
-      blocks.addAll(rows(signs, false));
+      drawings.addAll(rows(signs, false));
     }
-    return blocks;
+    return drawings;
   }
 
   private Cell cell(String label, List<Mark> marks) {
     String shown = font.showable(label);
-    double text = font.width(shown, size) / space;
+    double text = font.width(shown, size);
     return new Cell(shown, marks, Math.max(6.5, text + 2.2));
   }
 
@@ -215,9 +233,9 @@ final class Key {
   }
 
   /** Cells side by side in as many rows as they need, on a staff or on none. */
-  private List<Block> rows(List<Cell> cells, boolean staff) {
-    List<Block> blocks = new ArrayList<>();
-    double room = width / space - (staff ? 3 : 0);
+  private List<Drawing> rows(List<Cell> cells, boolean staff) {
+    List<Drawing> drawings = new ArrayList<>();
+    double room = width - (staff ? 3 : 0);
     int start = 0;
     while (start < cells.size()) {
       double used = 0;
@@ -226,13 +244,13 @@ final class Key {
         used += cells.get(end).width();
         end++;
       }
-      blocks.add(row(cells.subList(start, end), used, staff));
+      drawings.add(row(cells.subList(start, end), used, staff));
       start = end;
     }
-    return blocks;
+    return drawings;
   }
 
-  private Block row(List<Cell> cells, double used, boolean staff) {
+  private Drawing row(List<Cell> cells, double used, boolean staff) {
     List<Mark> marks = new ArrayList<>();
     double top = staff ? 3.2 : 2.4;
     double start = staff ? 3 : 0;
@@ -250,19 +268,19 @@ final class Key {
     for (Cell cell : cells) {
       double middle = x + cell.width() / 2;
       marks.addAll(Moving.by(cell.marks(), middle, 0, 1));
-      double text = size / space;
       labels.add(
           new Mark.Words(
               cell.label(),
               middle,
-              base + text,
-              text,
+              base + size,
+              size,
               Mark.Align.MIDDLE,
-              font.width(cell.label(), text)));
+              font.width(cell.label(), size)));
       x += cell.width();
     }
     marks.add(Mark.Group.of("key", labels));
-    double height = (top + base) * space + size * 1.3;
-    return new Block(Moving.by(marks, 0, top * space, space), height, size * 0.5, false);
+    String words = cells.stream().map(Cell::label).collect(Collectors.joining(", "));
+    return new Drawing(
+        Math.max(x, 1), top + base + size * 1.3, "Key", words, Moving.down(marks, top));
   }
 }
