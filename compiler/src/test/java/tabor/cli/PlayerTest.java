@@ -3,9 +3,14 @@ package tabor.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import javax.sound.midi.MidiMessage;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.MidiUnavailableException;
@@ -13,12 +18,14 @@ import javax.sound.midi.Receiver;
 import javax.sound.midi.Sequencer;
 import javax.sound.midi.ShortMessage;
 import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
 import tabor.emit.midi.MidiLesson;
 import tabor.emit.midi.SmfWriter;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.kit.Limb;
 import tabor.perform.Made;
+import tabor.perform.Performer;
 
 /**
  * On the JDK's sequencer, with a receiver that writes down what it gets in place of a sound card.
@@ -66,6 +73,67 @@ class PlayerTest {
     assertThat(heard.keys).containsExactly(76, 77, 77, 77, 42, 42, 42, 38, 38);
     assertThat(closed).containsExactly("closed");
     assertThat(ticks).isSorted();
+  }
+
+  @Test
+  void theCommandPlaysEverySectionWithoutTheLimbsLeftOut() {
+    String text =
+        """
+        tempo 600
+        time 2/4
+        groove beat "On the hat"
+          hihat : xx xx
+          snare : .  x
+          kick  : x  .
+        step foot
+          drop snare
+        """;
+    Heard heard = new Heard();
+    List<String> closed = new ArrayList<>();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Io io =
+        Io.of(
+            new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)),
+            out,
+            OutputStream.nullOutputStream(),
+            false,
+            false,
+            Map.of());
+    int code =
+        new CommandLine(new PlayCommand(io, writingDown(heard, closed)))
+            .execute("-", "--without", "right foot");
+    io.out().flush();
+    assertThat(code).isZero();
+    assertThat(heard.keys).containsExactly(76, 77, 42, 42, 42, 38, 42, 76, 77, 42, 42, 42, 42);
+    assertThat(closed).containsExactly("closed");
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo("On the hat\nfoot\n");
+  }
+
+  @Test
+  void aLoopGoesRoundUntilItIsStopped() {
+    Groove groove = Made.groove("g").tempo(600).word(1, 0, Limb.LEFT_HAND, "snare", "x").done();
+    Lesson lesson = new Lesson("l", "L", null, groove.setting(), List.of(groove));
+    MidiLesson midi = MidiLesson.of(lesson);
+    Heard heard = new Heard();
+    Sequencer[] sequencer = new Sequencer[1];
+    SoundDevice device =
+        () -> {
+          SoundDevice.Opened opened = writingDown(heard, new ArrayList<>()).open();
+          sequencer[0] = opened.sequencer();
+          return opened;
+        };
+    long bar = 4L * midi.ticks().division();
+    try (Player player = Player.open(device, () -> {})) {
+      player.play(
+          SmfWriter.sequence(midi.smf(Performer.twice(groove, 1), groove, s -> true)),
+          new Player.Loop(bar, 2 * bar),
+          tick -> {
+            if (heard.keys.size() >= 4 + 3) {
+              sequencer[0].stop();
+            }
+          });
+    }
+    assertThat(heard.keys).startsWith(76, 77, 77, 77, 38, 38, 38);
   }
 
   @Test
