@@ -97,8 +97,8 @@ public final class Performer {
   }
 
   /**
-   * How long a chart lasts in seconds, rounded up, reckoned without playing it out; {@link
-   * Long#MAX_VALUE} if it is longer than that.
+   * How long a chart lasts in seconds, rounded up once a millisecond has begun, reckoned without
+   * playing it out; {@link Long#MAX_VALUE} if it is longer than that.
    */
   public static long seconds(Chart chart) {
     BigInteger sum = BigInteger.ZERO;
@@ -110,7 +110,7 @@ public final class Performer {
       sum = sum.add(once.multiply(BigInteger.valueOf(passage.times())));
     }
     BigInteger second = BigInteger.valueOf(Clock.SECOND);
-    BigInteger up = sum.add(second.subtract(BigInteger.ONE)).divide(second);
+    BigInteger up = sum.add(BigInteger.valueOf(Clock.SECOND - Clock.MILLI)).divide(second);
     return up.min(BigInteger.valueOf(Long.MAX_VALUE)).longValueExact();
   }
 

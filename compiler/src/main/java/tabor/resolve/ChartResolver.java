@@ -1,5 +1,6 @@
 package tabor.resolve;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -23,7 +24,11 @@ import tabor.syntax.Word;
 
 /** Works out one chart. */
 public final class ChartResolver implements ChartStatement.Cases<@Nullable Void> {
-  private static final Time DAY = Time.of(24 * 60 * 60);
+  private static final BigInteger PICOS = BigInteger.TEN.pow(12);
+
+  /** Rounded downwards so many times, a chart of exactly a day still is one. */
+  private static final BigInteger DAY = PICOS.multiply(BigInteger.valueOf(24 * 60 * 60));
+
   private static final int MOST_TIMES = 100_000;
   private static final int MOST_RUNGS = 10_000;
   private static final int MOST_PLAYED = 512;
@@ -293,12 +298,12 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     return null;
   }
 
-  /** Says so where the chart grows longer than a day. Whole seconds upwards are near enough. */
+  /** Says so where the chart grows longer than a day. */
   private void measure(List<Chart.Item> finished) {
-    long seconds = 0;
+    BigInteger all = BigInteger.ZERO;
     for (int i = 0; i < finished.size(); i++) {
-      seconds += seconds(finished.get(i));
-      if (seconds > DAY.num()) {
+      all = all.add(finished.get(i).match(LENGTH));
+      if (all.compareTo(DAY) > 0) {
         partial = true;
         problems.add(
             problems
@@ -313,50 +318,52 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     }
   }
 
-  private static long seconds(Chart.Item item) {
-    return item.match(
-        new Chart.Cases<Long>() {
-          @Override
-          public Long countIn(Chart.CountIn one) {
-            return bars(one.bars(), one.like(), one.tempo());
-          }
+  /** How long an item lasts, in picoseconds. */
+  private static final Chart.Cases<BigInteger> LENGTH =
+      new Chart.Cases<>() {
+        @Override
+        public BigInteger countIn(Chart.CountIn one) {
+          return bars(one.bars(), one.like(), one.tempo());
+        }
 
-          @Override
-          public Long click(Chart.SetClick one) {
-            return 0L;
-          }
+        @Override
+        public BigInteger click(Chart.SetClick one) {
+          return BigInteger.ZERO;
+        }
 
-          @Override
-          public Long play(Chart.Play one) {
-            long row = 0;
-            for (Chart.Turn turn : one.turns()) {
-              row += milliseconds(turn.groove().length(), turn.tempo());
-            }
-            return row * one.times() / 1000;
+        @Override
+        public BigInteger play(Chart.Play one) {
+          BigInteger row = BigInteger.ZERO;
+          for (Chart.Turn turn : one.turns()) {
+            row = row.add(picos(turn.groove().length(), turn.tempo()));
           }
+          return row.multiply(BigInteger.valueOf(one.times()));
+        }
 
-          @Override
-          public Long rest(Chart.Rest one) {
-            return bars(one.bars(), one.like(), one.tempo());
-          }
+        @Override
+        public BigInteger rest(Chart.Rest one) {
+          return bars(one.bars(), one.like(), one.tempo());
+        }
 
-          @Override
-          public Long climb(Chart.Climb one) {
-            long all = 0;
-            for (Tempo rung : one.tempi()) {
-              all += milliseconds(one.groove().length(), rung) * one.times();
-            }
-            return all / 1000;
+        @Override
+        public BigInteger climb(Chart.Climb one) {
+          BigInteger all = BigInteger.ZERO;
+          for (Tempo rung : one.tempi()) {
+            all = all.add(picos(one.groove().length(), rung));
           }
+          return all.multiply(BigInteger.valueOf(one.times()));
+        }
 
-          private long bars(int bars, @Nullable Groove like, Tempo tempo) {
-            Meter meter = like == null ? Meter.COMMON : like.meter();
-            return milliseconds(meter.bar().times(bars), tempo) / 1000;
-          }
+        private BigInteger bars(int bars, @Nullable Groove like, Tempo tempo) {
+          Meter meter = like == null ? Meter.COMMON : like.meter();
+          return picos(meter.bar().times(bars), tempo);
+        }
 
-          private long milliseconds(Time length, Tempo tempo) {
-            return length.times(tempo.secondsPerWhole()).times(1000).floor() + 1;
-          }
-        });
-  }
+        private BigInteger picos(Time length, Tempo tempo) {
+          Time seconds = length.times(tempo.secondsPerWhole());
+          return BigInteger.valueOf(seconds.num())
+              .multiply(PICOS)
+              .divide(BigInteger.valueOf(seconds.den()));
+        }
+      };
 }

@@ -294,6 +294,17 @@ class PerformerTest {
   }
 
   @Test
+  void aChartOfExactlyADayIsPlayed() {
+    // A bar of 4/4 at 90 lasts 8/3 of a second.
+    Groove a = Made.groove("a").tempo(90).done();
+    Chart day = Made.chart(new Chart.Play(List.of(Made.turn(a)), 32_400));
+    assertThat(Performer.seconds(day)).isEqualTo(Performer.LONGEST_SECONDS);
+    assertThat(Performer.chart(day).length()).isEqualTo(Time.of(32_400));
+    Chart more = Made.chart(new Chart.Play(List.of(Made.turn(a)), 32_401));
+    assertThat(Performer.seconds(more)).isEqualTo(Performer.LONGEST_SECONDS + 3);
+  }
+
+  @Test
   void aLoopIsCutOffByItsOwnBeginning() {
     Groove groove =
         Made.groove("g")
