@@ -47,6 +47,7 @@ final class Analyses implements Library {
     if (known != null && known.moment == moment && known.lines == document.lines()) {
       return known.compiled;
     }
+    workspace.compiling(document.path());
     Compiled compiled = compiler.compile(document.path(), document.text(), Options.NONE);
     entries.put(document.path(), new Entry(document.lines(), moment, compiled));
     return compiled;
@@ -73,6 +74,7 @@ final class Analyses implements Library {
 
   @Override
   public Compiled trial(Path path, String text) {
+    workspace.compiling(path);
     return trials.compile(path, text, Options.NONE);
   }
 

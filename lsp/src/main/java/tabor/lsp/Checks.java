@@ -12,7 +12,6 @@ import org.eclipse.lsp4j.DocumentDiagnosticReport;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.RelatedFullDocumentDiagnosticReport;
 import org.eclipse.lsp4j.RelatedUnchangedDocumentDiagnosticReport;
-import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 
 /**
@@ -65,6 +64,7 @@ final class Checks {
             wanted -> {
               if (session.documents().at(document.path()).isEmpty()) {
                 session.analyses().forget(document.path());
+                session.colours().forget(document.path());
                 told.remove(document.path());
                 if (!pulls()) {
                   session.client().publish(new PublishDiagnosticsParams(document.uri(), List.of()));
@@ -143,17 +143,5 @@ final class Checks {
         new RelatedFullDocumentDiagnosticReport(now.diagnostics);
     full.setResultId(now.id);
     return new DocumentDiagnosticReport(full);
-  }
-
-  /**
-   * Compiles a text that has one of everything, so that the first keystroke finds it all loaded.
-   */
-  void warmUp() {
-    // Filled in with the compiler.
-  }
-
-  @Nullable Document lastTold(Path path) {
-    Told last = told.get(path);
-    return last == null ? null : last.document;
   }
 }

@@ -38,7 +38,7 @@ final class Connection {
     RemoteEndpoint remote = new RemoteEndpoint(writer, server, server::failure);
     remote.setJsonHandler(json);
     json.setMethodProvider(remote);
-    session.connect(new Client(remote));
+    session.connect(new Client(remote), json);
     StreamMessageProducer reader =
         new StreamMessageProducer(new BufferedInputStream(in, 1 << 16), json, remote) {
           @Override

@@ -31,6 +31,11 @@ final class ServerCapabilities {
         "signatureHelpProvider": {"triggerCharacters": [" "], "retriggerCharacters": [" ", ","]},
         "codeActionProvider": {
           "codeActionKinds": ["quickfix", "refactor.rewrite", "source.fixAll.tabor"]},
+        "documentFormattingProvider": true,
+        "documentRangeFormattingProvider": true,
+        "documentOnTypeFormattingProvider": {"firstTriggerCharacter": "\\n"},
+        "executeCommandProvider": {"commands": ["tabor.build", "tabor.play", "tabor.stop",
+          "tabor.showGrid", "tabor.showSvg", "tabor.changes"]},
         "renameProvider": {"prepareProvider": true},
         "semanticTokensProvider": {
           "legend": {

@@ -11,6 +11,7 @@ import org.eclipse.lsp4j.DidChangeWatchedFilesRegistrationOptions;
 import org.eclipse.lsp4j.FileSystemWatcher;
 import org.eclipse.lsp4j.Registration;
 import org.eclipse.lsp4j.RegistrationParams;
+import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.jspecify.annotations.Nullable;
 
@@ -26,9 +27,11 @@ final class Session {
   private final Analyses analyses = new Analyses(workspace);
   private final Checks checks = new Checks(this);
   private final Colours colours = new Colours(this);
+  private final Commands commands = new Commands(this);
   private volatile PositionEncoding encoding = PositionEncoding.UTF_16;
   private volatile ClientCapabilities capabilities = new ClientCapabilities(new JsonObject());
   private @Nullable Client client;
+  private @Nullable MessageJsonHandler json;
 
   /**
    * A session before {@code initialize}.
@@ -45,11 +48,14 @@ final class Session {
     new Looking(this).declare(routes);
     new Writing(this).declare(routes);
     new Mending(this).declare(routes);
+    new Formatting(this).declare(routes);
+    commands.declare(routes);
     colours.declare(routes);
   }
 
-  void connect(Client to) {
+  void connect(Client to, MessageJsonHandler reader) {
     client = to;
+    json = reader;
   }
 
   Client client() {
@@ -81,6 +87,10 @@ final class Session {
 
   Analyses analyses() {
     return analyses;
+  }
+
+  Colours colours() {
+    return colours;
   }
 
   Checks checks() {
@@ -142,7 +152,9 @@ final class Session {
                           new DidChangeWatchedFilesRegistrationOptions(
                               List.of(new FileSystemWatcher(Either.forLeft("**/*.tabor"))))))));
     }
-    checks.warmUp();
+    if (json != null) {
+      WarmUp.start(this, json);
+    }
   }
 
   /** Nothing more will be asked. */
@@ -152,6 +164,7 @@ final class Session {
 
   /** Ends what runs. */
   void close() {
+    commands.close();
     worker.close();
   }
 }

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.jspecify.annotations.Nullable;
 import tabor.compile.Loader;
 import tabor.ide.Catalog;
 
@@ -27,10 +28,18 @@ final class Workspace implements Loader {
   private static final int MOST_FILES = 2000;
 
   private final Documents documents;
+  /** The folder of the file that is being compiled, which its {@code use} must stay in. */
+  private @Nullable Path compiling;
+
   private final List<Path> folders = new CopyOnWriteArrayList<>();
 
   Workspace(Documents documents) {
     this.documents = documents;
+  }
+
+  /** From here on files are found for this one. Called by the worker alone. */
+  void compiling(Path file) {
+    compiling = file.getParent();
   }
 
   /** Adds a folder. */
@@ -78,8 +87,8 @@ final class Workspace implements Loader {
   @Override
   public Found load(Path user, String written) {
     Path path = Catalog.used(user, written).orElse(user);
-    Path folder = user.getParent();
-    if (folder == null || !path.startsWith(folder)) {
+    Path folder = compiling;
+    if (folder == null || !path.startsWith(folder) || written.startsWith("/")) {
       return Found.trouble(path, Trouble.OUTSIDE);
     }
     Optional<Document> open = documents.at(path);

@@ -1,0 +1,76 @@
+package tabor.lsp;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.lsp4j.DocumentFormattingParams;
+import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
+import org.eclipse.lsp4j.DocumentRangeFormattingParams;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextEdit;
+import tabor.format.Formatter;
+
+/** Formatting: of a file, of some lines, and of the line that a person has just left. */
+final class Formatting {
+  private final Session session;
+
+  Formatting(Session session) {
+    this.session = session;
+  }
+
+  void declare(Routes routes) {
+    routes.about(
+        "textDocument/formatting",
+        DocumentFormattingParams.class,
+        p -> p.getTextDocument().getUri(),
+        (document, params, wanted) -> edits(document, Formatter.replacements(document.text())));
+    routes.about(
+        "textDocument/rangeFormatting",
+        DocumentRangeFormattingParams.class,
+        p -> p.getTextDocument().getUri(),
+        this::range);
+    routes.about(
+        "textDocument/onTypeFormatting",
+        DocumentOnTypeFormattingParams.class,
+        p -> p.getTextDocument().getUri(),
+        this::onType);
+  }
+
+  private List<TextEdit> range(
+      Document document, DocumentRangeFormattingParams params, Worker.Wanted wanted) {
+    Range range = params.getRange();
+    int first = Math.max(0, range.getStart().getLine());
+    int last = Math.max(first, range.getEnd().getLine());
+    // A selection of whole lines ends at the start of the line after them.
+    if (last > first && range.getEnd().getCharacter() == 0) {
+      last--;
+    }
+    return edits(document, Formatter.replacements(document.text(), first, last));
+  }
+
+  private List<TextEdit> onType(
+      Document document, DocumentOnTypeFormattingParams params, Worker.Wanted wanted) {
+    int line = params.getPosition().getLine() - 1;
+    if (line < 0 || line + 1 >= document.lines().lineCount()) {
+      return List.of();
+    }
+    List<TextEdit> made =
+        edits(document, Formatter.replacements(document.text(), line, line));
+    // The line that the cursor is on stays as it is.
+    made.removeIf(
+        edit ->
+            edit.getRange().getEnd().getLine() > line + 1
+                || edit.getRange().getStart().getLine() > line);
+    return made;
+  }
+
+  private List<TextEdit> edits(Document document, List<Formatter.Replacement> replacements) {
+    List<TextEdit> made = new ArrayList<>();
+    for (Formatter.Replacement replacement : replacements) {
+      made.add(
+          new TextEdit(
+              session.encoding().range(document.lines(), replacement.span()),
+              replacement.text()));
+    }
+    return made;
+  }
+}

@@ -1,0 +1,208 @@
+package tabor.lsp;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.DocumentFormattingParams;
+import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
+import org.eclipse.lsp4j.DocumentRangeFormattingParams;
+import org.eclipse.lsp4j.ExecuteCommandParams;
+import org.eclipse.lsp4j.FormattingOptions;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.SemanticTokens;
+import org.eclipse.lsp4j.SemanticTokensDelta;
+import org.eclipse.lsp4j.SemanticTokensDeltaParams;
+import org.eclipse.lsp4j.SemanticTokensEdit;
+import org.eclipse.lsp4j.SemanticTokensParams;
+import org.eclipse.lsp4j.SemanticTokensRangeParams;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.services.TextDocumentService;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What changes the text or leaves the editor: code actions, formatting, tokens, commands. */
+class ActionsTest {
+  private static final FormattingOptions OPTIONS = new FormattingOptions(2, true);
+
+  private Editor editor;
+
+  @BeforeEach
+  void start() throws Exception {
+    editor = Editor.start();
+  }
+
+  @AfterEach
+  void stop() throws Exception {
+    editor.close();
+  }
+
+  private TextDocumentService documents() {
+    return editor.server.getTextDocumentService();
+  }
+
+  private List<CodeAction> actions(Position at, String... only) throws Exception {
+    CodeActionContext context = new CodeActionContext(List.of());
+    if (only.length > 0) {
+      context.setOnly(List.of(only));
+    }
+    return Editor.get(
+            documents()
+                .codeAction(
+                    new CodeActionParams(editor.id("a.tabor"), new Range(at, at), context)))
+        .stream()
+        .map(either -> either.getRight())
+        .toList();
+  }
+
+  private String applied(CodeAction action) {
+    return Editor.apply(
+        editor.text("a.tabor"), action.getEdit().getChanges().get(editor.uri("a.tabor")));
+  }
+
+  @Test
+  void fixesAndRecastsAreCodeActions() throws Exception {
+    editor.openQuietly("a.tabor", "groove a\n  hands : rl rl rl\n  kick : x .\n");
+    List<CodeAction> fixes = actions(new Position(1, 12), "quickfix");
+    assertThat(fixes)
+        .extracting(CodeAction::getTitle)
+        .containsExactly("fill the bar with rests", "mend every bar-length in this file");
+    assertThat(fixes.get(0).getIsPreferred()).isTrue();
+    assertThat(applied(fixes.get(1))).isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x . . .\n");
+    assertThat(applied(actions(new Position(0, 0), "source.fixAll").get(0)))
+        .isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x . . .\n");
+    editor.replaceAll("a.tabor", "groove a\n  hands play paradiddle in sixteenths\n");
+    assertThat(actions(new Position(1, 9), "refactor"))
+        .extracting(CodeAction::getTitle)
+        .contains("write this part out");
+  }
+
+  @Test
+  void formattingLinesUpBeatUnderBeat() throws Exception {
+    String text = "groove   a\n hands:rl rlrl r l\nkick : x  . x .\n\n\n\ngroove b\n  kick : x . x .\n";
+    editor.openQuietly("a.tabor", text);
+    List<? extends TextEdit> whole =
+        Editor.get(documents().formatting(new DocumentFormattingParams(editor.id("a.tabor"), OPTIONS)));
+    String formatted = Editor.apply(text, whole);
+    assertThat(formatted)
+        .isEqualTo(
+            "groove a\n  hands : rl rlrl r l\n  kick  : x  .    x .\n\ngroove b\n  kick : x . x .\n");
+    editor.replaceAll("a.tabor", formatted);
+    assertThat(
+            Editor.get(
+                documents()
+                    .formatting(new DocumentFormattingParams(editor.id("a.tabor"), OPTIONS))))
+        .isEmpty();
+    editor.replaceAll("a.tabor", text);
+    List<? extends TextEdit> first =
+        Editor.get(
+            documents()
+                .rangeFormatting(
+                    new DocumentRangeFormattingParams(
+                        editor.id("a.tabor"),
+                        OPTIONS,
+                        new Range(new Position(0, 0), new Position(1, 0)))));
+    assertThat(Editor.apply(text, first)).isEqualTo(text.replace("groove   a", "groove a"));
+  }
+
+  @Test
+  void theLineThatWasLeftIsFormatted() throws Exception {
+    String text = "groove a\n  hands :rl rl   r l\n  ";
+    editor.openQuietly("a.tabor", text);
+    List<? extends TextEdit> edits =
+        Editor.get(
+            documents()
+                .onTypeFormatting(
+                    new DocumentOnTypeFormattingParams(
+                        editor.id("a.tabor"), OPTIONS, new Position(2, 2), "\n")));
+    assertThat(Editor.apply(text, edits)).isEqualTo("groove a\n  hands : rl rl r l\n  ");
+  }
+
+  private static List<Integer> patched(List<Integer> before, List<SemanticTokensEdit> edits) {
+    List<Integer> now = new ArrayList<>(before);
+    for (int i = edits.size() - 1; i >= 0; i--) {
+      SemanticTokensEdit edit = edits.get(i);
+      now.subList(edit.getStart(), edit.getStart() + edit.getDeleteCount()).clear();
+      now.addAll(edit.getStart(), edit.getData());
+    }
+    return now;
+  }
+
+  @Test
+  void tokensNameTheirWordsAndADeltaGivesTheSame() throws Exception {
+    String text = "groove a # first\n  hands : rL (r). -\nstep b \"B\"\n  split left between tom1 and floor at 2&\n";
+    editor.openQuietly("a.tabor", text);
+    SemanticTokens full =
+        Editor.get(documents().semanticTokensFull(new SemanticTokensParams(editor.id("a.tabor"))));
+    List<String> words = new ArrayList<>();
+    int line = 0;
+    int column = 0;
+    for (int i = 0; i < full.getData().size(); i += 5) {
+      List<Integer> five = full.getData().subList(i, i + 5);
+      line += five.get(0);
+      column = five.get(0) == 0 ? column + five.get(1) : five.get(1);
+      Range range =
+          new Range(new Position(line, column), new Position(line, column + five.get(2)));
+      words.add(five.get(3) + "/" + five.get(4) + " " + Editor.cut(text, range));
+    }
+    assertThat(words)
+        .contains(
+            "0/0 groove", "1/1 a", "12/0 # first", "5/0 hands", "10/0 r", "10/2 L", "9/0 \"B\"",
+            "0/0 split", "5/0 left", "4/0 tom1", "8/0 2&");
+    editor.replace("a.tabor", text.indexOf("tom1"), text.indexOf("tom1") + 4, "snare.cross");
+    SemanticTokensDelta delta =
+        Editor.get(
+                documents()
+                    .semanticTokensFullDelta(
+                        new SemanticTokensDeltaParams(
+                            editor.id("a.tabor"), full.getResultId())))
+            .getRight();
+    List<Integer> fresh =
+        Editor.get(documents().semanticTokensFull(new SemanticTokensParams(editor.id("a.tabor"))))
+            .getData();
+    assertThat(patched(full.getData(), delta.getEdits())).isEqualTo(fresh);
+    assertThat(delta.getEdits().get(0).getData().size()).isLessThan(15);
+    SemanticTokens range =
+        Editor.get(
+            documents()
+                .semanticTokensRange(
+                    new SemanticTokensRangeParams(
+                        editor.id("a.tabor"), new Range(new Position(1, 0), new Position(1, 99)))));
+    assertThat(range.getData()).hasSizeLessThan(fresh.size());
+    assertThat(range.getData().get(0)).isEqualTo(1);
+  }
+
+  private Object command(String name, Object... arguments) throws Exception {
+    return Editor.get(
+        editor
+            .server
+            .getWorkspaceService()
+            .executeCommand(new ExecuteCommandParams(name, List.of(arguments))));
+  }
+
+  @Test
+  void commandsShowAndBuild() throws Exception {
+    editor.openQuietly("a.tabor", "groove one\n  hands : rl rl rl rl\n  kick : x . x .\n");
+    Object grid = command("tabor.showGrid", editor.uri("a.tabor"), "one");
+    assertThat((String) grid).contains("kick");
+    Object svg = command("tabor.showSvg", editor.uri("a.tabor"), new Position(1, 3));
+    assertThat(Files.readString(Uris.path((String) svg).orElseThrow()))
+        .contains("<svg");
+    command("tabor.build", editor.uri("a.tabor"), "made");
+    assertThat(editor.folder.resolve("made")).isDirectoryContaining("glob:**.mid");
+    assertThatThrownBy(() -> command("tabor.build", editor.uri("a.tabor"), "/somewhere/else"))
+        .hasMessageContaining("workspace");
+    assertThatThrownBy(() -> command("tabor.makeTea")).hasMessageContaining("makeTea");
+    editor.replaceAll("a.tabor", "groove one\n  hands : rl\n");
+    assertThatThrownBy(() -> command("tabor.build", editor.uri("a.tabor")))
+        .hasMessageContaining("errors");
+    command("tabor.stop");
+  }
+}
