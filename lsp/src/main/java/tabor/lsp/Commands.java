@@ -66,8 +66,7 @@ final class Commands {
       case "tabor.showSvg" -> showSvg(given);
       case "tabor.changes" -> changes(given);
       default ->
-          throw Routes.error(
-              ResponseErrorCode.InvalidParams, "no command " + params.getCommand());
+          throw Routes.error(ResponseErrorCode.InvalidParams, "no command " + params.getCommand());
     };
   }
 
@@ -104,8 +103,7 @@ final class Commands {
     if (named.isEmpty() && second instanceof JsonObject json && json.has("line")) {
       JsonElement character = json.get("character");
       Position position =
-          new Position(
-              json.get("line").getAsInt(), character == null ? 0 : character.getAsInt());
+          new Position(json.get("line").getAsInt(), character == null ? 0 : character.getAsInt());
       Compiled compiled = session.analyses().of(document);
       int offset = session.encoding().offset(document.lines(), position);
       Cursor cursor = Cursor.at(compiled, offset);
@@ -150,8 +148,7 @@ final class Commands {
     Document document = document(given);
     Lesson lesson = lesson(document);
     Section section = section(document, lesson, given);
-    String grid =
-        Grid.of(lesson, one -> section == null || one.name().equals(section.name()));
+    String grid = Grid.of(lesson, one -> section == null || one.name().equals(section.name()));
     String name = section == null ? lesson.file() : lesson.file() + "." + section.name();
     show(name + ".txt", grid.getBytes(java.nio.charset.StandardCharsets.UTF_8), false);
     return grid;
@@ -200,7 +197,9 @@ final class Commands {
     if (section instanceof Groove step && step.isStep()) {
       session
           .client()
-          .show(MessageType.Info, step.caption() + ": " + String.join("; ", Changes.of(step).words()));
+          .show(
+              MessageType.Info,
+              step.caption() + ": " + String.join("; ", Changes.of(step).words()));
     }
     return null;
   }
@@ -218,7 +217,8 @@ final class Commands {
       throw refused("Save the file first: what is built is put beside it");
     }
     Path folder = folder(document, text(given, 1).orElse("out"));
-    Progress progress = Progress.begin(session, params.getWorkDoneToken(), "Building " + lesson.file());
+    Progress progress =
+        Progress.begin(session, params.getWorkDoneToken(), "Building " + lesson.file());
     List<String> written = new ArrayList<>();
     try {
       Files.createDirectories(folder);

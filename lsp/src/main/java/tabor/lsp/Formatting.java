@@ -53,8 +53,7 @@ final class Formatting {
     if (line < 0 || line + 1 >= document.lines().lineCount()) {
       return List.of();
     }
-    List<TextEdit> made =
-        edits(document, Formatter.replacements(document.text(), line, line));
+    List<TextEdit> made = edits(document, Formatter.replacements(document.text(), line, line));
     // The line that the cursor is on stays as it is.
     made.removeIf(
         edit ->
@@ -68,8 +67,7 @@ final class Formatting {
     for (Formatter.Replacement replacement : replacements) {
       made.add(
           new TextEdit(
-              session.encoding().range(document.lines(), replacement.span()),
-              replacement.text()));
+              session.encoding().range(document.lines(), replacement.span()), replacement.text()));
     }
     return made;
   }

@@ -18,8 +18,7 @@ final class Progress {
   }
 
   /** Begins, under the client's own token if it gave one. */
-  static Progress begin(
-      Session session, @Nullable Either<String, Integer> given, String title) {
+  static Progress begin(Session session, @Nullable Either<String, Integer> given, String title) {
     Either<String, Integer> token = given;
     if (token == null && session.capabilities().has("window", "workDoneProgress")) {
       token = Either.forLeft("tabor-" + System.nanoTime());

@@ -35,7 +35,8 @@ final class WarmUp {
       """
       {"jsonrpc":"2.0","method":"textDocument/didChange","params":{
         "textDocument":{"uri":"tabor:warm","version":1},"contentChanges":[{"range":{
-          "start":{"line":0,"character":0},"end":{"line":0,"character":1}},"text":"x"}]}}""";
+          "start":{"line":0,"character":0},"end":{"line":0,"character":1}},"text":"x"}]}}\
+      """;
 
   private final Session session;
   private final MessageJsonHandler json;
@@ -66,7 +67,8 @@ final class WarmUp {
             Path.of("/no-file", "warm.tabor"),
             false,
             round,
-            TextLines.of(text).replace(text.length() / 2, text.length() / 2, "}".repeat(round % 3)));
+            TextLines.of(text)
+                .replace(text.length() / 2, text.length() / 2, "}".repeat(round % 3)));
     Compiled compiled = compiler.compile(document.path(), document.text(), Options.NONE);
     ToLsp to = new ToLsp(session, compiled, document);
     NotificationMessage publish = new NotificationMessage();

@@ -28,6 +28,7 @@ final class Workspace implements Loader {
   private static final int MOST_FILES = 2000;
 
   private final Documents documents;
+
   /** The folder of the file that is being compiled, which its {@code use} must stay in. */
   private @Nullable Path compiling;
 

@@ -55,8 +55,7 @@ class ActionsTest {
     }
     return Editor.get(
             documents()
-                .codeAction(
-                    new CodeActionParams(editor.id("a.tabor"), new Range(at, at), context)))
+                .codeAction(new CodeActionParams(editor.id("a.tabor"), new Range(at, at), context)))
         .stream()
         .map(either -> either.getRight())
         .toList();
@@ -75,7 +74,8 @@ class ActionsTest {
         .extracting(CodeAction::getTitle)
         .containsExactly("fill the bar with rests", "mend every bar-length in this file");
     assertThat(fixes.get(0).getIsPreferred()).isTrue();
-    assertThat(applied(fixes.get(1))).isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x . . .\n");
+    assertThat(applied(fixes.get(1)))
+        .isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x . . .\n");
     assertThat(applied(actions(new Position(0, 0), "source.fixAll").get(0)))
         .isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x . . .\n");
     editor.replaceAll("a.tabor", "groove a\n  hands play paradiddle in sixteenths\n");
@@ -86,14 +86,20 @@ class ActionsTest {
 
   @Test
   void formattingLinesUpBeatUnderBeat() throws Exception {
-    String text = "groove   a\n hands:rl rlrl r l\nkick : x  . x .\n\n\n\ngroove b\n  kick : x . x .\n";
+    String text =
+        "groove   a\n hands:rl rlrl r l\nkick : x  . x .\n\n\n\ngroove b\n  kick : x . x .\n";
     editor.openQuietly("a.tabor", text);
     List<? extends TextEdit> whole =
-        Editor.get(documents().formatting(new DocumentFormattingParams(editor.id("a.tabor"), OPTIONS)));
+        Editor.get(
+            documents().formatting(new DocumentFormattingParams(editor.id("a.tabor"), OPTIONS)));
     String formatted = Editor.apply(text, whole);
     assertThat(formatted)
         .isEqualTo(
-            "groove a\n  hands : rl rlrl r l\n  kick  : x  .    x .\n\ngroove b\n  kick : x . x .\n");
+            "groove a\n"
+                + "  hands : rl rlrl r l\n"
+                + "  kick  : x  .    x .\n\n"
+                + "groove b\n"
+                + "  kick : x . x .\n");
     editor.replaceAll("a.tabor", formatted);
     assertThat(
             Editor.get(
@@ -137,7 +143,11 @@ class ActionsTest {
 
   @Test
   void tokensNameTheirWordsAndADeltaGivesTheSame() throws Exception {
-    String text = "groove a # first\n  hands : rL (r). -\nstep b \"B\"\n  split left between tom1 and floor at 2&\n";
+    String text =
+        "groove a # first\n"
+            + "  hands : rL (r). -\n"
+            + "step b \"B\"\n"
+            + "  split left between tom1 and floor at 2&\n";
     editor.openQuietly("a.tabor", text);
     SemanticTokens full =
         Editor.get(documents().semanticTokensFull(new SemanticTokensParams(editor.id("a.tabor"))));
@@ -148,21 +158,28 @@ class ActionsTest {
       List<Integer> five = full.getData().subList(i, i + 5);
       line += five.get(0);
       column = five.get(0) == 0 ? column + five.get(1) : five.get(1);
-      Range range =
-          new Range(new Position(line, column), new Position(line, column + five.get(2)));
+      Range range = new Range(new Position(line, column), new Position(line, column + five.get(2)));
       words.add(five.get(3) + "/" + five.get(4) + " " + Editor.cut(text, range));
     }
     assertThat(words)
         .contains(
-            "0/0 groove", "1/1 a", "12/0 # first", "5/0 hands", "10/0 r", "10/2 L", "9/0 \"B\"",
-            "0/0 split", "5/0 left", "4/0 tom1", "8/0 2&");
+            "0/0 groove",
+            "1/1 a",
+            "12/0 # first",
+            "5/0 hands",
+            "10/0 r",
+            "10/2 L",
+            "9/0 \"B\"",
+            "0/0 split",
+            "5/0 left",
+            "4/0 tom1",
+            "8/0 2&");
     editor.replace("a.tabor", text.indexOf("tom1"), text.indexOf("tom1") + 4, "snare.cross");
     SemanticTokensDelta delta =
         Editor.get(
                 documents()
                     .semanticTokensFullDelta(
-                        new SemanticTokensDeltaParams(
-                            editor.id("a.tabor"), full.getResultId())))
+                        new SemanticTokensDeltaParams(editor.id("a.tabor"), full.getResultId())))
             .getRight();
     List<Integer> fresh =
         Editor.get(documents().semanticTokensFull(new SemanticTokensParams(editor.id("a.tabor"))))
@@ -193,8 +210,7 @@ class ActionsTest {
     Object grid = command("tabor.showGrid", editor.uri("a.tabor"), "one");
     assertThat((String) grid).contains("kick");
     Object svg = command("tabor.showSvg", editor.uri("a.tabor"), new Position(1, 3));
-    assertThat(Files.readString(Uris.path((String) svg).orElseThrow()))
-        .contains("<svg");
+    assertThat(Files.readString(Uris.path((String) svg).orElseThrow())).contains("<svg");
     command("tabor.build", editor.uri("a.tabor"), "made");
     assertThat(editor.folder.resolve("made")).isDirectoryContaining("glob:**.mid");
     assertThatThrownBy(() -> command("tabor.build", editor.uri("a.tabor"), "/somewhere/else"))

@@ -29,9 +29,34 @@ import tabor.resolve.Options;
 class RandomEditsTest {
   private static final List<String> SCRAPS =
       List.of(
-          "", "\n", "\r\n", "r", "l ", " | ", "x . x .", "groove z\n", "step \"S\"\n", "  add kick at 2&\n",
-          "\"", "\"\"\"", "#", "{", "}", "(", ":2", "%", "at every &", "😀", "é", "\t", "in bar 2",
-          "use \"other.tabor\"\n", "on four-piece\n", "pattern six : rl\n", "next\n", "time 3/4\n");
+          "",
+          "\n",
+          "\r\n",
+          "r",
+          "l ",
+          " | ",
+          "x . x .",
+          "groove z\n",
+          "step \"S\"\n",
+          "  add kick at 2&\n",
+          "\"",
+          "\"\"\"",
+          "#",
+          "{",
+          "}",
+          "(",
+          ":2",
+          "%",
+          "at every &",
+          "😀",
+          "é",
+          "\t",
+          "in bar 2",
+          "use \"other.tabor\"\n",
+          "on four-piece\n",
+          "pattern six : rl\n",
+          "next\n",
+          "time 3/4\n");
 
   private static Editor editor;
   private static List<String> corpus;
