@@ -11,6 +11,8 @@ public enum Form {
   MIDI("midi", SoundFiles::midi),
   /** {@code LESSON.txt}: the counted grid. */
   GRID("grid", PageFiles::grid),
+  /** {@code LESSON.musicxml}: the whole lesson for notation programs. */
+  MUSICXML("musicxml", PageFiles::musicxml),
   /** {@code LESSON.SECTION.svg}: engraved notation of each groove and step. */
   SVG("svg", PageFiles::svg),
   /** {@code LESSON.SECTION.png}: the same as a picture on white. */

@@ -10,6 +10,7 @@ import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Look;
 import tabor.emit.font.OpenFont;
 import tabor.emit.grid.Grid;
+import tabor.emit.musicxml.MusicXml;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
 import tabor.emit.png.PngWriter;
@@ -25,6 +26,11 @@ final class PageFiles {
 
   static List<Output> grid(Lesson lesson, BuildOptions options) {
     return List.of(text(lesson.file() + ".txt", () -> Grid.of(lesson, options::wants)));
+  }
+
+  static List<Output> musicxml(Lesson lesson, BuildOptions options) {
+    String name = lesson.file() + ".musicxml";
+    return List.of(new Output(name, () -> MusicXml.bytes(lesson, options::wants)));
   }
 
   static List<Output> svg(Lesson lesson, BuildOptions options) {

@@ -49,7 +49,7 @@ final class MeasureWriter implements ScoreFile.Cases {
     TimeSignature time = attributes.time();
     if (time != null) {
       xml.open("time");
-      xml.leaf("beats", Integer.toString(time.beats()));
+      xml.leaf("beats", time.beats());
       xml.leaf("beat-type", Integer.toString(time.beatType()));
       xml.close();
     }

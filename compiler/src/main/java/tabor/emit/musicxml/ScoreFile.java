@@ -94,8 +94,12 @@ public record ScoreFile(
     }
   }
 
-  /** A time signature. */
-  public record TimeSignature(int beats, int beatType) {}
+  /**
+   * A time signature.
+   *
+   * @param beats the upper number, or a sum such as {@code 2+2+3}
+   */
+  public record TimeSignature(String beats, int beatType) {}
 
   /**
    * A direction.

@@ -155,6 +155,14 @@ class MusicXmlTest {
   }
 
   @Test
+  void unequalBeatsAreASum() {
+    Meter seven = new Meter(7, 8, List.of(Time.of(1, 4), Time.of(1, 4), Time.of(3, 8)));
+    Groove groove = Sketch.groove("g").meter(seven).part(RIGHT_HAND, "ride", "xx xx xxx").done();
+    assertThat(text(groove)).contains("<beats>2+2+3</beats>", "<beat-type>8</beat-type>");
+    assertThat(text(six())).contains("<beats>6</beats>");
+  }
+
+  @Test
   void swingIsToldInSmallestNumbers() {
     Groove swung =
         Sketch.groove("swung")
