@@ -2,16 +2,17 @@ package tabor.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.TextMetrics;
 import tabor.emit.html.Pictures;
+import tabor.emit.pdf.KeyDrawing;
 import tabor.emit.svg.SvgWriter;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
-import tabor.notation.Score;
+import tabor.groove.Lesson;
 import tabor.notation.Speller;
 import tabor.rhythm.Time;
 
@@ -30,36 +31,41 @@ final class PageDrawings implements Pictures {
 
   private static final int UNIT = SvgWriter.UNIT;
 
+  private final Groove.Setting head;
   private final TextMetrics font;
 
-  PageDrawings(TextMetrics font) {
+  /** Drawings for a lesson; tempo and feel stand where a section's own differ from the lesson's. */
+  PageDrawings(Lesson lesson, TextMetrics font) {
+    this.head = lesson.setting();
     this.font = font;
   }
 
   @Override
-  public Picture wide(Groove groove) {
-    return picture(groove, WIDE, "wide");
-  }
-
-  @Override
-  public @Nullable Picture narrow(Groove groove) {
+  public Score score(Groove groove) {
     Engraving wide = engrave(groove, WIDE);
     boolean fits = wide.systems().size() == 1 && wide.whole().width() <= NARROW * 1.1;
-    return fits ? null : picture(groove, NARROW, "narrow");
+    Picture narrow = fits ? null : picture(groove, engrave(groove, NARROW), "narrow");
+    return new Score(picture(groove, wide, "wide"), narrow);
   }
 
   @Override
-  public String key(List<Groove> grooves) {
-    return "";
+  public Key key(List<Groove> grooves) {
+    return new Key(key(grooves, WIDE, "key-wide"), key(grooves, NARROW, "key-narrow"));
+  }
+
+  private String key(List<Groove> grooves, double width, String name) {
+    Drawing drawing = KeyDrawing.of(grooves, width, font);
+    return drawing == null ? "" : SvgWriter.element(drawing, name);
   }
 
   private Engraving engrave(Groove groove, double width) {
-    Score score = Speller.spell(groove, Changes.of(groove).strokes());
-    return Engraver.engrave(score, Look.FULL.withWidth(width), font);
+    Groove.Setting own = groove.setting();
+    boolean tempo = !own.tempo().equals(head.tempo()) || !own.feel().equals(head.feel());
+    Look look = new Look(width, true, true, true, false, tempo);
+    return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), look, font);
   }
 
-  private Picture picture(Groove groove, double width, String kind) {
-    Engraving engraving = engrave(groove, width);
+  private static Picture picture(Groove groove, Engraving engraving, String kind) {
     String svg = SvgWriter.element(engraving.whole(), groove.name() + "-" + kind);
     return new Picture(svg, places(groove, engraving));
   }

@@ -65,7 +65,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     List<Leg> legs = new ArrayList<>();
     for (int i = 1; i < numbers.size(); i++) {
       legs.add(
-          new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), Words.title(groove)));
+          new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption()));
     }
     return new Reading(legs, List.of(), false);
   }
@@ -100,7 +100,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     }
     String names =
         item.turns().stream()
-            .map(turn -> Words.title(turn.groove()))
+            .map(turn -> turn.groove().caption())
             .collect(Collectors.joining(", then "));
     String words = names + ", " + Words.times(item.times());
     int first = legs.size();
@@ -122,7 +122,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   @Override
   public @Nullable Void climb(Chart.Climb item) {
     List<Tempo> tempi = item.tempi();
-    String name = Words.title(item.groove());
+    String name = item.groove().caption();
     List<Page.Rung> rungs = new ArrayList<>();
     for (Tempo tempo : tempi) {
       int first = legs.size();

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param title of the lesson
  * @param by who made it; null if nobody is named
  * @param facts meter, tempo, feel and kit in a few words each
- * @param key the drawing of the note heads in use; empty for none
+ * @param key the note heads in use
  * @param blocks the sections in order
  * @param caution the line at the foot; empty to leave it out
  * @param data what the script plays; its parts are those of the blocks
@@ -18,7 +18,7 @@ public record Page(
     String title,
     @Nullable String by,
     List<String> facts,
-    String key,
+    Pictures.Key key,
     List<Block> blocks,
     String caution,
     PlayData data) {
@@ -107,11 +107,9 @@ public record Page(
    *
    * @param number by which the script finds it
    * @param title of what it shows
-   * @param wide the drawing itself
-   * @param narrow another for a phone; null if the wide one serves
+   * @param score the drawing itself
    */
-  public record Figure(
-      int number, String title, Pictures.Picture wide, Pictures.@Nullable Picture narrow) {}
+  public record Figure(int number, String title, Pictures.Score score) {}
 
   /**
    * A line of a chart.

@@ -48,9 +48,10 @@ final class PageJson {
     json.endArray().name("figures").beginArray();
     for (Page.Figure figure : data.figures()) {
       json.beginArray();
-      figure(figure.wide());
-      if (figure.narrow() != null) {
-        figure(figure.narrow());
+      picture(figure.score().wide());
+      Pictures.Picture narrow = figure.score().narrow();
+      if (narrow != null) {
+        picture(narrow);
       }
       json.endArray();
     }
@@ -92,7 +93,7 @@ final class PageJson {
     json.endArray();
   }
 
-  private void figure(Pictures.Picture picture) throws IOException {
+  private void picture(Pictures.Picture picture) throws IOException {
     json.beginArray();
     for (Pictures.Place place : picture.places()) {
       json.beginArray().jsonValue(number(place.at()));

@@ -37,8 +37,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
     facts(page.facts());
     out.append("<p class=\"given\">Name <span></span> Date <span></span></p>\n</header>\n");
-    if (!page.key().isEmpty()) {
-      out.append("<figure class=\"key\">").append(page.key()).append("</figure>\n");
+    if (!page.key().wide().isEmpty()) {
+      out.append("<figure class=\"key\">\n");
+      drawings(page.key().wide(), page.key().narrow());
     }
     out.append("<main>\n");
     page.blocks().forEach(block -> block.match(this));
@@ -156,10 +157,15 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
 
   private void figure(Page.Figure figure) {
     out.append("<figure class=\"score\" data-figure=\"").append(figure.number()).append("\">\n");
-    Pictures.Picture narrow = figure.narrow();
-    out.append(narrow == null ? "<div>" : "<div class=\"wide\">").append(figure.wide().svg());
-    if (narrow != null) {
-      out.append("</div>\n<div class=\"narrow\">").append(narrow.svg());
+    Pictures.Picture narrow = figure.score().narrow();
+    drawings(figure.score().wide().svg(), narrow == null ? "" : narrow.svg());
+  }
+
+  /** One drawing for every screen, or two of which each screen shows one; ends the figure. */
+  private void drawings(String wide, String narrow) {
+    out.append(narrow.isEmpty() ? "<div>" : "<div class=\"wide\">").append(wide);
+    if (!narrow.isEmpty()) {
+      out.append("</div>\n<div class=\"narrow\">").append(narrow);
     }
     out.append("</div>\n</figure>\n");
   }

@@ -61,7 +61,7 @@ public final class Pages {
     if (figure == null) {
       figure =
           new Page.Figure(
-              figures.size(), Words.title(groove), pictures.wide(groove), pictures.narrow(groove));
+              figures.size(), groove.caption(), pictures.wide(groove), pictures.narrow(groove));
       figures.put(groove.name(), figure);
       shown.add(groove);
       others.add(figure);
@@ -71,7 +71,7 @@ public final class Pages {
 
   private Page.Block lesson(Groove groove, int number, Groove.Setting head) {
     Charts.Reading reading = Charts.read(groove, takes, g -> figure(g).number());
-    String title = Words.title(groove);
+    String title = groove.caption();
     List<Leg> legs = reading.legs();
     parts.add(new PlayData.Part(title, false, legs.subList(0, 1), legs.subList(1, 2)));
     return new Page.Lesson(
@@ -88,7 +88,7 @@ public final class Pages {
   private Page.Block practice(Chart chart) {
     others.clear();
     Charts.Reading reading = Charts.read(chart, takes, g -> figure(g).number());
-    String title = Words.title(chart);
+    String title = chart.caption();
     parts.add(new PlayData.Part(title, reading.click(), reading.legs(), reading.legs()));
     return new Page.Practice(
         parts.size() - 1, chart.name(), title, chart.prose(), List.copyOf(others), reading.rows());

@@ -7,14 +7,27 @@ import tabor.rhythm.Time;
 
 /** Where the page gets its drawings from. */
 public interface Pictures {
-  /** The notation of a section, for a desk screen and for paper. */
-  Picture wide(Groove groove);
+  /** The notation of a section. */
+  Score score(Groove groove);
 
-  /** The same for the width of a phone; null where the wide one is narrow enough. */
-  @Nullable Picture narrow(Groove groove);
+  /** The key of the note heads that these sections use. */
+  Key key(List<Groove> grooves);
 
-  /** The key of the note heads that these sections use, as one {@code <svg>}; empty for none. */
-  String key(List<Groove> grooves);
+  /**
+   * A section drawn for two widths.
+   *
+   * @param wide for a desk screen and for paper
+   * @param narrow for a phone; null where the wide one is narrow enough
+   */
+  record Score(Picture wide, @Nullable Picture narrow) {}
+
+  /**
+   * The key for two widths, each one {@code <svg>}, both empty for none.
+   *
+   * @param wide for a desk screen and for paper
+   * @param narrow for a phone
+   */
+  record Key(String wide, String narrow) {}
 
   /**
    * A drawing of a section.

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
-import tabor.groove.Section;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
@@ -16,12 +15,6 @@ import tabor.rhythm.Time;
 /** What the page says about meter, tempo, feel and charts. */
 final class Words {
   private Words() {}
-
-  /** Its title, else its name. */
-  static String title(Section section) {
-    String title = section.title();
-    return title == null || title.isBlank() ? section.name() : title;
-  }
 
   /** The facts of a setting, each a few words. */
   static List<String> facts(Groove.Setting setting) {
@@ -35,22 +28,10 @@ final class Words {
     return facts;
   }
 
-  /** Those facts of a section that its lesson's head does not say. */
+  /** The kit of a section if it is not its lesson's; meter and tempo stand in the notation. */
   static List<String> facts(Groove.Setting own, Groove.Setting head) {
-    List<String> facts = new ArrayList<>();
-    if (!own.meter().equals(head.meter())) {
-      facts.add(meter(own.meter()));
-    }
-    if (!own.tempo().equals(head.tempo())) {
-      facts.add(tempo(own.tempo()));
-    }
-    if (!own.feel().equals(head.feel())) {
-      facts.add(own.feel().isStraight() ? "straight" : feel(own.feel()));
-    }
-    if (!own.kit().name().equals(head.kit().name())) {
-      facts.add("on " + own.kit().name());
-    }
-    return facts;
+    boolean same = own.kit().name().equals(head.kit().name());
+    return same ? List.of() : List.of("on " + own.kit().name());
   }
 
   private static String meter(Meter meter) {

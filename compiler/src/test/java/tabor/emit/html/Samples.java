@@ -140,7 +140,7 @@ final class Samples {
   static Pictures pictures() {
     return new Pictures() {
       @Override
-      public Picture wide(Groove groove) {
+      public Score score(Groove groove) {
         StringBuilder svg = new StringBuilder();
         int width = 60 + 320 * groove.bars();
         svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"notation\" viewBox=\"0 0 ")
@@ -165,17 +165,12 @@ final class Samples {
             places.add(new Place(at, x, 28, 92));
           }
         }
-        return new Picture(svg.append("</svg>").toString(), places);
+        return new Score(new Picture(svg.append("</svg>").toString(), places), null);
       }
 
       @Override
-      public @Nullable Picture narrow(Groove groove) {
-        return null;
-      }
-
-      @Override
-      public String key(List<Groove> grooves) {
-        return "";
+      public Key key(List<Groove> grooves) {
+        return new Key("", "");
       }
     };
   }
