@@ -64,8 +64,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     List<Integer> numbers = takes.of(performance);
     List<Leg> legs = new ArrayList<>();
     for (int i = 1; i < numbers.size(); i++) {
-      legs.add(
-          new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption()));
+      legs.add(new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption()));
     }
     return new Reading(legs, List.of(), false);
   }
