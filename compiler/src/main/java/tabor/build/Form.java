@@ -18,7 +18,9 @@ public enum Form {
   /** {@code LESSON.SECTION.png}: the same as a picture on white. */
   PNG("png", PageFiles::png),
   /** {@code LESSON.pdf}: the handout. */
-  PDF("pdf", PageFiles::pdf);
+  PDF("pdf", PageFiles::pdf),
+  /** {@code LESSON.html}: the page that plays. */
+  HTML("html", PageFiles::html);
 
   private final String word;
   private final Maker maker;

@@ -10,6 +10,8 @@ import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Look;
 import tabor.emit.font.OpenFont;
 import tabor.emit.grid.Grid;
+import tabor.emit.html.PageWriter;
+import tabor.emit.html.Pages;
 import tabor.emit.musicxml.MusicXml;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
@@ -51,6 +53,15 @@ final class PageFiles {
                 PdfWriter.write(
                     HandoutMaker.make(
                         chosen(lesson, options), options.handout(), OpenFont.get()))));
+  }
+
+  static List<Output> html(Lesson lesson, BuildOptions options) {
+    return List.of(text(lesson.file() + ".html", () -> page(chosen(lesson, options), options)));
+  }
+
+  private static String page(Lesson lesson, BuildOptions options) {
+    PageDrawings drawings = new PageDrawings(lesson, OpenFont.get());
+    return PageWriter.write(Pages.of(lesson, drawings, options.handout().caution()));
   }
 
   private static Drawing drawing(Groove groove) {

@@ -61,7 +61,7 @@ public final class Pages {
     if (figure == null) {
       figure =
           new Page.Figure(
-              figures.size(), groove.caption(), pictures.wide(groove), pictures.narrow(groove));
+              figures.size(), groove.caption(), pictures.score(groove));
       figures.put(groove.name(), figure);
       shown.add(groove);
       others.add(figure);

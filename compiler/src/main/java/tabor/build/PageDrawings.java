@@ -1,4 +1,4 @@
-package tabor.cli;
+package tabor.build;
 
 import java.util.ArrayList;
 import java.util.List;
