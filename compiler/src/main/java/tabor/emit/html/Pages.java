@@ -59,9 +59,7 @@ public final class Pages {
   private Page.Figure figure(Groove groove) {
     Page.Figure figure = figures.get(groove.name());
     if (figure == null) {
-      figure =
-          new Page.Figure(
-              figures.size(), groove.caption(), pictures.score(groove));
+      figure = new Page.Figure(figures.size(), groove.caption(), pictures.score(groove));
       figures.put(groove.name(), figure);
       shown.add(groove);
       others.add(figure);
