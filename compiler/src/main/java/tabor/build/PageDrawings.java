@@ -2,13 +2,11 @@ package tabor.build;
 
 import java.util.ArrayList;
 import java.util.List;
-import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.TextMetrics;
 import tabor.emit.html.Pictures;
-import tabor.emit.pdf.KeyDrawing;
 import tabor.emit.svg.SvgWriter;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
@@ -25,6 +23,9 @@ final class PageDrawings implements Pictures {
 
   /** A phone's column at about nine pixels a staff space. */
   private static final double NARROW = 40;
+
+  /** Size of the key's letters in staff spaces. */
+  private static final double LETTERS = 1.6;
 
   /** How far the moving mark reaches beyond the staff, in staff spaces. */
   private static final double REACH = 1.6;
@@ -54,8 +55,9 @@ final class PageDrawings implements Pictures {
   }
 
   private String key(List<Groove> grooves, double width, String name) {
-    Drawing drawing = KeyDrawing.of(grooves, width, font);
-    return drawing == null ? "" : SvgWriter.element(drawing, name);
+    return tabor.emit.engrave.Key.whole(grooves, width, LETTERS, font)
+        .map(drawing -> SvgWriter.element(drawing, name))
+        .orElse("");
   }
 
   private Engraving engrave(Groove groove, double width) {
