@@ -1,0 +1,214 @@
+package tabor.emit.pdf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tabor.compile.Compiler;
+import tabor.emit.engrave.Engraver;
+import tabor.emit.engrave.Engraving;
+import tabor.emit.engrave.Look;
+import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Moving;
+import tabor.emit.font.OpenFont;
+import tabor.emit.svg.SvgWriter;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+import tabor.kit.Limb;
+import tabor.notation.Speller;
+import tabor.resolve.Options;
+import tabor.testing.Sketch;
+
+/** The handout as its reader finds it: text read back, paths measured, pages counted. */
+class HandoutTest {
+  private static final String LESSON =
+      """
+      title  "Six-eight workshop"
+      by     "Saturday kit class"
+      time   6/8
+      tempo  60
+
+      groove  pads "On the snare"
+        hands  : Rlrrll rlr(l)rr
+        text   "Low taps, tall accents."
+      step    kitted "Right hand to the ride"
+        right  plays ride
+      step    feet "Kick on one, foot on two"
+        add    kick at 1
+        add    hihat.foot at 2
+      step    flams "A flam on two"
+        flam   right at 2
+      chart   practice "Practice"
+        count-in 1 bar
+        play   feet 4 times
+        climb  feet from 50 to 80 by 5 every 4 times
+      """;
+
+  private static Lesson lesson(String text) {
+    return new Compiler(tabor.compile.Loader.NONE)
+        .compile(java.nio.file.Path.of("six.tabor"), text, Options.NONE)
+        .lesson();
+  }
+
+  private static byte[] pdf(Lesson lesson, HandoutLook look) {
+    return PdfWriter.write(HandoutMaker.make(lesson, look, OpenFont.get()));
+  }
+
+  private static String text(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return new PDFTextStripper().getText(document);
+    }
+  }
+
+  @Test
+  void theTextIsRealText() throws IOException {
+    String text = text(pdf(lesson(LESSON), HandoutLook.PLAIN));
+    assertThat(text)
+        .contains("Name", "Date", "Six-eight workshop", "Saturday kit class", "= 60")
+        .contains("On the snare", "Low taps, tall accents.")
+        .contains("Changed: right hand: now on the ride")
+        .contains("Kick on one, foot on two", "A flam on two")
+        .contains("Practice", "Count in 1 bar.", "“Kick on one, foot on two”: 4 times")
+        .contains("50", "55", "60", "65", "70", "75", "80")
+        .contains("Drums are loud", "1 / ");
+    // The key names what is played and nothing else.
+    assertThat(text).contains("hi-hat with the foot", "ghost stroke", "flam", "accent");
+    assertThat(text).doesNotContain("crash", "cowbell", "press roll");
+  }
+
+  @Test
+  void anExaminersCopyHasNoHelp() throws IOException {
+    HandoutLook clean = new HandoutLook(Paper.A4, false, true, "");
+    String text = text(pdf(lesson(LESSON), clean));
+    assertThat(text).contains("On the snare", "Right hand to the ride");
+    assertThat(text).doesNotContain("Changed", "Drums are loud").doesNotContainPattern("R\\s+L\\s");
+    Handout handout = HandoutMaker.make(lesson(LESSON), clean, OpenFont.get());
+    assertThat(handout.sheets().toString()).doesNotContain("changed", "counts", "sticking");
+  }
+
+  @Test
+  void theDocumentSaysWhatItIs() throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf(lesson(LESSON), HandoutLook.PLAIN))) {
+      assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Six-eight workshop");
+      assertThat(document.getDocumentInformation().getAuthor()).isEqualTo("Saturday kit class");
+      assertThat(document.getDocumentInformation().getCreationDate()).isNull();
+      assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
+      List<String> outline = new ArrayList<>();
+      for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
+        outline.add(item.getTitle());
+        assertThat(item.findDestinationPage(document)).isNotNull();
+      }
+      assertThat(outline)
+          .containsExactly(
+              "1  On the snare",
+              "2  Right hand to the ride",
+              "3  Kick on one, foot on two",
+              "4  A flam on two",
+              "Practice");
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          PDFont font = page.getResources().getFont(name);
+          assertThat(font.isEmbedded()).isTrue();
+          assertThat(font.getName()).matches("[A-Z]{6}\\+LiberationSans");
+        }
+      }
+    }
+  }
+
+  @Test
+  void theSameLessonGivesTheSameBytes() {
+    assertThat(pdf(lesson(LESSON), HandoutLook.PLAIN))
+        .isEqualTo(pdf(lesson(LESSON), HandoutLook.PLAIN));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"A4, 595.28, 841.89", "LETTER, 612, 792"})
+  void paper(Paper paper, float width, float height) throws IOException {
+    byte[] pdf = pdf(lesson(LESSON), new HandoutLook(paper, true, false, HandoutLook.CAUTION));
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      for (PDPage page : document.getPages()) {
+        assertThat(page.getMediaBox().getWidth()).isEqualTo(width);
+        assertThat(page.getMediaBox().getHeight()).isEqualTo(height);
+      }
+    }
+  }
+
+  @Test
+  void hostileTextIsText() throws IOException {
+    String title = "</svg><script>alert('x')</script> \"quoted\" \u202eright\u202c \u0007 漢字";
+    Groove groove =
+        Sketch.groove("g")
+            .title(title)
+            .prose("A tab\there \u0000\u001b and \u200f a mark, 🥁.\nA second line.")
+            .part(Limb.RIGHT_HAND, "snare", "x x x x")
+            .done();
+    Lesson lesson = new Lesson("g", title, title, groove.setting(), List.of(groove));
+    String text = text(pdf(lesson, HandoutLook.PLAIN));
+    assertThat(text).contains("</svg><script>alert('x')</script> \"quoted\" right");
+    assertThat(text).contains("A tab here", "A second line.");
+    assertThat(text).doesNotContain("\u202e", "\u0007", "\u200f");
+  }
+
+  @Test
+  void aLessonWithoutSectionsIsStillAPage() throws IOException {
+    Lesson lesson = lesson("title \"Nothing yet\"\n");
+    assertThat(text(pdf(lesson, HandoutLook.PLAIN))).contains("Nothing yet", "1 / 1");
+  }
+
+  @Test
+  void pdfAndSvgAgreeOnEveryPath() throws IOException {
+    Groove groove = lesson(LESSON).grooves().get(3);
+    Engraving engraving =
+        Engraver.engrave(
+            Speller.spell(groove, Set.copyOf(groove.strokes())), Look.FULL, OpenFont.get());
+    double scale = 4.9;
+    List<Mark> marks = Moving.by(engraving.whole().marks(), 50, 60, scale);
+    byte[] pdf =
+        PdfWriter.write(
+            new Handout(Paper.A4, "t", "", List.of(new Handout.Sheet(marks)), List.of()));
+    List<List<Double>> printed;
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      printed = FilledPaths.of(document.getPage(0));
+    }
+    List<List<Double>> drawn = paths(SvgWriter.element(engraving.whole(), "t"));
+    assertThat(printed).hasSameSizeAs(drawn);
+    assertThat(drawn.size()).isGreaterThan(60);
+    for (int i = 0; i < drawn.size(); i++) {
+      assertThat(printed.get(i)).as("path " + i).hasSameSizeAs(drawn.get(i));
+      for (int k = 0; k < drawn.get(i).size(); k += 2) {
+        double x = 50 + drawn.get(i).get(k) / 10 * scale;
+        double y = Paper.A4.height() - 60 - drawn.get(i).get(k + 1) / 10 * scale;
+        assertThat(Math.abs(printed.get(i).get(k) - x)).isLessThan(0.01);
+        assertThat(Math.abs(printed.get(i).get(k + 1) - y)).isLessThan(0.01);
+      }
+    }
+  }
+
+  private static List<List<Double>> paths(String svg) {
+    List<List<Double>> paths = new ArrayList<>();
+    Matcher data = Pattern.compile("<path d=\"([^\"]*)\"").matcher(svg);
+    while (data.find()) {
+      List<Double> numbers = new ArrayList<>();
+      Matcher number = Pattern.compile("-?[0-9.]+").matcher(data.group(1));
+      while (number.find()) {
+        numbers.add(Double.valueOf(number.group()));
+      }
+      paths.add(numbers);
+    }
+    return paths;
+  }
+}
