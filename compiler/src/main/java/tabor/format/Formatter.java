@@ -102,16 +102,14 @@ public final class Formatter {
   private static final class Row {
     final Span span;
     final boolean blank;
-    final boolean header;
     final Statement statement;
     final String comment;
     String said = "";
     int system = -1;
 
-    Row(Span span, boolean blank, boolean header, Statement statement, String comment) {
+    Row(Span span, boolean blank, Statement statement, String comment) {
       this.span = span;
       this.blank = blank;
-      this.header = header;
       this.statement = statement;
       this.comment = comment;
     }
@@ -149,17 +147,17 @@ public final class Formatter {
     boolean header = section.heading() == null;
     Span place = new Span(span.start() + offset + mark, span.end() + offset);
     if (isBlank(bare)) {
-      return new Row(place, true, header, BLANK, "");
+      return new Row(place, true, BLANK, "");
     }
     if (line == null || isBroken(line.statement())) {
-      Row row = new Row(place, false, header, BLANK, "");
+      Row row = new Row(place, false, BLANK, "");
       boolean comment = line == null && bare.strip().startsWith("#");
       row.said = comment ? ownComment(bare, header) : bare.replaceAll("\r\n|\r", "\n");
       return row;
     }
     Statement statement = line.statement();
     String comment = written.substring(statement.span().end()).strip();
-    Row row = new Row(place, false, header, statement, comment);
+    Row row = new Row(place, false, statement, comment);
     String printed =
         statement instanceof Heading.Pattern pattern
             ? grouped(pattern, written)

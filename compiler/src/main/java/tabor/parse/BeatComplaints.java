@@ -213,34 +213,27 @@ final class BeatComplaints {
 
   private @Nullable Problem sign(int at, char c, boolean inGhost) {
     Span span = new Span(at, at + Character.charCount(line.codePointAt(at)));
-    switch (c) {
-      case '.':
-        return null;
-      case '-':
-        return inGhost
-            ? Problem.syntax(
-                span, "`-` cannot stand inside parentheses", "Close the parentheses before it")
-            : null;
-      case '{':
-        open.push(at);
-        return null;
-      case '(':
-        if (inGhost) {
-          return Problem.syntax(
-              span, "parentheses do not stand inside parentheses", "Leave out the inner ones");
-        }
-        open.push(at);
-        return null;
-      case '}', ')':
-        return close(at, c, span);
-      case '%':
-        return Problem.syntax(
-            span,
-            pattern ? "a pattern has no bars to repeat" : "% stands alone in its bar",
-            pattern ? "Write the strokes out" : "Write it between two bar lines: | % |");
-      default:
-        return isLetter(c) ? null : strange(span);
+    if (c == '{' || c == '(') {
+      open.push(at);
     }
+    if (c == '(' && inGhost) {
+      return Problem.syntax(
+          span, "parentheses do not stand inside parentheses", "Leave out the inner ones");
+    }
+    if (c == '-' && inGhost) {
+      return Problem.syntax(
+          span, "`-` cannot stand inside parentheses", "Close the parentheses before it");
+    }
+    if (c == '}' || c == ')') {
+      return close(at, c, span);
+    }
+    if (c == '%') {
+      return Problem.syntax(
+          span,
+          pattern ? "a pattern has no bars to repeat" : "% stands alone in its bar",
+          pattern ? "Write the strokes out" : "Write it between two bar lines: | % |");
+    }
+    return isLetter(c) || ".-{(".indexOf(c) >= 0 ? null : strange(span);
   }
 
   private @Nullable Problem close(int at, char c, Span span) {

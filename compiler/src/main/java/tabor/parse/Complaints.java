@@ -81,7 +81,7 @@ final class Complaints {
               "`" + first.getText() + "` is a word of the language and names no part",
               "A part is named by a limb, hands, feet, line or a surface such as snare");
     }
-    if (kind == null || Shapes.of(first.getText()) != null && type != TaborLexer.MISSPELT) {
+    if (kind == null || (Shapes.of(first.getText()) != null && type != TaborLexer.MISSPELT)) {
       return null;
     }
     String written = first.getText();

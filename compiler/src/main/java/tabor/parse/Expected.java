@@ -43,7 +43,8 @@ final class Expected {
     }
     if (types.remove(TaborLexer.ZONED)) {
       types.remove(TaborLexer.NAME);
-      if (types.remove(TaborLexer.RIGHT) & types.remove(TaborLexer.LEFT)) {
+      if (types.remove(TaborLexer.RIGHT)) {
+        types.remove(TaborLexer.LEFT);
         words.add("a limb");
       }
       words.add("a surface such as snare");

@@ -33,11 +33,11 @@ enum Kind {
   }
 
   private final String words;
-  private final List<String> verbs;
+  private final String verbs;
 
   Kind(String words, String verbs) {
     this.words = words;
-    this.verbs = verbs.isEmpty() ? List.of() : List.of(verbs.split(" "));
+    this.verbs = verbs;
   }
 
   /** {@code a groove}. */
@@ -47,7 +47,7 @@ enum Kind {
 
   /** The first words that its lines may have, surfaces apart. */
   List<String> verbs() {
-    return verbs;
+    return verbs.isEmpty() ? List.of() : List.of(verbs.split(" ", -1));
   }
 
   /** The kind of section that a heading's first word opens. */

@@ -141,7 +141,7 @@ class ReaderPropertyTest {
     String text = section.passage().text();
     List<Integer> lines =
         section.problems().stream()
-            .map(p -> logicalLine(section, text, p.spot().span().start()))
+            .map(p -> logicalLine(text, p.spot().span().start()))
             .toList();
     return lines.stream().distinct().count() == lines.size()
         && section.lines().stream()
@@ -150,7 +150,7 @@ class ReaderPropertyTest {
                     line.statement() instanceof Statement.Broken == lines.contains(line.start()));
   }
 
-  private static int logicalLine(SectionSyntax section, String text, int offset) {
+  private static int logicalLine(String text, int offset) {
     LineSplitter lines = new LineSplitter(text);
     while (lines.advance()) {
       if (offset <= lines.end()) {
