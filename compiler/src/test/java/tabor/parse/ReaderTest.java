@@ -123,13 +123,15 @@ class ReaderTest {
 
   @Test
   void aBrokenLaneIsKnownAsOne() {
-    SectionSyntax section =
-        read("groove g\n"
-                 + " hands : r{\n"
-                 + " hands play x im eighths\n"
-                 + " add kick\n"
-                 + " right plays ride in bar\n")
-            .get(1);
+    String text =
+        """
+        groove g
+         hands : r{
+         hands play x im eighths
+         add kick
+         right plays ride in bar
+        """;
+    SectionSyntax section = read(text).get(1);
     assertThat(section.lines().stream().map(Line::statement).map(Statement.Broken.class::cast))
         .extracting(Statement.Broken::lane)
         .containsExactly(true, true, false, false);
@@ -171,18 +173,20 @@ class ReaderTest {
     assertThat(words).hasSizeGreaterThan(100);
     for (String word : words) {
       String text =
-          "pattern WORD : rl\n"
-              + "kit WORD like WORD\n"
-              + "groove WORD\n"
-              + " on WORD\n"
-              + " hands play WORD in eighths\n"
-              + " take hands from WORD at 1\n"
-              + " fill WORD in bar 1 from 2\n"
-              + "step WORD from WORD\n"
-              + "chart WORD\n"
-              + " play WORD WORD 2 times\n"
-              + " play WORD at tempo 60\n"
-              + " climb WORD from 50 to 60 by 5 every 2 bars\n";
+          """
+          pattern WORD : rl
+          kit WORD like WORD
+          groove WORD
+            on WORD
+            hands play WORD in eighths
+            take hands from WORD at 1
+            fill WORD in bar 1 from 2
+          step WORD from WORD
+          chart WORD
+            play WORD WORD 2 times
+            play WORD at tempo 60
+            climb WORD from 50 to 60 by 5 every 2 bars
+          """;
       for (SectionSyntax section : read(text.replace("WORD", word))) {
         assertThat(section.problems()).as(word).isEmpty();
       }
