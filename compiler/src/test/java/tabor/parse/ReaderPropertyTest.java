@@ -140,9 +140,7 @@ class ReaderPropertyTest {
   private static boolean oneEach(SectionSyntax section) {
     String text = section.passage().text();
     List<Integer> lines =
-        section.problems().stream()
-            .map(p -> logicalLine(text, p.spot().span().start()))
-            .toList();
+        section.problems().stream().map(p -> logicalLine(text, p.spot().span().start())).toList();
     return lines.stream().distinct().count() == lines.size()
         && section.lines().stream()
             .allMatch(

@@ -50,8 +50,7 @@ public class ReadingBenchmark {
   /** The floor: the generated lexer and parser on the whole text at once. */
   @Benchmark
   public TaborParser.FileContext antlr() {
-    CommonTokenStream tokens =
-        new CommonTokenStream(new TaborLexer(CharStreams.fromString(text)));
+    CommonTokenStream tokens = new CommonTokenStream(new TaborLexer(CharStreams.fromString(text)));
     return new TaborParser(tokens).file();
   }
 
