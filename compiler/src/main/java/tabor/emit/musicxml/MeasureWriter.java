@@ -156,7 +156,7 @@ final class MeasureWriter implements ScoreFile.Cases {
   public void note(Note note) {
     Body body = note.body();
     RestBody rest = note.rest();
-    if (body != null && note.grace() == null) {
+    if (body != null) {
       xml.open("note", "dynamics", body.dynamics());
     } else if (rest != null && !rest.shown()) {
       xml.open("note", "print-object", "no");
