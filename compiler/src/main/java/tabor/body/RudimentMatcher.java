@@ -75,7 +75,7 @@ final class RudimentMatcher {
             continue;
           }
           long with = count * 64L - 1 + score[i + count];
-          if (with > score[i]) {
+          if (with >= score[i]) {
             score[i] = with;
             choice[i] = new Match(shape, i, count);
           }
@@ -113,6 +113,9 @@ final class RudimentMatcher {
       if (count > 0 && !follows(shape, from + count)) {
         break;
       }
+      if (count > 0 && shape.rolls() && !sameSpeed(from, count, size)) {
+        break;
+      }
       count += size;
       other ^= shape.alternates();
       if (shape.alone()) {
@@ -120,6 +123,12 @@ final class RudimentMatcher {
       }
     }
     return round && !follows(shape, from + count) ? 0 : count;
+  }
+
+  /** True if a roll's next stroke, or both of its next double, come as fast as its first ones. */
+  private boolean sameSpeed(int from, int count, int size) {
+    Time fast = gap(from);
+    return gap(from + count - 1).equals(fast) && (size == 1 || gap(from + count).equals(fast));
   }
 
   /** The gap before a next cycle: at least a place, at most four. */
@@ -163,7 +172,26 @@ final class RudimentMatcher {
         }
       }
     }
-    return true;
+    return shape.even() || evenDoubles(shape, from);
+  }
+
+  /** However long its places are, the doubles of a rudiment are equally fast, and fastest. */
+  private boolean evenDoubles(RudimentShape shape, int from) {
+    List<RudimentShape.Beat> strokes = shape.strokes();
+    Time fast = null;
+    Time slow = null;
+    for (int i = 0; i + 1 < strokes.size(); i++) {
+      Time gap = gap(from + i);
+      if (strokes.get(i + 1).half() - strokes.get(i).half() == 1) {
+        if (fast != null && !fast.equals(gap)) {
+          return false;
+        }
+        fast = gap;
+      } else {
+        slow = slow == null ? gap : Time.min(slow, gap);
+      }
+    }
+    return fast == null || slow == null || fast.compareTo(slow) <= 0;
   }
 
   /** How long a place is, judged by the first two strokes. */

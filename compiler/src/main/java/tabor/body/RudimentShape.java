@@ -34,6 +34,11 @@ record RudimentShape(
    */
   record Beat(boolean right, int small, boolean buzz, int half) {}
 
+  /** True for a roll of single, double or pressed strokes, one hand to a cycle. */
+  boolean rolls() {
+    return places == 1 && strokes.get(0).small() == 0;
+  }
+
   /** Their places are printed in two lengths, or in more than one way. */
   private static final Set<String> UNEVEN =
       Set.of(
@@ -53,7 +58,7 @@ record RudimentShape(
     // Rolls that go on have no cycle of their own: the shortest that repeats is looked for.
     int places =
         switch (name) {
-          case "single-stroke-roll", "multiple-bounce-roll", "double-stroke-open-roll" -> 2;
+          case "single-stroke-roll", "multiple-bounce-roll", "double-stroke-open-roll" -> 1;
           default -> lead.size();
         };
     List<Beat> strokes = new ArrayList<>();
@@ -76,7 +81,7 @@ record RudimentShape(
         RudimentFinder.spoken(rudiment),
         strokes,
         places,
-        rudiment.alternates(),
+        rudiment.alternates() || places < lead.size(),
         !UNEVEN.contains(name),
         least,
         name.equals("single-stroke-four") || name.equals("single-stroke-seven"));

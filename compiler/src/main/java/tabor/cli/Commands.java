@@ -27,6 +27,9 @@ final class Commands {
     ALL.put("grid", GridCommand::new);
     ALL.put("handout", HandoutCommand::new);
     ALL.put("format", FormatCommand::new);
+    ALL.put("sticking", StickingCommand::new);
+    ALL.put("fastest", FastestCommand::new);
+    ALL.put("steps", StepsCommand::new);
     ALL.put("explain", ExplainCommand::new);
     ALL.put("completion", CompletionCommand::new);
   }

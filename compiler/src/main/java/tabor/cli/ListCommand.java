@@ -10,7 +10,6 @@ import picocli.CommandLine.Parameters;
 import tabor.emit.strokes.StrokeList;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
-import tabor.groove.Section;
 
 /** {@code tabor list}: every stroke with its exact place. */
 @Command(
@@ -50,19 +49,8 @@ final class ListCommand implements Callable<Integer> {
       throw Failure.usage("--as takes tsv or json, not " + form);
     }
     Lesson lesson = ReadyLesson.of(io, file, player.options());
-    List<Groove> grooves = grooves(lesson, ReadyLesson.section(lesson, section));
+    List<Groove> grooves = ReadyLesson.grooves(lesson, section);
     io.out().print(form.equals("tsv") ? StrokeList.tsv(grooves) : StrokeList.json(grooves));
     return ExitCode.FINE;
-  }
-
-  private static List<Groove> grooves(Lesson lesson, @Nullable Section section) {
-    if (section == null) {
-      return lesson.grooves();
-    }
-    if (section instanceof Groove groove) {
-      return List.of(groove);
-    }
-    throw Failure.usage(
-        section.name() + " is a chart, which has no strokes of its own; name a groove or step");
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Near;
+import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
 import tabor.report.TextReport;
@@ -45,5 +46,18 @@ final class ReadyLesson {
     String offer =
         near.isEmpty() ? "it has " + String.join(", ", names) : "did you mean " + near.get(0) + "?";
     throw Failure.usage("there is no section " + name + " in this file; " + offer);
+  }
+
+  /** The groove or step that a word names; with no word all of the file's. */
+  static List<Groove> grooves(Lesson lesson, @Nullable String name) {
+    Section section = section(lesson, name);
+    if (section == null) {
+      return lesson.grooves();
+    }
+    if (section instanceof Groove groove) {
+      return List.of(groove);
+    }
+    throw Failure.usage(
+        section.name() + " is a chart, which has no strokes of its own; name a groove or step");
   }
 }

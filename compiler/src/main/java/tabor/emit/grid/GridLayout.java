@@ -32,7 +32,9 @@ final class GridLayout {
   private final Groove groove;
   private final Meter meter;
   private final List<Surface> parts;
+  private final boolean handsShown;
   private final boolean feetShown;
+  private final boolean countsShown;
   private final Map<Integer, List<Stroke>> byBar = new HashMap<>();
   private final Map<String, List<Time[]>> rolls = new HashMap<>();
 
@@ -45,11 +47,18 @@ final class GridLayout {
    */
   record Sheet(List<String> parts, List<String> sticks, List<GridBar> bars) {}
 
-  private GridLayout(Groove groove) {
+  private GridLayout(Groove groove, boolean everyLimb) {
     this.groove = groove;
     this.meter = groove.meter();
     this.parts = parts(groove);
-    this.feetShown = groove.setting().showSticking() && feetMatter(groove);
+    this.handsShown =
+        (everyLimb || groove.setting().showSticking())
+            && groove.strokes().stream().anyMatch(stroke -> stroke.limb().isHand());
+    this.feetShown =
+        everyLimb
+            ? groove.strokes().stream().anyMatch(stroke -> !stroke.limb().isHand())
+            : groove.setting().showSticking() && feetMatter(groove);
+    this.countsShown = everyLimb || groove.setting().showCounts();
     for (Stroke stroke : groove.strokes()) {
       byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
       if (Signs.goesOn(groove, stroke)) {
@@ -63,13 +72,31 @@ final class GridLayout {
 
   /** Lays out all bars. */
   static Sheet of(Groove groove) {
-    GridLayout layout = new GridLayout(groove);
+    GridLayout layout = new GridLayout(groove, false);
+    return new Sheet(
+        layout.parts.stream().map(GridLayout::name).toList(), layout.stickNames(), layout.bars());
+  }
+
+  /** Lays out all bars without their parts: counts, hands and feet, whatever else is shown. */
+  static Sheet limbs(Groove groove) {
+    GridLayout layout = new GridLayout(groove, true);
+    List<GridBar> bars = new ArrayList<>();
+    for (GridBar bar : layout.bars()) {
+      List<Column> columns =
+          bar.columns().stream()
+              .map(c -> new Column(c.startsBeat(), c.beat(), c.counts(), List.of(), c.sticks()))
+              .toList();
+      bars.add(new GridBar(bar.number(), bar.repeat(), columns));
+    }
+    return new Sheet(List.of(), layout.stickNames(), bars);
+  }
+
+  private List<GridBar> bars() {
     List<GridBar> bars = new ArrayList<>();
     for (int bar = groove.firstBar(); bar <= groove.bars(); bar++) {
-      bars.add(layout.bar(bar));
+      bars.add(bar(bar));
     }
-    return new Sheet(
-        layout.parts.stream().map(GridLayout::name).toList(), layout.stickNames(), bars);
+    return bars;
   }
 
   /** Parts from the top of the staff down, hands before feet. */
@@ -127,7 +154,7 @@ final class GridLayout {
 
   private List<String> stickNames() {
     List<String> names = new ArrayList<>();
-    if (handsShown()) {
+    if (handsShown) {
       names.add("hands");
     }
     if (feetShown) {
@@ -136,17 +163,11 @@ final class GridLayout {
     return names;
   }
 
-  private boolean handsShown() {
-    return groove.setting().showSticking()
-        && groove.strokes().stream().anyMatch(stroke -> stroke.limb().isHand());
-  }
-
   private GridBar bar(int number) {
     List<Stroke> strokes = byBar.getOrDefault(number, List.of());
     List<Integer> beats = beats(number);
     List<Slot> slots = strokes.stream().map(Stroke::slot).toList();
-    List<Map<Time, String>> counts =
-        CountRows.of(meter, beats, slots, groove.setting().showCounts());
+    List<Map<Time, String>> counts = CountRows.of(meter, beats, slots, countsShown);
     Map<String, Set<Time>> own = new HashMap<>();
     Set<Time> places = new TreeSet<>();
     long regular = regular(strokes);
@@ -161,7 +182,7 @@ final class GridLayout {
       own.put(part.name(), ofPart);
       places.addAll(ofPart);
     }
-    if (groove.setting().showCounts()) {
+    if (countsShown) {
       counts.forEach(row -> places.addAll(row.keySet()));
     }
     Time first = meter.beatStart(beats.get(0));
@@ -231,7 +252,7 @@ final class GridLayout {
       both.forEach(s -> (s.limb().isHand() ? hands : feet).append(s.limb().letter()));
     }
     List<String> sticks = new ArrayList<>();
-    if (handsShown()) {
+    if (handsShown) {
       sticks.add(hands.toString());
     }
     if (feetShown) {

@@ -1,0 +1,151 @@
+package tabor.emit.grid;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import tabor.body.RudimentFinder;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+import tabor.groove.Stroke;
+import tabor.kit.Limb;
+import tabor.rhythm.CountNames;
+import tabor.rhythm.Meter;
+
+/**
+ * Who strikes: hands and feet under the counts, the rudiments that the hands play, and what was
+ * left to Tabor to deal out.
+ */
+public final class Sticking {
+  private static final String INDENT = "   ";
+  private static final int WIDTH = 78;
+
+  private final List<String> lines = new ArrayList<>();
+
+  private Sticking() {}
+
+  /**
+   * The grooves and steps given, in order; lines end with LF.
+   *
+   * @param lesson whose they are: they are numbered as in the lesson
+   */
+  public static String of(Lesson lesson, List<Groove> grooves) {
+    Sticking sticking = new Sticking();
+    List<String> names = lesson.grooves().stream().map(Groove::name).toList();
+    for (Groove groove : grooves) {
+      sticking.groove(groove, names.indexOf(groove.name()) + 1);
+    }
+    return String.join("\n", sticking.lines) + "\n";
+  }
+
+  private void groove(Groove groove, int number) {
+    if (!lines.isEmpty()) {
+      lines.add("");
+    }
+    boolean titled = !groove.caption().equals(groove.name());
+    String name = titled ? " (" + groove.name() + ")" : "";
+    lines.addAll(Prose.wrap(number + ". " + groove.caption() + name, "", WIDTH));
+    if (groove.strokes().isEmpty()) {
+      lines.add(INDENT + "nobody strikes anything");
+      return;
+    }
+    lines.addAll(GridWriter.write(GridLayout.limbs(groove)));
+    lines.addAll(rudiments(groove));
+    String dealt = dealt(groove);
+    if (!dealt.isEmpty()) {
+      lines.addAll(Prose.wrap("dealt by Tabor: " + dealt, INDENT, WIDTH));
+    }
+  }
+
+  /** One line for each rudiment and place of the bar, with all bars that have it there. */
+  private static List<String> rudiments(Groove groove) {
+    Map<String, List<Integer>> bars = new LinkedHashMap<>();
+    List<String> lines = new ArrayList<>();
+    for (RudimentFinder.Found found : RudimentFinder.find(groove)) {
+      if (found.throughout()) {
+        return List.of(INDENT + "all the way round: " + found.name());
+      }
+      if (found.first().bar() != found.last().bar()) {
+        lines.add(INDENT + across(groove, found) + ": " + found.name());
+        continue;
+      }
+      bars.computeIfAbsent(where(groove, found) + ": " + found.name(), w -> new ArrayList<>())
+          .add(found.first().bar());
+    }
+    boolean one = groove.bars() == 1 && groove.firstBar() == 1;
+    bars.forEach(
+        (words, in) ->
+            lines.addAll(Prose.wrap((one ? "" : bars(in) + ", ") + words, INDENT, WIDTH)));
+    return lines;
+  }
+
+  /** {@code bar 3}, {@code bars 1 to 4}, {@code bars 1 3 7}. */
+  private static String bars(List<Integer> bars) {
+    int first = bars.get(0);
+    int last = bars.get(bars.size() - 1);
+    if (first == last) {
+      return "bar " + first;
+    }
+    if (last - first + 1 == bars.size()) {
+      return "bars " + first + " to " + last;
+    }
+    return "bars " + bars.stream().map(String::valueOf).collect(Collectors.joining(" "));
+  }
+
+  /** {@code bar 1, 3 to bar 2, 2a}. */
+  private static String across(Groove groove, RudimentFinder.Found found) {
+    Stroke first = found.first();
+    Stroke last = found.last();
+    return "bar "
+        + first.bar()
+        + ", "
+        + count(groove, first)
+        + " to bar "
+        + last.bar()
+        + ", "
+        + count(groove, last);
+  }
+
+  /** {@code beats 1 to 2}, {@code 1& to 2a}. */
+  private static String where(Groove groove, RudimentFinder.Found found) {
+    Stroke first = found.first();
+    Stroke last = found.last();
+    Meter meter = groove.meter();
+    int firstBeat = meter.beatAt(first.at());
+    int lastBeat = meter.beatAt(last.at());
+    if (!meter.beatStart(firstBeat).equals(first.at())) {
+      return count(groove, first) + " to " + count(groove, last);
+    }
+    return firstBeat == lastBeat
+        ? "beat " + (firstBeat + 1)
+        : "beats " + (firstBeat + 1) + " to " + (lastBeat + 1);
+  }
+
+  private static String count(Groove groove, Stroke stroke) {
+    return CountNames.of(stroke.slot(), groove.meter()).toString();
+  }
+
+  /** {@code hi-hat to the right hand, snare to both hands}. */
+  private static String dealt(Groove groove) {
+    Map<String, Set<Limb>> bySurface = new LinkedHashMap<>();
+    for (Stroke stroke : groove.strokes()) {
+      if (stroke.dealt()) {
+        bySurface
+            .computeIfAbsent(stroke.surface().words(), words -> new LinkedHashSet<>())
+            .add(stroke.limb());
+      }
+    }
+    List<String> parts = new ArrayList<>();
+    bySurface.forEach(
+        (surface, limbs) -> {
+          Limb one = limbs.iterator().next();
+          String to =
+              limbs.size() == 1 ? "the " + one.words() : one.isHand() ? "both hands" : "both feet";
+          parts.add(surface + " to " + to);
+        });
+    return String.join(", ", parts);
+  }
+}
