@@ -69,10 +69,14 @@ final class ClashChecks {
 
   /** One limb on two surfaces; with an open stroke that no limb of the pair was free for. */
   private void pair(List<Stroke> here, boolean hands) {
-    List<Stroke> pair = here.stream().filter(s -> s.limb().isHand() == hands).toList();
-    if (pair.size() < 2) {
+    int count = 0;
+    for (Stroke stroke : here) {
+      count += stroke.limb().isHand() == hands ? 1 : 0;
+    }
+    if (count < 2) {
       return;
     }
+    List<Stroke> pair = here.stream().filter(s -> s.limb().isHand() == hands).toList();
     for (int i = 0; i < pair.size(); i++) {
       for (int j = i + 1; j < pair.size(); j++) {
         Stroke a = pair.get(i);

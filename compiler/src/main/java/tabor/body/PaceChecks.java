@@ -26,6 +26,9 @@ final class PaceChecks {
 
   /** Hands everything that fails at {@code tempo} to {@code found}. */
   static void each(Groove groove, Tempo tempo, Limits limits, Consumer<Finding> found) {
+    if (QuickPace.isEasy(groove, tempo, limits)) {
+      return;
+    }
     PaceChecks checks = new PaceChecks(groove, tempo, limits, found);
     Demands.each(groove, limits, Grade.EXTREME, checks::check);
   }

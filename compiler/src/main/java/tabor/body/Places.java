@@ -1,8 +1,9 @@
 package tabor.body;
 
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import tabor.kit.Kit;
+import tabor.kit.Kits;
 import tabor.kit.Position;
 import tabor.kit.Surface;
 
@@ -39,7 +40,10 @@ public final class Places {
 
   private final Kit kit;
   private final boolean mirrored;
-  private final Map<String, Point> points = new HashMap<>();
+  private final Map<String, Point> points = new ConcurrentHashMap<>();
+
+  /** The sections of a file are mostly played on one kit. */
+  private static volatile Places latest = new Places(Kits.FIVE_PIECE, false);
 
   private Places(Kit kit, boolean mirrored) {
     this.kit = kit;
@@ -48,12 +52,21 @@ public final class Places {
 
   /** The places as the player finds them: mirrored for a left-handed one. */
   public static Places of(Kit kit) {
-    return new Places(kit, kit.leftHanded());
+    return of(kit, kit.leftHanded());
+  }
+
+  private static Places of(Kit kit, boolean mirrored) {
+    Places places = latest;
+    if (places.kit != kit || places.mirrored != mirrored) {
+      places = new Places(kit, mirrored);
+      latest = places;
+    }
+    return places;
   }
 
   /** The places as the source speaks of them, before a left-handed player is mirrored. */
   static Places written(Kit kit) {
-    return new Places(kit, false);
+    return of(kit, false);
   }
 
   /**

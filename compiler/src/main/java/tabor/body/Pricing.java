@@ -14,8 +14,13 @@ final class Pricing {
   private final int[][] way;
   private final boolean[][] crosses;
   private final boolean[] keepsTime;
-  private final String[] piece;
-  private final boolean[] snare;
+  private final int[] piece;
+  private final long[] at;
+
+  /** By instant and age: the time since a stroke so long ago, and what repeating it costs. */
+  private final long[] gaps;
+
+  private final long[] repeats;
 
   Pricing(Loop loop) {
     this.loop = loop;
@@ -24,15 +29,16 @@ final class Pricing {
     this.way = new int[surfaces][surfaces];
     this.crosses = new boolean[surfaces][surfaces];
     this.keepsTime = new boolean[surfaces];
-    this.piece = new String[surfaces];
-    this.snare = new boolean[surfaces];
+    this.piece = new int[surfaces];
     for (int i = 0; i < surfaces; i++) {
       Surface a = loop.surfaces.get(i);
       keepsTime[i] = Costs.keepsTime(a);
-      piece[i] = a.piece();
-      snare[i] = a.sort() == Surface.Sort.SNARE;
+      piece[i] = i;
       for (int j = 0; j < surfaces; j++) {
         Surface b = loop.surfaces.get(j);
+        if (j < i && piece[i] == i && b.piece().equals(a.piece())) {
+          piece[i] = j;
+        }
         way[i][j] = loop.hands ? loop.places.distance(a, b) : 0;
         crosses[i][j] = loop.hands && Costs.crosses(loop.places, a, b);
       }
@@ -47,6 +53,29 @@ final class Pricing {
     }
     this.rolls = anyRoll;
     this.firstOpen = first;
+    this.at = new long[count];
+    for (int k = 0; k < count; k++) {
+      at[k] = loop.instants.get(k).at;
+    }
+    this.gaps = new long[count * TABLED];
+    this.repeats = new long[count * TABLED];
+    for (int k = 0; k < count; k++) {
+      for (int age = 1; age < TABLED; age++) {
+        long gap = gapOf(k, age);
+        gaps[k * TABLED + age] = gap;
+        repeats[k * TABLED + age] = Costs.repeat(gap, k < age);
+      }
+    }
+  }
+
+  /** Ages that are looked up; older strokes are few, and only rolls remember them. */
+  private static final int TABLED = Costs.MEMORY + 2;
+
+  private long gapOf(int k, int age) {
+    int j = k - age;
+    return j >= 0
+        ? at[k] - at[j]
+        : at[k] - at[Math.floorMod(j, count)] - Math.floorDiv(j, count) * loop.length;
   }
 
   private static boolean rolls(Instant instant) {
@@ -66,7 +95,7 @@ final class Pricing {
     }
     int older = Last.back(last, 1);
     int age = Last.age(older);
-    return age <= Costs.MEMORY || (age <= Last.FURTHEST && busyUntil(older, k) > at(k))
+    return age <= Costs.MEMORY || (age <= Last.FURTHEST && busyUntil(older, k) > at[k])
         ? older
         : Last.rested(Last.surface(last));
   }
@@ -112,7 +141,7 @@ final class Pricing {
       if (recent) {
         cost += again(k, hit, own, gap);
         cost += alternation(k, hit, own, other);
-        cost += busyUntil(own, k) > at(k) ? Costs.CLASH : 0;
+        cost += rolls && busyUntil(own, k) > at[k] ? Costs.CLASH : 0;
       }
     }
     return cost + change(hit, own, other);
@@ -139,7 +168,7 @@ final class Pricing {
     if (keepsTime[hit.id()] && same(hit, own)) {
       return Costs.keepingTime(gap);
     }
-    return Costs.repeat(gap, wraps(k, own));
+    return repeat(k, own, gap);
   }
 
   private long alternation(int k, Hit hit, int own, int other) {
@@ -161,7 +190,7 @@ final class Pricing {
   }
 
   private boolean same(Hit hit, int last) {
-    return piece[hit.id()].equals(piece[Last.surface(last)]);
+    return piece[hit.id()] == piece[Last.surface(last)];
   }
 
   /** The other limb makes small strokes or rolls along. */
@@ -172,7 +201,7 @@ final class Pricing {
     boolean recent = Last.isRecent(helper);
     long gap = recent ? gap(k, helper) : Costs.WHOLE;
     return Costs.way(way[Last.surface(helper)][hit.id()], gap)
-        + (recent && busyUntil(helper, k) > at(k) ? Costs.CLASH : 0);
+        + (recent && busyUntil(helper, k) > at[k] ? Costs.CLASH : 0);
   }
 
   private boolean soon(int k, int last) {
@@ -183,13 +212,14 @@ final class Pricing {
     return k < Last.age(last);
   }
 
-  private long at(int k) {
-    return loop.instants.get(k).at;
+  private long gap(int k, int last) {
+    int age = Last.age(last);
+    return age < TABLED ? gaps[k * TABLED + age] : gapOf(k, age);
   }
 
-  private long gap(int k, int last) {
-    int j = k - Last.age(last);
-    return at(k) - at(Math.floorMod(j, count)) - Math.floorDiv(j, count) * loop.length;
+  private long repeat(int k, int last, long gap) {
+    int age = Last.age(last);
+    return age < TABLED ? repeats[k * TABLED + age] : Costs.repeat(gap, wraps(k, last));
   }
 
   /** Until when a roll keeps the limb busy, in this round of the loop. */

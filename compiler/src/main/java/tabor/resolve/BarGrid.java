@@ -21,7 +21,7 @@ final class BarGrid {
   /** The grid of a meter; the one made last is used again. */
   static BarGrid of(Meter meter) {
     BarGrid grid = latest;
-    if (!grid.meter.equals(meter)) {
+    if (grid.meter != meter && !grid.meter.equals(meter)) {
       grid = new BarGrid(meter);
       latest = grid;
     }

@@ -76,7 +76,8 @@ final class PartHints {
               .help("write small letters for plain strokes"));
     }
     // Unequal beats are divided unequally on purpose.
-    for (int i = 1; i + 1 < beats.size() && work.meter().isEven(); i++) {
+    int last = work.meter().isEven() ? beats.size() - 1 : 0;
+    for (int i = 1; i < last; i++) {
       int before = slots(beats.get(i - 1));
       int here = slots(beats.get(i));
       if (beats.get(i).beats() == null

@@ -88,7 +88,12 @@ public record Meter(int count, int unit, List<Time> beats) {
 
   /** True if all beats are equally long. */
   public boolean isEven() {
-    return beats.stream().distinct().count() == 1;
+    for (Time beat : beats) {
+      if (!beat.equals(beats.get(0))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The beat that a bare tempo counts: the meter's own, over unequal beats the lower number. */
