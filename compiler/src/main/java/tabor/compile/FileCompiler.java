@@ -91,7 +91,9 @@ final class FileCompiler {
         headerProblems.add(trouble(file));
         continue;
       }
-      if (result.errors() > 0) {
+      if (result.diagnostics().stream().anyMatch(d -> d.code() == Code.USE_CYCLE)) {
+        headerProblems.add(cycle(spot, "“" + file.use().file() + "” leads back to where it began"));
+      } else if (result.errors() > 0) {
         headerProblems.add(
             Diagnostic.of(
                     Code.UNREADABLE,
@@ -127,13 +129,17 @@ final class FileCompiler {
     return names;
   }
 
+  private static Diagnostic cycle(Spot spot, String message) {
+    return Diagnostic.of(Code.USE_CYCLE, spot, message)
+        .help("put what both need into a third file that uses neither");
+  }
+
   private static Diagnostic trouble(Compiler.Used file) {
     Spot spot = file.use().spot();
     String name = "“" + file.use().file() + "”";
     return switch (file.problems()) {
       case "CYCLE" ->
-          Diagnostic.of(Code.USE_CYCLE, spot, "this file and " + name + " use each other")
-              .help("put what both need into a third file");
+          cycle(spot, "this file and " + name + " use each other");
       case "OUTSIDE" ->
           Diagnostic.of(Code.USE_OUTSIDE, spot, name + " lies outside the folder of this file")
               .help("put it into the folder, or into one below it");
