@@ -138,8 +138,7 @@ final class FileCompiler {
     Spot spot = file.use().spot();
     String name = "“" + file.use().file() + "”";
     return switch (file.problems()) {
-      case "CYCLE" ->
-          cycle(spot, "this file and " + name + " use each other");
+      case "CYCLE" -> cycle(spot, "this file and " + name + " use each other");
       case "OUTSIDE" ->
           Diagnostic.of(Code.USE_OUTSIDE, spot, name + " lies outside the folder of this file")
               .help("put it into the folder, or into one below it");

@@ -82,8 +82,7 @@ class ExplanationTest {
           return text != null
               ? Loader.Found.text(path, text)
               : Loader.Found.trouble(
-                  path,
-                  written.startsWith("..") ? Loader.Trouble.OUTSIDE : Loader.Trouble.MISSING);
+                  path, written.startsWith("..") ? Loader.Trouble.OUTSIDE : Loader.Trouble.MISSING);
         };
     Compiled compiled =
         new Compiler(loader).compile(LESSON, files.getOrDefault(LESSON, ""), Options.NONE);
