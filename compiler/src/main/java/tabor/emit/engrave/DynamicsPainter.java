@@ -119,9 +119,11 @@ final class DynamicsPainter {
     List<Mark> marks = new ArrayList<>();
     if (item.kind() == MARK) {
       double x = item.left();
-      for (Sign letter : item.letters()) {
+      for (int i = 0; i < item.letters().size(); i++) {
+        Sign letter = item.letters().get(i);
+        x -= i == 0 ? 0 : overlap(item.letters().get(i - 1), letter);
         marks.add(canvas.sign(letter, x - letter.box().left(), base));
-        x += letter.box().width() - 0.1;
+        x += letter.box().width();
       }
       canvas.marks.add(Mark.Group.of("dynamic", marks));
       return;
@@ -136,7 +138,18 @@ final class DynamicsPainter {
   }
 
   private static double width(List<Sign> letters) {
-    return letters.stream().mapToDouble(s -> s.box().width() - 0.1).sum() + 0.1;
+    double width = letters.get(0).box().width();
+    for (int i = 1; i < letters.size(); i++) {
+      width += letters.get(i).box().width() - overlap(letters.get(i - 1), letters.get(i));
+    }
+    return width;
+  }
+
+  /** How far the boxes of two leaning letters stand into each other. */
+  private static double overlap(Sign left, Sign right) {
+    boolean afterForte = left.name().equals("dynamicForte");
+    boolean beforeForte = right.name().equals("dynamicForte");
+    return afterForte && beforeForte ? 0.85 : beforeForte ? 0.5 : 0.25;
   }
 
   private static List<Sign> letters(Loudness loudness) {

@@ -142,8 +142,12 @@ final class SignPainter {
       double stems = up ? Rule.HEAD / 2 - 0.1 : -Rule.HEAD / 2 + 0.1;
       middle += stems;
     }
-    double from = span.tuplet().bracket() ? left : middle - width / 2 - 0.1;
-    double to = span.tuplet().bracket() ? right : middle + width / 2 + 0.1;
+    double from = middle - width / 2 - 0.1;
+    double to = middle + width / 2 + 0.1;
+    if (span.tuplet().bracket()) {
+      from = Math.min(from, left);
+      to = Math.max(to, right);
+    }
     Skyline sky = up ? canvas.above : canvas.below;
     double near = sky.reach(from, to) + 0.35;
     // The number's middle, which is also the bracket's height, counted away from the staff.
