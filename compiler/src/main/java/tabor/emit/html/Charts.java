@@ -100,7 +100,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     String names =
         item.turns().stream()
             .map(turn -> turn.groove().caption())
-            .collect(Collectors.joining(", then "));
+            .collect(Collectors.joining(" · "));
     String words = names + ", " + Words.times(item.times());
     int first = legs.size();
     take(item.turns().size() * item.times(), words);

@@ -271,8 +271,6 @@ const Page = (() => {
   const KEYS = {
     ArrowRight: () => walk(1),
     ArrowLeft: () => walk(-1),
-    ArrowUp: () => nudge(1),
-    ArrowDown: () => nudge(-1),
     c: () => flip("click"),
     l: () => flip("loop"),
     n: () => flip("count-in"),
@@ -318,10 +316,8 @@ const Page = (() => {
       return;
     }
     if (event.key.startsWith("Arrow")) {
-      // Up and down scroll the page unless the desk has the focus; the slider moves itself.
-      const vertical = event.key === "ArrowUp" || event.key === "ArrowDown";
-      if (slider || (vertical && !at.closest(".desk"))) {
-        return;
+      if (slider) {
+        return; // it moves itself
       }
     } else if (event.key === "+" || event.key === "-") {
       nudge(event.key === "+" ? 1 : -1);
