@@ -42,6 +42,7 @@ final class Check {
         io.out().flush();
       }
     }
+    Players.require(options.player(), files.stream().map(Compiled::lesson).toList());
     io.out()
         .print(
             switch (style) {

@@ -27,6 +27,7 @@ final class ReadyLesson {
       io.err().print(report.summary(List.of(compiled), false));
       throw Failure.outside(word + " has errors, so nothing can be made of it");
     }
+    Players.require(options.player(), List.of(compiled.lesson()));
     return compiled.lesson();
   }
 

@@ -37,6 +37,8 @@ public enum Code {
   PATTERN_CUT(Severity.WARNING),
   UNUSED_NAME(Severity.WARNING),
   ALL_ACCENTS(Severity.WARNING),
+  /** What the command line asked for changes who or what is struck. */
+  PLAYED_OTHERWISE(Severity.WARNING),
   /** MIDI ticks had to be rounded. */
   ROUNDED_TICKS(Severity.WARNING),
 

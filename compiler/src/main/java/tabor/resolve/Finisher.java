@@ -23,7 +23,7 @@ final class Finisher {
 
   static Groove finish(Work work, @Nullable String title, Line heading, @Nullable Groove base) {
     List<Stroke> written = work.strokes();
-    List<Stroke> struck = struck(work, written, heading, base);
+    List<Stroke> struck = AskedFor.openHanded(work, heading, struck(work, written, heading, base));
     if (work.kit().leftHanded()) {
       List<Stroke> other = new ArrayList<>(struck.size());
       for (Stroke stroke : struck) {
@@ -69,6 +69,7 @@ final class Finisher {
     }
     boolean ownKit = base == null || !base.setting().kit().equals(kit);
     List<Stroke> all = new ArrayList<>(written.size());
+    List<Stroke> named = new ArrayList<>(written.size());
     Set<String> said = new HashSet<>();
     boolean changed = false;
     for (Stroke stroke : written) {
@@ -77,12 +78,15 @@ final class Finisher {
         changed = true;
         missing(work, stroke, heading, ownKit, said);
       } else if (surface.equals(stroke.surface())) {
+        named.add(stroke);
         all.add(stroke);
       } else {
         changed = true;
+        named.add(stroke);
         all.add(Work.on(stroke, surface));
       }
     }
+    AskedFor.moved(work, heading, named, all);
     return changed ? Work.tidy(all) : written;
   }
 
