@@ -27,6 +27,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
+import tabor.rhythm.Feel;
 import tabor.rhythm.Time;
 
 /** The page in a browser: it opens from disk, plays what is written, and asks for nothing. */
@@ -60,7 +61,8 @@ class PagePlaysTest {
                     "RIGHT_HAND hihat.open x . . .",
                     "LEFT_FOOT hihat.foot . x . ."),
                 Samples.groove("choked", null, null, "RIGHT_HAND crash ! . . ."),
-                Samples.groove("crash", null, null, "RIGHT_HAND crash x . . .")),
+                Samples.groove("crash", null, null, "RIGHT_HAND crash x . . ."),
+                Samples.swung(FEET, "swung", new Feel(Feel.Unit.EIGHTHS, Time.of(62, 100)))),
             Samples.pictures(),
             "Drums are loud.");
     Files.writeString(file, PageWriter.write(page));
@@ -198,6 +200,16 @@ class PagePlaysTest {
   }
 
   @Test
+  void swingIsHeard() {
+    List<Double> expected = new ArrayList<>();
+    for (int beat = 0; beat < 4; beat++) {
+      expected.add(beat * 60 / 96.0);
+      expected.add((beat + 0.62) * 60 / 96.0);
+    }
+    assertClose(heard(8, 1, Limb.RIGHT_HAND), expected);
+  }
+
+  @Test
   void aMutedLimbIsSilentAndTheOthersAreNot() {
     for (Limb limb : List.of(Limb.RIGHT_HAND, Limb.LEFT_HAND, Limb.RIGHT_FOOT)) {
       Limb[] others = Stream.of(Limb.values()).filter(l -> l != limb).toArray(Limb[]::new);
@@ -303,9 +315,44 @@ class PagePlaysTest {
   }
 
   @Test
+  void aLoopGoesRoundWithoutItsPickup() {
+    Object found =
+        browser.run(
+            "const take = (from, length) => ({from, length, clicks: [], counts: [],"
+                + " strokes: [[0, 'kick', 78, 2]]});"
+                + "const leg = (take) => ({take, whole: 2, times: 1});"
+                + "const plan = Timeline.programme([leg(0)], [leg(1)], [take(-0.25, 1.25), take(0, 1)]);"
+                + "const cursor = new Timeline.Cursor(plan, 0, [[-0.75, 1], [-0.5, 0], [-0.25, 0]]);"
+                + "cursor.loop = true; const times = [];"
+                + "for (let i = 0; i < 6; i++) { times.push(cursor.peek().time); cursor.advance(); }"
+                + "return times.concat(Timeline.turnAt(plan, 2.4), Timeline.turnAt(plan, 2.6),"
+                + " Timeline.turnAt(plan, 4.6), Timeline.turnOf(plan, 2).leg.from);");
+    assertThat(found.toString()).isEqualTo("[-1.5, -1, -0.5, 0, 2.5, 4.5, 0, 1, 2, 0]");
+  }
+
+  @Test
+  void whoWantsLessMotionSeesTheMarkJumpFromPlaceToPlace() {
+    browser.driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+    browser.driver.findElement(By.id("count-in")).sendKeys(Keys.SPACE);
+    click(browser.driver.findElement(By.id("play-0")));
+    Object off =
+        browser.driver.executeAsyncScript(
+            "const done = arguments[0]; const seen = new Set(); const look = () => {"
+                + " const m = document.querySelector('.mark');"
+                + " if (m) seen.add(Number(m.getAttribute('x')) + Number(m.getAttribute('width')) / 2);"
+                + " if (seen.size < 4) requestAnimationFrame(look); else"
+                + "  done([...seen].filter((x) => Math.abs(((x - 50) / 40) % 1) > 0.01)); };"
+                + "look();");
+    assertThat((List<?>) off).isEmpty();
+    browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of()));
+  }
+
+  @Test
   void everyButtonWorks() {
     List<WebElement> plays = browser.driver.findElements(By.cssSelector("article > .play"));
-    assertThat(plays).hasSize(8);
+    assertThat(plays).hasSize(9);
     for (int i = 0; i < plays.size(); i += 3) {
       click(plays.get(i));
       await("playing", true);
@@ -333,7 +380,7 @@ class PagePlaysTest {
     assertThat(state("playing")).isEqualTo(false);
     assertThat(browser.driver.findElements(By.cssSelector("button")))
         .as("the buttons tried above are all there are")
-        .hasSize(8 + 10 + 3);
+        .hasSize(9 + 10 + 3);
   }
 
   @Test

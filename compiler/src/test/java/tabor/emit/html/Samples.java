@@ -72,6 +72,29 @@ final class Samples {
         Set.of());
   }
 
+  /** The same strokes in another feel. */
+  static Groove swung(Groove groove, String name, Feel feel) {
+    Groove.Setting own = groove.setting();
+    Groove.Setting setting =
+        new Groove.Setting(
+            own.meter(), own.kit(), own.tempo(), feel, own.levels(), true, true);
+    return new Groove(
+        name,
+        null,
+        NOWHERE,
+        null,
+        setting,
+        groove.bars(),
+        groove.pickup(),
+        groove.strokes(),
+        groove.written(),
+        groove.plays(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Set.of());
+  }
+
   private static void word(
       List<Stroke> strokes, Limb limb, Surface surface, int beat, String word) {
     Division division = new Division(beat % 4, 1, word.replace("'", "").length());
