@@ -61,7 +61,8 @@ class ExamplePagesTest {
       String policy = between(page, "Content-Security-Policy\" content=\"", "\"");
       assertThat(policy)
           .isEqualTo(
-              "default-src 'none'; script-src '%s'; style-src '%s'; base-uri 'none'; form-action 'none'",
+              "default-src 'none'; script-src '%s'; style-src '%s'; base-uri 'none'; form-action"
+                  + " 'none'",
               hash(between(page, "</script>\n<script>", "</script>")),
               hash(between(page, "<style>", "</style>")));
     }
@@ -108,7 +109,8 @@ class ExamplePagesTest {
             List<double[]> played = played(data, part);
             for (String[] row : rows) {
               double ms = Double.parseDouble(row[9]);
-              int limb = List.of("right hand", "left hand", "right foot", "left foot").indexOf(row[4]);
+              int limb =
+                  List.of("right hand", "left hand", "right foot", "left foot").indexOf(row[4]);
               assertThat(played)
                   .as("%s %s", page.getKey(), String.join(" ", row))
                   .anyMatch(p -> Math.abs(p[0] - ms) < 0.01 && p[1] == limb);
@@ -121,14 +123,22 @@ class ExamplePagesTest {
   @Test
   void theSameLessonGivesTheSameBytes() throws IOException {
     String first = PAGES.get(EXAMPLES.resolve("six-eight.tabor"));
-    run("build", "-o", folder.resolve("again").toString(), "--as", "html", "../examples/six-eight.tabor");
+    run(
+        "build",
+        "-o",
+        folder.resolve("again").toString(),
+        "--as",
+        "html",
+        "../examples/six-eight.tabor");
     assertThat(Files.readString(folder.resolve("again/six-eight.html"))).isEqualTo(first);
   }
 
-  // ---- help ---------------------------------------------------------------------------------------
+  // ---- help
+  // ---------------------------------------------------------------------------------------
 
   private static JsonObject data(String page) {
-    String text = between(page, "<script type=\"application/json\" id=\"tabor-data\">", "</script>");
+    String text =
+        between(page, "<script type=\"application/json\" id=\"tabor-data\">", "</script>");
     return JsonParser.parseString(text).getAsJsonObject();
   }
 
@@ -145,9 +155,14 @@ class ExamplePagesTest {
   /** Milliseconds and limb of each sound that stands at its own place. */
   private static List<double[]> played(JsonObject data, int part) {
     JsonObject leg =
-        data.getAsJsonArray("parts").get(part).getAsJsonObject().getAsJsonArray("legs").get(0)
+        data.getAsJsonArray("parts")
+            .get(part)
+            .getAsJsonObject()
+            .getAsJsonArray("legs")
+            .get(0)
             .getAsJsonObject();
-    JsonObject take = data.getAsJsonArray("takes").get(leg.get("take").getAsInt()).getAsJsonObject();
+    JsonObject take =
+        data.getAsJsonArray("takes").get(leg.get("take").getAsInt()).getAsJsonObject();
     List<double[]> played = new ArrayList<>();
     for (JsonElement each : take.getAsJsonArray("strokes")) {
       JsonArray stroke = each.getAsJsonArray();
@@ -161,8 +176,7 @@ class ExamplePagesTest {
   }
 
   private static String hash(String text) throws GeneralSecurityException {
-    byte[] sum =
-        MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+    byte[] sum = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
     return "sha256-" + Base64.getEncoder().encodeToString(sum);
   }
 

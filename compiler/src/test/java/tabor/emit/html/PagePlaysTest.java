@@ -318,14 +318,13 @@ class PagePlaysTest {
   void aLoopGoesRoundWithoutItsPickup() {
     Object found =
         browser.run(
-            "const take = (from, length) => ({from, length, clicks: [], counts: [],"
-                + " strokes: [[0, 'kick', 78, 2]]});"
-                + "const leg = (take) => ({take, whole: 2, times: 1});"
-                + "const plan = Timeline.programme([leg(0)], [leg(1)], [take(-0.25, 1.25), take(0, 1)]);"
-                + "const cursor = new Timeline.Cursor(plan, 0, [[-0.75, 1], [-0.5, 0], [-0.25, 0]]);"
-                + "cursor.loop = true; const times = [];"
-                + "for (let i = 0; i < 6; i++) { times.push(cursor.peek().time); cursor.advance(); }"
-                + "return times.concat(Timeline.turnAt(plan, 2.4), Timeline.turnAt(plan, 2.6),"
+            "const take = (from, length) => ({from, length, clicks: [], counts: [], strokes: [[0,"
+                + " 'kick', 78, 2]]});const leg = (take) => ({take, whole: 2, times: 1});const plan"
+                + " = Timeline.programme([leg(0)], [leg(1)], [take(-0.25, 1.25), take(0, 1)]);const"
+                + " cursor = new Timeline.Cursor(plan, 0, [[-0.75, 1], [-0.5, 0], [-0.25,"
+                + " 0]]);cursor.loop = true; const times = [];for (let i = 0; i < 6; i++) {"
+                + " times.push(cursor.peek().time); cursor.advance(); }return"
+                + " times.concat(Timeline.turnAt(plan, 2.4), Timeline.turnAt(plan, 2.6),"
                 + " Timeline.turnAt(plan, 4.6), Timeline.turnOf(plan, 2).leg.from);");
     assertThat(found.toString()).isEqualTo("[-1.5, -1, -0.5, 0, 2.5, 4.5, 0, 1, 2, 0]");
   }
@@ -339,12 +338,11 @@ class PagePlaysTest {
     click(browser.driver.findElement(By.id("play-0")));
     Object off =
         browser.driver.executeAsyncScript(
-            "const done = arguments[0]; const seen = new Set(); const look = () => {"
-                + " const m = document.querySelector('.mark');"
-                + " if (m) seen.add(Number(m.getAttribute('x')) + Number(m.getAttribute('width')) / 2);"
-                + " if (seen.size < 4) requestAnimationFrame(look); else"
-                + "  done([...seen].filter((x) => Math.abs(((x - 50) / 40) % 1) > 0.01)); };"
-                + "look();");
+            "const done = arguments[0]; const seen = new Set(); const look = () => { const m ="
+                + " document.querySelector('.mark'); if (m) seen.add(Number(m.getAttribute('x')) +"
+                + " Number(m.getAttribute('width')) / 2); if (seen.size < 4)"
+                + " requestAnimationFrame(look); else  done([...seen].filter((x) => Math.abs(((x -"
+                + " 50) / 40) % 1) > 0.01)); };look();");
     assertThat((List<?>) off).isEmpty();
     browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of()));
   }

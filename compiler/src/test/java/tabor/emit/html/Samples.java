@@ -76,8 +76,7 @@ final class Samples {
   static Groove swung(Groove groove, String name, Feel feel) {
     Groove.Setting own = groove.setting();
     Groove.Setting setting =
-        new Groove.Setting(
-            own.meter(), own.kit(), own.tempo(), feel, own.levels(), true, true);
+        new Groove.Setting(own.meter(), own.kit(), own.tempo(), feel, own.levels(), true, true);
     return new Groove(
         name,
         null,
