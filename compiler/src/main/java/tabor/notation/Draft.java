@@ -12,7 +12,7 @@ import tabor.rhythm.Time;
  * @param written note value
  * @param tuplets what it stands in, outermost first; compared by identity
  * @param struck what is struck there
- * @param held rolls that go on from before
+ * @param held what goes on from before
  * @param onward those of both that go on in the next event
  */
 record Draft(

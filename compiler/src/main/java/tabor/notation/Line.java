@@ -14,13 +14,13 @@ import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /**
- * Writes one voice, bar after bar: note values, rests and tuplets. Rolls that are still sounding at
- * a barline go on in the next bar, so bars must come in order.
+ * Writes one voice, bar after bar: note values, rests and tuplets. Strokes that are held over a
+ * barline go on in the next bar, so bars must come in order.
  */
 final class Line {
   private final Groove groove;
-  private final Rolls rolls;
-  private final Map<Integer, List<Time>> rollEnds;
+  private final Holds holds;
+  private final Map<Integer, List<Time>> heldEnds;
   private final Map<Integer, List<Stroke>> strokes = new HashMap<>();
   private final List<Stroke> sounding = new ArrayList<>();
   private int bar;
@@ -36,10 +36,10 @@ final class Line {
    */
   record Result(List<Draft> drafts, List<Region> regions, NavigableSet<Time> edges) {}
 
-  Line(Groove groove, Rolls rolls, Voice voice) {
+  Line(Groove groove, Holds holds, Voice voice) {
     this.groove = groove;
-    this.rolls = rolls;
-    this.rollEnds = rolls.endsByBar(voice);
+    this.holds = holds;
+    this.heldEnds = holds.endsByBar(voice);
     Time bar = groove.meter().bar();
     for (Stroke stroke : groove.strokes()) {
       Time first = stroke.bar() == 0 ? bar.minus(groove.pickup()) : Time.ZERO;
@@ -99,7 +99,7 @@ final class Line {
     for (int i = 0; i < groove.meter().beatCount(); i++) {
       beats.add(groove.meter().beatStart(i));
     }
-    for (Time end : rollEnds.getOrDefault(bar, List.of())) {
+    for (Time end : heldEnds.getOrDefault(bar, List.of())) {
       if (!beats.contains(end) && !struckAt.containsKey(end)) {
         marks.add(Mark.bare(end));
       }
@@ -110,7 +110,7 @@ final class Line {
 
   /**
    * How many regions one sign can stand for: silent beats that a longer rest covers, or the beats
-   * that a roll fills.
+   * that a held stroke fills.
    */
   private int together(List<Region> regions, int first) {
     Region region = regions.get(first);
@@ -121,12 +121,12 @@ final class Line {
     }
     stopBy(start);
     List<Stroke> heard = new ArrayList<>(sounding);
-    struckAt.getOrDefault(start, List.of()).stream().filter(Rolls::isRoll).forEach(heard::add);
+    struckAt.getOrDefault(start, List.of()).stream().filter(holds::isHeld).forEach(heard::add);
     if (heard.isEmpty() && !region.isEmpty()) {
       return 1;
     }
     Time until =
-        heard.stream().map(rolls::end).min(Time::compareTo).orElse(groove.length().plus(Time.ONE));
+        heard.stream().map(holds::end).min(Time::compareTo).orElse(groove.length().plus(Time.ONE));
     int free = 0;
     while (first + free < regions.size()
         && regions.get(first + free).beats() == 1
@@ -163,7 +163,7 @@ final class Line {
   private void stopBy(Time at) {
     if (!sounding.isEmpty()) {
       Time now = absolute(at);
-      sounding.removeIf(stroke -> rolls.end(stroke).compareTo(now) <= 0);
+      sounding.removeIf(stroke -> holds.end(stroke).compareTo(now) <= 0);
     }
   }
 
@@ -199,7 +199,7 @@ final class Line {
     }
   }
 
-  /** Fills the time up to the next sign: with what is struck, with rolls that go on, or rests. */
+  /** Fills the time up to the next sign: with what is struck, with what is held, or rests. */
   private void fill(Gap gap, Time from, Time to, List<Stroke> struck) {
     if (from.equals(to)) {
       return;
@@ -209,7 +209,7 @@ final class Line {
     List<Stroke> fresh = struck;
     while (at.before(to) && !(fresh.isEmpty() && sounding.isEmpty())) {
       List<Stroke> held = List.copyOf(sounding);
-      fresh.stream().filter(Rolls::isRoll).forEach(sounding::add);
+      fresh.stream().filter(holds::isHeld).forEach(sounding::add);
       Written written = gap.frame().note(at, to.minus(at));
       Time next = at.plus(written.length());
       stopBy(gap.place(next));

@@ -25,9 +25,9 @@ public final class Speller {
   private Speller(Groove groove, Set<Stroke> changed) {
     this.groove = groove;
     this.signs = new Signs(groove, changed);
-    Rolls rolls = new Rolls(groove);
-    this.hands = new Line(groove, rolls, Voice.HANDS);
-    this.feet = new Line(groove, rolls, Voice.FEET);
+    Holds holds = new Holds(groove);
+    this.hands = new Line(groove, holds, Voice.HANDS);
+    this.feet = new Line(groove, holds, Voice.FEET);
   }
 
   /** Spells a section with nothing marked as changed. */

@@ -123,6 +123,20 @@ class SpellerTest {
     assertThat(hands(Meter.COMMON, words)).isEqualTo(spelling);
   }
 
+  @Test
+  void heldCymbalsAreWrittenAsLongAsTheyAreHeld() {
+    Groove groove =
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "crash", "x - . x- | - - - - | x-.. . x -")
+            .part(LEFT_HAND, "snare", ". . . . | . . . . | . . . .x")
+            .part(RIGHT_FOOT, "kick", "x - . . | . . . . | . . . .")
+            .done();
+    assertThat(
+            Speller.spell(groove).bars().stream().map(bar -> ScoreText.events(bar.hands())).toList())
+        .containsExactly("h rq q", "~w", "q rq q ~8( 8)");
+    assertThat(ScoreText.events(Speller.spell(groove).bars().get(0).feet())).isEqualTo("q rq rh");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "xxxx xxxxxxxx, 8( 8- 8- 8) 16(( 16-- 16-- 16-) 16-( 16-- 16-- 16))",

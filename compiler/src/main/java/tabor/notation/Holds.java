@@ -10,20 +10,25 @@ import tabor.groove.Groove;
 import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /**
- * Where the rolls of a section end. A roll fills its slot and the holds after it, but stops where
- * its limb or its surface is struck again, and at the section's end.
+ * Where the strokes end whose length is heard: rolls, and cymbals that are held beyond their beat.
+ * A roll fills its slot and the holds after it, but stops where its limb or its surface is struck
+ * again. A cymbal rings under what comes next anyway, so its note stops at the next stroke of the
+ * voice. Nothing goes on after the section.
  */
-final class Rolls {
+final class Holds {
   private final Groove groove;
   private final IdentityHashMap<Stroke, Time> ends = new IdentityHashMap<>();
 
-  Rolls(Groove groove) {
+  Holds(Groove groove) {
     this.groove = groove;
     Map<Limb, Time> nextOfLimb = new EnumMap<>(Limb.class);
     Map<String, Time> nextOnSurface = new HashMap<>();
+    Map<Voice, Time> nextOfVoice = new EnumMap<>(Voice.class);
     List<Stroke> strokes = groove.strokes();
     for (int i = strokes.size() - 1; i >= 0; ) {
       // All strokes of one place see only what comes after it.
@@ -37,27 +42,53 @@ final class Rolls {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
           end = Time.min(end, nextOfLimb.getOrDefault(stroke.limb(), end));
           ends.put(stroke, Time.min(end, nextOnSurface.getOrDefault(stroke.surface().name(), end)));
+        } else if (rings(stroke.surface()) && stroke.at().plus(stroke.length()).compareTo(beatEnd(stroke)) > 0) {
+          Time end = Time.min(place.plus(stroke.length()), groove.length());
+          ends.put(stroke, Time.min(end, nextOfVoice.getOrDefault(Voice.of(stroke.limb()), end)));
         }
       }
       for (Stroke stroke : strokes.subList(first, i + 1)) {
         nextOfLimb.put(stroke.limb(), place);
         nextOnSurface.put(stroke.surface().name(), place);
+        nextOfVoice.put(Voice.of(stroke.limb()), place);
       }
       i = first - 1;
     }
   }
 
-  static boolean isRoll(Stroke stroke) {
+  private static boolean isRoll(Stroke stroke) {
     return stroke.ornaments().list().stream().anyMatch(Ornament::isRoll);
   }
 
-  /** Where a stroke's roll ends, from the section's start; its own place if it does not roll. */
+  /** True for what rings until it is struck or closed. */
+  private static boolean rings(Surface surface) {
+    return switch (surface.sort()) {
+      case CYMBAL -> true;
+      case STICK_HIHAT -> !surface.name().equals("hihat");
+      case FOOT_HIHAT -> !surface.name().equals("hihat.foot");
+      case SNARE, TOM, KICK, BELL, OWN -> false;
+    };
+  }
+
+  private Time beatEnd(Stroke stroke) {
+    Meter meter = groove.meter();
+    return stroke.at().before(meter.bar())
+        ? meter.beatStart(meter.beatAt(stroke.at()) + 1)
+        : stroke.at();
+  }
+
+  /** True if a stroke is written as long as it is held. */
+  boolean isHeld(Stroke stroke) {
+    return ends.containsKey(stroke);
+  }
+
+  /** Where a held stroke ends, from the section's start; its own place if it is not held. */
   Time end(Stroke stroke) {
     Time end = ends.get(stroke);
     return end == null ? groove.position(stroke) : end;
   }
 
-  /** The ends of the rolls of one voice that fall into each bar, measured from its barline. */
+  /** The ends of what one voice holds in each bar, measured from its barline. */
   Map<Integer, List<Time>> endsByBar(Voice voice) {
     Map<Integer, List<Time>> found = new HashMap<>();
     Time bar = groove.meter().bar();
