@@ -42,7 +42,8 @@ final class Holds {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
           end = Time.min(end, nextOfLimb.getOrDefault(stroke.limb(), end));
           ends.put(stroke, Time.min(end, nextOnSurface.getOrDefault(stroke.surface().name(), end)));
-        } else if (rings(stroke.surface()) && stroke.at().plus(stroke.length()).compareTo(beatEnd(stroke)) > 0) {
+        } else if (rings(stroke.surface())
+            && stroke.at().plus(stroke.length()).compareTo(beatEnd(stroke)) > 0) {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
           ends.put(stroke, Time.min(end, nextOfVoice.getOrDefault(Voice.of(stroke.limb()), end)));
         }

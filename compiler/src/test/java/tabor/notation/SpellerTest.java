@@ -132,7 +132,9 @@ class SpellerTest {
             .part(RIGHT_FOOT, "kick", "x - . . | . . . . | . . . .")
             .done();
     assertThat(
-            Speller.spell(groove).bars().stream().map(bar -> ScoreText.events(bar.hands())).toList())
+            Speller.spell(groove).bars().stream()
+                .map(bar -> ScoreText.events(bar.hands()))
+                .toList())
         .containsExactly("h rq q", "~w", "q rq q ~8( 8)");
     assertThat(ScoreText.events(Speller.spell(groove).bars().get(0).feet())).isEqualTo("q rq rh");
   }
