@@ -26,6 +26,7 @@ final class Demands {
   }
 
   private final Places places;
+  private final Time pickup;
   private final Time length;
   private final Consumer<Demand> found;
   private final Time perDouble;
@@ -36,7 +37,8 @@ final class Demands {
 
   private Demands(Groove groove, Limits limits, Grade grade, Consumer<Demand> found) {
     this.places = Places.of(groove.setting().kit());
-    this.length = groove.length();
+    this.pickup = groove.pickup();
+    this.length = groove.length().minus(pickup);
     this.found = found;
     this.perDouble = Time.of(1, grade.of(limits.doubles()));
     this.handPair = Time.of(2, grade.of(limits.hands()));
@@ -52,22 +54,38 @@ final class Demands {
   }
 
   private void limb(Limb limb, List<Move> moves) {
-    int n = moves.size();
-    for (int i = 0; i < n; i++) {
-      Move move = moves.get(i);
+    for (Move move : moves) {
       if (move.inner().sign() > 0) {
         found.accept(new Demand(Demand.Kind.DOUBLES, limb, move, move, move.inner(), perDouble));
       }
-      Move next = moves.get((i + 1) % n);
-      Time gap = next.start().minus(move.last());
-      next(limb, move, next, i + 1 < n ? gap : gap.plus(length));
-      if (i + 1 >= n || next.start().compareTo(move.start()) > 0) {
-        third(limb, moves, i);
+    }
+    int n = moves.size();
+    int runUp = 0;
+    while (runUp < n && moves.get(runUp).start().before(pickup)) {
+      runUp++;
+    }
+    // The pickup is played once; what goes round is the section without it.
+    for (int i = 0; i < runUp; i++) {
+      if (i + 1 < n) {
+        next(limb, moves.get(i), moves.get(i + 1), Time.ZERO);
       }
+      if (i + 2 < n) {
+        third(limb, moves.subList(i, i + 3), 0);
+      }
+    }
+    round(limb, moves.subList(runUp, n));
+  }
+
+  private void round(Limb limb, List<Move> moves) {
+    int n = moves.size();
+    for (int i = 0; i < n; i++) {
+      next(limb, moves.get(i), moves.get((i + 1) % n), length.times((i + 1) / n));
+      third(limb, moves, i);
     }
   }
 
-  private void next(Limb limb, Move from, Move to, Time gap) {
+  private void next(Limb limb, Move from, Move to, Time rounds) {
+    Time gap = to.start().minus(from.last()).plus(rounds);
     if (gap.sign() <= 0) {
       return; // at one instant, or inside a roll: a clash, which is told elsewhere
     }
@@ -104,8 +122,8 @@ final class Demands {
     Time round = length.times((i + 2) / n);
     Time gap = to.start().minus(from.start()).plus(round);
     Time first = middle.start().minus(from.start()).plus(length.times((i + 1) / n));
-    if (!first.before(gap)) {
-      return;
+    if (first.sign() <= 0 || !first.before(gap)) {
+      return; // two of the three at one instant: a clash
     }
     Time lead = Move.SMALL.times((long) to.lead() - from.lead());
     Time pair = limb.isHand() ? handPair : footPair;

@@ -46,14 +46,23 @@ class ExplanationTest {
   @EnumSource(
       value = Code.class,
       mode = EnumSource.Mode.EXCLUDE,
-      // Bytes that are no text cannot be shown in one.
-      names = {"NOT_UTF8"})
+      // Bytes that are no text cannot be shown in one; the other is about a player asked for.
+      names = {"NOT_UTF8", "PLAYED_OTHERWISE"})
   void exampleShowsItsCodeAndTheMendShowsNone(Code code) throws IOException {
     String page = page(code);
     String example = page.substring(page.indexOf("\n## Example\n"), page.indexOf("\n## Mend\n"));
     String mend = page.substring(page.indexOf("\n## Mend\n"));
-    assertThat(codes(example)).containsExactly(code);
-    assertThat(codes(mend)).isEmpty();
+    assertThat(codes(example, Options.NONE)).containsExactly(code);
+    assertThat(codes(mend, Options.NONE)).isEmpty();
+  }
+
+  @Test
+  void whatAPlayerAskedForChanges() throws IOException {
+    String page = page(Code.PLAYED_OTHERWISE);
+    Options openHanded = new Options(null, false, true, null, null);
+    assertThat(codes(page.substring(0, page.indexOf("\n## Mend\n")), openHanded))
+        .containsExactly(Code.PLAYED_OTHERWISE);
+    assertThat(codes(page.substring(page.indexOf("\n## Mend\n")), openHanded)).isEmpty();
   }
 
   @Test
@@ -68,7 +77,7 @@ class ExplanationTest {
   }
 
   /** The codes of the block without a name, with the named ones as the files it can use. */
-  private static Set<Code> codes(String part) {
+  private static Set<Code> codes(String part, Options options) {
     Map<Path, String> files = new HashMap<>();
     Matcher blocks = BLOCK.matcher(part);
     while (blocks.find()) {
@@ -85,7 +94,7 @@ class ExplanationTest {
                   path, written.startsWith("..") ? Loader.Trouble.OUTSIDE : Loader.Trouble.MISSING);
         };
     Compiled compiled =
-        new Compiler(loader).compile(LESSON, files.getOrDefault(LESSON, ""), Options.NONE);
+        new Compiler(loader).compile(LESSON, files.getOrDefault(LESSON, ""), options);
     List<Diagnostic> all = new ArrayList<>(compiled.diagnostics());
     if (!compiled.hasErrors()) {
       Form.MIDI.warning(compiled.lesson()).ifPresent(all::add);
