@@ -305,6 +305,74 @@ class BodyChecksTest {
   }
 
   @Test
+  void aProblemThatAStepTouchesButDoesNotMakeIsStillTheBases() {
+    Groove base =
+        new Played()
+            .part(RIGHT_HAND, "hihat", "x . . .")
+            .part(LEFT_FOOT, "hihat.foot", "x . . .")
+            .groove();
+    assertThat(codes(base)).containsExactly("foot-on-closed-hihat");
+    Played step = new Played().from(new Played().groove());
+    step.part(RIGHT_HAND, "hihat", "x . . .").part(LEFT_FOOT, "hihat.foot", "x . . .");
+    Groove again = step.groove();
+    Groove touched =
+        new Groove(
+            "step",
+            null,
+            again.heading(),
+            base,
+            again.setting(),
+            1,
+            Time.ZERO,
+            again.strokes(),
+            again.strokes(),
+            again.plays(),
+            List.of(),
+            List.of(),
+            List.of(),
+            again.repeats());
+    assertThat(codes(touched)).isEmpty();
+  }
+
+  @Test
+  void aPickupDoesNotGoRound() {
+    // bar 0 ends on the floor tom, a sixteenth before the hi-hat: once; the loop itself is easy
+    Groove bar = new Played().tempo(120).part(LEFT_HAND, "hihat", "x . . x").groove();
+    tabor.groove.Stroke first = bar.strokes().get(0);
+    tabor.groove.Stroke up =
+        Played.stroke(
+            Meter.COMMON,
+            0,
+            new tabor.rhythm.Slot(new tabor.rhythm.Division(3, 1, 4), 3, List.of()),
+            LEFT_HAND,
+            "floor",
+            'x',
+            first.spot());
+    List<tabor.groove.Stroke> all = new java.util.ArrayList<>(List.of(up));
+    all.addAll(bar.strokes());
+    Groove section =
+        new Groove(
+            "up",
+            null,
+            bar.heading(),
+            null,
+            bar.setting(),
+            1,
+            Time.of(1, 4),
+            all,
+            all,
+            bar.plays(),
+            List.of(),
+            List.of(),
+            List.of(),
+            bar.repeats());
+    List<Diagnostic> found = BodyChecks.check(section);
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).message())
+        .startsWith("the left hand has 125 ms from floor tom to hi-hat");
+  }
+
+  @Test
   void aChartThatPlaysItTooFast() {
     Groove section = new Played().part(RIGHT_HAND, "hihat", "xxxx xxxx xxxx xxxx").groove();
     Tempo fast = section.setting().tempo().at(Time.of(190));
