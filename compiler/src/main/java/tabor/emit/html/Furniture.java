@@ -20,12 +20,13 @@ final class Furniture {
           + resource("timeline.js")
           + resource("desk.js")
           + resource("marks.js")
+          + resource("keys.js")
           + resource("page.js");
 
   /** The one style sheet. */
   static final String STYLE = "\n" + resource("page.css");
 
-  /** What the keys do; the last line switches the single letters and digits off. */
+  /** What the keys do; the last line switches the letters and digits off. */
   static final String KEYS =
       """
       <details class="keys">

@@ -268,18 +268,9 @@ const Page = (() => {
     box.dispatchEvent(new Event("change"));
   }
 
-  const KEYS = {
-    ArrowRight: () => walk(1),
-    ArrowLeft: () => walk(-1),
-    c: () => flip("click"),
-    l: () => flip("loop"),
-    n: () => flip("count-in"),
-    1: () => setLimb(1, !sounding[1]),
-    2: () => setLimb(0, !sounding[0]),
-    3: () => setLimb(3, !sounding[3]),
-    4: () => setLimb(2, !sounding[2]),
-    0: () => setRate(1),
-  };
+  function flipLimb(limb) {
+    setLimb(limb, !sounding[limb]);
+  }
 
   /** The part before or after; it plays on there if something was playing. */
   function walk(by) {
@@ -294,41 +285,6 @@ const Page = (() => {
     }
     const calmly = calm.matches ? "auto" : "smooth";
     one(`[data-part="${index}"]`).scrollIntoView({ block: "nearest", behavior: calmly });
-  }
-
-  function key(event) {
-    if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented) {
-      return;
-    }
-    const at = event.target;
-    const slider = at.id === "tempo";
-    if (event.key === " " || event.key === "Escape") {
-      // A button or switch in focus keeps its own space bar.
-      if (event.key === " " && at.closest("button, input, summary, a") && !slider) {
-        return;
-      }
-      event.preventDefault();
-      if (event.key === "Escape") {
-        stop();
-      } else if (!event.repeat) {
-        toggle();
-      }
-      return;
-    }
-    if (event.key.startsWith("Arrow")) {
-      if (slider) {
-        return; // it moves itself
-      }
-    } else if (event.key === "+" || event.key === "-") {
-      nudge(event.key === "+" ? 1 : -1);
-      return;
-    } else if (!one("#keys-on").checked) {
-      return;
-    }
-    if (Object.hasOwn(KEYS, event.key)) {
-      event.preventDefault();
-      KEYS[event.key]();
-    }
   }
 
   function begin() {
@@ -364,7 +320,7 @@ const Page = (() => {
         setTimeout(() => document.activeElement.blur());
       }
     });
-    document.addEventListener("keydown", key);
+    document.addEventListener("keydown", Keys.listener({ toggle: () => toggle(), stop, walk, nudge, setRate, flip, flipLimb }));
     document.addEventListener("visibilitychange", () => running && running.cursor && feed(running));
     new ResizeObserver(makeRoom).observe(one(".desk"));
     choose(0);
