@@ -54,7 +54,7 @@ final class Deal {
       Pass only = new Pass(states, true);
       return only.way(states[0]);
     }
-    Pass all = new Pass(states, false);
+    Pass all = new Pass(states, true);
     long[] bounds = new long[states.length];
     Integer[] order = new Integer[states.length];
     for (int i = 0; i < states.length; i++) {
@@ -62,7 +62,11 @@ final class Deal {
       order[i] = i;
     }
     Arrays.sort(order, (a, b) -> Long.compare(bounds[a], bounds[b]));
-    Best best = null;
+    // Mostly the cheapest way to the most promising state also began there: then it is the loop.
+    Best best = all.loop(states[order[0]], states);
+    if (best != null) {
+      return best;
+    }
     for (int i : order) {
       if (bounds[i] == Long.MAX_VALUE || (best != null && bounds[i] >= best.cost())) {
         break;
@@ -110,7 +114,7 @@ final class Deal {
   }
 
   /** What the limb did last by this option itself; none if it did nothing. */
-  private static int after(@Nullable Hit own, @Nullable Hit other) {
+  static int after(@Nullable Hit own, @Nullable Hit other) {
     if (own != null) {
       return Last.now(own.id(), false);
     }
@@ -175,18 +179,40 @@ final class Deal {
 
     private void step(int k) {
       List<Option> here = options.get(k);
-      now.clear(before.size() * here.size());
-      for (int i = 0; i < before.size(); i++) {
-        int right = pricing.age(Last.right(before.state(i)), k);
-        int left = pricing.age(Last.left(before.state(i)), k);
-        for (int o = 0; o < here.size(); o++) {
-          Option option = here.get(o);
-          int r = after(option.right(), option.left());
-          int l = after(option.left(), option.right());
-          int next = Last.pair(r == Last.NONE ? right : r, l == Last.NONE ? left : l);
-          now.offer(next, before.cost(i) + pricing.price(k, option, right, left), i, o);
+      int size = before.size();
+      now.clear(size * here.size());
+      Pasts rights = new Pasts(size);
+      Pasts lefts = new Pasts(size);
+      for (int i = 0; i < size; i++) {
+        rights.add(i, pricing.age(Last.right(before.state(i)), k));
+        lefts.add(i, pricing.age(Last.left(before.state(i)), k));
+      }
+      OptionPrices[] prices = new OptionPrices[here.size()];
+      for (int o = 0; o < prices.length; o++) {
+        prices[o] = pricing.prices(k, here.get(o), rights, lefts);
+      }
+      for (int i = 0; i < size; i++) {
+        int r = rights.of(i);
+        int l = lefts.of(i);
+        long cost = before.cost(i);
+        for (int o = 0; o < prices.length; o++) {
+          OptionPrices price = prices[o];
+          now.offer(price.next(r, l), cost + price.of(r, l), i, o);
         }
       }
+    }
+
+    /** The cheapest way to a state, if that is where it began; else null. */
+    @Nullable Best loop(int state, int[] beginnings) {
+      int at = now.indexOf(state);
+      if (at < 0 || trail == null) {
+        return null;
+      }
+      int begun = at;
+      for (int step = count - 1; step >= 0; step--) {
+        begun = trail.origin(step, begun);
+      }
+      return beginnings[begun] == state ? way(state) : null;
     }
 
     /** The cost of ending in a state; the largest number if no way ends there. */

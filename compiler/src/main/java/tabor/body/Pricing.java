@@ -101,36 +101,62 @@ final class Pricing {
   }
 
   /**
-   * What it costs to deal instant {@code k} by {@code option}.
+   * What it costs to deal instant {@code k} by {@code option}, from every state.
    *
-   * @param right what the right limb did last, seen from {@code k}
-   * @param left what the left limb did last, seen from {@code k}
+   * @param rights what the right limb did last, seen from {@code k}
+   * @param lefts what the left limb did last, seen from {@code k}
    */
-  long price(int k, Option option, int right, int left) {
+  OptionPrices prices(int k, Option option, Pasts rights, Pasts lefts) {
     Hit r = option.right();
     Hit l = option.left();
-    long cost = option.undealt() * Costs.UNDEALT;
-    if (r != null) {
-      cost += strike(k, r, true, right, left);
-    }
-    if (l != null) {
-      cost += strike(k, l, false, left, right);
-    }
+    long both = option.undealt() * Costs.UNDEALT;
     if (r != null && l != null) {
       boolean partners = r.openRoll() && l.openRoll() && r.id() == l.id();
-      cost += (r.engages() || l.engages()) && !partners ? Costs.CLASH : 0;
-      cost += crosses[r.id()][l.id()] ? Costs.CROSSED : 0;
-    } else if (r != null) {
-      cost += r.engages() ? help(k, r, left) : 0;
-      cost += soon(k, left) && crosses[r.id()][Last.surface(left)] ? Costs.CROSSED_SOON : 0;
-    } else if (l != null) {
-      cost += l.engages() ? help(k, l, right) : 0;
-      cost += soon(k, right) && crosses[Last.surface(right)][l.id()] ? Costs.CROSSED_SOON : 0;
+      both += (r.engages() || l.engages()) && !partners ? Costs.CLASH : 0;
+      both += crosses[r.id()][l.id()] ? Costs.CROSSED : 0;
     }
-    return cost;
+    long[] right = new long[rights.size()];
+    long[] left = new long[lefts.size()];
+    int[] nextRight = new int[right.length];
+    int[] nextLeft = new int[left.length];
+    int afterRight = Deal.after(r, l);
+    int afterLeft = Deal.after(l, r);
+    for (int i = 0; i < right.length; i++) {
+      int last = rights.last(i);
+      right[i] =
+          both + (r != null ? strike(k, r, true, last) : l == null ? 0 : idle(k, l, last, true));
+      nextRight[i] = afterRight == Last.NONE ? last : afterRight;
+    }
+    for (int i = 0; i < left.length; i++) {
+      int last = lefts.last(i);
+      left[i] = l != null ? strike(k, l, false, last) : r == null ? 0 : idle(k, r, last, false);
+      nextLeft[i] = afterLeft == Last.NONE ? last : afterLeft;
+    }
+    return new OptionPrices(
+        right,
+        left,
+        nextRight,
+        nextLeft,
+        r == null ? null : pair(k, r, rights, lefts),
+        l == null ? null : pair(k, l, lefts, rights));
   }
 
-  private long strike(int k, Hit hit, boolean right, int own, int other) {
+  /** The price from one state alone. */
+  long price(int k, Option option, int right, int left) {
+    Pasts rights = new Pasts(1);
+    Pasts lefts = new Pasts(1);
+    rights.add(0, right);
+    lefts.add(0, left);
+    return prices(k, option, rights, lefts).of(0, 0);
+  }
+
+  private OptionPrices.@Nullable Pair pair(int k, Hit hit, Pasts own, Pasts other) {
+    boolean time = loop.hands && keepsTime[hit.id()];
+    return time || hit.alternating() ? new OptionPrices.Pair(hit, time, this, k, own, other) : null;
+  }
+
+  /** A stroke, by what its own limb did last. */
+  private long strike(int k, Hit hit, boolean right, int own) {
     long cost = hit.open() < 0 ? 0 : choice(hit, right);
     if (own != Last.NONE) {
       boolean recent = Last.isRecent(own);
@@ -140,11 +166,20 @@ final class Pricing {
       }
       if (recent) {
         cost += again(k, hit, own, gap);
-        cost += alternation(k, hit, own, other);
         cost += rolls && busyUntil(own, k) > at[k] ? Costs.CLASH : 0;
       }
     }
-    return cost + change(hit, own, other);
+    return cost;
+  }
+
+  /** A limb that does not strike: what it costs that the other does, by what this one did last. */
+  private long idle(int k, Hit hit, int last, boolean right) {
+    long cost = hit.engages() ? help(k, hit, last) : 0;
+    if (soon(k, last)) {
+      int id = Last.surface(last);
+      cost += (right ? crosses[id][hit.id()] : crosses[hit.id()][id]) ? Costs.CROSSED_SOON : 0;
+    }
+    return cost;
   }
 
   /** What an open stroke costs this limb whatever came before. */
@@ -171,25 +206,18 @@ final class Pricing {
     return repeat(k, own, gap);
   }
 
-  private long alternation(int k, Hit hit, int own, int other) {
-    boolean repeats = hit.alternating() && struckLast(own) && !struckLast(other);
-    return !repeats ? 0 : wraps(k, own) ? Costs.NOT_ALTERNATING_AT_SEAM : Costs.NOT_ALTERNATING;
+  /** What it costs to strike again with the limb that struck last, where limbs alternate. */
+  long repeatOf(int k, int own) {
+    return wraps(k, own) ? Costs.NOT_ALTERNATING_AT_SEAM : Costs.NOT_ALTERNATING;
   }
 
-  private static boolean struckLast(int last) {
+  /** True if this was a stroke at the instant just before. */
+  static boolean struckLast(int last) {
     return last != Last.NONE && Last.age(last) == 1 && !Last.helped(last);
   }
 
-  /** The other hand kept time on this piece until now. */
-  private long change(Hit hit, int own, int other) {
-    if (!loop.hands || !keepsTime[hit.id()] || !Last.isRecent(other) || !same(hit, other)) {
-      return 0;
-    }
-    boolean ownToo = Last.isRecent(own) && same(hit, own) && Last.age(own) <= Last.age(other);
-    return ownToo ? 0 : Costs.CHANGE_OF_HAND;
-  }
-
-  private boolean same(Hit hit, int last) {
+  /** True if the limb's last stroke was on the piece of this one. */
+  boolean same(Hit hit, int last) {
     return piece[hit.id()] == piece[Last.surface(last)];
   }
 
