@@ -51,8 +51,8 @@ public final class Compiler {
    */
   public Compiled compile(Path path, String text, Options options) {
     Set<Path> inWork = new LinkedHashSet<>();
-    Map<Passage, Compiled.Where> places = new IdentityHashMap<>();
     Document document = documents.computeIfAbsent(path, Document::new);
+    Map<Passage, Compiled.Where> places = new IdentityHashMap<>(document.nodes.size() + 16);
     Result result = compile(document, text, options, inWork, places, true);
     List<SectionSyntax> syntax = new ArrayList<>(document.nodes.size() + 1);
     syntax.add(document.headerSyntax());

@@ -53,35 +53,47 @@ final class Document {
     if (headerSyntax != null && newText.equals(text)) {
       return false;
     }
-    List<Passage> passages = Reader.passages(newText);
-    text = newText;
-    Passage first = passages.get(0);
     SectionSyntax oldHeader = headerSyntax;
-    if (oldHeader == null || !oldHeader.passage().text().equals(first.text())) {
-      SectionSyntax read = reader.read(first);
-      headerSyntax = read;
-      header = HeaderReader.read(read);
+    Stretch stretch =
+        oldHeader == null ? null : Stretch.of(oldHeader.passage(), nodes, newText);
+    text = newText;
+    if (stretch == null) {
+      List<Passage> passages = Reader.passages(newText);
+      Passage first = passages.get(0);
+      if (oldHeader == null || !oldHeader.passage().text().equals(first.text())) {
+        SectionSyntax read = reader.read(first);
+        headerSyntax = read;
+        header = HeaderReader.read(read);
+      }
+      stretch = new Stretch(0, 0, passages.subList(1, passages.size()));
     }
-    int count = passages.size() - 1;
-    int before = nodes.size();
+    replace(stretch);
+    return true;
+  }
+
+  /** Puts new passages in the place of old ones, and keeps those that are the same. */
+  private void replace(Stretch stretch) {
+    List<Passage> passages = stretch.passages();
+    int count = passages.size();
+    int from = stretch.head();
+    int to = nodes.size() - stretch.tail();
     int head = 0;
-    while (head < count && head < before && same(nodes.get(head), passages.get(head + 1))) {
+    while (head < count && head < to - from && same(nodes.get(from + head), passages.get(head))) {
       head++;
     }
     int tail = 0;
     while (tail < count - head
-        && tail < before - head
-        && same(nodes.get(before - 1 - tail), passages.get(count - tail))) {
+        && tail < to - from - head
+        && same(nodes.get(to - 1 - tail), passages.get(count - 1 - tail))) {
       tail++;
     }
-    List<Node> next = new ArrayList<>(count);
-    next.addAll(nodes.subList(0, head));
+    List<Node> next = new ArrayList<>(from + count + stretch.tail());
+    next.addAll(nodes.subList(0, from + head));
     for (int i = head; i < count - tail; i++) {
-      next.add(new Node(reader.read(passages.get(i + 1))));
+      next.add(new Node(reader.read(passages.get(i))));
     }
-    next.addAll(nodes.subList(before - tail, before));
+    next.addAll(nodes.subList(to - tail, nodes.size()));
     nodes = next;
-    return true;
   }
 
   private static boolean same(Node node, Passage passage) {

@@ -39,9 +39,9 @@ final class FileCompiler {
   private final FileScope scope;
   private final List<Diagnostic> headerProblems = new ArrayList<>();
   private final Map<Node, Diagnostic> nameProblems = new IdentityHashMap<>();
-  private final Map<Node, Resolved> resolved = new IdentityHashMap<>();
+  private final Map<Node, Resolved> resolved;
   private final Map<String, Node> patternNodes = new LinkedHashMap<>();
-  private final Map<String, Node> sectionNodes = new HashMap<>();
+  private final Map<String, Node> sectionNodes;
   private long strokes;
 
   FileCompiler(
@@ -55,7 +55,9 @@ final class FileCompiler {
     this.used = used;
     this.tooLong = tooLong;
     this.checked = checked;
-    this.scope = new FileScope(document.header(), options);
+    this.scope = new FileScope(document.header(), options, document.nodes.size());
+    this.resolved = new IdentityHashMap<>(document.nodes.size() + 1);
+    this.sectionNodes = new HashMap<>(document.nodes.size() * 2);
   }
 
   Result compile() {
@@ -341,7 +343,7 @@ final class FileCompiler {
 
   private Result result() {
     List<Diagnostic> all = new ArrayList<>();
-    List<Section> sections = new ArrayList<>();
+    List<Section> sections = new ArrayList<>(document.nodes.size());
     List<Diagnostic> header = new ArrayList<>(document.headerSyntax().problems());
     header.addAll(document.header().diagnostics());
     header.addAll(headerProblems);
@@ -371,7 +373,7 @@ final class FileCompiler {
       }
       addSorted(all, own);
     }
-    Map<String, Resolved> grooves = new LinkedHashMap<>();
+    Map<String, Resolved> grooves = new LinkedHashMap<>(document.nodes.size() * 2);
     scope
         .sections()
         .forEach(

@@ -34,14 +34,20 @@ final class FileScope implements Scope {
   private final Map<String, Node> kitNodes = new LinkedHashMap<>();
   private final Map<String, List<Beat.Element>> patterns = new LinkedHashMap<>();
   private final Map<String, KitBuilder.Built> usedKits = new HashMap<>();
-  private final Map<String, Resolved> sections = new LinkedHashMap<>();
+  private final Map<String, Resolved> sections;
   private final Set<Node> kitsInWork = new LinkedHashSet<>();
   private final Set<Node> circular = new LinkedHashSet<>();
   private @Nullable Resolved previous;
   private @Nullable Node asking;
 
-  FileScope(Header header, Options options) {
+  /**
+   * Names nothing yet.
+   *
+   * @param size about how many sections there will be
+   */
+  FileScope(Header header, Options options, int size) {
     this.header = header;
+    this.sections = new LinkedHashMap<>(size * 2);
     this.options = options;
   }
 

@@ -46,13 +46,7 @@ final class Checks {
   /** A file changed, in the editor or on disk: it and what rests on it is checked again. */
   void touched(Path path) {
     session.analyses().outdate();
-    session
-        .worker()
-        .submit(
-            wanted -> {
-              check(path);
-              return null;
-            });
+    session.worker().soon(() -> check(path));
   }
 
   /** A file was closed: it has no diagnostics any more, and what is on disk counts again. */

@@ -39,8 +39,10 @@ final class Connection {
     remote.setJsonHandler(json);
     json.setMethodProvider(remote);
     session.connect(new Client(remote), json);
+    InputStream buffered = new BufferedInputStream(in, 1 << 16);
+    session.worker().moreToRead(() -> hasMore(buffered));
     StreamMessageProducer reader =
-        new StreamMessageProducer(new BufferedInputStream(in, 1 << 16), json, remote) {
+        new StreamMessageProducer(buffered, json, remote) {
           @Override
           protected void fireError(Throwable error) {
             log.say("a message could not be read", error);
@@ -54,6 +56,7 @@ final class Connection {
         };
     Thread reading =
         new Thread(
+            null,
             () -> {
               try {
                 reader.listen(remote);
@@ -61,7 +64,8 @@ final class Connection {
                 done.complete(1); // the client closed its end without saying exit
               }
             },
-            "tabor-reader");
+            "tabor-reader",
+            Worker.STACK_BYTES);
     reading.setDaemon(true);
     reading.start();
     try {
@@ -75,6 +79,14 @@ final class Connection {
       return 1;
     } catch (ExecutionException | IOException e) {
       return 1;
+    }
+  }
+
+  private static boolean hasMore(InputStream in) {
+    try {
+      return in.available() > 0;
+    } catch (IOException e) {
+      return false;
     }
   }
 

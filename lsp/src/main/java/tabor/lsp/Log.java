@@ -19,6 +19,11 @@ final class Log {
     this.out = out;
   }
 
+  /** A log to a stream, flushed after every line. */
+  static Log to(java.io.OutputStream out) {
+    return new Log(new PrintStream(out, true, StandardCharsets.UTF_8));
+  }
+
   /** A log at the end of a file. */
   static Log to(Path file) throws IOException {
     return new Log(

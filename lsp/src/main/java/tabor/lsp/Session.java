@@ -22,8 +22,8 @@ final class Session {
   private final Runnable clientGone;
   private final Documents documents = new Documents();
   private final Workspace workspace = new Workspace(documents);
-  private final Worker worker = new Worker();
-  private final Routes routes = new Routes(documents, worker);
+  private final Worker worker;
+  private final Routes routes;
   private final Analyses analyses = new Analyses(workspace);
   private final Checks checks = new Checks(this);
   private final Colours colours = new Colours(this);
@@ -42,6 +42,8 @@ final class Session {
     this.log = log;
     this.version = version;
     this.clientGone = clientGone;
+    this.worker = new Worker(log);
+    this.routes = new Routes(documents, worker);
     Client.declare(routes);
     new Sync(this).declare(routes);
     checks.declare(routes);

@@ -2,6 +2,7 @@ package tabor.lsp;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
@@ -57,6 +58,10 @@ final class Editor implements LanguageClient, AutoCloseable {
   final List<ShowDocumentParams> showedDocuments = new ArrayList<>();
   final List<ProgressParams> progress = new ArrayList<>();
   final Path folder;
+
+  /** What the server wrote into its log. */
+  final ByteArrayOutputStream log = new ByteArrayOutputStream();
+
   InitializeResult initialized = new InitializeResult();
 
   private final BlockingQueue<PublishDiagnosticsParams> published = new LinkedBlockingQueue<>();
@@ -73,7 +78,7 @@ final class Editor implements LanguageClient, AutoCloseable {
     Thread thread =
         new Thread(
             () -> {
-              exitCode.complete(Connection.serve(serverIn, fromServer, Log.NONE, "test"));
+              exitCode.complete(Connection.serve(serverIn, fromServer, Log.to(log), "test"));
               try {
                 fromServer.close();
               } catch (IOException e) {
@@ -181,7 +186,7 @@ final class Editor implements LanguageClient, AutoCloseable {
     while (true) {
       PublishDiagnosticsParams next = published.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
       if (next == null) {
-        throw new AssertionError("no diagnostics for " + name + " version " + version);
+        throw new AssertionError("no diagnostics for " + name + " version " + version + "; log:\n" + log);
       }
       if (!next.getUri().equals(uri(name))) {
         continue;
