@@ -7,10 +7,6 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
-import java.util.logging.Handler;
-import java.util.logging.LogManager;
-import java.util.logging.LogRecord;
-import java.util.logging.Logger;
 import org.eclipse.lsp4j.jsonrpc.RemoteEndpoint;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.json.StreamMessageConsumer;
@@ -29,7 +25,6 @@ final class Connection {
    * @return the exit code: 0 after {@code shutdown}, else 1
    */
   static int serve(InputStream in, OutputStream out, Log log, String version) {
-    sendLibraryLogs(log);
     CompletableFuture<Integer> done = new CompletableFuture<>();
     Session session = new Session(log, version, () -> done.complete(1));
     Server server = new Server(session, log, done::complete);
@@ -38,7 +33,7 @@ final class Connection {
     RemoteEndpoint remote = new RemoteEndpoint(writer, server, server::failure);
     remote.setJsonHandler(json);
     json.setMethodProvider(remote);
-    session.connect(new Client(remote), json);
+    session.connect(new Client(remote));
     InputStream buffered = new BufferedInputStream(in, 1 << 16);
     session.worker().moreToRead(() -> hasMore(buffered));
     StreamMessageProducer reader =
@@ -88,28 +83,5 @@ final class Connection {
     } catch (IOException e) {
       return false;
     }
-  }
-
-  /** The library logs through the JDK; its console handler would write to standard error. */
-  private static void sendLibraryLogs(Log log) {
-    LogManager.getLogManager().reset();
-    Logger.getLogger("")
-        .addHandler(
-            new Handler() {
-              @Override
-              public void publish(LogRecord entry) {
-                if (entry.getThrown() == null) {
-                  log.say(entry.getMessage());
-                } else {
-                  log.say(entry.getMessage(), entry.getThrown());
-                }
-              }
-
-              @Override
-              public void flush() {}
-
-              @Override
-              public void close() {}
-            });
   }
 }

@@ -6,6 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.logging.Handler;
+import java.util.logging.LogManager;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 
 /** Where the server writes what nobody asked for: a file, or nothing. Never standard output. */
@@ -46,5 +50,28 @@ final class Log {
         problem.printStackTrace(out);
       }
     }
+  }
+
+  /** The library logs through the JDK; its console handler would write to standard error. */
+  void takeLibraryLogs() {
+    LogManager.getLogManager().reset();
+    Logger.getLogger("")
+        .addHandler(
+            new Handler() {
+              @Override
+              public void publish(LogRecord entry) {
+                if (entry.getThrown() == null) {
+                  say(entry.getMessage());
+                } else {
+                  say(entry.getMessage(), entry.getThrown());
+                }
+              }
+
+              @Override
+              public void flush() {}
+
+              @Override
+              public void close() {}
+            });
   }
 }

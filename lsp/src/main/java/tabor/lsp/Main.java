@@ -10,11 +10,10 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import tabor.report.Version;
 
 /** {@code tabor-lsp}: a language server over standard input and output. */
 public final class Main {
-  private static final String VERSION = "0.1.0";
-
   private static final String HELP =
       """
       Usage: tabor-lsp [--log FILE]
@@ -46,7 +45,7 @@ public final class Main {
     for (int i = 0; i < args.length; i++) {
       switch (args[i]) {
         case "--version" -> {
-          text.println("tabor-lsp " + VERSION);
+          text.println("tabor-lsp " + Version.TEXT);
           return 0;
         }
         case "--help", "-h" -> {
@@ -69,7 +68,8 @@ public final class Main {
     }
     try {
       Log log = logFile == null ? Log.NONE : Log.to(logFile);
-      return Connection.serve(in, out, log, VERSION);
+      log.takeLibraryLogs();
+      return Connection.serve(in, out, log, Version.TEXT);
     } catch (IOException e) {
       System.err.println("tabor-lsp: cannot write " + logFile + ": " + e.getMessage());
       return 2;

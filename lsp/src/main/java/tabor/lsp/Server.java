@@ -55,6 +55,7 @@ final class Server implements Endpoint {
 
   @Override
   public CompletableFuture<?> request(String method, @Nullable Object params) {
+    session.heard();
     boolean first = method.equals("initialize");
     if (state == State.NEW && !first) {
       throw Routes.error(ResponseErrorCode.ServerNotInitialized, "initialize comes first");
@@ -70,6 +71,7 @@ final class Server implements Endpoint {
 
   @Override
   public void notify(String method, @Nullable Object params) {
+    session.heard();
     if (method.equals("exit")) {
       exit.accept(state == State.DOWN ? 0 : 1);
       return;

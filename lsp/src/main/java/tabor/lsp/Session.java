@@ -11,12 +11,14 @@ import org.eclipse.lsp4j.DidChangeWatchedFilesRegistrationOptions;
 import org.eclipse.lsp4j.FileSystemWatcher;
 import org.eclipse.lsp4j.Registration;
 import org.eclipse.lsp4j.RegistrationParams;
-import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.jspecify.annotations.Nullable;
 
 /** What one client and this server agreed on, and what they share. */
 final class Session {
+  /** How long a client has been silent when it is not waiting for anything. */
+  private static final long QUIET_NANOS = 40_000_000;
+
   private final Log log;
   private final String version;
   private final Runnable clientGone;
@@ -31,7 +33,7 @@ final class Session {
   private volatile PositionEncoding encoding = PositionEncoding.UTF_16;
   private volatile ClientCapabilities capabilities = new ClientCapabilities(new JsonObject());
   private @Nullable Client client;
-  private @Nullable MessageJsonHandler json;
+  private volatile long lastHeard = System.nanoTime();
 
   /**
    * A session before {@code initialize}.
@@ -55,9 +57,13 @@ final class Session {
     colours.declare(routes);
   }
 
-  void connect(Client to, MessageJsonHandler reader) {
+  void connect(Client to) {
     client = to;
-    json = reader;
+  }
+
+  /** The client has said something. */
+  void heard() {
+    lastHeard = System.nanoTime();
   }
 
   Client client() {
@@ -154,9 +160,7 @@ final class Session {
                           new DidChangeWatchedFilesRegistrationOptions(
                               List.of(new FileSystemWatcher(Either.forLeft("**/*.tabor"))))))));
     }
-    if (json != null) {
-      WarmUp.start(this, json);
-    }
+    WarmUp.start(() -> System.nanoTime() - lastHeard < QUIET_NANOS);
   }
 
   /** Nothing more will be asked. */

@@ -1,87 +1,147 @@
 package tabor.lsp;
 
-import java.nio.file.Path;
-import org.eclipse.lsp4j.PublishDiagnosticsParams;
-import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
-import org.eclipse.lsp4j.jsonrpc.messages.NotificationMessage;
-import tabor.compile.Compiled;
-import tabor.compile.Compiler;
-import tabor.compile.Loader;
-import tabor.resolve.Options;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.function.BooleanSupplier;
 
 /**
- * Does after {@code initialized} what a first keystroke would otherwise wait for: classes are
- * loaded, and the code that every keystroke runs is run until the machine has compiled it. In small
- * pieces on the worker, and no more once the client has something to ask.
+ * Does after {@code initialized} what the first keystrokes would otherwise wait for: a second server
+ * goes through a small session of its own, read from a script and answered into nothing, until the
+ * machine has loaded and compiled the code that every keystroke runs. It steps aside while the real
+ * client has something to say.
  */
 final class WarmUp {
-  private static final int ROUNDS = 60;
-  private static final int SECTIONS = 12;
+  private static final int CHANGES = 400;
+  private static final long LOOK_AGAIN_MILLIS = 10;
 
-  private static final String SECTION =
+  /** A line for the edits to break and mend, at the end of each section. */
+  private static final String LESSON =
       """
-      groove warm-%1$d "Warm"
+      title "Warm-up"
+      time 4/4
+      groove beat "A beat"
         hihat : rr rr rrrr rr=
         snare : . l {ll}. 'L
-        kick  : x . .x .
-      step up-%1$d "Up"
+        kick : x . .x .
+      step up "Up"
         right plays ride
         ghost left at 2
         add kick at 2& 3a
+      groove roll
         hands play paradiddle in sixteenths
+        feet : r l r l
+      step down
+        split right between tom1 and floor at 3 4
+        accent hands at every &
       """;
 
-  private static final String CHANGE =
-      """
-      {"jsonrpc":"2.0","method":"textDocument/didChange","params":{
-        "textDocument":{"uri":"tabor:warm","version":1},"contentChanges":[{"range":{
-          "start":{"line":0,"character":0},"end":{"line":0,"character":1}},"text":"x"}]}}\
-      """;
+  private static final String URI = "tabor-warm-up:lesson.tabor";
 
-  private final Session session;
-  private final MessageJsonHandler json;
-  private final Compiler compiler = new Compiler(Loader.NONE);
-  private final String text;
-  private int round;
+  private WarmUp() {}
 
-  private WarmUp(Session session, MessageJsonHandler json) {
-    this.session = session;
-    this.json = json;
-    StringBuilder built = new StringBuilder("title \"Warm\"\ntime 4/4\n");
-    for (int i = 0; i < SECTIONS; i++) {
-      built.append(SECTION.formatted(i));
-    }
-    this.text = built.toString();
+  /** Begins, on a thread of its own. */
+  static void start(BooleanSupplier clientIsBusy) {
+    Thread thread =
+        new Thread(
+            () ->
+                Connection.serve(
+                    new Script(clientIsBusy), OutputStream.nullOutputStream(), Log.NONE, ""),
+            "tabor-warm-up");
+    thread.setDaemon(true);
+    thread.setPriority(Thread.MIN_PRIORITY);
+    thread.start();
   }
 
-  /** Begins. */
-  static void start(Session session, MessageJsonHandler json) {
-    WarmUp warmUp = new WarmUp(session, json);
-    session.worker().submit(warmUp::next);
-  }
+  /** The messages of the session, made as they are asked for. */
+  private static final class Script extends InputStream {
+    private final BooleanSupplier clientIsBusy;
+    private byte[] message = new byte[0];
+    private int at;
+    private int number;
 
-  private Object next(Worker.Wanted wanted) {
-    Document document =
-        new Document(
-            "tabor:warm",
-            Path.of("/no-file", "warm.tabor"),
-            false,
-            round,
-            TextLines.of(text)
-                .replace(text.length() / 2, text.length() / 2, "}".repeat(round % 3)));
-    Compiled compiled = compiler.compile(document.path(), document.text(), Options.NONE);
-    ToLsp to = new ToLsp(session, compiled, document);
-    NotificationMessage publish = new NotificationMessage();
-    publish.setMethod("textDocument/publishDiagnostics");
-    publish.setParams(
-        new PublishDiagnosticsParams(
-            document.uri(),
-            compiled.diagnostics().stream().map(to::diagnostic).toList(),
-            document.version()));
-    json.parseMessage(CHANGE);
-    if (++round < ROUNDS && !session.worker().isBusy()) {
-      session.worker().submit(this::next);
+    Script(BooleanSupplier clientIsBusy) {
+      this.clientIsBusy = clientIsBusy;
     }
-    return json.serialize(publish);
+
+    @Override
+    public int read() {
+      byte[] one = new byte[1];
+      return read(one, 0, 1) < 0 ? -1 : one[0];
+    }
+
+    @Override
+    public int read(byte[] into, int offset, int length) {
+      if (at == message.length && !next()) {
+        return -1;
+      }
+      int count = Math.min(length, message.length - at);
+      System.arraycopy(message, at, into, offset, count);
+      at += count;
+      return count;
+    }
+
+    private boolean next() {
+      try {
+        while (clientIsBusy.getAsBoolean()) {
+          Thread.sleep(LOOK_AGAIN_MILLIS);
+        }
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return false;
+      }
+      String json = json(number++);
+      byte[] body = json.getBytes(StandardCharsets.UTF_8);
+      message =
+          ("Content-Length: " + body.length + "\r\n\r\n" + json).getBytes(StandardCharsets.UTF_8);
+      at = 0;
+      return !json.isEmpty();
+    }
+
+    private static String json(int number) {
+      return switch (number) {
+        case 0 -> request(1, "initialize", "{\"capabilities\":{}}");
+        case 1 ->
+            told(
+                "textDocument/didOpen",
+                "{\"textDocument\":{\"uri\":\"%s\",\"languageId\":\"tabor\",\"version\":1,\"text\":\"%s\"}}"
+                    .formatted(URI, LESSON.replace("\"", "\\\"").replace("\n", "\\n")));
+        case 2 -> request(2, "textDocument/hover", at(3, 11));
+        case 3 -> request(3, "textDocument/completion", at(9, 14));
+        case 4 -> request(4, "textDocument/documentSymbol", at(0, 0));
+        case 5 -> request(5, "textDocument/semanticTokens/full", at(0, 0));
+        case CHANGES -> request(6, "shutdown", "{}");
+        case CHANGES + 1 -> told("exit", "{}");
+        default -> number < CHANGES ? change(number) : "";
+      };
+    }
+
+    /** Breaks a line, and with the next number mends it. */
+    private static String change(int number) {
+      int line = new int[] {5, 9, 12, 15}[number / 2 % 4];
+      boolean breaks = number % 2 == 0;
+      int length = LESSON.lines().toList().get(line).length();
+      return told(
+          "textDocument/didChange",
+          ("{\"textDocument\":{\"uri\":\"%s\",\"version\":%d},\"contentChanges\":[{\"range\":{"
+                  + "\"start\":{\"line\":%d,\"character\":%d},\"end\":{\"line\":%d,\"character\":%d}},"
+                  + "\"text\":\"%s\"}]}")
+              .formatted(
+                  URI, number, line, length, line, length + (breaks ? 0 : 3), breaks ? " 7}" : ""));
+    }
+
+    private static String at(int line, int character) {
+      return "{\"textDocument\":{\"uri\":\"%s\"},\"position\":{\"line\":%d,\"character\":%d}}"
+          .formatted(URI, line, character);
+    }
+
+    private static String request(int id, String method, String params) {
+      return "{\"jsonrpc\":\"2.0\",\"id\":%d,\"method\":\"%s\",\"params\":%s}"
+          .formatted(id, method, params);
+    }
+
+    private static String told(String method, String params) {
+      return "{\"jsonrpc\":\"2.0\",\"method\":\"%s\",\"params\":%s}".formatted(method, params);
+    }
   }
 }

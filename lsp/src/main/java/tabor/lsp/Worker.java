@@ -114,11 +114,6 @@ final class Worker {
     }
   }
 
-  /** True if something waits to be done. */
-  boolean isBusy() {
-    return !executor.getQueue().isEmpty();
-  }
-
   /** Takes no more tasks, and waits a moment for those that were taken. */
   void close() {
     executor.shutdown();
