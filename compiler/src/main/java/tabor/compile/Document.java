@@ -54,8 +54,7 @@ final class Document {
       return false;
     }
     SectionSyntax oldHeader = headerSyntax;
-    Stretch stretch =
-        oldHeader == null ? null : Stretch.of(oldHeader.passage(), nodes, newText);
+    Stretch stretch = oldHeader == null ? null : Stretch.of(oldHeader.passage(), nodes, newText);
     text = newText;
     if (stretch == null) {
       List<Passage> passages = Reader.passages(newText);

@@ -6,8 +6,8 @@ import tabor.parse.Reader;
 import tabor.source.Passage;
 
 /**
- * The part of a file that an edit touched, cut into passages again. What stands before and behind it
- * is compared but not read: in a long file that is nearly all of it.
+ * The part of a file that an edit touched, cut into passages again. What stands before and behind
+ * it is compared but not read: in a long file that is nearly all of it.
  *
  * @param head how many sections at the beginning are as they were
  * @param tail how many at the end

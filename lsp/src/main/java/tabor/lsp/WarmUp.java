@@ -6,10 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.function.BooleanSupplier;
 
 /**
- * Does after {@code initialized} what the first keystrokes would otherwise wait for: a second server
- * goes through a small session of its own, read from a script and answered into nothing, until the
- * machine has loaded and compiled the code that every keystroke runs. It steps aside while the real
- * client has something to say.
+ * Does after {@code initialized} what the first keystrokes would otherwise wait for: a second
+ * server goes through a small session of its own, read from a script and answered into nothing,
+ * until the machine has loaded and compiled the code that every keystroke runs. It steps aside
+ * while the real client has something to say.
  */
 final class WarmUp {
   private static final int CHANGES = 400;
@@ -124,8 +124,8 @@ final class WarmUp {
       return told(
           "textDocument/didChange",
           ("{\"textDocument\":{\"uri\":\"%s\",\"version\":%d},\"contentChanges\":[{\"range\":{"
-                  + "\"start\":{\"line\":%d,\"character\":%d},\"end\":{\"line\":%d,\"character\":%d}},"
-                  + "\"text\":\"%s\"}]}")
+               + "\"start\":{\"line\":%d,\"character\":%d},\"end\":{\"line\":%d,\"character\":%d}},"
+               + "\"text\":\"%s\"}]}")
               .formatted(
                   URI, number, line, length, line, length + (breaks ? 0 : 3), breaks ? " 7}" : ""));
     }

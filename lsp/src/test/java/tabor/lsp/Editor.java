@@ -186,7 +186,8 @@ final class Editor implements LanguageClient, AutoCloseable {
     while (true) {
       PublishDiagnosticsParams next = published.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
       if (next == null) {
-        throw new AssertionError("no diagnostics for " + name + " version " + version + "; log:\n" + log);
+        throw new AssertionError(
+            "no diagnostics for " + name + " version " + version + "; log:\n" + log);
       }
       if (!next.getUri().equals(uri(name))) {
         continue;

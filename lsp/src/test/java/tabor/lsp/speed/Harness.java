@@ -14,8 +14,8 @@ import java.util.List;
 
 /**
  * Measures what an editor's user waits for: start to {@code initialize} answered, opening a file, a
- * keystroke to the diagnostics that answer it. The server runs as a process of its own; every number
- * stands beside the floor's, measured in the same minute.
+ * keystroke to the diagnostics that answer it. The server runs as a process of its own; every
+ * number stands beside the floor's, measured in the same minute.
  *
  * <p>Arguments: edits for each file, milliseconds between edits, then the number of lines of each
  * file. {@code -Dserver=COMMAND} measures that command in place of the server on the class path.
@@ -74,9 +74,7 @@ public final class Harness {
     String text = text(lines);
     long start = System.nanoTime();
     Process process =
-        new ProcessBuilder(command)
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
     try (Wire wire = new Wire(process)) {
       wire.send(
           "{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"initialize\",\"params\":{\"processId\":"
@@ -103,10 +101,19 @@ public final class Harness {
         int end = row.length() + (breaks ? 0 : 3);
         String change =
             "{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didChange\",\"params\":{\"textDocument\":"
-                + "{\"uri\":\"file:///none/a.tabor\",\"version\":" + (i + 2)
-                + "},\"contentChanges\":[{\"range\":{\"start\":{\"line\":" + line
-                + ",\"character\":" + row.length() + "},\"end\":{\"line\":" + line
-                + ",\"character\":" + end + "}},\"text\":\"" + (breaks ? " }}" : "") + "\"}]}}";
+                + "{\"uri\":\"file:///none/a.tabor\",\"version\":"
+                + (i + 2)
+                + "},\"contentChanges\":[{\"range\":{\"start\":{\"line\":"
+                + line
+                + ",\"character\":"
+                + row.length()
+                + "},\"end\":{\"line\":"
+                + line
+                + ",\"character\":"
+                + end
+                + "}},\"text\":\""
+                + (breaks ? " }}" : "")
+                + "\"}]}}";
         long at = System.nanoTime();
         wire.send(change);
         wire.await("publishDiagnostics");
@@ -130,8 +137,16 @@ public final class Harness {
     Arrays.sort(settled);
     System.out.printf(
         "%s %6d | %6.0f %6.1f %6.1f | %6.2f %6.2f %6.2f | %6.2f | %4d%n",
-        name, lines, started, opened, first, took[took.length / 2],
-        took[took.length * 95 / 100], settled[settled.length / 2], cpu, peak);
+        name,
+        lines,
+        started,
+        opened,
+        first,
+        took[took.length / 2],
+        took[took.length * 95 / 100],
+        settled[settled.length / 2],
+        cpu,
+        peak);
   }
 
   private static double since(long nanos) {
