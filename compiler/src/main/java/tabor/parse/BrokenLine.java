@@ -13,10 +13,7 @@ final class BrokenLine {
   /** From the first character that says something to the last. */
   static Span span(String line) {
     int start = Lines.skipBlanks(line, 0, line.length());
-    int end = Lines.comment(line);
-    while (end > start && Character.isWhitespace(line.charAt(end - 1))) {
-      end--;
-    }
+    int end = Lines.endOfBlanks(line, Lines.comment(line));
     return new Span(start, Math.max(start, end));
   }
 

@@ -25,11 +25,6 @@ final class FirstError extends BaseErrorListener {
     return offending != null;
   }
 
-  /** A tree that is broken though nothing was reported. */
-  void unexplained(Token at) {
-    offending = at;
-  }
-
   /** Where the parser could go no further. */
   Token offending() {
     if (offending == null) {

@@ -1,7 +1,6 @@
 package tabor.parse;
 
 import java.util.List;
-import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.atn.PredictionMode;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
@@ -27,7 +26,9 @@ final class LineParser {
   record Result(@Nullable Statement statement, @Nullable Problem problem) {}
 
   private final TaborLexer lexer = new TaborLexer(new LineStream(""));
-  private final CommonTokenStream tokens = new CommonTokenStream(lexer);
+  private final LineTokens tokens = new LineTokens(lexer);
+  private final NoRecovery quick = new NoRecovery();
+  private final CappedRecovery thorough = new CappedRecovery();
   private final TaborParser parser = new TaborParser(tokens);
   private final FirstError errors = new FirstError();
   private final Leaves leaves = new Leaves();
@@ -43,7 +44,6 @@ final class LineParser {
     lexer.removeErrorListeners();
     parser.removeErrorListeners();
     parser.addErrorListener(errors);
-    parser.setErrorHandler(new CappedRecovery());
   }
 
   /** Reads a line that says something; never throws. */
@@ -59,15 +59,16 @@ final class LineParser {
               "Take the innermost groups apart, or spread the word over more beats",
               List.of()));
     }
-    String said = line.stripTrailing();
-    TaborParser.SingleContext tree = parse(said, PredictionMode.SLL);
-    if (errors.found()) {
-      // The quick way of choosing between statements may fail where the thorough one would not.
-      tree = parse(said, PredictionMode.LL);
-    }
-    if (errors.found()) {
-      tokens.fill();
-      return new Result(null, new Complaints(said, kind, tokens.getTokens()).of(errors));
+    String said = line.substring(0, Lines.endOfBlanks(line, line.length()));
+    lexer.setInputStream(new LineStream(said));
+    lexer.mode(TaborLexer.DEFAULT_MODE);
+    tokens.fill();
+    TaborParser.SingleContext tree = quickly();
+    if (tree == null) {
+      tree = thoroughly();
+      if (errors.found()) {
+        return new Result(null, new Complaints(said, kind, tokens.all()).of(errors));
+      }
     }
     leaves.clear();
     Statement statement = statement(tree.content);
@@ -77,20 +78,33 @@ final class LineParser {
     return new Result(statement, null);
   }
 
-  private TaborParser.SingleContext parse(String line, PredictionMode mode) {
-    errors.clear();
-    parser.getInterpreter().setPredictionMode(mode);
-    lexer.setInputStream(new LineStream(line));
-    lexer.mode(TaborLexer.DEFAULT_MODE);
-    tokens.setTokenSource(lexer);
+  /** Parses a line that is likely to be well written; null if it is not, or seems so. */
+  private TaborParser.@Nullable SingleContext quickly() {
+    tokens.seek(0);
     parser.setTokenStream(tokens);
+    parser.setErrorHandler(quick);
+    parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
     try {
-      TaborParser.SingleContext tree = parser.single();
-      if (!errors.found() && tree.exception != null) {
-        errors.unexplained(tree.start);
-      }
-      return tree;
+      return parser.single();
     } catch (CappedRecovery.Enough enough) {
+      return null;
+    }
+  }
+
+  /** Parses a line again, for the first thing that is wrong with it. */
+  private TaborParser.SingleContext thoroughly() {
+    errors.clear();
+    tokens.seek(0);
+    parser.setTokenStream(tokens);
+    parser.setErrorHandler(thorough);
+    // The quick way of choosing between statements may fail where this one does not.
+    parser.getInterpreter().setPredictionMode(PredictionMode.LL);
+    try {
+      return parser.single();
+    } catch (CappedRecovery.Enough enough) {
+      if (!errors.found()) {
+        throw new IllegalStateException("a line was given up without an error");
+      }
       return new TaborParser.SingleContext(null, -1);
     }
   }

@@ -87,6 +87,15 @@ final class Lines {
     return at;
   }
 
+  /** Offset after the last character before {@code limit} that is neither blank nor a line end. */
+  static int endOfBlanks(String text, int limit) {
+    int at = limit;
+    while (at > 0 && (Spans.isBlank(text.charAt(at - 1)) || isEnd(text.charAt(at - 1)))) {
+      at--;
+    }
+    return at;
+  }
+
   /** Offset of the comment in a logical line; its length if it has none. */
   static int comment(String line) {
     for (int i = 0; i < line.length(); i++) {
