@@ -78,18 +78,20 @@ record ChordShape(
       Sign sign = Heads.of(note.head(), chord.written().type());
       double width = sign.box().width();
       boolean beside = false;
+      double room = ghostRoom(note);
       if (k > 0) {
         int before = up ? i - 1 : i + 1;
         int apart = Math.abs(halfSpaces(note) - halfSpaces(notes.get(before)));
         // Neighbours on the staff do not fit on the same side of the stem.
         beside = apart <= 1 && !besideBefore;
+        room += ghostRoom(notes.get(before));
       }
       besideBefore = beside;
       double x;
       if (up) {
-        x = beside ? stemEdge - Rule.STEM / 2 + ghostRoom(note) : stemEdge - width;
+        x = beside ? stemEdge - Rule.STEM / 2 + room : stemEdge - width;
       } else {
-        x = beside ? stemEdge + Rule.STEM / 2 - width - ghostRoom(note) : stemEdge;
+        x = beside ? stemEdge + Rule.STEM / 2 - width - room : stemEdge;
       }
       heads[i] = new Head(note, sign, x + shift, Rule.y(halfSpaces(note)));
     }

@@ -142,6 +142,7 @@ final class SignPainter {
       double stems = up ? Rule.HEAD / 2 - 0.1 : -Rule.HEAD / 2 + 0.1;
       middle += stems;
     }
+    middle = Math.min(middle, line.places().end() - width / 2 - 0.1);
     double from = middle - width / 2 - 0.1;
     double to = middle + width / 2 + 0.1;
     if (span.tuplet().bracket()) {

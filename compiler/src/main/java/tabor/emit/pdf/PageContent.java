@@ -1,0 +1,220 @@
+package tabor.emit.pdf;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
+import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Outline;
+
+/**
+ * The content stream of one page, with y turned upwards. Operators are written here and not through
+ * PDFBox, whose text methods look for ligatures in every two letters and take most of the time of a
+ * handout; we want none, since the measure of a line is the sum of its letters.
+ */
+final class PageContent implements Mark.Cases<Boolean>, Outline.Pen {
+  private final PDFont font;
+  private final double height;
+  private final PDResources resources = new PDResources();
+  private final COSName fontName;
+  private final Map<Double, COSName> tints = new HashMap<>();
+  private byte[] bytes = new byte[1 << 15];
+  private int length;
+
+  private PageContent(PDFont font, double height) {
+    this.font = font;
+    this.height = height;
+    this.fontName = resources.add(font);
+  }
+
+  /** Draws marks on a page. */
+  static void draw(PDDocument document, PDPage page, PDFont font, List<Mark> marks)
+      throws IOException {
+    PageContent content = new PageContent(font, page.getMediaBox().getHeight());
+    content.all(marks);
+    page.setResources(content.resources);
+    page.setContents(new PDStream(content.stream(document)));
+  }
+
+  private COSStream stream(PDDocument document) throws IOException {
+    COSStream stream = document.getDocument().createCOSStream();
+    ByteArrayOutputStream packed = new ByteArrayOutputStream(length / 3 + 64);
+    Deflater deflater = new Deflater(4);
+    try (OutputStream out = new DeflaterOutputStream(packed, deflater, 1 << 15)) {
+      out.write(bytes, 0, length);
+    } finally {
+      deflater.end();
+    }
+    stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
+    try (OutputStream out = stream.createRawOutputStream()) {
+      packed.writeTo(out);
+    }
+    return stream;
+  }
+
+  private void all(List<Mark> marks) {
+    for (Mark mark : marks) {
+      mark.match(this);
+    }
+  }
+
+  // ---- marks ----
+
+  @Override
+  public Boolean ink(Mark.Ink ink) {
+    if (ink.strength() < 1) {
+      operator("q");
+      name(tints.computeIfAbsent(ink.strength(), this::tint));
+      operator("gs");
+    }
+    ink.outline().draw(this);
+    operator("f");
+    if (ink.strength() < 1) {
+      operator("Q");
+    }
+    return true;
+  }
+
+  private COSName tint(double strength) {
+    PDExtendedGraphicsState state = new PDExtendedGraphicsState();
+    state.setNonStrokingAlphaConstant((float) strength);
+    return resources.add(state);
+  }
+
+  @Override
+  public Boolean words(Mark.Words words) {
+    if (words.text().isBlank()) {
+      return false;
+    }
+    operator("BT");
+    name(fontName);
+    number(words.size());
+    operator("Tf");
+    point(words.left(), words.y());
+    operator("Td");
+    text(words.text());
+    operator("Tj");
+    operator("ET");
+    return true;
+  }
+
+  private void text(String text) {
+    try {
+      put('<');
+      for (byte code : font.encode(text)) {
+        put("0123456789ABCDEF".charAt((code >> 4) & 15));
+        put("0123456789ABCDEF".charAt(code & 15));
+      }
+      put('>');
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    text.codePoints().forEach(font::addToSubset);
+  }
+
+  @Override
+  public Boolean group(Mark.Group group) {
+    all(group.marks());
+    return true;
+  }
+
+  // ---- paths ----
+
+  @Override
+  public void move(double x, double y) {
+    point(x, y);
+    operator("m");
+  }
+
+  @Override
+  public void line(double x, double y) {
+    point(x, y);
+    operator("l");
+  }
+
+  @Override
+  public void curve(double x1, double y1, double x2, double y2, double x, double y) {
+    point(x1, y1);
+    point(x2, y2);
+    point(x, y);
+    operator("c");
+  }
+
+  @Override
+  public void close() {
+    operator("h");
+  }
+
+  // ---- bytes ----
+
+  private void point(double x, double y) {
+    number(x);
+    number(height - y);
+  }
+
+  /** A number with at most three digits after the point, and a space. */
+  private void number(double value) {
+    long thousandths = Math.round(value * 1000);
+    if (thousandths < 0) {
+      put('-');
+      thousandths = -thousandths;
+    }
+    digits(thousandths / 1000);
+    int rest = (int) (thousandths % 1000);
+    if (rest > 0) {
+      put('.');
+      put((char) ('0' + rest / 100));
+      if (rest % 100 > 0) {
+        put((char) ('0' + rest / 10 % 10));
+        if (rest % 10 > 0) {
+          put((char) ('0' + rest % 10));
+        }
+      }
+    }
+    put(' ');
+  }
+
+  private void digits(long value) {
+    if (value >= 10) {
+      digits(value / 10);
+    }
+    put((char) ('0' + value % 10));
+  }
+
+  private void name(COSName name) {
+    put('/');
+    ascii(name.getName());
+    put(' ');
+  }
+
+  private void operator(String operator) {
+    ascii(operator);
+    put('\n');
+  }
+
+  private void ascii(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      put(text.charAt(i));
+    }
+  }
+
+  private void put(char c) {
+    if (length == bytes.length) {
+      bytes = java.util.Arrays.copyOf(bytes, length * 2);
+    }
+    bytes[length++] = (byte) c;
+  }
+}
