@@ -71,7 +71,13 @@ final class FileCompiler {
                       + " million characters")
               .help("make several files of it, and join them with “use”"));
     }
-    files();
+    headerProblems.addAll(UsedFiles.problems(used));
+    for (Compiler.Used file : used) {
+      Result result = file.result();
+      if (result != null) {
+        scope.use(result);
+      }
+    }
     declareKitsAndPatterns();
     circularKits();
     headerKit();
@@ -82,78 +88,6 @@ final class FileCompiler {
 
   private Spot headerSpot() {
     return new Spot(document.headerSyntax().passage(), new Span(0, 0));
-  }
-
-  private void files() {
-    Map<String, Spot> first = new HashMap<>();
-    for (Compiler.Used file : used) {
-      Spot spot = file.use().spot();
-      Result result = file.result();
-      if (result == null) {
-        headerProblems.add(trouble(file));
-        continue;
-      }
-      if (result.diagnostics().stream().anyMatch(d -> d.code() == Code.USE_CYCLE)) {
-        headerProblems.add(cycle(spot, "“" + file.use().file() + "” leads back to where it began"));
-      } else if (result.errors() > 0) {
-        headerProblems.add(
-            Diagnostic.of(
-                    Code.UNREADABLE,
-                    spot,
-                    "“" + file.use().file() + "” has " + errors(result.errors()))
-                .help("mend them there first: tabor check " + file.use().file()));
-      }
-      for (String name : names(result)) {
-        Spot other = first.putIfAbsent(name, spot);
-        if (other != null && !other.equals(spot)) {
-          headerProblems.add(
-              Diagnostic.of(
-                      Code.DUPLICATE_NAME,
-                      spot,
-                      "the " + name + " is in an other file in use as well")
-                  .label(other, "the first one is kept")
-                  .help("give one of the two another name"));
-        }
-      }
-      scope.use(result);
-    }
-  }
-
-  private static String errors(long count) {
-    return count == 1 ? "an error" : count + " errors";
-  }
-
-  private static List<String> names(Result result) {
-    List<String> names = new ArrayList<>();
-    result.kits().keySet().forEach(name -> names.add("kit “" + name + "”"));
-    result.patterns().keySet().forEach(name -> names.add("pattern “" + name + "”"));
-    result.grooves().keySet().forEach(name -> names.add("section “" + name + "”"));
-    return names;
-  }
-
-  private static Diagnostic cycle(Spot spot, String message) {
-    return Diagnostic.of(Code.USE_CYCLE, spot, message)
-        .help("put what both need into a third file that uses neither");
-  }
-
-  private static Diagnostic trouble(Compiler.Used file) {
-    Spot spot = file.use().spot();
-    String name = "“" + file.use().file() + "”";
-    return switch (file.problems()) {
-      case "CYCLE" -> cycle(spot, "this file and " + name + " use each other");
-      case "OUTSIDE" ->
-          Diagnostic.of(Code.USE_OUTSIDE, spot, name + " lies outside the folder of this file")
-              .help("put it into the folder, or into one below it");
-      case "TOO_LONG" ->
-          Diagnostic.of(Code.TOO_LONG, spot, name + " is longer than 4 MiB")
-              .help("make several files of it");
-      case "MISSING" ->
-          Diagnostic.of(Code.UNREADABLE, spot, "there is no file " + name + " here")
-              .help("look at the spelling; the name counts from this file's own folder");
-      default ->
-          Diagnostic.of(Code.UNREADABLE, spot, name + " cannot be read as text")
-              .help("a source is a text in UTF-8 that you may read");
-    };
   }
 
   private void declareKitsAndPatterns() {

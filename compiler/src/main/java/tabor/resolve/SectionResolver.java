@@ -2,24 +2,17 @@ package tabor.resolve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
-import tabor.groove.Levels;
 import tabor.groove.Section;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
-import tabor.kit.Kits;
 import tabor.kit.Limb;
-import tabor.kit.Limits;
 import tabor.kit.Surface;
-import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
-import tabor.rhythm.Tempo;
-import tabor.rhythm.Time;
 import tabor.syntax.Edit;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
@@ -42,6 +35,7 @@ public final class SectionResolver {
   private final Problems problems;
   private final SettingReader settings;
   private final Patterns patterns;
+  private final OwnSetting own;
 
   private SectionResolver(SectionSyntax syntax, String name, Scope scope) {
     this.syntax = syntax;
@@ -51,6 +45,7 @@ public final class SectionResolver {
     this.problems = new Problems(name);
     this.settings = new SettingReader(problems);
     this.patterns = new Patterns(scope);
+    this.own = new OwnSetting(syntax, scope, problems);
   }
 
   /**
@@ -138,10 +133,10 @@ public final class SectionResolver {
       pickup = 0;
     }
     Groove.Setting setting =
-        ownSetting(
+        own.setting(
             new Groove.Setting(
                 meter,
-                kit(header.kit(), null),
+                own.kit(header.kit(), null),
                 header.tempo(meter),
                 header.feel(),
                 header.levels(),
@@ -190,7 +185,7 @@ public final class SectionResolver {
 
   /** Names are looked at even where nothing can be measured. */
   private void lint(Header header) {
-    Kit kit = kit(header.kit(), null);
+    Kit kit = own.kit(header.kit(), null);
     for (Line line : syntax.lines()) {
       if (line.statement() instanceof PartStatement.Lane lane
           && Subject.of(lane.subject().text(), kit) == null) {
@@ -214,7 +209,7 @@ public final class SectionResolver {
     if (!(section instanceof Groove base)) {
       return failed(true);
     }
-    Groove.Setting setting = ownSetting(base.setting());
+    Groove.Setting setting = own.setting(base.setting());
     int pickup = 0;
     for (int beat = base.meter().beatCount() - 1; base.pickup().sign() > 0 && beat > 0; beat--) {
       pickup++;
@@ -310,75 +305,6 @@ public final class SectionResolver {
   }
 
   // ---- both
-
-  private Groove.Setting ownSetting(Groove.Setting from) {
-    Kit kit = from.kit();
-    Tempo tempo = from.tempo();
-    Feel feel = from.feel();
-    Levels levels = from.levels();
-    boolean counts = from.showCounts();
-    boolean sticking = from.showSticking();
-    for (Line line : syntax.lines()) {
-      Statement statement = line.statement();
-      if (statement instanceof SettingStatement.On on) {
-        kit = kit(on.kit().text(), line);
-      } else if (statement instanceof SettingStatement.TempoSetting written) {
-        Tempo read = settings.tempo(line, written.tempo(), from.meter());
-        tempo = read == null ? tempo : read;
-      } else if (statement instanceof SettingStatement.FeelSetting written) {
-        Feel read = settings.feel(line, written);
-        feel = read == null ? feel : read;
-      } else if (statement instanceof SettingStatement.LevelsSetting written) {
-        levels = settings.levels(line, written, levels);
-      } else if (statement instanceof SettingStatement.Show written) {
-        counts = SettingReader.shows(written, "counts");
-        sticking = SettingReader.shows(written, "sticking");
-      }
-    }
-    Time asked = scope.options().tempo();
-    if (asked != null) {
-      tempo = tempo.at(asked);
-    }
-    return new Groove.Setting(from.meter(), kit, tempo, feel, levels, counts, sticking);
-  }
-
-  private Kit kit(String kitName, @Nullable Line line) {
-    String asked = scope.options().on();
-    Kit kit = scope.kit(asked == null ? kitName : asked);
-    if (kit == null) {
-      if (line != null && line.statement() instanceof SettingStatement.On on) {
-        problems.unknown(line, on.kit(), "kit", scope.near(Scope.Kind.KIT, kitName));
-      }
-      kit = Kits.FIVE_PIECE;
-    }
-    Kit limited = withLimits(kit);
-    return scope.options().leftHanded() && !kit.leftHanded() ? limited.mirrored() : limited;
-  }
-
-  /**
-   * The kit with the header's limits behind its own, and those of the player asked for in front.
-   */
-  private Kit withLimits(Kit kit) {
-    Map<String, Limits> header = scope.header().limits();
-    String player = scope.options().player();
-    if (header.isEmpty() && player == null) {
-      return kit;
-    }
-    Map<String, Limits> all = new java.util.HashMap<>(header);
-    all.putAll(kit.limits());
-    Limits named = player == null ? null : all.get(player);
-    if (named != null) {
-      all.put("", named);
-    }
-    return new Kit(
-        kit.name(),
-        kit.surfaces(),
-        kit.letters(),
-        kit.standIns(),
-        kit.positions(),
-        all,
-        kit.leftHanded());
-  }
 
   /** Applies the lines from top to bottom; parts in runs, everything else by itself. */
   private void walk(Work work, LaneRun lanes, Plan.@Nullable Found plan) {
