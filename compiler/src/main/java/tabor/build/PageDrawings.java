@@ -33,11 +33,17 @@ final class PageDrawings implements Pictures {
   private static final int UNIT = SvgWriter.UNIT;
 
   private final Groove.Setting head;
+  private final boolean clean;
   private final TextMetrics font;
 
-  /** Drawings for a lesson; tempo and feel stand where a section's own differ from the lesson's. */
-  PageDrawings(Lesson lesson, TextMetrics font) {
+  /**
+   * Drawings for a lesson; tempo and feel stand where a section's own differ from the lesson's.
+   *
+   * @param clean true for the notes alone
+   */
+  PageDrawings(Lesson lesson, boolean clean, TextMetrics font) {
     this.head = lesson.setting();
+    this.clean = clean;
     this.font = font;
   }
 
@@ -64,7 +70,8 @@ final class PageDrawings implements Pictures {
     Groove.Setting own = groove.setting();
     boolean tempo = !own.tempo().equals(head.tempo()) || !own.feel().equals(head.feel());
     Look look = new Look(width, true, true, true, false, tempo);
-    return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), look, font);
+    Look wanted = clean ? look.clean() : look;
+    return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
   }
 
   private static Picture picture(Groove groove, Engraving engraving, String kind) {

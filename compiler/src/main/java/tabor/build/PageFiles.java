@@ -60,8 +60,9 @@ final class PageFiles {
   }
 
   private static String page(Lesson lesson, BuildOptions options) {
-    PageDrawings drawings = new PageDrawings(lesson, OpenFont.get());
-    return PageWriter.write(Pages.of(lesson, drawings, options.handout().caution()));
+    boolean clean = options.handout().clean();
+    PageDrawings drawings = new PageDrawings(lesson, clean, OpenFont.get());
+    return PageWriter.write(Pages.of(lesson, drawings, !clean, options.handout().caution()));
   }
 
   private static Drawing drawing(Groove groove) {

@@ -14,14 +14,16 @@ import tabor.groove.Section;
 /** From a lesson to its page. */
 public final class Pages {
   private final Pictures pictures;
+  private final boolean changes;
   private final Map<String, Page.Figure> figures = new LinkedHashMap<>();
   private final List<Groove> shown = new ArrayList<>();
   private final List<Page.Figure> others = new ArrayList<>();
   private final Takes takes = new Takes();
   private final List<PlayData.Part> parts = new ArrayList<>();
 
-  private Pages(Pictures pictures) {
+  private Pages(Pictures pictures, boolean changes) {
     this.pictures = pictures;
+    this.changes = changes;
   }
 
   /**
@@ -29,10 +31,11 @@ public final class Pages {
    *
    * @param lesson finished, without errors
    * @param pictures its drawings
+   * @param changes true to say in words what each step changed
    * @param caution the line at the foot; empty to leave it out
    */
-  public static Page of(Lesson lesson, Pictures pictures, String caution) {
-    return new Pages(pictures).page(lesson, caution);
+  public static Page of(Lesson lesson, Pictures pictures, boolean changes, String caution) {
+    return new Pages(pictures, changes).page(lesson, caution);
   }
 
   private Page page(Lesson lesson, String caution) {
@@ -77,7 +80,7 @@ public final class Pages {
         number,
         groove.name(),
         title,
-        Changes.of(groove).words(),
+        changes ? Changes.of(groove).words() : List.of(),
         Words.facts(groove.setting(), head),
         groove.prose(),
         figure(groove));

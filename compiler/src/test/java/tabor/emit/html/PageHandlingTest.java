@@ -47,6 +47,7 @@ class PageHandlingTest extends PageInBrowser {
         Pages.of(
             Samples.lesson(title, wordy, Samples.climb("c", title, wordy, wordy)),
             Samples.pictures(),
+            true,
             prose);
     Files.writeString(hostile, PageWriter.write(page));
     browser.driver.get(hostile.toUri().toString());

@@ -54,6 +54,7 @@ abstract class PageInBrowser {
                 Samples.groove("crash", null, null, "RIGHT_HAND crash x . . ."),
                 Samples.swung(FEET, "swung", new Feel(Feel.Unit.EIGHTHS, Time.of(62, 100)))),
             Samples.pictures(),
+            true,
             "Drums are loud.");
     Files.writeString(file, PageWriter.write(page));
   }
