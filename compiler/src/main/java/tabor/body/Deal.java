@@ -19,14 +19,12 @@ import tabor.body.Loop.Instant;
  * below the best cost found. Each pass takes time in proportion to the number of instants.
  */
 final class Deal {
-  private final Loop loop;
   private final Pricing pricing;
   private final int count;
   private final List<List<Option>> options = new ArrayList<>();
   private final int first;
 
   private Deal(Loop loop) {
-    this.loop = loop;
     this.pricing = new Pricing(loop);
     this.count = loop.instants.size();
     for (Instant instant : loop.instants) {

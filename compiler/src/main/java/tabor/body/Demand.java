@@ -27,6 +27,11 @@ record Demand(Kind kind, Limb limb, Move from, Move to, Time gap, Time needs) {
     REACH
   }
 
+  /** True for what happens inside one movement, between the two strokes of a diddle. */
+  boolean isInside() {
+    return from.inner().sign() > 0 && from.equals(to);
+  }
+
   /** True if the tempo leaves too little time. */
   boolean fails(Tempo tempo) {
     return seconds(tempo).before(needs);

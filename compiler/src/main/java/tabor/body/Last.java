@@ -25,7 +25,7 @@ final class Last {
 
   /** A limb that rests where it struck once. */
   static int rested(int surface) {
-    return surface | RESTED << 8;
+    return surface | (RESTED << 8);
   }
 
   /** The same, {@code by} instants further back. */
@@ -35,7 +35,7 @@ final class Last {
 
   /** How many instants ago; 0 for the one just passed. */
   static int age(int last) {
-    return last >> 8 & 0x3F;
+    return (last >> 8) & 0x3F;
   }
 
   /** The surface's number. */
@@ -55,7 +55,7 @@ final class Last {
 
   /** A state of both limbs. */
   static int pair(int right, int left) {
-    return right << 16 | left;
+    return (right << 16) | left;
   }
 
   /** The right limb of a state. */

@@ -74,7 +74,7 @@ final class Moves {
     Time step = stroke.length().over(slots * perSlot);
     for (long i = 0; i < slots * perSlot / 2; i++) {
       Time start = at.plus(step.times(2 * i));
-      Limb limb = perSlot == 4 && i % 2 == 1 ? stroke.limb().other() : stroke.limb();
+      Limb limb = (perSlot == 4 && i % 2 == 1) ? stroke.limb().other() : stroke.limb();
       put(new Move(stroke, limb, start, i == 0 ? lead : 0, start.plus(step), 0, step));
     }
   }

@@ -41,7 +41,7 @@ record Option(@Nullable Hit right, @Nullable Hit left, int undealt) {
     } else {
       for (Hit right : open) {
         for (Hit left : open) {
-          if (right != left) {
+          if (right.open() != left.open()) {
             options.add(new Option(right, left, open.size() - 2));
           }
         }

@@ -40,7 +40,7 @@ final class PaceChecks {
     Time seconds = demand.seconds(tempo);
     Time lead = Move.SMALL.times((long) demand.to().lead() - demand.from().lastLead());
     boolean impossible = demand.kind() != Demand.Kind.SINGLES && !lead.before(seconds);
-    if (impossible && demand.from() != demand.to()) {
+    if (impossible && !demand.isInside()) {
       add(demand, Code.NO_FREE_HAND, noTime(demand));
       return;
     }
@@ -96,7 +96,7 @@ final class PaceChecks {
     String rate = seconds.sign() > 0 ? Words.rate(seconds.inverse()) : "countless";
     return "the "
         + demand.limb().words()
-        + (demand.from() == demand.to() ? " doubles at " : " strikes twice, ending at ")
+        + (demand.isInside() ? " doubles at " : " strikes twice, ending at ")
         + Words.count(groove, demand.to().stroke())
         + ", as fast as "
         + rate

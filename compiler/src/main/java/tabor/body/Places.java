@@ -55,6 +55,7 @@ public final class Places {
     return of(kit, kit.leftHanded());
   }
 
+  @SuppressWarnings("ReferenceEquality") // another object costs a new table, and nothing else
   private static Places of(Kit kit, boolean mirrored) {
     Places places = latest;
     if (places.kit != kit || places.mirrored != mirrored) {

@@ -45,6 +45,9 @@ final class QuickPace {
 
   /** True if every stroke of the section has time enough beyond doubt. */
   static boolean isEasy(Groove groove, Tempo tempo, Limits limits) {
+    if (groove.pickup().sign() > 0) {
+      return false; // goes round without its pickup
+    }
     long whole = tempo.secondsPerWhole().times(1_000_000).rounded();
     QuickPace quick = new QuickPace(groove, limits);
     Time bar = groove.meter().bar();

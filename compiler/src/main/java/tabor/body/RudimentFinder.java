@@ -105,7 +105,7 @@ public final class RudimentFinder {
     long count = Moves.rolledSlots(stroke, groove) * perSlot;
     Time step = stroke.length().over(count);
     for (int i = 0; i < count; i++) {
-      boolean by = openRoll && i / 2 % 2 == 1 ? !right : right;
+      boolean by = right != (openRoll && (i / 2) % 2 == 1);
       hits.add(
           new Hit(by, i == 0 ? small : 0, false, at.plus(step.times(i)), onBeat && i == 0, stroke));
     }

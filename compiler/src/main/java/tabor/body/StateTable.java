@@ -24,7 +24,7 @@ final class StateTable {
   /** Offers a way to a state. */
   void offer(int state, long cost, int origin, int option) {
     int mask = slots.length - 1;
-    int slot = (state * 0x9E3779B9 >>> 16) & mask;
+    int slot = ((state * 0x9E3779B9) >>> 16) & mask;
     while (slots[slot] != 0 && states[slots[slot] - 1] != state) {
       slot = (slot + 1) & mask;
     }
