@@ -1,9 +1,13 @@
 package tabor.cli;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Runs the usual commands once on a small lesson and throws the results away. The build records the
@@ -31,6 +35,12 @@ final class Rehearsal {
         hands play six in triplets
       groove broken
         hands : rl rl rlr
+      """;
+
+  private static final String FINE = LESSON.substring(0, LESSON.indexOf("groove broken"));
+
+  private static final String REST =
+      """
       chart c
         count-in 1 bar
         play up 2 times
@@ -38,19 +48,36 @@ final class Rehearsal {
       """;
 
   /** Runs the commands; always ends well. */
-  public static void main(String[] args) {
-    for (String command : new String[] {"check -", "check --hints --report json -"}) {
-      Main.run(command.split(" "), io());
+  public static void main(String[] args) throws IOException {
+    Path folder = Files.createTempDirectory("tabor");
+    try {
+      run(LESSON, "check", "-");
+      run(LESSON, "check", "--hints", "--report", "json", "-");
+      run(LESSON, "explain", "bar-length");
+      run(LESSON, "--help");
+      run(FINE + REST, "check", "-");
+      run(FINE + REST, "list", "-");
+      run(FINE + REST, "grid", "-");
+      run(FINE + REST, "build", "-", "--as", "all", "-o", folder.toString());
+    } finally {
+      try (Stream<Path> files = Files.list(folder)) {
+        for (Path file : (Iterable<Path>) files::iterator) {
+          Files.delete(file);
+        }
+      }
+      Files.delete(folder);
     }
   }
 
-  private static Io io() {
-    return Io.of(
-        new ByteArrayInputStream(LESSON.getBytes(StandardCharsets.UTF_8)),
-        OutputStream.nullOutputStream(),
-        OutputStream.nullOutputStream(),
-        false,
-        false,
-        Map.of());
+  private static void run(String source, String... words) {
+    Main.run(
+        words,
+        Io.of(
+            new ByteArrayInputStream(source.getBytes(StandardCharsets.UTF_8)),
+            OutputStream.nullOutputStream(),
+            OutputStream.nullOutputStream(),
+            false,
+            false,
+            Map.of()));
   }
 }
