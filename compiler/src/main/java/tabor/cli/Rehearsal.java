@@ -16,49 +16,78 @@ import java.util.stream.Stream;
 final class Rehearsal {
   private Rehearsal() {}
 
-  private static final String LESSON =
+  /** A lesson without errors that uses most of the notation. */
+  static final String FINE =
       """
       title "Rehearsal"
+      by "Nobody"
       time 4/4
-      tempo 92
+      tempo quarter = 92
+      feel swing eighths 60%
+      levels ghost 30 plain 78 accent 115
+      show counts sticking
+      on mine
+      kit mine like four-piece
+        surface gong  letter g  key 52  staff a5  head x
+        without tom2  plays floor
       pattern six : RlrrLl
+      groove six-eight
+        time 6/8
+        tempo 60
+        pickup 1 beat
+        hands : rlr | Rlrrll r.l'r | % | rlr:2
+        left foot : . | p p | p p | p p
+      groove roll
+        hands play six in triplets
       groove beat "A beat"
         hihat : rr rr rrrr rr=
-        snare : . l {ll}. 'L
+        snare : . l {ll}. l
         ostinato kick : x . .x .
         text "Prose."
       step up "Up"
         right plays ride
         ghost left at 2
-        add kick at 2& 3a
-      groove roll
-        hands play six in triplets
-      groove broken
-        hands : rl rl rlr
-      """;
-
-  private static final String FINE = LESSON.substring(0, LESSON.indexOf("groove broken"));
-
-  private static final String REST =
-      """
+        add kick at 2&
+        split left between snare and tom1 at 4
+        flam left at 2
+      step many "Many"
+        bars 4
+        drop ride at every & in bar 2
+        accent hands at 1 to 2& in bars 1 to 3
+        double right at 1 in last bar
+        move kick from 1 to 1& in every 2nd bar
+        fill roll in bar 4 from 3
+        take feet from beat in bar 3
+        ghost left in bar 1 where plain
+        swap hands
+        shift hands later by 1 eighth
+        dynamic p
+        crescendo to f from 1 to 4
       chart c
         count-in 1 bar
         play up 2 times
         climb beat from 60 to 80 by 10 every 2 times
       """;
 
+  private static final String BROKEN = FINE + "groove broken\n  hands : rl rl rlr\n  hnads : r\n";
+
   /** Runs the commands; always ends well. */
   public static void main(String[] args) throws IOException {
     Path folder = Files.createTempDirectory("tabor");
+    Path lesson = folder.resolve("rehearsal.tabor");
+    Path fine = folder.resolve("fine.tabor");
     try {
-      run(LESSON, "check", "-");
-      run(LESSON, "check", "--hints", "--report", "json", "-");
-      run(LESSON, "explain", "bar-length");
-      run(LESSON, "--help");
-      run(FINE + REST, "check", "-");
-      run(FINE + REST, "list", "-");
-      run(FINE + REST, "grid", "-");
-      run(FINE + REST, "build", "-", "--as", "all", "-o", folder.toString());
+      Io.ofProcess();
+      Files.writeString(lesson, BROKEN);
+      Files.writeString(fine, FINE);
+      run("", "check", lesson.toString());
+      run("", "check", fine.toString());
+      run(BROKEN, "check", "--hints", "--report", "json", "-");
+      run(BROKEN, "explain", "bar-length");
+      run(BROKEN, "--help");
+      run(FINE, "list", "-");
+      run(FINE, "grid", "-");
+      run(FINE, "build", "-", "--as", "all", "-o", folder.toString());
     } finally {
       try (Stream<Path> files = Files.list(folder)) {
         for (Path file : (Iterable<Path>) files::iterator) {

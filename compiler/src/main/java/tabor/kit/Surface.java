@@ -1,6 +1,7 @@
 package tabor.kit;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is struck: a piece of the kit, or a zone of it.
@@ -91,5 +92,23 @@ public record Surface(String name, int key, StaffPlace place, Head head, Sort so
       case "floor" -> "floor tom";
       default -> name.replace('.', ' ');
     };
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Surface that
+            && name.equals(that.name)
+            && key == that.key
+            && place.equals(that.place)
+            && head == that.head
+            && sort == that.sort);
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode() * 31 + key;
   }
 }

@@ -146,6 +146,13 @@ final class Excerpt {
     return new Shown(line.toString(), width, i < end);
   }
 
+  /** A text for one line, its control and direction characters replaced by something to see. */
+  static String visible(String text) {
+    StringBuilder line = new StringBuilder(text.length());
+    text.codePoints().forEach(point -> line.appendCodePoint(visible(point)));
+    return line.toString();
+  }
+
   /** Control and direction characters would move the marks, or hide text: show a stand-in. */
   private static int visible(int point) {
     if (point < 0x20) {

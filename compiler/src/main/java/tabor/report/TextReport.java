@@ -39,11 +39,11 @@ public final class TextReport {
     out.append(paint.strong(place(found, inText) + ":")).append(' ');
     Severity severity = diagnostic.severity();
     out.append(paint.severity(severity, severity.word() + ":")).append(' ');
-    out.append(paint.strong(diagnostic.message()));
+    out.append(paint.strong(Excerpt.visible(diagnostic.message())));
     out.append(paint.faint(" [" + diagnostic.code().word() + "]")).append('\n');
     Diagnostic.Place place = diagnostic.place();
     if (place != null) {
-      out.append("  in:   ").append(place.words()).append('\n');
+      out.append("  in:   ").append(Excerpt.visible(place.words())).append('\n');
     }
     if (inText) {
       List<Mark> marks = new ArrayList<>();
@@ -55,7 +55,7 @@ public final class TextReport {
     }
     String help = diagnostic.help();
     if (help != null) {
-      out.append("  mend: ").append(help).append('\n');
+      out.append("  mend: ").append(Excerpt.visible(help)).append('\n');
     } else if (!diagnostic.fixes().isEmpty()) {
       out.append("  mend: ").append(diagnostic.fixes().get(0).title()).append('\n');
     }

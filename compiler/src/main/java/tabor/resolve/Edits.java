@@ -125,7 +125,7 @@ final class Edits implements Edit.Cases<@Nullable Void> {
       return null;
     }
     Level level = written(edit.level());
-    boolean everywhere = edit.at().equals(At.EVERYWHERE);
+    boolean everywhere = edit.at().isEverywhere();
     List<Stroke> chosen;
     if (everywhere) {
       work.plays.put(limb, surface);

@@ -1,5 +1,6 @@
 package tabor.resolve;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.rhythm.Time;
 
@@ -21,4 +22,22 @@ public record Options(
     @Nullable String player) {
   /** Nothing asked for. */
   public static final Options NONE = new Options(null, false, false, null, null);
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Options that
+            && Objects.equals(on, that.on)
+            && leftHanded == that.leftHanded
+            && openHanded == that.openHanded
+            && Objects.equals(tempo, that.tempo)
+            && Objects.equals(player, that.player));
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(on, leftHanded, openHanded, tempo, player);
+  }
 }

@@ -1,5 +1,7 @@
 package tabor.rhythm;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * How finely a stretch of a bar is divided: the word that a stroke was written in, or the reading
  * of the count that placed it.
@@ -14,5 +16,21 @@ public record Division(int beat, int beats, int slots) {
     if (beat < 0 || beats < 1 || slots < 1) {
       throw new IllegalArgumentException("division " + beat + " " + beats + " " + slots);
     }
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Division that
+            && beat == that.beat
+            && beats == that.beats
+            && slots == that.slots);
+  }
+
+  @Override
+  public int hashCode() {
+    return (beat * 31 + beats) * 31 + slots;
   }
 }

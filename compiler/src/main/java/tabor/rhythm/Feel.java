@@ -1,5 +1,7 @@
 package tabor.rhythm;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Where off-beats sound. The page is unchanged by it.
  *
@@ -44,5 +46,20 @@ public record Feel(Unit unit, Time share) {
     return share.equals(Time.of(2, 3))
         ? "swing " + what + " as triplets"
         : "swing " + what + " " + share.times(100).decimal() + "%";
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Feel that
+            && unit == that.unit
+            && share.equals(that.share));
+  }
+
+  @Override
+  public int hashCode() {
+    return unit.hashCode() * 31 + share.hashCode();
   }
 }

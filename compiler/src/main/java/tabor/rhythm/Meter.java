@@ -2,6 +2,7 @@ package tabor.rhythm;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A time signature and what counts as a beat in it.
@@ -122,5 +123,21 @@ public record Meter(int count, int unit, List<Time> beats) {
   @Override
   public String toString() {
     return signature();
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Meter that
+            && count == that.count
+            && unit == that.unit
+            && beats.equals(that.beats));
+  }
+
+  @Override
+  public int hashCode() {
+    return (count * 31 + unit) * 31 + beats.hashCode();
   }
 }

@@ -1,6 +1,7 @@
 package tabor.rhythm;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The place of a stroke in its word.
@@ -18,6 +19,16 @@ public record Slot(Division division, int index, List<Part> parts) {
       if (of < 1 || index < 0 || index >= of) {
         throw new IllegalArgumentException("part " + index + " of " + of);
       }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Part that && index == that.index && of == that.of;
+    }
+
+    @Override
+    public int hashCode() {
+      return index * 31 + of;
     }
   }
 
@@ -48,5 +59,21 @@ public record Slot(Division division, int index, List<Part> parts) {
   /** Length of the top-level slot in whole notes. */
   public Time length(Meter meter) {
     return wordLength(meter).over(division.slots());
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Slot that
+            && index == that.index
+            && division.equals(that.division)
+            && parts.equals(that.parts));
+  }
+
+  @Override
+  public int hashCode() {
+    return (division.hashCode() * 31 + index) * 31 + parts.hashCode();
   }
 }

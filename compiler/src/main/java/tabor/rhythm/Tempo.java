@@ -1,5 +1,7 @@
 package tabor.rhythm;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A tempo.
  *
@@ -48,5 +50,20 @@ public record Tempo(Time beat, Time perMinute) {
           default -> plain.toString();
         };
     return dotted ? "dotted " + name : name;
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Tempo that
+            && beat.equals(that.beat)
+            && perMinute.equals(that.perMinute));
+  }
+
+  @Override
+  public int hashCode() {
+    return beat.hashCode() * 31 + perMinute.hashCode();
   }
 }

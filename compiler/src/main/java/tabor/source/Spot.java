@@ -1,5 +1,7 @@
 package tabor.source;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A range in a passage.
  *
@@ -10,5 +12,20 @@ public record Spot(Passage passage, Span span) {
   /** The text at the spot. */
   public String text() {
     return span.in(passage.text());
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Spot that
+            && passage == that.passage
+            && span.equals(that.span));
+  }
+
+  @Override
+  public int hashCode() {
+    return System.identityHashCode(passage) * 31 + span.hashCode();
   }
 }

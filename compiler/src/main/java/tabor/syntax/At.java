@@ -17,6 +17,11 @@ public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Word wh
   /** Every stroke. */
   public static final At EVERYWHERE = new At(null, null, null);
 
+  /** True if no part narrows it. */
+  public boolean isEverywhere() {
+    return places == null && bars == null && where == null;
+  }
+
   /** What follows {@code at}. */
   public record Places(List<Place> items, Span span) {
     /** Copies the list. */
