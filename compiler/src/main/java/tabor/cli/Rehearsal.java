@@ -49,23 +49,47 @@ final class Rehearsal {
         ghost left at 2
         add kick at 2&
         split left between snare and tom1 at 4
-        flam left at 2
-      step many "Many"
+        buzz left at 2
+        kick follows right at 3&
+        rimshot left at 3
+        diddle right at every & in bar 1
+        hihat.foot : x . x .
+        drop hihat.foot
+      step many "Many" from beat
         bars 4
-        drop ride at every & in bar 2
+        drop hihat at every & in bar 2
         accent hands at 1 to 2& in bars 1 to 3
         double right at 1 in last bar
+        triple right at 2 in bars 1 3
         move kick from 1 to 1& in every 2nd bar
         fill roll in bar 4 from 3
         take feet from beat in bar 3
-        ghost left in bar 1 where plain
+        plain hands at 1
         swap hands
         shift hands later by 1 eighth
         dynamic p
         crescendo to f from 1 to 4
+      step few
+        only hands
+        bars 2
+      groove lines
+        line : rlkk rlkk rlrl kkR.
+        feet : . . r l
+      groove lead
+        right plays hihat
+        hands play double-paradiddle left-lead in triplets
+        kick play euclid 3 8 in eighths
+      groove odd
+        time 7/8 in 2+2+3
+        hands : 'rl rl rlr
+        crash : . . x
+        choke crash at 3
       chart c
+        tempo 80
         count-in 1 bar
-        play up 2 times
+        click quarters
+        play up few 2 times at tempo 70
+        rest 1 bar
         climb beat from 60 to 80 by 10 every 2 times
       """;
 

@@ -113,14 +113,15 @@ TRIPLE_QUOTED : Quote Quote Quote .*? Quote Quote Quote ;
 OPEN_QUOTED : Quote Prose* ;
 OPEN_TRIPLE : Quote Quote Quote ;
 
-// A run of letters and digits that is none of the above, such as a name with a capital.
-MISSPELT : [\p{L}\p{N}_] [\p{L}\p{N}\p{M}_&+./%'’-]* ;
+// A run of letters and digits that is none of the above, such as a name with a capital. Letters beyond ASCII are
+// taken by whole blocks of Unicode: the exact classes are thousands of ranges, which every start would have to read.
+MISSPELT : [a-zA-Z0-9_\u00AA\u00B5\u00BA\u00C0-\u1FFF\u2C00-\u2DFF\u3005-\uD7FF\uF900-\uFDFF\uFE70-\uFEFC\uFF10-\uFFDC\u{10000}-\u{1EFFF}\u{20000}-\u{3FFFF}] [a-zA-Z0-9_&+./%'’\u00AA\u00B5\u00BA\u00C0-\u1FFF\u2C00-\u2DFF\u3005-\uD7FF\uF900-\uFDFF\uFE70-\uFEFC\uFF10-\uFFDC\u{10000}-\u{1EFFF}\u{20000}-\u{3FFFF}-]* ;
 
 LANE_START : ':' [ \t]* -> mode(LANE) ;
 NEWLINE : '\r' '\n'? | '\n' ;
 BLANK : [ \t\uFEFF]+ -> skip ;
 COMMENT : '#' ~[\r\n]* -> skip ;
-STRANGE : ~[ \t\uFEFF\r\n"“”„#,=:&+_\p{L}\p{N}]+ ;
+STRANGE : ~[ \t\uFEFF\r\n"“”„#,=:&+_a-zA-Z0-9\u00AA\u00B5\u00BA\u00C0-\u1FFF\u2C00-\u2DFF\u3005-\uD7FF\uF900-\uFDFF\uFE70-\uFEFC\uFF10-\uFFDC\u{10000}-\u{1EFFF}\u{20000}-\u{3FFFF}]+ ;
 STRAY : . -> type(STRANGE) ;
 
 fragment PlainName : [a-z] [a-z0-9]* ('-' [a-z0-9]+)* ;
