@@ -66,9 +66,7 @@ public record Ornaments(int bits) {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Ornaments that
-            && bits == that.bits);
+    return this == other || (other instanceof Ornaments that && bits == that.bits);
   }
 
   @Override

@@ -53,9 +53,7 @@ public record Feel(Unit unit, Time share) {
   @Override
   public boolean equals(@Nullable Object other) {
     return this == other
-        || (other instanceof Feel that
-            && unit == that.unit
-            && share.equals(that.share));
+        || (other instanceof Feel that && unit == that.unit && share.equals(that.share));
   }
 
   @Override

@@ -207,10 +207,7 @@ public record Time(long num, long den) implements Comparable<Time> {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Time that
-            && num == that.num
-            && den == that.den);
+    return this == other || (other instanceof Time that && num == that.num && den == that.den);
   }
 
   @Override

@@ -46,10 +46,7 @@ public record Span(int start, int end) {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Span that
-            && start == that.start
-            && end == that.end);
+    return this == other || (other instanceof Span that && start == that.start && end == that.end);
   }
 
   @Override

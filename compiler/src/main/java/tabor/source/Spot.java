@@ -19,9 +19,7 @@ public record Spot(Passage passage, Span span) {
   @Override
   public boolean equals(@Nullable Object other) {
     return this == other
-        || (other instanceof Spot that
-            && passage == that.passage
-            && span.equals(that.span));
+        || (other instanceof Spot that && passage == that.passage && span.equals(that.span));
   }
 
   @Override

@@ -35,8 +35,7 @@ class BuildTest {
 
   private Ran build(String... more) {
     List<String> words =
-        Stream.concat(
-                Stream.of("build", source.toString(), "-o", out.toString()), Stream.of(more))
+        Stream.concat(Stream.of("build", source.toString(), "-o", out.toString()), Stream.of(more))
             .toList();
     return Ran.of(words.toArray(new String[0]));
   }

@@ -72,8 +72,7 @@ class CommandsTest {
     assertThat(Ran.on(in, Map.of(), false, "check", "-").out()).doesNotContain(escape);
     assertThat(Ran.on(in, Map.of("NO_COLOR", "1"), true, "check", "-").out())
         .doesNotContain(escape);
-    assertThat(Ran.on(in, Map.of("TERM", "dumb"), true, "check", "-").out())
-        .doesNotContain(escape);
+    assertThat(Ran.on(in, Map.of("TERM", "dumb"), true, "check", "-").out()).doesNotContain(escape);
     assertThat(Ran.on(in, Map.of("NO_COLOR", ""), true, "check", "-").out()).contains(escape);
     assertThat(Ran.on(in, Map.of("NO_COLOR", "1"), true, "--help").out()).doesNotContain(escape);
   }
