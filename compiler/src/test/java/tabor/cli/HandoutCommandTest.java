@@ -51,7 +51,13 @@ class HandoutCommandTest {
   @Test
   void theCautionMayBeOnesOwnOrLeftOut() throws IOException {
     Path own = folder.resolve("new/own.pdf");
-    run("handout", lesson.toString(), "-o", own.toString(), "--caution", "Ear plugs are at the desk.");
+    run(
+        "handout",
+        lesson.toString(),
+        "-o",
+        own.toString(),
+        "--caution",
+        "Ear plugs are at the desk.");
     assertThat(text(own)).contains("Ear plugs are at the desk.").doesNotContain("Drums are loud");
     Path none = folder.resolve("none.pdf");
     run("handout", lesson.toString(), "-o", none.toString(), "--no-caution");
@@ -66,8 +72,7 @@ class HandoutCommandTest {
     byte[] handout = Files.readAllBytes(pdf);
     Files.delete(pdf);
     String to = folder.toString();
-    run(
-        "build", lesson.toString(), "-o", to, "--as", "pdf", page[0], page[1], page[2], page[3]);
+    run("build", lesson.toString(), "-o", to, "--as", "pdf", page[0], page[1], page[2], page[3]);
     assertThat(Files.readAllBytes(pdf)).isEqualTo(handout);
   }
 
