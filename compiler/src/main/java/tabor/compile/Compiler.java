@@ -60,7 +60,7 @@ public final class Compiler {
       syntax.add(node.syntax);
     }
     return new Compiled(
-        path, text, lesson(document, result, options), syntax, result.diagnostics(), places);
+        path, text, lesson(document, result), syntax, result.diagnostics(), places);
   }
 
   /** Forgets a file that will not be compiled again soon. */
@@ -162,7 +162,7 @@ public final class Compiler {
     }
   }
 
-  private static Lesson lesson(Document document, Result result, Options options) {
+  private static Lesson lesson(Document document, Result result) {
     Header header = document.header();
     Path name = document.path.getFileName();
     String file = name == null ? "lesson" : name.toString();

@@ -197,7 +197,7 @@ final class CopyEdits {
   }
 
   /** The places of a source bar that a clause means. */
-  private final class Places {
+  private static final class Places {
     private final At.@Nullable Place place;
     private final List<Stroke> strokes;
     private CountReader.@Nullable Reading from;
