@@ -59,8 +59,7 @@ public final class Compiler {
     for (Node node : document.nodes) {
       syntax.add(node.syntax);
     }
-    return new Compiled(
-        path, text, lesson(document, result), syntax, result.diagnostics(), places);
+    return new Compiled(path, text, lesson(document, result), syntax, result.diagnostics(), places);
   }
 
   /** Forgets a file that will not be compiled again soon. */
