@@ -89,6 +89,7 @@ final class Remedies {
           NOT_UTF8,
           UNREADABLE,
           PATTERN_CUT,
+          PLAYED_OTHERWISE,
           ROUNDED_TICKS,
           CROSSED_ARMS -> {
         // Their fixes come with them, or there is none to give.
