@@ -63,22 +63,23 @@ public final class Sticking {
   /** One line for each rudiment and place of the bar, with all bars that have it there. */
   private static List<String> rudiments(Groove groove) {
     Map<String, List<Integer>> bars = new LinkedHashMap<>();
-    List<String> lines = new ArrayList<>();
     for (RudimentFinder.Found found : RudimentFinder.find(groove)) {
       if (found.throughout()) {
         return List.of(INDENT + "all the way round: " + found.name());
       }
       if (found.first().bar() != found.last().bar()) {
-        lines.add(INDENT + across(groove, found) + ": " + found.name());
+        bars.put(across(groove, found) + ": " + found.name(), List.of());
         continue;
       }
       bars.computeIfAbsent(where(groove, found) + ": " + found.name(), w -> new ArrayList<>())
           .add(found.first().bar());
     }
+    List<String> lines = new ArrayList<>();
     boolean one = groove.bars() == 1 && groove.firstBar() == 1;
     bars.forEach(
         (words, in) ->
-            lines.addAll(Prose.wrap((one ? "" : bars(in) + ", ") + words, INDENT, WIDTH)));
+            lines.addAll(
+                Prose.wrap((one || in.isEmpty() ? "" : bars(in) + ", ") + words, INDENT, WIDTH)));
     return lines;
   }
 
