@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import org.antlr.v4.runtime.Vocabulary;
 import tabor.grammar.TaborLexer;
-import tabor.groove.Loudness;
 import tabor.kit.Surface;
 import tabor.rhythm.NoteValue;
 
@@ -14,8 +13,7 @@ import tabor.rhythm.NoteValue;
 final class Lists {
   static final List<String> LEVELS = List.of("ghosted", "plain", "accented");
   static final List<String> LEVEL_NAMES = List.of("ghost", "plain", "accent");
-  static final List<String> DYNAMICS =
-      Arrays.stream(Loudness.values()).map(Loudness::word).toList();
+  static final List<String> DYNAMICS = List.of("pp", "p", "mp", "mf", "f", "ff");
   static final List<String> HEADS =
       Arrays.stream(Surface.Head.values()).map(Surface.Head::word).toList();
   static final List<String> CLICKS = List.of("on", "off", "quarters", "eighths");

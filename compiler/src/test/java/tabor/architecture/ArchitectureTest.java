@@ -1,0 +1,199 @@
+package tabor.architecture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+
+/** The rooms of the compiler and what each may know: the table of DEVELOPERS.md, held by a test. */
+class ArchitectureTest {
+  /** No room knows a later one. */
+  private static final List<String> ROOMS =
+      List.of(
+          "source",
+          "diagnostic",
+          "rhythm",
+          "kit",
+          "syntax",
+          "parse",
+          "format",
+          "pattern",
+          "groove",
+          "body",
+          "resolve",
+          "perform",
+          "notation",
+          "emit",
+          "compile",
+          "build",
+          "ide",
+          "report",
+          "cli");
+
+  /** What an output may use of another: drawings and the font. */
+  private static final Map<String, Set<String>> SHARED =
+      Map.of(
+          "svg", Set.of("engrave", "font"),
+          "png", Set.of("engrave", "font"),
+          "pdf", Set.of("engrave", "font"),
+          "font", Set.of("engrave"));
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(
+              location -> !location.contains("/test-classes/") && !location.contains("/fast/test/"))
+          .importPackages("tabor");
+
+  @Test
+  void noRoomKnowsALaterOne() {
+    List<String> wrong = new ArrayList<>();
+    for (JavaClass one : ours()) {
+      int room = ROOMS.indexOf(room(one));
+      assertThat(room).as("a room of the list for " + one.getName()).isNotNegative();
+      for (Dependency dependency : one.getDirectDependenciesFromSelf()) {
+        JavaClass other = dependency.getTargetClass();
+        if (isOurs(other) && ROOMS.indexOf(room(other)) > room) {
+          wrong.add(one.getName() + " -> " + other.getName());
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void noOutputKnowsAnother() {
+    List<String> wrong = new ArrayList<>();
+    for (JavaClass one : ours()) {
+      String output = output(one);
+      for (Dependency dependency : one.getDirectDependenciesFromSelf()) {
+        String other = output(dependency.getTargetClass());
+        if (!output.isEmpty()
+            && !other.isEmpty()
+            && !output.equals(other)
+            && !SHARED.getOrDefault(output, Set.of()).contains(other)) {
+          wrong.add(one.getName() + " -> " + dependency.getTargetClass().getName());
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void librariesStayInTheirRooms() {
+    onlyIn("org.antlr.", "tabor.parse");
+    onlyIn("tabor.grammar.", "tabor.parse");
+    onlyIn("org.apache.pdfbox.", "tabor.emit.pdf", "tabor.emit.font");
+    onlyIn("org.apache.fontbox.", "tabor.emit.pdf", "tabor.emit.font");
+    onlyIn("picocli.", "tabor.cli");
+    onlyIn("javax.sound.", "tabor.emit.midi", "tabor.cli");
+    onlyIn("org.eclipse.lsp4j.", "tabor.lsp");
+  }
+
+  @Test
+  void filesAndStreamsOfTheProcessStayAtTheEdge() {
+    onlyIn("java.nio.file.Files", "tabor.cli");
+    onlyIn("java.io.File", "tabor.cli");
+    onlyIn("java.net.", "tabor.cli");
+    List<String> wrong = new ArrayList<>();
+    for (JavaClass one : ours()) {
+      if (!room(one).equals("cli")) {
+        one.getFieldAccessesFromSelf().stream()
+            .filter(access -> access.getTargetOwner().getName().equals("java.lang.System"))
+            .forEach(access -> wrong.add(access.getDescription()));
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void timeIsNeverFloatingPoint() {
+    Set<String> exact = Set.of("rhythm", "pattern", "groove", "resolve", "perform", "notation");
+    List<String> wrong = new ArrayList<>();
+    for (JavaClass one : ours()) {
+      if (!exact.contains(room(one))) {
+        continue;
+      }
+      for (JavaField field : one.getFields()) {
+        if (isFloating(field.getRawType())) {
+          wrong.add(field.getFullName());
+        }
+      }
+      for (JavaMethod method : one.getMethods()) {
+        if (isFloating(method.getRawReturnType())
+            || method.getRawParameterTypes().stream().anyMatch(ArchitectureTest::isFloating)) {
+          wrong.add(method.getFullName());
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void everyPackageIsOnTheMapAndSaysWhatNullMeans() throws IOException {
+    String map = Files.readString(Path.of("../DEVELOPERS.md"));
+    Set<String> packages = new TreeSet<>();
+    ours().forEach(one -> packages.add(one.getPackageName()));
+    for (String name : packages) {
+      String last = name.substring(name.lastIndexOf('.'));
+      assertThat(map).as(name + " in DEVELOPERS.md").matches(containing("`" + name + "`", "`" + last + "`"));
+      Path info = Path.of("src/main/java", name.replace('.', '/'), "package-info.java");
+      assertThat(Files.readString(info)).as(info.toString()).contains("@org.jspecify.annotations.NullMarked");
+    }
+  }
+
+  private static Predicate<String> containing(String one, String other) {
+    return text -> text.contains(one) || text.contains(other);
+  }
+
+  private static void onlyIn(String library, String... rooms) {
+    List<String> wrong = new ArrayList<>();
+    for (JavaClass one : ours()) {
+      boolean allowed = List.of(rooms).contains(one.getPackageName());
+      for (Dependency dependency : one.getDirectDependenciesFromSelf()) {
+        String target = dependency.getTargetClass().getName();
+        boolean named = library.endsWith(".") ? target.startsWith(library) : target.equals(library);
+        if (named && !allowed) {
+          wrong.add(one.getName() + " -> " + target);
+        }
+      }
+    }
+    assertThat(wrong).as(library + " outside " + List.of(rooms)).isEmpty();
+  }
+
+  private static List<JavaClass> ours() {
+    return CLASSES.stream().filter(ArchitectureTest::isOurs).toList();
+  }
+
+  private static boolean isOurs(JavaClass one) {
+    return one.getPackageName().startsWith("tabor.")
+        && !one.getPackageName().startsWith("tabor.grammar");
+  }
+
+  private static String room(JavaClass one) {
+    return one.getPackageName().split("\\.", -1)[1];
+  }
+
+  /** The kind of output that a class belongs to; empty for the other rooms. */
+  private static String output(JavaClass one) {
+    String name = one.getPackageName();
+    return name.startsWith("tabor.emit.") ? name.substring("tabor.emit.".length()) : "";
+  }
+
+  private static boolean isFloating(JavaClass type) {
+    return type.getName().equals("double") || type.getName().equals("float");
+  }
+}
