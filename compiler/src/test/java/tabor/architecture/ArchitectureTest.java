@@ -149,9 +149,13 @@ class ArchitectureTest {
     ours().forEach(one -> packages.add(one.getPackageName()));
     for (String name : packages) {
       String last = name.substring(name.lastIndexOf('.'));
-      assertThat(map).as(name + " in DEVELOPERS.md").matches(containing("`" + name + "`", "`" + last + "`"));
+      assertThat(map)
+          .as(name + " in DEVELOPERS.md")
+          .matches(containing("`" + name + "`", "`" + last + "`"));
       Path info = Path.of("src/main/java", name.replace('.', '/'), "package-info.java");
-      assertThat(Files.readString(info)).as(info.toString()).contains("@org.jspecify.annotations.NullMarked");
+      assertThat(Files.readString(info))
+          .as(info.toString())
+          .contains("@org.jspecify.annotations.NullMarked");
     }
   }
 
