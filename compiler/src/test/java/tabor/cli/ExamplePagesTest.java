@@ -100,7 +100,7 @@ class ExamplePagesTest {
       run("list", page.getKey().toString())
           .lines()
           .skip(1)
-          .map(line -> line.split("\t"))
+          .map(line -> line.split("\t", -1))
           .forEach(row -> listed.computeIfAbsent(row[0], name -> new ArrayList<>()).add(row));
       listed.forEach(
           (name, rows) -> {

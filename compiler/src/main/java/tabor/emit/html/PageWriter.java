@@ -179,7 +179,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
 
   /** Blank lines part paragraphs; other line ends are kept by the style sheet. */
   private void prose(String text) {
-    for (String paragraph : Markup.clean(text).strip().split("\n[ \t]*\n\\s*")) {
+    for (String paragraph : Markup.clean(text).strip().split("\n[ \t]*\n\\s*", -1)) {
       element("p", "prose", paragraph);
     }
   }

@@ -46,7 +46,7 @@ final class Takes {
   }
 
   private static Take take(Stretch stretch, List<Sound> sounds) {
-    Map<Stroke, Sound> mains = new IdentityHashMap<>();
+    IdentityHashMap<Stroke, Sound> mains = new IdentityHashMap<>();
     for (Sound sound : sounds) {
       if (sound.kind() == Sound.Kind.STROKE && sound.stroke() != null) {
         mains.put(sound.stroke(), sound);
@@ -69,7 +69,7 @@ final class Takes {
     return new Take(from, stretch.length(), blows, clicks, counts, countIn);
   }
 
-  private static Blow blow(Stretch stretch, Sound sound, Time at, Map<Stroke, Sound> mains) {
+  private static Blow blow(Stretch stretch, Sound sound, Time at, IdentityHashMap<Stroke, Sound> mains) {
     Sound main = sound.stroke() == null ? null : mains.get(sound.stroke());
     boolean timed = !sound.kind().isMeasured() && main != null;
     Time place = timed && main != null ? main.start().minus(stretch.start()) : at;

@@ -44,7 +44,7 @@ final class Samples {
     List<Stroke> strokes = new ArrayList<>();
     int bars = 1;
     for (String part : parts) {
-      String[] words = part.split(" ");
+      String[] words = part.split(" ", -1);
       Limb limb = Limb.valueOf(words[0]);
       Surface surface = Kits.FIVE_PIECE.surface(words[1]);
       bars = Math.max(bars, (words.length - 2) / 4);
@@ -99,7 +99,8 @@ final class Samples {
     Division division = new Division(beat % 4, 1, word.replace("'", "").length());
     int slot = 0;
     int small = 0;
-    for (char letter : word.toCharArray()) {
+    for (int i = 0; i < word.length(); i++) {
+      char letter = word.charAt(i);
       if (letter == '\'') {
         small++;
         continue;
