@@ -69,7 +69,8 @@ final class Takes {
     return new Take(from, stretch.length(), blows, clicks, counts, countIn);
   }
 
-  private static Blow blow(Stretch stretch, Sound sound, Time at, IdentityHashMap<Stroke, Sound> mains) {
+  private static Blow blow(
+      Stretch stretch, Sound sound, Time at, IdentityHashMap<Stroke, Sound> mains) {
     Sound main = sound.stroke() == null ? null : mains.get(sound.stroke());
     boolean timed = !sound.kind().isMeasured() && main != null;
     Time place = timed && main != null ? main.start().minus(stretch.start()) : at;
