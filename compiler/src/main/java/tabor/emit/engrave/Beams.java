@@ -31,7 +31,10 @@ record Beams(List<ChordShape> group, double[] xs, double y, double slope) {
     double y = up ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
     for (int i = 0; i <= last; i++) {
       ChordShape chord = group.get(i);
-      double length = Stems.length(chord) - SHORTER;
+      // A hook of a neighbour reaches towards this head: leave room for the deeper of both.
+      int levels = Math.max(levels(group, i), Math.max(levels(group, i - 1), levels(group, i + 1)));
+      double least = (levels - 1) * Rule.BEAM_STEP + Rule.BEAM / 2 + 1;
+      double length = Math.max(Stems.length(chord) - SHORTER, least);
       double end = up ? chord.near() - length : chord.near() + length;
       double here = end - slope * (xs[i] - xs[0]);
       y = up ? Math.min(y, here) : Math.max(y, here);
@@ -41,6 +44,10 @@ record Beams(List<ChordShape> group, double[] xs, double y, double slope) {
       y = up ? Math.min(y, here) : Math.max(y, here);
     }
     return new Beams(List.copyOf(group), xs, y, slope);
+  }
+
+  private static int levels(List<ChordShape> group, int i) {
+    return i < 0 || i >= group.size() ? 0 : group.get(i).chord().beams().size();
   }
 
   private static double slope(List<ChordShape> group, double[] xs, boolean up) {

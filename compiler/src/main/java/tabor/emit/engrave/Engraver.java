@@ -12,7 +12,7 @@ import tabor.notation.Voice;
  */
 public final class Engraver {
   /** A system whose natural width is less than its share of the line is not stretched more. */
-  private static final double MOST_STRETCH = 1.7;
+  private static final double MOST_STRETCH = 2.4;
 
   private static final double MOST_STRETCH_ALONE = 1.3;
 

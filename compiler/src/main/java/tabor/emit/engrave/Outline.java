@@ -82,7 +82,7 @@ public final class Outline {
   /** Reads {@code M x y}, {@code L x y}, {@code C x1 y1 x2 y2 x y} and {@code Z}. */
   public static Outline parse(String data) {
     Builder builder = new Builder();
-    String[] words = data.trim().split("\\s+");
+    String[] words = data.trim().split("\\s+", -1);
     int i = 0;
     while (i < words.length) {
       byte op = (byte) "MLCZ".indexOf(words[i]);
