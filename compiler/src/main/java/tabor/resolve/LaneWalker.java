@@ -213,7 +213,21 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
   @Override
   public @Nullable Void hit(Beat.Hit hit) {
     Slot where = parts.isEmpty() ? whole : new Slot(division, slot, parts);
-    sounding = new Placed(bar, at, length, where, hit, ghost, line);
+    int number = bar;
+    Time place = at;
+    Time end = work.meter().bar();
+    if (!place.before(end)) {
+      // A group in a slot of a played pattern that crosses the bar line: the rest is in the next
+      // bar.
+      number++;
+      place = place.minus(end);
+      where = grid.fewest(place);
+      if (number > work.bars) {
+        sounding = null;
+        return null;
+      }
+    }
+    sounding = new Placed(number, place, length, where, hit, ghost, line);
     placed.add(sounding);
     holdRefused = false;
     return null;
