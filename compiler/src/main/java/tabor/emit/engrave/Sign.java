@@ -80,7 +80,7 @@ public record Sign(
       while ((line = reader.readLine()) != null) {
         if (!line.isBlank() && !line.startsWith("#")) {
           String path = reader.readLine();
-          Sign sign = read(line.split(" "), path == null ? "" : path);
+          Sign sign = read(line.split(" ", -1), path == null ? "" : path);
           signs.put(sign.name(), sign);
         }
       }

@@ -43,7 +43,7 @@ final class Type {
     List<String> lines = new ArrayList<>();
     for (String paragraph : (Iterable<String>) text.strip().lines()::iterator) {
       StringBuilder line = new StringBuilder();
-      for (String word : font.showable(paragraph).strip().split(" +")) {
+      for (String word : font.showable(paragraph).strip().split(" +", -1)) {
         String rest = word;
         if (!line.isEmpty() && font.width(line + " " + rest, size) > width) {
           lines.add(line.toString());
