@@ -1,6 +1,7 @@
 package tabor.build;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Lesson;
@@ -8,42 +9,29 @@ import tabor.groove.Lesson;
 /** A kind of output, as {@code --as} names it. */
 public enum Form {
   /** {@code LESSON.SECTION.mid}: sound, one file for each groove, step and chart. */
-  MIDI("midi", SoundFiles::midi),
+  MIDI,
   /** {@code LESSON.txt}: the counted grid. */
-  GRID("grid", PageFiles::grid),
+  GRID,
   /** {@code LESSON.musicxml}: the whole lesson for notation programs. */
-  MUSICXML("musicxml", PageFiles::musicxml),
+  MUSICXML,
   /** {@code LESSON.SECTION.svg}: engraved notation of each groove and step. */
-  SVG("svg", PageFiles::svg),
+  SVG,
   /** {@code LESSON.SECTION.png}: the same as a picture on white. */
-  PNG("png", PageFiles::png),
+  PNG,
   /** {@code LESSON.pdf}: the handout. */
-  PDF("pdf", PageFiles::pdf),
+  PDF,
   /** {@code LESSON.html}: the page that plays. */
-  HTML("html", PageFiles::html);
-
-  private final String word;
-  private final Maker maker;
-
-  Form(String word, Maker maker) {
-    this.word = word;
-    this.maker = maker;
-  }
-
-  /** Lists the files of one form. */
-  private interface Maker {
-    List<Output> make(Lesson lesson, BuildOptions options);
-  }
+  HTML;
 
   /** As {@code --as} names it. */
   public String word() {
-    return word;
+    return name().toLowerCase(Locale.ROOT);
   }
 
   /** The form that a word names. */
   public static Optional<Form> of(String word) {
     for (Form form : values()) {
-      if (form.word.equals(word)) {
+      if (form.word().equals(word)) {
         return Optional.of(form);
       }
     }
@@ -57,7 +45,15 @@ public enum Form {
    * @param options what is asked for
    */
   public List<Output> outputs(Lesson lesson, BuildOptions options) {
-    return maker.make(lesson, options);
+    return switch (this) {
+      case MIDI -> SoundFiles.midi(lesson, options);
+      case GRID -> PageFiles.grid(lesson, options);
+      case MUSICXML -> PageFiles.musicxml(lesson, options);
+      case SVG -> PageFiles.svg(lesson, options);
+      case PNG -> PageFiles.png(lesson, options);
+      case PDF -> PageFiles.pdf(lesson, options);
+      case HTML -> PageFiles.html(lesson, options);
+    };
   }
 
   /** What a person should know about the files of this form, such as times that are rounded. */

@@ -37,7 +37,7 @@ final class Displacement {
     if (isSwapped(found)) {
       return Optional.of("hands: right and left exchanged");
     }
-    if (found.added().isEmpty() && found.dropped().isEmpty()) {
+    if (found.added().isEmpty() && found.dropped().isEmpty() && found.passed().isEmpty()) {
       return Optional.empty();
     }
     for (Map.Entry<String, Predicate<Stroke>> part : parts(found).entrySet()) {

@@ -2,7 +2,6 @@ package tabor.groove;
 
 import java.util.ArrayList;
 import java.util.List;
-import tabor.rhythm.Feel;
 import tabor.rhythm.Tempo;
 
 /** Says what a step changed about the section as a whole: bars, tempo, feel, kit, dynamics. */
@@ -20,7 +19,7 @@ final class SettingWords {
       words.add(tempo(was.tempo(), is.tempo()));
     }
     if (!was.feel().equals(is.feel())) {
-      words.add(feel(is.feel()));
+      words.add(is.feel().isStraight() ? "straight again" : is.feel().words());
     }
     if (!was.kit().name().equals(is.kit().name())) {
       words.add("on the " + is.kit().name() + " kit");
@@ -38,18 +37,6 @@ final class SettingWords {
 
   private static String tempo(Tempo was, Tempo is) {
     return "tempo now " + (was.beat().equals(is.beat()) ? is.perMinute().decimal() : is.words());
-  }
-
-  private static String feel(Feel feel) {
-    if (feel.isStraight()) {
-      return "straight again";
-    }
-    String unit =
-        switch (feel.unit()) {
-          case EIGHTHS -> "eighths";
-          case SIXTEENTHS -> "sixteenths";
-        };
-    return "swung " + unit;
   }
 
   private static void loudness(Groove base, Groove step, List<String> words) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -136,10 +137,14 @@ public final class SarifReport {
 
   private static String message(Diagnostic diagnostic) {
     Diagnostic.Place place = diagnostic.place();
-    return (place == null ? "" : place.words() + ": ")
-        + diagnostic.message()
-        + "."
-        + (diagnostic.help() == null ? "" : " " + diagnostic.help());
+    String help = diagnostic.help();
+    return sentence((place == null ? "" : place.words() + ": ") + diagnostic.message())
+        + (help == null ? "" : " " + sentence(help));
+  }
+
+  private static String sentence(String words) {
+    boolean ended = words.endsWith(".") || words.endsWith("?");
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + (ended ? "" : ".");
   }
 
   private void location(SourceView view, Diagnostic diagnostic) {

@@ -1,0 +1,93 @@
+package tabor.emit.grid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import tabor.compile.Compiled;
+import tabor.compile.Compiler;
+import tabor.compile.Loader;
+import tabor.groove.Lesson;
+import tabor.resolve.Options;
+import tabor.source.DisplayWidth;
+
+class GridTest {
+  private static Lesson lesson(String source) {
+    Compiled compiled =
+        new Compiler(Loader.NONE).compile(Path.of("a.tabor"), source, Options.NONE);
+    assertThat(compiled.hasErrors()).as(source).isFalse();
+    return compiled.lesson();
+  }
+
+  private static String bars(String source) {
+    return Grid.bars(lesson(source).grooves().get(0));
+  }
+
+  @Test
+  void twoDivisionsOfOneBeatHaveTheirOwnCounts() {
+    assertThat(bars("groove a\n  hands : rlr rlr rlr rlr\n  kick : x..x . ..x. .\n"))
+        .isEqualTo(
+            """
+            bar 1    1   &   a    2 & a  3   &   a    4 & a
+                     1 e   &   a         3 e   &   a
+            snare    x   x   x    x x x  x   x   x    x x x
+            kick     x .   .   x  .      . .   x   .  .
+            hands    R   L   R    R L R  R   L   R    R L R
+            """);
+  }
+
+  @Test
+  void levelsAndOrnamentsAreWrittenAsInTheNotation() {
+    assertThat(bars("groove a\n  snare : R(l)r~l/ 'r . L^\n"))
+        .contains("snare     X  (x)  x~  x/  'x                .                X^")
+        .as("counts stand above the letters")
+        .contains("bar 1     1   e   &   a    2                3                4");
+  }
+
+  @Test
+  void wideBarsAreBrokenBeforeABeat() {
+    String wide = "groove a\n  hands : " + ("rlrlrlrlrlrlrlrl ".repeat(4)).strip() + "\n";
+    String grid = bars(wide);
+    assertThat(grid.lines()).allMatch(line -> line.length() <= GridWriter.MOST_COLUMNS);
+    assertThat(grid).contains("bar 1.3");
+  }
+
+  @Test
+  void legendNamesOnlyWhatIsUsed() {
+    String grid = Grid.of(lesson("groove a\n  hands : R(l)rl r l r\n"), any -> true);
+    assertThat(grid).endsWith("\nSigns: x stroke, X accent, (x) ghost, . silent\n");
+  }
+
+  @Test
+  void hostileTitlesStayOnTheirLine() {
+    String source = "title \"A\u202Eb\u0007\tc\"\ngroove a \"T\u2028u\"\n  hands : r r r r\n";
+    assertThat(Grid.of(lesson(source), any -> true)).startsWith("Ab c\n").contains("1. Tu (a)\n");
+  }
+
+  @Test
+  void aStepWithoutChangesSaysSo() {
+    assertThat(Grid.of(lesson("groove a\n  kick : x . . .\nstep b\n"), any -> true))
+        .contains("2. b\n   as before\n");
+  }
+
+  /** Every stroke stands in one column, under its count, and no line is too long. */
+  @Property(tries = 150)
+  void everyStrokeIsShownOnce(
+      @ForAll @IntRange(min = 1, max = 12) int first,
+      @ForAll @IntRange(min = 1, max = 12) int second,
+      @ForAll @IntRange(min = 1, max = 9) int third) {
+    String hands = "rl".repeat(6).substring(0, first) + " r " + "lr".repeat(6).substring(0, third);
+    String source =
+        "groove a\n  time 3/4\n  hands : "
+            + hands
+            + "\n  kick : x "
+            + "x".repeat(second)
+            + " x.x\n";
+    String grid = bars(source);
+    assertThat(grid.chars().filter(c -> c == 'x').count()).isEqualTo(first + 1 + third + second + 3);
+    assertThat(grid.lines().mapToInt(DisplayWidth::of).max().orElse(0)).isLessThanOrEqualTo(100);
+  }
+}
