@@ -21,8 +21,7 @@ class ChangesTest {
       """;
 
   private static Changes of(String source) {
-    Compiled compiled =
-        new Compiler(Loader.NONE).compile(Path.of("a.tabor"), source, Options.NONE);
+    Compiled compiled = new Compiler(Loader.NONE).compile(Path.of("a.tabor"), source, Options.NONE);
     assertThat(compiled.hasErrors()).as(source).isFalse();
     return Changes.of(compiled.lesson().grooves().get(compiled.lesson().grooves().size() - 1));
   }

@@ -17,8 +17,7 @@ import tabor.compile.Loader;
 import tabor.resolve.Options;
 
 class ReportTest {
-  private static final String CLASH =
-      "groove beat\n  right : h h h h\n  snare : . r . .\n";
+  private static final String CLASH = "groove beat\n  right : h h h h\n  snare : . r . .\n";
 
   private static Compiled compiled(String text) {
     return new Compiler(Loader.NONE).compile(Path.of("my lessons/bé.tabor"), text, Options.NONE);
@@ -63,8 +62,7 @@ class ReportTest {
     Compiled wrong = compiled(CLASH);
     assertThat(report.summary(List.of(wrong, compiled("")), false))
         .isEqualTo("1 error in 2 files; tabor explain limb-conflict says more\n");
-    assertThat(report.summary(List.of(compiled("")), false))
-        .isEqualTo("1 file, nothing to mend\n");
+    assertThat(report.summary(List.of(compiled("")), false)).isEqualTo("1 file, nothing to mend\n");
   }
 
   @Test
@@ -84,7 +82,9 @@ class ReportTest {
     assertThat(found.getAsJsonArray("labels")).hasSize(1);
   }
 
-  /** The properties that SARIF 2.1.0 requires, sections 3.13 to 3.30, and what hosting sites read. */
+  /**
+   * The properties that SARIF 2.1.0 requires, sections 3.13 to 3.30, and what hosting sites read.
+   */
   @Test
   void sarifHasTheShapeOfTheStandard() {
     JsonObject log =
@@ -104,8 +104,7 @@ class ReportTest {
         .isEqualTo("https://example.org/docs/limb-conflict.md");
     assertThat(result.get("level").getAsString()).isEqualTo("error");
     assertThat(result.getAsJsonObject("message").get("text").getAsString()).endsWith(".");
-    JsonObject place =
-        only(result.getAsJsonArray("locations")).getAsJsonObject("physicalLocation");
+    JsonObject place = only(result.getAsJsonArray("locations")).getAsJsonObject("physicalLocation");
     assertThat(place.getAsJsonObject("artifactLocation"))
         .hasToString("{\"uri\":\"my%20lessons/b%C3%A9.tabor\",\"uriBaseId\":\"ROOT\"}");
     assertThat(place.getAsJsonObject("region"))

@@ -16,8 +16,7 @@ import tabor.source.DisplayWidth;
 
 class GridTest {
   private static Lesson lesson(String source) {
-    Compiled compiled =
-        new Compiler(Loader.NONE).compile(Path.of("a.tabor"), source, Options.NONE);
+    Compiled compiled = new Compiler(Loader.NONE).compile(Path.of("a.tabor"), source, Options.NONE);
     assertThat(compiled.hasErrors()).as(source).isFalse();
     return compiled.lesson();
   }
@@ -87,7 +86,8 @@ class GridTest {
             + "x".repeat(second)
             + " x.x\n";
     String grid = bars(source);
-    assertThat(grid.chars().filter(c -> c == 'x').count()).isEqualTo(first + 1 + third + second + 3);
+    assertThat(grid.chars().filter(c -> c == 'x').count())
+        .isEqualTo(first + 1 + third + second + 3);
     assertThat(grid.lines().mapToInt(DisplayWidth::of).max().orElse(0)).isLessThanOrEqualTo(100);
   }
 }
