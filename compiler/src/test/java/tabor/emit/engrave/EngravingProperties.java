@@ -117,7 +117,7 @@ class EngravingProperties {
   private static void everyStrokeIsDrawnOnce(Engraving engraving) {
     List<String> drawn = new ArrayList<>();
     for (Map<String, String> data : strokeGroups(engraving.whole().marks())) {
-      for (String limb : data.getOrDefault("limbs", "").split(" ")) {
+      for (String limb : data.getOrDefault("limbs", "").split(" ", -1)) {
         drawn.add(data.get("bar") + " " + data.get("at") + " " + limb + " " + data.get("surface"));
       }
     }

@@ -101,7 +101,7 @@ class SignTest {
     int i = 0;
     for (String name : Sign.names()) {
       double x = 1.5 + (i % 8) * 7.0;
-      double y = 6 + (i / 8) * 12.0;
+      double y = 6 + Math.floorDiv(i, 8) * 12.0;
       for (int line = -2; line <= 2; line++) {
         marks.add(
             new Mark.Ink(
@@ -112,7 +112,7 @@ class SignTest {
       marks.add(new Mark.Words(name, x - 0.8, y + 5.4, 0.6, Mark.Align.LEFT, width));
       i++;
     }
-    double height = 12.0 * ((i + 7) / 8);
+    double height = 12.0 * Math.floorDiv(i + 7, 8);
     return new Drawing(57, height, "Signs", "All signs of the engraver", marks);
   }
 }

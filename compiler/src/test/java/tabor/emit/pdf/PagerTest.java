@@ -45,7 +45,7 @@ class PagerTest {
         assertThat(words.y()).isGreaterThan(before).isLessThanOrEqualTo(BOTTOM);
         before = words.y();
         placed.add(words.text());
-        pagesOf.get(Integer.parseInt(words.text().split("\\.")[0])).add(page);
+        pagesOf.get(Integer.parseInt(words.text().split("\\.", -1)[0])).add(page);
       }
     }
     assertThat(placed).isEqualTo(names);

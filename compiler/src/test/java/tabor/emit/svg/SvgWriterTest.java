@@ -90,7 +90,7 @@ class SvgWriterTest {
     }
     assertThat(svg).doesNotContain("\u202e", "\u2067", "\u200f");
     String said = document.getElementsByTagName("title").item(0).getTextContent();
-    for (String word : title.split("[^A-Za-z]+")) {
+    for (String word : title.split("[^A-Za-z]+", -1)) {
       assertThat(said).contains(word);
     }
   }
