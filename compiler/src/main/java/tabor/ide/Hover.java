@@ -263,7 +263,7 @@ public final class Hover {
     }
     for (Phrase phrase : Phrase.ALL) {
       if (phrase.keyword().equals(leaf.text())
-          && (phrase.rooms().contains(Situation.room(cursor.section())))) {
+          && phrase.rooms().contains(Situation.room(cursor.section()))) {
         return "`" + phrase.form().shown() + "`\n\n" + phrase.meaning();
       }
     }
