@@ -2,12 +2,10 @@ package tabor.ide;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Section;
@@ -171,7 +169,6 @@ public final class Recasts {
   /** Right becomes left in this part alone. This one is meant to change who strikes. */
   private void swapHands(Line line) {
     List<Mend.Change> changes = new ArrayList<>();
-    Set<Character> letters = new HashSet<>();
     if (line.statement() instanceof PartStatement.Lane && !KitNames.isLettered(line)) {
       for (Leaf leaf : Leaves.of(line)) {
         if (leaf.hit() != null && (leaf.hit().letter() == 'r' || leaf.hit().letter() == 'l')) {
@@ -179,7 +176,6 @@ public final class Recasts {
           String text = leaf.hit().accent() ? other.toUpperCase(Locale.ROOT) : other;
           changes.add(
               new Mend.Change(compiled.span(line.spot(KitNames.letterSpan(line, leaf))), text));
-          letters.add(leaf.hit().letter());
         }
       }
     } else {

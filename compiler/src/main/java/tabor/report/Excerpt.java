@@ -161,7 +161,7 @@ final class Excerpt {
     boolean hidden =
         point == 0x7F
             || (point >= 0x80 && point < 0xA0)
-            || Character.isSurrogate((char) point) && point <= 0xFFFF
+            || (Character.isSurrogate((char) point) && point <= 0xFFFF)
             || (point >= 0x200B && point <= 0x200F)
             || (point >= 0x2028 && point <= 0x202E)
             || (point >= 0x2066 && point <= 0x2069)

@@ -170,14 +170,12 @@ class BestDealingTest {
     Pricing pricing = new Pricing(loop);
     long sum = 0;
     for (int k = 0; k < way.size(); k++) {
-      sum +=
-          pricing.price(
-              k, way.get(k), last(loop, way, k, true, pricing), last(loop, way, k, false, pricing));
+      sum += pricing.price(k, way.get(k), last(loop, way, k, true), last(loop, way, k, false));
     }
     return sum;
   }
 
-  private static int last(Loop loop, List<Option> way, int k, boolean right, Pricing pricing) {
+  private static int last(Loop loop, List<Option> way, int k, boolean right) {
     int count = way.size();
     for (int back = 1; back <= count; back++) {
       int j = Math.floorMod(k - back, count);

@@ -192,7 +192,7 @@ class BodyChecksTest {
                   codes(
                       new Played()
                           .tempo(120)
-                          .part(RIGHT_HAND, from, ("x. ".repeat(4)))
+                          .part(RIGHT_HAND, from, "x. ".repeat(4))
                           .part(RIGHT_HAND, to, ("." + sign + " ").repeat(4))))
               .as(from + " to " + to)
               .isEmpty();

@@ -56,9 +56,9 @@ final class Dealt {
     boolean hands = !Played.surface(surface).isFoot();
     Limb right = hands ? Limb.RIGHT_HAND : Limb.RIGHT_FOOT;
     int bar = 0;
-    for (String text : words.split("\\|")) {
+    for (String text : words.split("\\|", -1)) {
       bar++;
-      String[] beats = text.trim().split(" +");
+      String[] beats = text.trim().split(" +", -1);
       for (int beat = 0; beat < beats.length; beat++) {
         for (int i = 0; i < beats[beat].length(); i++) {
           char sign = beats[beat].charAt(i);

@@ -40,10 +40,6 @@ final class Played {
   private @Nullable Groove base;
   private final Passage passage;
 
-  private record Part(Limb limb, String surface, String words) {}
-
-  private final List<Part> parts = new ArrayList<>();
-
   Played() {
     this.passage = new Passage("groove test\n" + " ".repeat(4000));
   }
@@ -82,9 +78,9 @@ final class Played {
     int line = lines.size() + 1;
     lines.add(words);
     int bar = 0;
-    for (String text : words.split("\\|")) {
+    for (String text : words.split("\\|", -1)) {
       bar++;
-      String[] beats = text.trim().split(" +");
+      String[] beats = text.trim().split(" +", -1);
       for (int beat = 0; beat < beats.length; beat++) {
         for (int i = 0; i < beats[beat].length(); i++) {
           char sign = beats[beat].charAt(i);

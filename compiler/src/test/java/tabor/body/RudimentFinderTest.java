@@ -53,7 +53,8 @@ class RudimentFinderTest {
     int small = 0;
     char letter = ' ';
     int strokes = 0;
-    for (char c : token.toCharArray()) {
+    for (int i = 0; i < token.length(); i++) {
+      char c = token.charAt(i);
       if (c == 'r' || c == 'l') {
         small++;
       } else if (c == 'R' || c == 'L') {
@@ -61,13 +62,16 @@ class RudimentFinderTest {
         strokes++;
       }
     }
-    String sign = token.contains(">") ? ("" + letter).toUpperCase() : "" + letter;
+    String sign =
+        token.contains(">")
+            ? String.valueOf(Character.toUpperCase(letter))
+            : String.valueOf(letter);
     return "'".repeat(small) + sign + (strokes == 2 ? "/" : "") + (token.contains("z") ? "~" : "");
   }
 
   private static String word(String tokens) {
     StringBuilder word = new StringBuilder();
-    for (String token : tokens.split(" ")) {
+    for (String token : tokens.split(" ", -1)) {
       word.append(written(token));
     }
     return word.toString();

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import net.jqwik.api.Arbitraries;
@@ -52,13 +53,13 @@ class OnsetsProperties {
   /** Without swing a stroke's tick follows from its written place alone. */
   private static void exact(Groove groove, SmfDump dump) {
     Time countIn = groove.meter().bar().minus(groove.pickup());
-    Map<Integer, TreeSet<Long>> wanted = new TreeMap<>();
+    Map<Integer, NavigableSet<Long>> wanted = new TreeMap<>();
     for (Stroke stroke : groove.strokes()) {
       Time ticks = countIn.plus(groove.position(stroke)).times(4L * dump.division());
       assertThat(ticks.isWhole()).isTrue();
       wanted.computeIfAbsent(stroke.surface().key(), k -> new TreeSet<>()).add(ticks.num());
     }
-    Map<Integer, TreeSet<Long>> found = notes(dump);
+    Map<Integer, NavigableSet<Long>> found = notes(dump);
     wanted.forEach((key, ticks) -> assertThat(found.get(key)).containsAll(ticks));
     if (groove.strokes().stream().allMatch(s -> s.ornaments().isEmpty())) {
       assertThat(found).isEqualTo(wanted);
@@ -66,8 +67,8 @@ class OnsetsProperties {
   }
 
   /** Ticks of the limbs' notes by key. On the way: no note is struck while its key still sounds. */
-  private static Map<Integer, TreeSet<Long>> notes(SmfDump dump) {
-    Map<Integer, TreeSet<Long>> found = new TreeMap<>();
+  private static Map<Integer, NavigableSet<Long>> notes(SmfDump dump) {
+    Map<Integer, NavigableSet<Long>> found = new TreeMap<>();
     Map<Integer, Long> sounding = new TreeMap<>();
     dump.events().stream()
         .filter(e -> e.isOn() || e.isOff())
@@ -108,13 +109,13 @@ class OnsetsProperties {
 
   /** By the clock: the list's milliseconds against tick, division and tempo of the file. */
   private static void listed(Groove groove, SmfDump dump) {
-    Map<Integer, TreeSet<Long>> notes = notes(dump);
+    Map<Integer, NavigableSet<Long>> notes = notes(dump);
     String[] rows = StrokeList.tsv(List.of(groove)).split("\n");
     int tempo =
         dump.events().stream()
             .filter(e -> e.status() == 0xFF && e.type() == 0x51)
             .mapToInt(
-                e -> (e.data()[0] & 0xFF) << 16 | (e.data()[1] & 0xFF) << 8 | e.data()[2] & 0xFF)
+                e -> (e.data()[0] & 0xFF) << 16 | (e.data()[1] & 0xFF) << 8 | (e.data()[2] & 0xFF))
             .findFirst()
             .orElseThrow();
     double tick = tempo / 1000.0 / dump.division();
@@ -122,8 +123,8 @@ class OnsetsProperties {
         groove.meter().bar().minus(groove.pickup()).times(4L * dump.division()).rounded() * tick;
     assertThat(rows).hasSize(groove.strokes().size() + 1);
     for (int i = 0; i < groove.strokes().size(); i++) {
-      double millis = Double.parseDouble(rows[i + 1].split("\t")[9]) + countIn;
-      TreeSet<Long> ticks = notes.get(groove.strokes().get(i).surface().key());
+      double millis = Double.parseDouble(rows[i + 1].split("\t", -1)[9]) + countIn;
+      NavigableSet<Long> ticks = notes.get(groove.strokes().get(i).surface().key());
       long near = Math.round(millis / tick);
       Long before = ticks.floor(near);
       Long after = ticks.ceiling(near);

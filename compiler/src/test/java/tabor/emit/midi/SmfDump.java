@@ -171,7 +171,7 @@ public final class SmfDump {
     for (int i = 0; i < 4; i++) {
       int next = number(1);
       check(i > 0 || next != 0x80, "shortest form");
-      value = value << 7 | next & 0x7F;
+      value = (value << 7) | (next & 0x7F);
       if (next < 0x80) {
         return value;
       }
@@ -194,7 +194,7 @@ public final class SmfDump {
   private static int number(byte[] data) {
     int value = 0;
     for (byte one : data) {
-      value = value << 8 | one & 0xFF;
+      value = (value << 8) | (one & 0xFF);
     }
     return value;
   }
