@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.BooleanSupplier;
+import tabor.report.Version;
 
 /**
  * Does after {@code initialized} what the first keystrokes would otherwise wait for: a second
@@ -36,9 +37,19 @@ final class WarmUp {
         accent hands at every &
       """;
 
+  private static final String LINE =
+      "{\"start\":{\"line\":3,\"character\":0},\"end\":{\"line\":4,\"character\":0}}";
+
   private static final String URI = "tabor-warm-up:lesson.tabor";
 
   private WarmUp() {}
+
+  /** Goes through the session once and ends: the build records the classes that it loads. */
+  public static void main(String[] args) {
+    System.exit(
+        Connection.serve(
+            new Script(() -> false), OutputStream.nullOutputStream(), Log.NONE, Version.TEXT));
+  }
 
   /** Begins, on a thread of its own. */
   static void start(BooleanSupplier clientIsBusy) {
@@ -110,7 +121,22 @@ final class WarmUp {
         case 3 -> request(3, "textDocument/completion", at(9, 14));
         case 4 -> request(4, "textDocument/documentSymbol", at(0, 0));
         case 5 -> request(5, "textDocument/semanticTokens/full", at(0, 0));
-        case CHANGES -> request(6, "shutdown", "{}");
+        case 6 -> request(6, "textDocument/formatting", at(0, 0));
+        case 7 -> request(7, "textDocument/codeLens", at(0, 0));
+        case 8 -> request(8, "textDocument/documentHighlight", at(3, 11));
+        case 9 ->
+            request(
+                9,
+                "textDocument/codeAction",
+                "{\"textDocument\":{\"uri\":\"%s\"},\"range\":%s,\"context\":{\"diagnostics\":[]}}"
+                    .formatted(URI, LINE));
+        case 10 ->
+            request(
+                10,
+                "textDocument/inlayHint",
+                "{\"textDocument\":{\"uri\":\"%s\"},\"range\":%s}".formatted(URI, LINE));
+        case 11 -> request(11, "textDocument/signatureHelp", at(9, 14));
+        case CHANGES -> request(99, "shutdown", "{}");
         case CHANGES + 1 -> told("exit", "{}");
         default -> number < CHANGES ? change(number) : "";
       };
