@@ -7,6 +7,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.groove.Lesson;
 
 /** A kind of output, as {@code --as} names it. */
+@SuppressWarnings("ImmutableEnumChecker") // the makers are method references without state
 public enum Form {
   /** {@code LESSON.SECTION.mid}: sound, one file for each groove, step and chart. */
   MIDI,

@@ -355,6 +355,20 @@ final class Remedies {
     if (leaf.role() == Role.COUNT && leaf.count() != null) {
       int last = situation.meter().beatCount();
       int beat = Math.max(1, Math.min(last, leaf.count().beat()));
+      // A change needs a stroke to act on: the last place that has one comes before a bare beat.
+      boolean adds = cursor.line() != null && cursor.line().statement() instanceof Edit.Add;
+      if (!adds && situation.above().isPresent()) {
+        List<String> targets = targets(cursor.line());
+        List<String> counts =
+            List.copyOf(
+                BarCounts.struck(
+                        situation.above().get(), stroke -> Targets.matches(stroke, targets))
+                    .keySet());
+        if (!counts.isEmpty()) {
+          String count = counts.get(counts.size() - 1);
+          add("write " + count, where, count);
+        }
+      }
       add("write " + beat, where, Integer.toString(beat));
     } else if (leaf.role() == Role.NUMBER && situation.above().isPresent()) {
       int bars = situation.above().get().bars();

@@ -1,0 +1,185 @@
+-- A lesson written in Neovim from an empty buffer, with the server on: run by neovim.sh.
+
+local passed, failed = 0, 0
+
+local function say(text)
+  io.stdout:write(text .. "\n")
+end
+
+local function check(what, good, detail)
+  if good then
+    passed = passed + 1
+  else
+    failed = failed + 1
+    say("FAILED: " .. what .. (detail and ": " .. vim.inspect(detail) or ""))
+  end
+end
+
+local function wait(what, condition)
+  local good = vim.wait(30000, condition, 20)
+  if not good then
+    say("waited in vain for " .. what)
+  end
+  return good
+end
+
+local function request(method, params)
+  local answers = vim.lsp.buf_request_sync(0, method, params, 30000) or {}
+  for _, answer in pairs(answers) do
+    return answer.result, answer.err
+  end
+end
+
+local function here(line, character)
+  return {
+    textDocument = { uri = vim.uri_from_bufnr(0) },
+    position = { line = line, character = character },
+  }
+end
+
+local function lines()
+  return vim.api.nvim_buf_get_lines(0, 0, -1, false)
+end
+
+local function find(text)
+  for number, line in ipairs(lines()) do
+    local column = line:find(text, 1, true)
+    if column then
+      return number - 1, column - 1
+    end
+  end
+  error("not in the text: " .. text)
+end
+
+-- Types text at the end of the buffer as a person would, key by key.
+local function type_in(text)
+  for i = 1, #text do
+    local last = vim.api.nvim_buf_line_count(0)
+    local key = text:sub(i, i)
+    if key == "\n" then
+      vim.api.nvim_buf_set_lines(0, last, last, false, { "" })
+    else
+      local line = vim.api.nvim_buf_get_lines(0, last - 1, last, false)[1]
+      vim.api.nvim_buf_set_text(0, last - 1, #line, last - 1, #line, { key })
+    end
+    vim.wait(1)
+  end
+end
+
+local function codes()
+  local found = {}
+  for _, diagnostic in ipairs(vim.diagnostic.get(0)) do
+    table.insert(found, tostring(diagnostic.code or (diagnostic.user_data or {}).lsp and diagnostic.user_data.lsp.code))
+  end
+  return table.concat(found, " ")
+end
+
+local function labels(result)
+  local found = {}
+  for _, item in ipairs(result and (result.items or result) or {}) do
+    table.insert(found, item.label)
+  end
+  return " " .. table.concat(found, " ") .. " "
+end
+
+local function apply(edits)
+  vim.lsp.util.apply_text_edits(edits, vim.api.nvim_get_current_buf(), "utf-16")
+end
+
+local function run()
+  vim.g.tabor_lsp = vim.env.TABOR_SERVER
+  vim.cmd("luafile " .. vim.env.TABOR_PLUGIN)
+  vim.cmd("cd " .. vim.env.TABOR_WORK)
+  vim.cmd("edit lesson.tabor")
+  check("file type", vim.bo.filetype == "tabor", vim.bo.filetype)
+  check("the client starts", wait("the client", function()
+    local clients = vim.lsp.buf_get_clients(0)
+    for _, client in pairs(clients) do
+      return client.initialized ~= nil or client.server_capabilities ~= nil
+    end
+    return false
+  end))
+
+  type_in('title "Six-eight workshop"\ntime 6/8\ntempo 58\n\n')
+  type_in('groove pads "On the snare"\n  hands play paradiddle-diddle in sixteenths\n')
+  type_in('step kitted "The right hand rides"\n  right plays ri')
+  local row = vim.api.nvim_buf_line_count(0) - 1
+  local offered = request("textDocument/completion", here(row, #lines()[row + 1]))
+  check("completion of a surface", labels(offered):find(" ride ", 1, true), labels(offered))
+  type_in('de\nstep feet "Kick on one"\n  add kick at ')
+  row = vim.api.nvim_buf_line_count(0) - 1
+  offered = labels(request("textDocument/completion", here(row, #lines()[row + 1])))
+  check("counts of a six-eight bar", offered:find(" 1 ", 1, true) and offered:find(" 2& ", 1, true), offered)
+  check("no count beyond the bar", not offered:find(" 3 ", 1, true), offered)
+  type_in("1\n  drop left at 3\n")
+  check("a diagnostic while typing", wait("a diagnostic", function()
+    return codes():find("count%-outside%-bar") or codes():find("nothing%-there")
+  end), codes())
+
+  local line, column = find("at 3")
+  local actions = request("textDocument/codeAction", {
+    textDocument = { uri = vim.uri_from_bufnr(0) },
+    range = { start = { line = line, character = column + 3 }, ["end"] = { line = line, character = column + 3 } },
+    context = { diagnostics = {} },
+  })
+  check("a fix is offered", actions and #actions > 0, actions)
+  if actions and #actions > 0 then
+    vim.lsp.util.apply_workspace_edit(actions[1].edit, "utf-16")
+  end
+  check("the fix mends it", wait("no diagnostics", function()
+    return not codes():find("count%-outside%-bar") and not codes():find("nothing%-there")
+  end), codes())
+
+  line, column = find("paradiddle")
+  local hover = request("textDocument/hover", here(line, column + 2))
+  check("hover on a rudiment", hover and hover.contents.value:find("paradiddle%-diddle"), hover)
+
+  type_in('chart practice "Practice"\n  count-in 1 bar\n  play feet 4 times\n')
+  line, column = find("feet 4")
+  local edit = request("textDocument/rename",
+    vim.tbl_extend("force", here(line, column + 1), { newName = "kick-on-one" }))
+  check("rename", edit ~= nil, edit)
+  if edit then
+    vim.lsp.util.apply_workspace_edit(edit, "utf-16")
+  end
+  local text = table.concat(lines(), "\n")
+  check("both places renamed", text:find("step kick-on-one", 1, true) and text:find("play kick-on-one", 1, true), text)
+
+  line, column = find("kick-on-one 4")
+  local definition = request("textDocument/definition", here(line, column + 1))
+  local given = find("step kick-on-one")
+  check("definition", definition and definition[1] and definition[1].range.start.line == given, definition)
+
+  local formatted = request("textDocument/formatting", {
+    textDocument = { uri = vim.uri_from_bufnr(0) },
+    options = { tabSize = 2, insertSpaces = true },
+  })
+  if formatted and #formatted > 0 then
+    apply(formatted)
+  end
+  local again = request("textDocument/formatting", {
+    textDocument = { uri = vim.uri_from_bufnr(0) },
+    options = { tabSize = 2, insertSpaces = true },
+  })
+  check("formatting twice changes nothing", again ~= nil and #again == 0, again)
+
+  local symbols = request("textDocument/documentSymbol", { textDocument = { uri = vim.uri_from_bufnr(0) } })
+  check("symbols", symbols and #symbols == 4, symbols and #symbols)
+  check("the lesson is clean", wait("a clean lesson", function()
+    return codes() == ""
+  end), codes())
+  vim.cmd("silent write")
+  say(table.concat(lines(), "\n"))
+end
+
+local good, problem = pcall(run)
+if not good then
+  failed = failed + 1
+  say("FAILED: " .. tostring(problem))
+end
+say(("%d passed, %d failed"):format(passed, failed))
+for _, client in pairs(vim.lsp.get_active_clients()) do
+  client.stop()
+end
+vim.wait(300)
+vim.cmd("qall!")
