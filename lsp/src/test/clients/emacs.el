@@ -63,6 +63,7 @@
       (goto-char (point-min))
       (search-forward "groove a")
       (backward-char)
+      (eglot--signal-textDocument/didChange)
       (eglot-rename "first")
       (check "rename" (string-match-p "^groove first$" (buffer-string)) (buffer-string))
       (set-buffer-modified-p nil)

@@ -6,12 +6,12 @@ top=$(CDPATH='' cd -P -- "$here/../../../.." && pwd -P) || exit 1
 command -v emacs >/dev/null 2>&1 || { echo "no emacs here: skipped"; exit 0; }
 work=$(mktemp -d) || exit 1
 trap 'rm -rf "$work"' EXIT
-emacs -Q --batch --eval "(progn (package-initialize) (require 'eglot))" >/dev/null 2>&1 ||
+emacs --batch --eval "(progn (package-initialize) (require 'eglot))" >/dev/null 2>&1 ||
   { echo "no eglot here: skipped"; exit 0; }
 TABOR_SERVER=${1:-$top/lsp/bin/tabor-lsp}
 TABOR_WORK=$work
 export TABOR_SERVER TABOR_WORK
-HOME=$work timeout 180 emacs -Q --batch --eval "(package-initialize)" -L "$top/lsp/editors/emacs" \
+HOME=$work timeout 180 emacs --batch --eval "(package-initialize)" -L "$top/lsp/editors/emacs" \
   -l "$here/emacs.el" >"$work/out" 2>&1
 cat "$work/out"
 grep -q ' passed, 0 failed' "$work/out"
