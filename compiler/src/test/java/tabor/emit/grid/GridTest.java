@@ -48,7 +48,7 @@ class GridTest {
 
   @Test
   void wideBarsAreBrokenBeforeABeat() {
-    String wide = "groove a\n  hands : " + ("rlrlrlrlrlrlrlrl ".repeat(4)).strip() + "\n";
+    String wide = "groove a\n  hands : " + "rlrlrlrlrlrlrlrl ".repeat(4).strip() + "\n";
     String grid = bars(wide);
     assertThat(grid.lines()).allMatch(line -> line.length() <= GridWriter.MOST_COLUMNS);
     assertThat(grid).contains("bar 1.3");
