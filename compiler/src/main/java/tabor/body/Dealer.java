@@ -40,13 +40,58 @@ public final class Dealer {
     for (boolean hands : new boolean[] {true, false}) {
       if (open.stream().anyMatch(one -> one.hands() == hands)) {
         Loop loop = Loop.of(setting, bars, pickup, given, open, hands);
-        for (Option option : Deal.of(loop).options()) {
-          take(option.right(), loop.limb(true), dealt);
-          take(option.left(), loop.limb(false), dealt);
+        List<Option> settled = hands ? null : Pedals.settle(loop);
+        if (settled != null) {
+          take(settled, loop, dealt);
+        } else {
+          recall(loop, dealt);
         }
       }
     }
     return dealt;
+  }
+
+  /** Deals as the same loop was dealt before, or for the first time. */
+  private static void recall(Loop loop, List<@Nullable Limb> dealt) {
+    DealMemory.Key key = DealMemory.key(loop);
+    byte[] known = key == null ? null : DealMemory.recall(key);
+    if (known == null) {
+      take(Deal.of(loop).options(), loop, dealt);
+      if (key != null) {
+        DealMemory.keep(key, sides(loop, dealt));
+      }
+      return;
+    }
+    int next = 0;
+    for (Loop.Instant instant : loop.instants) {
+      for (Loop.Hit hit : instant.open) {
+        byte side = known[next++];
+        dealt.set(hit.open(), side == 0 ? null : loop.limb(side == 1));
+      }
+    }
+  }
+
+  private static byte[] sides(Loop loop, List<@Nullable Limb> dealt) {
+    int count = 0;
+    for (Loop.Instant instant : loop.instants) {
+      count += instant.open.size();
+    }
+    byte[] sides = new byte[count];
+    int next = 0;
+    for (Loop.Instant instant : loop.instants) {
+      for (Loop.Hit hit : instant.open) {
+        Limb limb = dealt.get(hit.open());
+        sides[next++] = (byte) (limb == null ? 0 : limb.isRight() ? 1 : 2);
+      }
+    }
+    return sides;
+  }
+
+  private static void take(List<Option> options, Loop loop, List<@Nullable Limb> dealt) {
+    for (Option option : options) {
+      take(option.right(), loop.limb(true), dealt);
+      take(option.left(), loop.limb(false), dealt);
+    }
   }
 
   private static void take(Loop.@Nullable Hit hit, Limb limb, List<@Nullable Limb> dealt) {

@@ -89,10 +89,13 @@ final class Edits implements Edit.Cases<@Nullable Void> {
     if (chosen == null || chosen.isEmpty()) {
       return;
     }
-    Set<Stroke> these = identities(chosen);
+    // The chosen stand in the order of the strokes: one walk finds them all.
     List<Stroke> all = new ArrayList<>(work.strokes().size());
+    int next = 0;
     for (Stroke stroke : work.strokes()) {
-      all.add(these.contains(stroke) ? change.apply(stroke) : stroke);
+      boolean meant = next < chosen.size() && chosen.get(next) == stroke;
+      next += meant ? 1 : 0;
+      all.add(meant ? change.apply(stroke) : stroke);
     }
     work.strokes(all);
   }
@@ -125,16 +128,20 @@ final class Edits implements Edit.Cases<@Nullable Void> {
       return null;
     }
     Level level = written(edit.level());
-    boolean everywhere = edit.at().isEverywhere();
-    List<Stroke> chosen;
-    if (everywhere) {
+    UnaryOperator<Stroke> change =
+        s -> Work.from(levelled(Work.on(s, surface), level), line.spot());
+    if (edit.at().equals(At.EVERYWHERE)) {
       work.plays.put(limb, surface);
-      chosen = work.strokes().stream().filter(s -> s.limb() == limb).toList();
+      List<Stroke> all = new ArrayList<>(work.strokes().size());
+      for (Stroke stroke : work.strokes()) {
+        all.add(stroke.limb() == limb ? change.apply(stroke) : stroke);
+      }
+      work.strokes(all);
     } else {
-      chosen =
-          new Selector(work, line).select(s -> s.limb() == limb, edit.at(), edit.limb().span());
+      change(
+          new Selector(work, line).select(s -> s.limb() == limb, edit.at(), edit.limb().span()),
+          change);
     }
-    change(chosen, s -> Work.from(levelled(Work.on(s, surface), level), line.spot()));
     return null;
   }
 

@@ -171,23 +171,24 @@ final class Selector {
     Level level = level(at.where());
     Predicate<Stroke> wanted =
         level == null ? target : stroke -> target.test(stroke) && stroke.level() == level;
-    Set<Stroke> chosen = Collections.newSetFromMap(new IdentityHashMap<>());
     At.Places places = at.places();
     if (places == null) {
+      List<Stroke> all = new ArrayList<>();
       for (int bar : bars) {
         for (Stroke stroke : inBar(bar)) {
           if (wanted.test(stroke)) {
-            chosen.add(stroke);
+            all.add(stroke);
           }
         }
       }
-      if (chosen.isEmpty()) {
+      if (all.isEmpty()) {
         Span span = at.where() != null ? at.where().span() : what;
         nothing(span, null, target, bars.iterator().next(), what, level);
         return null;
       }
-      return inOrder(chosen);
+      return all;
     }
+    Set<Stroke> chosen = Collections.newSetFromMap(new IdentityHashMap<>());
     boolean fine = true;
     for (At.Place place : places.items()) {
       fine &= new Finder(place, bars, at.bars() != null, target, wanted, chosen, what).find();

@@ -111,6 +111,9 @@ final class Work {
 
   /** Puts strokes in order; a limb on one surface at one place is one stroke, the louder level. */
   static List<Stroke> tidy(List<Stroke> strokes) {
+    if (inOrder(strokes)) {
+      return strokes;
+    }
     List<Stroke> sorted = new ArrayList<>(strokes);
     sorted.sort(Stroke.ORDER);
     List<Stroke> kept = new ArrayList<>(sorted.size());
@@ -123,6 +126,16 @@ final class Work {
       }
     }
     return kept;
+  }
+
+  /** True if every stroke comes after the one before, as most edits leave them. */
+  private static boolean inOrder(List<Stroke> strokes) {
+    for (int i = 1; i < strokes.size(); i++) {
+      if (Stroke.ORDER.compare(strokes.get(i - 1), strokes.get(i)) >= 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Stroke merged(Stroke a, Stroke b) {
