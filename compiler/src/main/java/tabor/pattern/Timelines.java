@@ -11,8 +11,8 @@ import java.util.Optional;
  * Timelines and Euclidean patterns, in {@code x} and dots.
  *
  * <p>Sources: Godfried Toussaint, "The Euclidean algorithm generates traditional musical rhythms"
- * (BRIDGES 2005) for tresillo, cinquillo and samba; "The Geometry of Musical Rhythm", chapter 7, in
- * transcriptions, for the 16-pulse timelines; the standard bell from secondary lists.
+ * (BRIDGES 2005) for tresillo, cinquillo and samba; "The Geometry of Musical Rhythm", chapter 7, as
+ * copied by others, for the 16-pulse timelines; the standard bell from secondary lists.
  */
 public final class Timelines {
   private Timelines() {}
