@@ -54,8 +54,8 @@ final class Checks {
     session.analyses().outdate();
     session
         .worker()
-        .submit(
-            wanted -> {
+        .later(
+            () -> {
               if (session.documents().at(document.path()).isEmpty()) {
                 session.analyses().forget(document.path());
                 session.colours().forget(document.path());
@@ -65,7 +65,6 @@ final class Checks {
                 }
                 checkDependents(document.path());
               }
-              return null;
             });
   }
 

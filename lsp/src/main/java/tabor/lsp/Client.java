@@ -1,8 +1,6 @@
 package tabor.lsp;
 
 import java.util.concurrent.CompletableFuture;
-import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
-import org.eclipse.lsp4j.ApplyWorkspaceEditResponse;
 import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.ProgressParams;
@@ -27,7 +25,6 @@ final class Client {
     routes.outgoing("client/registerCapability", Object.class);
     routes.outgoing("window/workDoneProgress/create", Object.class);
     routes.outgoing("window/showDocument", Object.class);
-    routes.outgoing("workspace/applyEdit", ApplyWorkspaceEditResponse.class);
     routes.outgoing("workspace/diagnostic/refresh", Object.class);
     routes.outgoing("workspace/codeLens/refresh", Object.class);
     routes.outgoing("workspace/inlayHint/refresh", Object.class);
@@ -44,24 +41,20 @@ final class Client {
   }
 
   void register(RegistrationParams params) {
-    remote.request("client/registerCapability", params);
+    CompletableFuture<?> unused = remote.request("client/registerCapability", params);
   }
 
   /** Asks the client to ask again: {@code diagnostic}, {@code codeLens}, {@code inlayHint} … */
   void refresh(String what) {
-    remote.request("workspace/" + what + "/refresh", null);
+    CompletableFuture<?> unused = remote.request("workspace/" + what + "/refresh", null);
   }
 
-  CompletableFuture<?> applyEdit(ApplyWorkspaceEditParams params) {
-    return remote.request("workspace/applyEdit", params);
+  void showDocument(ShowDocumentParams params) {
+    CompletableFuture<?> unused = remote.request("window/showDocument", params);
   }
 
-  CompletableFuture<?> showDocument(ShowDocumentParams params) {
-    return remote.request("window/showDocument", params);
-  }
-
-  CompletableFuture<?> createProgress(String token) {
-    return remote.request(
+  void createProgress(String token) {
+    CompletableFuture<?> unused = remote.request(
         "window/workDoneProgress/create", new WorkDoneProgressCreateParams(Either.forLeft(token)));
   }
 

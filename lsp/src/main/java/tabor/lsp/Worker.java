@@ -60,6 +60,16 @@ final class Worker {
   /** Runs a task after those already waiting. The future fails with what the task throws. */
   <R> CompletableFuture<R> submit(Function<Wanted, R> task) {
     CompletableFuture<R> future = new CompletableFuture<>();
+    enqueue(task, future);
+    return future;
+  }
+
+  /** Runs a task after those already waiting; what it throws goes to the log. */
+  void later(Runnable task) {
+    enqueue(logged(task), new CompletableFuture<>());
+  }
+
+  private <R> void enqueue(Function<Wanted, R> task, CompletableFuture<R> future) {
     waiting.incrementAndGet();
     executor.execute(
         () -> {
@@ -71,7 +81,17 @@ final class Worker {
             waiting.decrementAndGet();
           }
         });
-    return future;
+  }
+
+  private Function<Wanted, Boolean> logged(Runnable task) {
+    return wanted -> {
+      try {
+        task.run();
+      } catch (RuntimeException | StackOverflowError e) {
+        log.say("in a check", e);
+      }
+      return true;
+    };
   }
 
   /**
@@ -79,23 +99,14 @@ final class Worker {
    * waiting.
    */
   void soon(Runnable task) {
-    Function<Wanted, Boolean> work =
-        wanted -> {
-          try {
-            task.run();
-          } catch (RuntimeException | StackOverflowError e) {
-            log.say("in a check", e);
-          }
-          return true;
-        };
     if (waiting.get() == 0 && !moreToRead.getAsBoolean() && turn.tryLock()) {
       try {
-        run(work, new CompletableFuture<>());
+        run(logged(task), new CompletableFuture<>());
       } finally {
         turn.unlock();
       }
     } else {
-      submit(work);
+      later(task);
     }
   }
 
