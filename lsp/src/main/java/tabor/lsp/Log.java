@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.logging.Handler;
 import java.util.logging.LogManager;
@@ -38,7 +39,7 @@ final class Log {
   /** Writes a line. */
   void say(String line) {
     if (out != null) {
-      out.println(LocalTime.now().truncatedTo(ChronoUnit.MILLIS) + " " + line);
+      out.println(LocalTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MILLIS) + " " + line);
     }
   }
 

@@ -52,6 +52,7 @@ final class WarmUp {
   }
 
   /** Begins, on a thread of its own. */
+  @SuppressWarnings("ThreadPriorityCheck") // a hint that spares the client; nothing rests on it
   static void start(BooleanSupplier clientIsBusy) {
     Thread thread =
         new Thread(

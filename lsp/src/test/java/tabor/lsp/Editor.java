@@ -90,7 +90,7 @@ final class Editor implements LanguageClient, AutoCloseable {
     thread.start();
     var launcher = LSPLauncher.createClientLauncher(this, clientIn, toServer);
     server = launcher.getRemoteProxy();
-    launcher.startListening();
+    var unused = launcher.startListening();
   }
 
   /** An editor that works in {@code folder} and can do what {@code capabilities} (JSON) says. */

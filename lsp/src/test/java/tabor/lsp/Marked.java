@@ -15,7 +15,8 @@ record Marked(String text, List<Integer> offsets) {
   static Marked of(String marked) {
     StringBuilder text = new StringBuilder();
     List<Integer> offsets = new ArrayList<>();
-    for (char c : marked.toCharArray()) {
+    for (int i = 0; i < marked.length(); i++) {
+      char c = marked.charAt(i);
       if (c == '§') {
         offsets.add(text.length());
       } else {
