@@ -54,8 +54,10 @@ final class Client {
   }
 
   void createProgress(String token) {
-    CompletableFuture<?> unused = remote.request(
-        "window/workDoneProgress/create", new WorkDoneProgressCreateParams(Either.forLeft(token)));
+    CompletableFuture<?> unused =
+        remote.request(
+            "window/workDoneProgress/create",
+            new WorkDoneProgressCreateParams(Either.forLeft(token)));
   }
 
   void progress(Either<String, Integer> token, WorkDoneProgressNotification value) {

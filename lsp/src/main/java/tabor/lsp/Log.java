@@ -39,7 +39,8 @@ final class Log {
   /** Writes a line. */
   void say(String line) {
     if (out != null) {
-      out.println(LocalTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MILLIS) + " " + line);
+      out.println(
+          LocalTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MILLIS) + " " + line);
     }
   }
 

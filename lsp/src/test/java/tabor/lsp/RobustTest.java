@@ -121,7 +121,8 @@ class RobustTest {
       Files.createSymbolicLink(editor.folder.resolve("link.tabor"), outside.resolve("lib.tabor"));
       String play = "groove g\n  hands play six in eighths\n";
       for (String use :
-          List.of("../" + outside.getFileName() + "/lib.tabor", outside + "/lib.tabor", "link.tabor")) {
+          List.of(
+              "../" + outside.getFileName() + "/lib.tabor", outside + "/lib.tabor", "link.tabor")) {
         String name = "u" + use.length() + ".tabor";
         assertThat(editor.open(name, "use \"" + use + "\"\n" + play))
             .extracting(d -> d.getCode().getLeft())
