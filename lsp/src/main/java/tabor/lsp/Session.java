@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** What one client and this server agreed on, and what they share. */
 final class Session {
   /** How long a client has been silent when it is not waiting for anything. */
-  private static final long QUIET_NANOS = 40_000_000;
+  private static final long QUIET_NANOS = 2_000_000;
 
   private final Log log;
   private final String version;

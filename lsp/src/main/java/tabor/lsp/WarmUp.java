@@ -13,8 +13,8 @@ import tabor.report.Version;
  * while the real client has something to say.
  */
 final class WarmUp {
-  private static final int CHANGES = 400;
-  private static final long LOOK_AGAIN_MILLIS = 10;
+  private static final int CHANGES = 1000;
+  private static final long LOOK_AGAIN_MILLIS = 4;
 
   /** A line for the edits to break and mend, at the end of each section. */
   private static final String LESSON =
