@@ -14,5 +14,4 @@ export TABOR_SERVER TABOR_PLUGIN TABOR_WORK
 XDG_CONFIG_HOME=$work XDG_DATA_HOME=$work XDG_CACHE_HOME=$work XDG_STATE_HOME=$work \
   timeout 180 nvim --headless --clean -n -c "luafile $here/neovim.lua" >"$work/out" 2>&1
 tr -d '\r' <"$work/out"
-echo
 grep -q ' passed, 0 failed' "$work/out"
