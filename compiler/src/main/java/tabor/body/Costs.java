@@ -67,7 +67,9 @@ final class Costs {
 
   /** Microseconds of a length in whole notes, rounded. */
   static long micros(Time wholes) {
-    return wholes.times(WHOLE).rounded();
+    // The same as rounding the product, without bringing it into lowest terms first.
+    long twice = Math.multiplyExact(Math.multiplyExact(wholes.num(), WHOLE), 2);
+    return Math.floorDiv(Math.addExact(twice, wholes.den()), Math.multiplyExact(wholes.den(), 2));
   }
 
   /**

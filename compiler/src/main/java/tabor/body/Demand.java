@@ -32,9 +32,9 @@ record Demand(Kind kind, Limb limb, Move from, Move to, Time gap, Time needs) {
     return from.inner().sign() > 0 && from.equals(to);
   }
 
-  /** True if the tempo leaves too little time. */
-  boolean fails(Tempo tempo) {
-    return seconds(tempo).before(needs);
+  /** True if a tempo, given by the seconds that a whole note takes, leaves too little time. */
+  boolean fails(Time secondsPerWhole) {
+    return gap.times(secondsPerWhole).before(needs);
   }
 
   /** How long the written places are apart at a tempo, in seconds. */

@@ -64,14 +64,16 @@ final class Loop {
   final List<Integer> habit = new ArrayList<>();
 
   private final Groove.Setting setting;
-  private final Time pickup;
+  private final long lead;
+  private final long bar;
   private final Map<String, Integer> ids = new HashMap<>();
 
   private Loop(Groove.Setting setting, int bars, Time pickup, boolean hands) {
     this.setting = setting;
-    this.pickup = pickup;
     this.hands = hands;
     this.places = Places.written(setting.kit());
+    this.lead = Costs.micros(pickup);
+    this.bar = Costs.micros(setting.meter().bar());
     this.length = Costs.micros(pickup.plus(setting.meter().bar().times(bars)));
   }
 
@@ -138,8 +140,8 @@ final class Loop {
   }
 
   private Instant instant(Stroke stroke) {
-    Time bars = setting.meter().bar().times(stroke.bar() - 1L);
-    long at = Costs.micros(pickup.plus(bars).plus(stroke.at()));
+    // Bars are whole numbers of microseconds: their lengths have powers of two below them.
+    long at = lead + bar * (stroke.bar() - 1L) + Costs.micros(stroke.at());
     if (!instants.isEmpty() && instants.get(instants.size() - 1).at == at) {
       return instants.get(instants.size() - 1);
     }

@@ -14,12 +14,14 @@ import tabor.rhythm.Time;
 final class PaceChecks {
   private final Groove groove;
   private final Tempo tempo;
+  private final Time secondsPerWhole;
   private final Limits limits;
   private final Consumer<Finding> found;
 
   private PaceChecks(Groove groove, Tempo tempo, Limits limits, Consumer<Finding> found) {
     this.groove = groove;
     this.tempo = tempo;
+    this.secondsPerWhole = tempo.secondsPerWhole();
     this.limits = limits;
     this.found = found;
   }
@@ -34,7 +36,7 @@ final class PaceChecks {
   }
 
   private void check(Demand demand) {
-    if (!demand.fails(tempo)) {
+    if (!demand.fails(secondsPerWhole)) {
       return;
     }
     Time seconds = demand.seconds(tempo);

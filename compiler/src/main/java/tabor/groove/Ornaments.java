@@ -42,6 +42,9 @@ public record Ornaments(int bits) {
 
   /** The ornaments in order. */
   public List<Ornament> list() {
+    if (bits == 0) {
+      return List.of();
+    }
     List<Ornament> found = new ArrayList<>();
     for (Ornament ornament : Ornament.values()) {
       if (has(ornament)) {

@@ -22,11 +22,25 @@ final class PartHints {
 
   /** Finds capitals in ghost parentheses. */
   static void ghosts(Work work, Line line, PartStatement.Lane lane) {
+    if (!has(line, '(')) {
+      return;
+    }
     for (Bar bar : lane.bars()) {
       for (Beat beat : bar.beats()) {
         ghosts(work.problems, line, beat.elements(), false);
       }
     }
+  }
+
+  private static boolean has(Line line, char sign) {
+    String text = line.passage().text();
+    int end = line.start() + line.statement().span().end();
+    for (int i = line.start() + line.statement().span().start(); i < end; i++) {
+      if (text.charAt(i) == sign) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Finds capitals in ghost parentheses. */
@@ -58,14 +72,14 @@ final class PartHints {
   /** Warns of parts in capitals throughout, and hints at beats divided unlike their neighbours. */
   static void hints(Work work, Line line, PartStatement.Lane lane) {
     List<Beat> beats = new ArrayList<>();
-    int[] strokes = new int[2];
+    int accents = 0;
     for (Bar bar : lane.bars()) {
       beats.addAll(bar.beats());
-      for (Beat beat : bar.beats()) {
-        count(beat.elements(), strokes);
+      for (int i = 0; i < bar.beats().size() && accents >= 0; i++) {
+        accents = accents(bar.beats().get(i).elements(), accents);
       }
     }
-    if (strokes[0] >= MANY && strokes[0] == strokes[1]) {
+    if (accents >= MANY) {
       work.problems.add(
           work.problems
               .make(
@@ -77,13 +91,17 @@ final class PartHints {
     }
     // Unequal beats are divided unequally on purpose.
     int last = work.meter().isEven() ? beats.size() - 1 : 0;
+    int[] divided = new int[last > 0 ? beats.size() : 0];
+    for (int i = 0; i < divided.length; i++) {
+      divided[i] = slots(beats.get(i));
+    }
     for (int i = 1; i < last; i++) {
-      int before = slots(beats.get(i - 1));
-      int here = slots(beats.get(i));
-      if (beats.get(i).beats() == null
-          && before > 1
+      int before = divided[i - 1];
+      int here = divided[i];
+      if (before > 1
           && here > 1
-          && before == slots(beats.get(i + 1))
+          && here != before
+          && before == divided[i + 1]
           && here % before != 0
           && before % here != 0) {
         work.problems.add(
@@ -118,17 +136,20 @@ final class PartHints {
     return slots;
   }
 
-  private static void count(List<Beat.Element> elements, int[] strokes) {
-    for (Beat.Element element : elements) {
+  /** So many accents more than before; -1 from the first stroke on that is none. */
+  private static int accents(List<Beat.Element> elements, int before) {
+    int accents = before;
+    for (int i = 0; i < elements.size() && accents >= 0; i++) {
+      Beat.Element element = elements.get(i);
       if (element instanceof Beat.Hit hit) {
-        strokes[0]++;
-        strokes[1] += hit.accent() ? 1 : 0;
+        accents = hit.accent() ? accents + 1 : -1;
       } else if (element instanceof Beat.Group group) {
-        count(group.elements(), strokes);
+        accents = accents(group.elements(), accents);
       } else if (element instanceof Beat.Ghosts ghosts) {
-        count(ghosts.elements(), strokes);
+        accents = accents(ghosts.elements(), accents);
       }
     }
+    return accents;
   }
 
   /** Hints at holds after drum strokes that do not roll: a drum does not ring on. */

@@ -48,7 +48,7 @@ class QuickPaceTest {
         Limits.DEFAULT,
         Demands.Grade.EXTREME,
         demand -> {
-          if (demand.fails(groove.setting().tempo())) {
+          if (demand.fails(groove.setting().tempo().secondsPerWhole())) {
             failing.add(demand);
           }
         });
