@@ -9,20 +9,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import tabor.groove.Comparison.Pair;
 import tabor.kit.Limb;
 import tabor.rhythm.Slot;
 
 /** Puts a comparison into a drummer's words. */
 final class ChangeWords {
-  /** A part and what happened to it. */
-  record Phrase(String part, String words) {}
-
   private final Comparison found;
   private final Groove step;
   private final List<Stroke> now;
-  private final List<Phrase> phrases = new ArrayList<>();
+  private final Phrases phrases = new Phrases();
 
   private ChangeWords(Comparison found, Set<Integer> without) {
     this.found = found.without(without);
@@ -41,7 +37,7 @@ final class ChangeWords {
     Set<Integer> newBars = NewBars.find(found);
     ChangeWords words = new ChangeWords(found, newBars);
     words.strokes();
-    all.addAll(words.byPart());
+    all.addAll(words.phrases.byPart());
     all.addAll(NewBars.words(found, newBars));
     return all;
   }
@@ -94,7 +90,7 @@ final class ChangeWords {
             default -> "closed";
           };
       boolean all = after.size() == count(now, s -> onPiece(s, limb));
-      phrases.add(new Phrase("hi-hat", all ? "now " + how : how + " " + where(after)));
+      phrases.add("hi-hat", all ? "now " + how : how + " " + where(after));
       return;
     }
     long allNow = count(now, s -> s.limb() == limb);
@@ -118,7 +114,7 @@ final class ChangeWords {
     } else {
       levels.forEach(this::level);
     }
-    phrases.add(new Phrase(limb.words(), words));
+    phrases.add(limb.words(), words);
   }
 
   private static boolean onPiece(Stroke stroke, Limb limb) {
@@ -139,11 +135,10 @@ final class ChangeWords {
   }
 
   private void level(String word, List<Stroke> strokes) {
-    parts(
+    PartSplit.split(
         strokes,
         now,
-        (part, whole, chosen) ->
-            phrases.add(new Phrase(part, whole ? word : word + " " + where(chosen))));
+        (part, whole, chosen) -> phrases.add(part, whole ? word : word + " " + where(chosen)));
   }
 
   private static String levelWord(Level level) {
@@ -180,12 +175,11 @@ final class ChangeWords {
   }
 
   private void ornament(List<Stroke> strokes, OrnamentWords words) {
-    parts(
+    PartSplit.split(
         strokes,
         now,
         (part, whole, chosen) ->
-            phrases.add(
-                new Phrase(part, whole ? words.everywhere() : words.some() + " " + where(chosen))));
+            phrases.add(part, whole ? words.everywhere() : words.some() + " " + where(chosen)));
   }
 
   // Other limbs, other places.
@@ -196,26 +190,25 @@ final class ChangeWords {
         .forEach(s -> byLimb.computeIfAbsent(s.limb(), l -> new ArrayList<>()).add(s));
     byLimb.forEach(
         (limb, strokes) ->
-            bySurface(strokes)
+            PartSplit.bySurface(strokes)
                 .forEach(
                     (surface, some) -> {
                       boolean whole =
                           some.size() == count(now, s -> s.surface().name().equals(surface));
                       phrases.add(
-                          new Phrase(
-                              some.get(0).surface().words(),
-                              (whole ? "now " : "")
-                                  + "with the "
-                                  + limb.words()
-                                  + (whole ? "" : " " + where(some))));
+                          some.get(0).surface().words(),
+                          (whole ? "now " : "")
+                              + "with the "
+                              + limb.words()
+                              + (whole ? "" : " " + where(some)));
                     }));
     pairs(found.passed()).forEach(this::level);
   }
 
   /** One place left and another taken, in the same bars: a stroke that went elsewhere. */
   private void movedInTime(Set<Stroke> added, Set<Stroke> dropped) {
-    Map<String, List<Stroke>> gone = bySurface(dropped);
-    bySurface(added)
+    Map<String, List<Stroke>> gone = PartSplit.bySurface(dropped);
+    PartSplit.bySurface(added)
         .forEach(
             (surface, came) -> {
               List<Stroke> went = gone.getOrDefault(surface, List.of());
@@ -225,13 +218,12 @@ final class ChangeWords {
                 String in = where(came);
                 String at = "on " + to.get();
                 phrases.add(
-                    new Phrase(
-                        came.get(0).surface().words(),
-                        "from "
-                            + from.get()
-                            + " to "
-                            + to.get()
-                            + (in.startsWith(at) ? in.substring(at.length()) : "")));
+                    came.get(0).surface().words(),
+                    "from "
+                        + from.get()
+                        + " to "
+                        + to.get()
+                        + (in.startsWith(at) ? in.substring(at.length()) : ""));
                 added.removeAll(came);
                 dropped.removeAll(went);
               }
@@ -282,12 +274,10 @@ final class ChangeWords {
     }
     heads.forEach(
         (word, strokes) ->
-            bySurface(strokes)
+            PartSplit.bySurface(strokes)
                 .values()
                 .forEach(
-                    some ->
-                        phrases.add(
-                            new Phrase(some.get(0).surface().words(), word + " " + where(some)))));
+                    some -> phrases.add(some.get(0).surface().words(), word + " " + where(some))));
   }
 
   private static Object key(Stroke stroke, Slot slot) {
@@ -295,13 +285,12 @@ final class ChangeWords {
   }
 
   private void added(Set<Stroke> added) {
-    bySurface(added)
+    PartSplit.bySurface(added)
         .forEach(
             (surface, strokes) ->
                 phrases.add(
-                    new Phrase(
-                        strokes.get(0).surface().words(),
-                        "added" + levelOf(strokes) + " " + where(strokes))));
+                    strokes.get(0).surface().words(),
+                    "added" + levelOf(strokes) + " " + where(strokes)));
   }
 
   private static String levelOf(List<Stroke> strokes) {
@@ -311,73 +300,11 @@ final class ChangeWords {
   }
 
   private void dropped(Set<Stroke> dropped) {
-    parts(
+    PartSplit.split(
         dropped,
         found.before(),
         (part, whole, chosen) ->
-            phrases.add(new Phrase(part, whole ? "left out" : "left out " + where(chosen))));
-  }
-
-  // Which parts a change concerns.
-
-  private interface Said {
-    void part(String part, boolean whole, List<Stroke> strokes);
-  }
-
-  /** Splits strokes into parts, the fewest that say it: all, hands, a limb, a surface. */
-  private static void parts(Collection<Stroke> some, List<Stroke> of, Said said) {
-    if (some.isEmpty()) {
-      return;
-    }
-    Set<Stroke> left = new LinkedHashSet<>(some);
-    if (left.size() > 1 && left.containsAll(of)) {
-      said.part("everything", true, of);
-      return;
-    }
-    for (boolean hands : new boolean[] {true, false}) {
-      List<Stroke> pair = of.stream().filter(s -> s.limb().isHand() == hands).toList();
-      if (pair.stream().map(Stroke::limb).distinct().count() == 2 && left.containsAll(pair)) {
-        said.part(hands ? "hands" : "feet", true, pair);
-        pair.forEach(left::remove);
-      }
-    }
-    for (Limb limb : Limb.values()) {
-      List<Stroke> own = of.stream().filter(s -> s.limb() == limb).toList();
-      boolean shares = of.stream().anyMatch(s -> s.limb() != limb && sharesSurface(s, own));
-      if (own.size() > 1 && (shares || surfaces(own) > 1) && left.containsAll(own)) {
-        said.part(limb.words(), true, own);
-        own.forEach(left::remove);
-      }
-    }
-    bySurface(left)
-        .forEach(
-            (surface, strokes) -> {
-              long all = count(of, s -> s.surface().name().equals(surface));
-              said.part(strokes.get(0).surface().words(), strokes.size() == all, strokes);
-            });
-  }
-
-  private static boolean sharesSurface(Stroke stroke, List<Stroke> own) {
-    return own.stream().anyMatch(s -> s.surface().name().equals(stroke.surface().name()));
-  }
-
-  private static long surfaces(List<Stroke> strokes) {
-    return strokes.stream().map(s -> s.surface().name()).distinct().count();
-  }
-
-  private static Map<String, List<Stroke>> bySurface(Collection<Stroke> strokes) {
-    List<Stroke> sorted = new ArrayList<>(strokes);
-    sorted.sort(Stroke.ORDER);
-    Map<String, List<Stroke>> map = new LinkedHashMap<>();
-    // Hands are named before feet.
-    for (boolean hands : new boolean[] {true, false}) {
-      for (Stroke stroke : sorted) {
-        if (stroke.limb().isHand() == hands) {
-          map.computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>()).add(stroke);
-        }
-      }
-    }
-    return map;
+            phrases.add(part, whole ? "left out" : "left out " + where(chosen)));
   }
 
   private static List<Stroke> after(List<Pair> pairs) {
@@ -390,40 +317,5 @@ final class ChangeWords {
 
   private String where(Collection<Stroke> strokes) {
     return PlaceWords.of(step, strokes).orElseGet(() -> "in " + strokes.size() + " places");
-  }
-
-  /** Joins parts that share their words, then words that share their part. */
-  private List<String> byPart() {
-    Map<String, Set<String>> parts = group(Phrase::words, Phrase::part);
-    Map<String, List<String>> joined = new LinkedHashMap<>();
-    parts.forEach(
-        (words, names) ->
-            joined.computeIfAbsent(partNames(names), n -> new ArrayList<>()).add(words));
-    List<String> lines = new ArrayList<>();
-    joined.forEach((part, words) -> lines.add(part + ": " + String.join(", ", words)));
-    return lines;
-  }
-
-  private Map<String, Set<String>> group(
-      Function<Phrase, String> key, Function<Phrase, String> value) {
-    Map<String, Set<String>> map = new LinkedHashMap<>();
-    phrases.forEach(
-        phrase ->
-            map.computeIfAbsent(key.apply(phrase), k -> new LinkedHashSet<>())
-                .add(value.apply(phrase)));
-    return map;
-  }
-
-  private static String partNames(Set<String> names) {
-    List<String> left = new ArrayList<>(names);
-    for (boolean hands : new boolean[] {true, false}) {
-      String right = hands ? "right hand" : "right foot";
-      String other = hands ? "left hand" : "left foot";
-      if (left.contains(right) && left.contains(other)) {
-        left.set(left.indexOf(right), hands ? "hands" : "feet");
-        left.remove(other);
-      }
-    }
-    return PlaceWords.list(left);
   }
 }

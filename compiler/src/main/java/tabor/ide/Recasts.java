@@ -105,7 +105,7 @@ public final class Recasts {
       return;
     }
     List<Stroke> strokes = new ArrayList<>();
-    run.forEach(one -> strokes.addAll(Remedies.madeBy(made, one)));
+    run.forEach(one -> strokes.addAll(madeBy(made, one)));
     LaneWriter writer = new LaneWriter(made);
     writer.byLimb(strokes).ifPresent(text -> replace("write these parts by limb", run, text));
     writer.bySurface(strokes).ifPresent(text -> replace("write these parts by surface", run, text));
@@ -160,9 +160,7 @@ public final class Recasts {
 
   private void writtenOut(Line line, PartStatement.Played played) {
     after(line)
-        .flatMap(
-            made ->
-                new LaneWriter(made).under(played.subject().text(), Remedies.madeBy(made, line)))
+        .flatMap(made -> new LaneWriter(made).under(played.subject().text(), madeBy(made, line)))
         .ifPresent(text -> replace("write this part out", List.of(line), text));
   }
 
@@ -194,5 +192,17 @@ public final class Recasts {
   private Mend.Change swapped(Line line, Leaf subject, String to, int length) {
     Span word = compiled.span(line.spot(subject.span()));
     return new Mend.Change(new Span(word.start(), word.start() + length), to);
+  }
+
+  /** The strokes that a line made; the groove may be of a shorter text that has the line too. */
+  private static List<Stroke> madeBy(Groove groove, Line line) {
+    Span whole = line.spot().span();
+    return groove.written().stream()
+        .filter(stroke -> stroke.spot().passage() == groove.heading().passage())
+        .filter(
+            stroke ->
+                whole.start() <= stroke.spot().span().start()
+                    && stroke.spot().span().end() <= whole.end())
+        .toList();
   }
 }

@@ -5,18 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Near;
-import tabor.groove.Groove;
-import tabor.groove.Stroke;
 import tabor.ide.Leaf.Role;
 import tabor.kit.Kit;
 import tabor.kit.Surface;
-import tabor.rhythm.Count;
-import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.Edit;
 import tabor.syntax.Line;
@@ -69,8 +63,8 @@ final class Remedies {
         leaveOut();
       }
       case DUPLICATE_NAME -> freeName();
-      case NOTHING_THERE -> nearCounts();
-      case COUNT_OUTSIDE_BAR -> insideTheBar();
+      case NOTHING_THERE, COUNT_OUTSIDE_BAR ->
+          found.addAll(CountRemedies.of(cursor, diagnostic, span, library));
       case ACCENT_IN_GHOST, HELD_DRUM -> {
         if (diagnostic.code() == tabor.diagnostic.Code.HELD_DRUM) {
           add("write a rest", span, ".");
@@ -291,91 +285,6 @@ final class Remedies {
     }
   }
 
-  /** The places before and after that do have a stroke. */
-  private void nearCounts() {
-    Leaf leaf = cursor.leaf();
-    String written = span.in(compiled.text());
-    if (written.equals("-")) {
-      add("write a rest", span, ".");
-    } else if (written.equals("%")) {
-      int beats = Situation.at(compiled, span.start(), library).meter().beatCount();
-      add("write silence", span, ". ".repeat(beats).strip());
-    } else if (leaf != null && leaf.role() == Role.COUNT && cursor.line() != null) {
-      Situation situation = Situation.at(compiled, span.start(), library);
-      situation.above().ifPresent(groove -> nearCounts(groove, leaf));
-    }
-  }
-
-  private void nearCounts(Groove groove, Leaf leaf) {
-    List<String> targets = targets(cursor.line());
-    TreeMap<Time, String> places = new TreeMap<>();
-    BarCounts.struck(groove, stroke -> Targets.matches(stroke, targets))
-        .forEach((count, strokes) -> places.putIfAbsent(strokes.get(0).at(), count));
-    Time wanted = at(groove, leaf.count());
-    if (wanted == null) {
-      return;
-    }
-    Map.Entry<Time, String> before = places.lowerEntry(wanted);
-    Map.Entry<Time, String> after = places.higherEntry(wanted);
-    Span where = cursor.inFile(leaf.span());
-    if (after != null) {
-      add("write " + after.getValue(), where, after.getValue());
-    }
-    if (before != null) {
-      add("write " + before.getValue(), where, before.getValue());
-    }
-  }
-
-  private static @Nullable Time at(Groove groove, @Nullable Count count) {
-    if (count == null || count.beat() > groove.meter().beatCount()) {
-      return null;
-    }
-    return groove
-        .meter()
-        .beatStart(count.beat() - 1)
-        .plus(groove.meter().beat(count.beat() - 1).times(count.syllable().ordinal()).over(4));
-  }
-
-  private static List<String> targets(@Nullable Line line) {
-    return line == null
-        ? List.of()
-        : Leaves.of(line).stream()
-            .filter(leaf -> leaf.role() == Role.LIMB || leaf.role() == Role.SURFACE)
-            .map(Leaf::text)
-            .toList();
-  }
-
-  private void insideTheBar() {
-    Leaf leaf = cursor.leaf();
-    if (leaf == null) {
-      return;
-    }
-    Situation situation = Situation.at(compiled, span.start(), library);
-    Span where = cursor.inFile(leaf.span());
-    if (leaf.role() == Role.COUNT && leaf.count() != null) {
-      int last = situation.meter().beatCount();
-      int beat = Math.max(1, Math.min(last, leaf.count().beat()));
-      // A change needs a stroke to act on: the last place that has one comes before a bare beat.
-      boolean adds = cursor.line() != null && cursor.line().statement() instanceof Edit.Add;
-      if (!adds && situation.above().isPresent()) {
-        List<String> targets = targets(cursor.line());
-        List<String> counts =
-            List.copyOf(
-                BarCounts.struck(
-                        situation.above().get(), stroke -> Targets.matches(stroke, targets))
-                    .keySet());
-        if (!counts.isEmpty()) {
-          String count = counts.get(counts.size() - 1);
-          add("write " + count, where, count);
-        }
-      }
-      add("write " + beat, where, Integer.toString(beat));
-    } else if (leaf.role() == Role.NUMBER && situation.above().isPresent()) {
-      int bars = situation.above().get().bars();
-      add("write " + bars, where, Integer.toString(bars));
-    }
-  }
-
   private void takeOutLine(String title) {
     if (cursor.line() == null) {
       return;
@@ -419,17 +328,5 @@ final class Remedies {
       }
     }
     found.add(new Mend("write small letters: plain strokes", changes));
-  }
-
-  /** The strokes that a line made; the groove may be of a shorter text that has the line too. */
-  static List<Stroke> madeBy(Groove groove, Line line) {
-    Span whole = line.spot().span();
-    return groove.written().stream()
-        .filter(stroke -> stroke.spot().passage() == groove.heading().passage())
-        .filter(
-            stroke ->
-                whole.start() <= stroke.spot().span().start()
-                    && stroke.spot().span().end() <= whole.end())
-        .toList();
   }
 }

@@ -157,7 +157,7 @@ final class AddEdits {
     }
     boolean each = eachBar && place instanceof At.One;
     if (found == 0 || (each && missing >= 0)) {
-      selector.outsideBar(place, missing);
+      selector.misses().outsideBar(place, missing);
       return false;
     }
     return true;
@@ -175,7 +175,7 @@ final class AddEdits {
     List<CountReader.Reading> readings =
         selector.reader().read(word.count(), bar, selector.inBar(bar), what.target());
     if (readings.size() > 1) {
-      selector.ambiguous(word, bar, readings);
+      selector.misses().ambiguous(word, bar, readings);
       return AMBIGUOUS;
     }
     return readings.isEmpty() ? null : readings.get(0);

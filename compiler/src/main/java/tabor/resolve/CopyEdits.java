@@ -158,7 +158,7 @@ final class CopyEdits {
       }
       anywhere |= found;
       if (place != null && !exists) {
-        there.outsideBar(place, firstBar);
+        there.misses().outsideBar(place, firstBar);
         return;
       }
       if (place != null && !found && !work.partial) {
@@ -231,7 +231,7 @@ final class CopyEdits {
                 .toList();
         if (meeting.size() > 1) {
           ambiguous = true;
-          there.ambiguous(word, bar, meeting);
+          there.misses().ambiguous(word, bar, meeting);
           return null;
         }
         return meeting.isEmpty() ? readings.get(0) : meeting.get(0);
@@ -288,7 +288,7 @@ final class CopyEdits {
           return;
         }
         if (reading == null) {
-          there.outsideBar(count.span(), count.count(), fillBar);
+          there.misses().outsideBar(count.span(), count.count(), fillBar);
           return;
         }
         cut = reading.place();

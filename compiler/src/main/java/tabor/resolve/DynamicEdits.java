@@ -75,7 +75,7 @@ final class DynamicEdits {
     List<CountReader.Reading> readings =
         selector.reader().read(word.count(), bar, here, stroke -> true);
     if (readings.isEmpty()) {
-      selector.outsideBar(word.span(), word.count(), bar);
+      selector.misses().outsideBar(word.span(), word.count(), bar);
       return null;
     }
     if (readings.size() > 1) {
@@ -84,7 +84,7 @@ final class DynamicEdits {
               .filter(r -> here.stream().anyMatch(s -> selector.reader().meets(s, r)))
               .toList();
       if (meeting.size() > 1) {
-        selector.ambiguous(word, bar, meeting);
+        selector.misses().ambiguous(word, bar, meeting);
         return null;
       }
       return meeting.isEmpty() ? readings.get(0).place() : meeting.get(0).place();

@@ -8,12 +8,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import tabor.diagnostic.Code;
-import tabor.diagnostic.Diagnostic;
 import tabor.groove.Level;
 import tabor.groove.Stroke;
-import tabor.rhythm.Count;
-import tabor.rhythm.CountNames;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.At;
@@ -22,13 +18,14 @@ import tabor.syntax.Line;
 import tabor.syntax.Num;
 import tabor.syntax.Word;
 
-/** Finds the strokes, bars and places that an edit speaks of, and says what is not there. */
+/** Finds the strokes, bars and places that an edit speaks of. */
 final class Selector {
   private final Work work;
   private final Line line;
   private final CountReader reader;
   private final List<Stroke> strokes;
   private final int[] starts;
+  private final Misses misses;
 
   Selector(Work work, Line line) {
     this(work, line, work.strokes(), work.bars);
@@ -40,6 +37,7 @@ final class Selector {
     this.line = line;
     this.reader = new CountReader(work);
     this.strokes = strokes;
+    this.misses = new Misses(work, line, reader, strokes);
     this.starts = new int[bars + 2];
     int at = 0;
     for (int bar = 0; bar <= bars; bar++) {
@@ -55,6 +53,11 @@ final class Selector {
     return reader;
   }
 
+  /** Where this selector says what is not there. */
+  Misses misses() {
+    return misses;
+  }
+
   /** All strokes of a bar. */
   List<Stroke> inBar(int bar) {
     return bar < 0 || bar + 1 >= starts.length
@@ -68,7 +71,7 @@ final class Selector {
     for (Word word : words) {
       Subject subject = Subject.of(word.text(), work.kit());
       if (subject == null || subject.kind() == Subject.Kind.LINE) {
-        unknownTarget(word);
+        misses.unknownTarget(word);
         return null;
       }
       subjects.add(subject);
@@ -77,14 +80,6 @@ final class Selector {
       return subjects.get(0)::matches;
     }
     return stroke -> subjects.stream().anyMatch(subject -> subject.matches(stroke));
-  }
-
-  void unknownTarget(Word word) {
-    List<String> names = new ArrayList<>(work.kit().surfaceNames());
-    names.addAll(List.of("hands", "feet", "all", "right", "left", "right foot", "left foot"));
-    work.partial = true;
-    work.problems.unknown(
-        line, word, "surface or limb", tabor.diagnostic.Near.find(word.text(), names));
   }
 
   /** The bars that a clause means, all of them without one; null, and said so, if one is not. */
@@ -119,7 +114,7 @@ final class Selector {
       }
     }
     if (found.isEmpty()) {
-      noSuchBar(clause.span());
+      misses.noSuchBar(clause.span());
       return null;
     }
     return found;
@@ -131,19 +126,8 @@ final class Selector {
     if (num.value().isWhole() && bar >= work.firstBar() && bar <= work.bars) {
       return true;
     }
-    noSuchBar(num.span());
+    misses.noSuchBar(num.span());
     return false;
-  }
-
-  private void noSuchBar(Span span) {
-    work.problems.add(
-        work.problems
-            .make(
-                Code.COUNT_OUTSIDE_BAR,
-                line,
-                span,
-                "“" + work.name + "” has only " + Plan.bars(work.bars))
-            .help("name a bar from " + work.firstBar() + " to " + work.bars));
   }
 
   /** The level that a {@code where} asks for; null for every level. */
@@ -183,7 +167,7 @@ final class Selector {
       }
       if (all.isEmpty()) {
         Span span = at.where() != null ? at.where().span() : what;
-        nothing(span, null, target, bars.iterator().next(), what, level);
+        misses.nothing(span, null, target, bars.iterator().next(), what, level);
         return null;
       }
       return all;
@@ -259,9 +243,9 @@ final class Selector {
       }
       if (firstMissing >= 0) {
         String count = place instanceof At.One one ? one.count().count().toString() : placeText();
-        nothing(place.span(), count, target, firstMissing, what, null);
+        misses.nothing(place.span(), count, target, firstMissing, what, null);
       } else {
-        outsideBar(place, firstOutside);
+        misses.outsideBar(place, firstOutside);
       }
       return false;
     }
@@ -327,149 +311,10 @@ final class Selector {
       }
       if (meeting.size() > 1) {
         ambiguous = true;
-        Selector.this.ambiguous(word, bar, meeting);
+        misses.ambiguous(word, bar, meeting);
         return null;
       }
       return meeting.isEmpty() ? readings.get(last ? readings.size() - 1 : 0) : meeting.get(0);
     }
-  }
-
-  /** Says that a count may mean several places, and offers each with its division named. */
-  void ambiguous(CountWord word, int bar, List<CountReader.Reading> readings) {
-    Count count = word.count();
-    List<String> named = new ArrayList<>();
-    for (CountReader.Reading reading : readings) {
-      named.add(
-          new Count(
-                  count.beat(), count.syllable(), count.places(), reading.slot().division().slots())
-              .toString());
-    }
-    Diagnostic made =
-        work.problems
-            .make(
-                Code.AMBIGUOUS_COUNT,
-                line.spot(word.span()),
-                bar,
-                count.toString(),
-                count + " can be read in two ways here, as " + String.join(" and as ", named))
-            .help("name the division: " + String.join(" or ", named));
-    for (String text : named) {
-      made = made.fix(Diagnostic.Fix.of("write " + text, line.spot(word.span()), text));
-    }
-    work.problems.add(made);
-  }
-
-  /** Says that a place does not exist in a bar. */
-  void outsideBar(At.Place place, int bar) {
-    Count count =
-        place instanceof At.One one
-            ? one.count().count()
-            : place instanceof At.Range range ? outsideOf(range, bar) : null;
-    outsideBar(place.span(), count, bar);
-  }
-
-  private Count outsideOf(At.Range range, int bar) {
-    return reader.beatExists(range.from().count(), bar) ? range.to().count() : range.from().count();
-  }
-
-  /** Says that a count does not exist in a bar. */
-  void outsideBar(Span span, @Nullable Count count, int bar) {
-    if (work.partial && count != null && reader.beatExists(count, bar)) {
-      return;
-    }
-    int beats = work.grid.beats();
-    String message;
-    if (count == null) {
-      message = "no beat of these bars has this syllable";
-    } else if (!reader.beatExists(count, bar)) {
-      message =
-          bar == 0
-              ? "the pickup has no beat " + count.beat()
-              : "there is no beat "
-                  + count.beat()
-                  + " in "
-                  + work.meter()
-                  + ": the beats are 1 to "
-                  + beats;
-    } else {
-      message = "beat " + count.beat() + " has no place " + count + " here";
-    }
-    work.problems.add(
-        work.problems
-            .make(
-                Code.COUNT_OUTSIDE_BAR,
-                line.spot(span),
-                bar,
-                count == null ? null : count.toString(),
-                message)
-            .help("name a place that the bar has, such as " + (work.firstBeat(bar) + 1) + "&"));
-  }
-
-  private void nothing(
-      Span span,
-      @Nullable String count,
-      Predicate<Stroke> target,
-      int bar,
-      Span what,
-      @Nullable Level level) {
-    if (work.partial) {
-      return;
-    }
-    String who = line.spot(what).text();
-    String kind =
-        level == null
-            ? "stroke"
-            : switch (level) {
-              case GHOST -> "ghost stroke";
-              case PLAIN -> "plain stroke";
-              case ACCENT -> "accent";
-            };
-    String message =
-        count == null
-            ? "there is no " + kind + " of “" + who + "” here"
-            : "there is no stroke of “" + who + "” at " + count;
-    work.problems.add(
-        work.problems
-            .make(Code.NOTHING_THERE, line.spot(span), bar, count, message)
-            .help(nearest(target, bar, count)));
-  }
-
-  private @Nullable String nearest(Predicate<Stroke> target, int bar, @Nullable String count) {
-    Set<String> names = new java.util.LinkedHashSet<>();
-    for (Stroke stroke : inBar(bar)) {
-      if (target.test(stroke)) {
-        names.add(CountNames.of(stroke.slot(), work.meter()).toString());
-      }
-    }
-    if (names.isEmpty()) {
-      Set<Integer> bars = new TreeSet<>();
-      for (Stroke stroke : strokes) {
-        if (target.test(stroke)) {
-          bars.add(stroke.bar());
-        }
-      }
-      if (bars.isEmpty()) {
-        return "nothing above this line plays it";
-      }
-      return "it is played in "
-          + (bars.size() == 1 ? "bar " : "bars ")
-          + String.join(" ", bars.stream().limit(8).map(String::valueOf).toList());
-    }
-    List<String> all = new ArrayList<>(names);
-    if (count != null && all.size() > 6) {
-      int beat = beatOf(count);
-      List<String> nearest = new ArrayList<>(all);
-      nearest.sort(java.util.Comparator.comparingInt(n -> Math.abs(beatOf(n) - beat)));
-      all.retainAll(nearest.subList(0, 6));
-    }
-    return "in bar " + bar + " it is played at " + String.join(" ", all);
-  }
-
-  private static int beatOf(String name) {
-    int beat = 0;
-    for (int i = 0; i < name.length() && Character.isDigit(name.charAt(i)); i++) {
-      beat = beat * 10 + name.charAt(i) - '0';
-    }
-    return beat;
   }
 }

@@ -121,11 +121,11 @@ final class TimeEdits {
     List<CountReader.Reading> readings =
         selector.reader().read(word.count(), bar, selector.inBar(bar), target);
     if (readings.isEmpty()) {
-      selector.outsideBar(word.span(), word.count(), bar);
+      selector.misses().outsideBar(word.span(), word.count(), bar);
       return null;
     }
     if (readings.size() > 1) {
-      selector.ambiguous(word, bar, readings);
+      selector.misses().ambiguous(word, bar, readings);
       return null;
     }
     return readings.get(0);

@@ -1,0 +1,77 @@
+package tabor.groove;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import tabor.kit.Limb;
+
+/** Which parts some strokes make up. */
+final class PartSplit {
+  private PartSplit() {}
+
+  /** Takes one part: its name, whether all its strokes are meant, and the strokes. */
+  interface Said {
+    void part(String part, boolean whole, List<Stroke> strokes);
+  }
+
+  /** Splits strokes into parts, the fewest that say it: all, hands, a limb, a surface. */
+  static void split(Collection<Stroke> some, List<Stroke> of, Said said) {
+    if (some.isEmpty()) {
+      return;
+    }
+    Set<Stroke> left = new LinkedHashSet<>(some);
+    if (left.size() > 1 && left.containsAll(of)) {
+      said.part("everything", true, of);
+      return;
+    }
+    for (boolean hands : new boolean[] {true, false}) {
+      List<Stroke> pair = of.stream().filter(s -> s.limb().isHand() == hands).toList();
+      if (pair.stream().map(Stroke::limb).distinct().count() == 2 && left.containsAll(pair)) {
+        said.part(hands ? "hands" : "feet", true, pair);
+        pair.forEach(left::remove);
+      }
+    }
+    for (Limb limb : Limb.values()) {
+      List<Stroke> own = of.stream().filter(s -> s.limb() == limb).toList();
+      boolean shares = of.stream().anyMatch(s -> s.limb() != limb && sharesSurface(s, own));
+      if (own.size() > 1 && (shares || surfaces(own) > 1) && left.containsAll(own)) {
+        said.part(limb.words(), true, own);
+        own.forEach(left::remove);
+      }
+    }
+    bySurface(left)
+        .forEach(
+            (surface, strokes) -> {
+              long all = of.stream().filter(s -> s.surface().name().equals(surface)).count();
+              said.part(strokes.get(0).surface().words(), strokes.size() == all, strokes);
+            });
+  }
+
+  private static boolean sharesSurface(Stroke stroke, List<Stroke> own) {
+    return own.stream().anyMatch(s -> s.surface().name().equals(stroke.surface().name()));
+  }
+
+  private static long surfaces(List<Stroke> strokes) {
+    return strokes.stream().map(s -> s.surface().name()).distinct().count();
+  }
+
+  /** Strokes by the name of their surface, hands before feet, each in order of time. */
+  static Map<String, List<Stroke>> bySurface(Collection<Stroke> strokes) {
+    List<Stroke> sorted = new ArrayList<>(strokes);
+    sorted.sort(Stroke.ORDER);
+    Map<String, List<Stroke>> map = new LinkedHashMap<>();
+    // Hands are named before feet.
+    for (boolean hands : new boolean[] {true, false}) {
+      for (Stroke stroke : sorted) {
+        if (stroke.limb().isHand() == hands) {
+          map.computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>()).add(stroke);
+        }
+      }
+    }
+    return map;
+  }
+}
