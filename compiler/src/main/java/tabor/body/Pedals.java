@@ -16,7 +16,7 @@ import tabor.kit.Surface;
  * that can be spared is what the first foot pays before and after the run, less what it pays for
  * the gap that is left. Strokes put among the other foot's own never make those cheaper. Where no
  * single stroke spares more than it pays, and no end of a run more than half of what two pay, no
- * dealing costs less; among equals the usual pedals stay.
+ * dealing costs less.
  */
 final class Pedals {
   private final List<Option> options = new ArrayList<>();
@@ -102,8 +102,9 @@ final class Pedals {
     long before = side.repeat(index, 1, loop.length);
     long after = side.repeat(index + 1, 1, loop.length);
     long left = side.repeat(index + 1, 2, loop.length);
-    return before + after - left + extra <= Costs.WRONG_PEDAL
-        && Math.max(before, after) + extra <= Costs.WRONG_PEDAL;
+    // Among equals the right foot goes first: a kick stays with it, a pedal stroke must be dearer.
+    long most = Costs.WRONG_PEDAL - (isKick(hit) ? 0 : 1);
+    return before + after - left + extra <= most && Math.max(before, after) + extra <= most;
   }
 
   /** Most that a stroke of the left foot pays for its place in the bar. */

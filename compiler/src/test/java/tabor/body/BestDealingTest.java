@@ -89,6 +89,38 @@ class BestDealingTest {
     assertThat(best.cost()).isEqualTo(cheapest(loop, new ArrayList<>()));
   }
 
+  @Provide
+  Arbitrary<List<List<Character>>> feet() {
+    Arbitrary<Character> sign = Arbitraries.of('.', '.', 'x');
+    return sign.list().ofSize(16).list().ofSize(3);
+  }
+
+  /** What is dealt to the feet without a search costs no more than what the search finds. */
+  @Property(tries = 500)
+  void thePedalsCostWhatTheSearchFinds(@ForAll("feet") List<List<Character>> parts) {
+    List<String> pedals = List.of("kick", "hihat.foot", "hihat.splash");
+    Dealt section = new Dealt();
+    for (int i = 0; i < pedals.size(); i++) {
+      StringBuilder places = new StringBuilder();
+      parts.get(i).forEach(places::append);
+      section.part(pedals.get(i), words(places));
+    }
+    section.deal();
+    Loop loop =
+        Loop.of(section.setting(), section.bars, Time.ZERO, section.given, section.open, false);
+    List<Option> settled = loop.instants.isEmpty() ? null : Pedals.settle(loop);
+    if (settled != null) {
+      assertThat(price(loop, settled)).isEqualTo(Deal.of(loop).cost());
+    }
+  }
+
+  /** A loop that was dealt before is dealt the same again. */
+  @Property(tries = 100)
+  void rememberedDealingsAreTheSame(@ForAll("events") List<Event> events) {
+    List<@Nullable Limb> first = section(events).deal();
+    assertThat(section(events).deal()).isEqualTo(first);
+  }
+
   /** A dealing never makes a clash where one without is to be had. */
   @Property(tries = 300)
   void makesNoClashThatCouldBeAvoided(@ForAll("events") List<Event> events) {
