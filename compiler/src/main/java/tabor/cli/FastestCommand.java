@@ -1,11 +1,9 @@
 package tabor.cli;
 
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 import tabor.emit.practice.FastestText;
+import tabor.groove.Groove;
 import tabor.groove.Lesson;
 
 /** {@code tabor fastest}: at which tempo a limb has no time left. */
@@ -18,29 +16,13 @@ import tabor.groove.Lesson;
       "The figures are general ones, or those that a limits line gives; a student's own limit",
       "is lower."
     })
-final class FastestCommand implements Callable<Integer> {
-  private final Io io;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "The lesson; - is standard input.")
-  private String file = "";
-
-  @Parameters(
-      index = "1",
-      arity = "0..1",
-      paramLabel = "SECTION",
-      description = "The groove or step; all of them if not given.")
-  private @Nullable String section;
-
-  @Mixin private PlayerOptions player = new PlayerOptions();
-
+final class FastestCommand extends GroovesCommand {
   FastestCommand(Io io) {
-    this.io = io;
+    super(io);
   }
 
   @Override
-  public Integer call() {
-    Lesson lesson = ReadyLesson.of(io, file, player.options());
-    io.out().print(FastestText.of(lesson, ReadyLesson.grooves(lesson, section)));
-    return ExitCode.FINE;
+  String text(Lesson lesson, List<Groove> grooves) {
+    return FastestText.of(lesson, grooves);
   }
 }

@@ -1,9 +1,7 @@
 package tabor.cli;
 
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import tabor.emit.grid.Grid;
 import tabor.groove.Lesson;
@@ -14,12 +12,7 @@ import tabor.groove.Section;
     name = "grid",
     description = "Prints the counted grid: counts above, a row for each part, the hands below.",
     mixinStandardHelpOptions = true)
-final class GridCommand implements Callable<Integer> {
-  private final Io io;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "The lesson; - is standard input.")
-  private String file = "";
-
+final class GridCommand extends LessonCommand {
   @Parameters(
       index = "1",
       arity = "0..1",
@@ -27,17 +20,15 @@ final class GridCommand implements Callable<Integer> {
       description = "The groove, step or chart; all of them if not given.")
   private @Nullable String section;
 
-  @Mixin private PlayerOptions player = new PlayerOptions();
-
   GridCommand(Io io) {
-    this.io = io;
+    super(io);
   }
 
   @Override
   public Integer call() {
-    Lesson lesson = ReadyLesson.of(io, file, player.options());
+    Lesson lesson = lesson();
     Section chosen = ReadyLesson.section(lesson, section);
-    io.out().print(Grid.of(lesson, each -> chosen == null || each.name().equals(chosen.name())));
+    io().out().print(Grid.of(lesson, each -> chosen == null || each.name().equals(chosen.name())));
     return ExitCode.FINE;
   }
 }

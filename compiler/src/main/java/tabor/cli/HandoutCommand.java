@@ -2,12 +2,10 @@ package tabor.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import tabor.emit.font.OpenFont;
 import tabor.emit.pdf.HandoutLook;
 import tabor.emit.pdf.HandoutMaker;
@@ -19,12 +17,7 @@ import tabor.groove.Lesson;
     name = "handout",
     description = "Prints a lesson as a PDF handout: every step with its notes, ready to give out.",
     mixinStandardHelpOptions = true)
-final class HandoutCommand implements Callable<Integer> {
-  private final Io io;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "The lesson; - is standard input.")
-  private String file = "";
-
+final class HandoutCommand extends LessonCommand {
   @Option(
       names = {"-o", "--output"},
       paramLabel = "FILE|DIR",
@@ -33,22 +26,20 @@ final class HandoutCommand implements Callable<Integer> {
 
   @Mixin private PageOptions page = new PageOptions();
 
-  @Mixin private PlayerOptions player = new PlayerOptions();
-
   HandoutCommand(Io io) {
-    this.io = io;
+    super(io);
   }
 
   @Override
   public Integer call() {
     HandoutLook look = page.look();
-    Lesson lesson = ReadyLesson.of(io, file, player.options());
+    Lesson lesson = lesson();
     if (lesson.sections().isEmpty()) {
-      throw Failure.outside(file + " has no groove, step or chart to print");
+      throw Failure.outside(file() + " has no groove, step or chart to print");
     }
     Path target = target(lesson.file() + ".pdf");
     OutputFiles.write(target, PdfWriter.write(HandoutMaker.make(lesson, look, OpenFont.get())));
-    io.out().print(target + "\n");
+    io().out().print(target + "\n");
     return ExitCode.FINE;
   }
 

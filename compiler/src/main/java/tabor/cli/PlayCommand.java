@@ -3,11 +3,9 @@ package tabor.cli;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.emit.midi.MidiLesson;
@@ -30,14 +28,10 @@ import tabor.rhythm.Time;
       "Without SECTION all sections are played in order. Ctrl-C stops. Mind your ears: turn the",
       "sound down before you start."
     })
-final class PlayCommand implements Callable<Integer> {
+final class PlayCommand extends LessonCommand {
   private static final int FADE_MILLIS = 800;
 
-  private final Io io;
   private final SoundDevice device;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "The lesson; - is standard input.")
-  private String file = "";
 
   @Parameters(
       index = "1",
@@ -60,25 +54,23 @@ final class PlayCommand implements Callable<Integer> {
   @Option(names = "--no-count-in", description = "Begin at once.")
   private boolean noCountIn;
 
-  @Mixin private PlayerOptions player = new PlayerOptions();
-
   PlayCommand(Io io) {
     this(io, SoundDevice.ofJdk());
   }
 
   PlayCommand(Io io, SoundDevice device) {
-    this.io = io;
+    super(io);
     this.device = device;
   }
 
   @Override
   public Integer call() {
     Set<Limb> silent = limbs(without);
-    Lesson lesson = ReadyLesson.of(io, file, player.options());
+    Lesson lesson = lesson();
     Section named = ReadyLesson.section(lesson, section);
     List<Section> sections = named == null ? lesson.sections() : List.of(named);
     if (sections.isEmpty()) {
-      throw Failure.outside("there is nothing to play in " + file);
+      throw Failure.outside("there is nothing to play in " + file());
     }
     if (loop && sections.size() > 1) {
       throw Failure.usage(
@@ -100,16 +92,16 @@ final class PlayCommand implements Callable<Integer> {
         loop && one instanceof Groove groove
             ? Performer.twice(groove, noCountIn ? 0 : 1)
             : MidiLesson.performance(one, !noCountIn);
-    io.out().print(one.caption() + "\n");
-    io.out().flush();
-    MovingCount count = new MovingCount(performance, io.out());
+    io().out().print(one.caption() + "\n");
+    io().out().flush();
+    MovingCount count = new MovingCount(performance, io().out());
     long whole = 4L * midi.ticks().division();
     playing.play(
         SmfWriter.sequence(
             midi.smf(performance, one, s -> s.limb() == null || !silent.contains(s.limb()))),
         loop ? round(one, performance, midi) : null,
         tick -> {
-          if (io.outTerminal()) {
+          if (io().outTerminal()) {
             count.show(Time.of(tick, whole));
           }
         });
@@ -129,9 +121,9 @@ final class PlayCommand implements Callable<Integer> {
   }
 
   private void leave() {
-    if (io.outTerminal()) {
-      io.out().print("\n");
-      io.out().flush();
+    if (io().outTerminal()) {
+      io().out().print("\n");
+      io().out().flush();
     }
   }
 

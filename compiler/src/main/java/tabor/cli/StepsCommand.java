@@ -1,10 +1,7 @@
 package tabor.cli;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import tabor.emit.practice.StepsTable;
 import tabor.groove.Lesson;
 
@@ -13,19 +10,12 @@ import tabor.groove.Lesson;
     name = "steps",
     description = "Prints a lesson as a table: what each step changes and asks of each limb.",
     mixinStandardHelpOptions = true)
-final class StepsCommand implements Callable<Integer> {
-  private final Io io;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "The lesson; - is standard input.")
-  private String file = "";
-
+final class StepsCommand extends LessonCommand {
   @Option(names = "--as", paramLabel = "FORM", description = "text or tsv; text if not given.")
   private String form = "text";
 
-  @Mixin private PlayerOptions player = new PlayerOptions();
-
   StepsCommand(Io io) {
-    this.io = io;
+    super(io);
   }
 
   @Override
@@ -33,8 +23,8 @@ final class StepsCommand implements Callable<Integer> {
     if (!form.equals("text") && !form.equals("tsv")) {
       throw Failure.usage("--as takes text or tsv, not " + form);
     }
-    Lesson lesson = ReadyLesson.of(io, file, player.options());
-    io.out().print(form.equals("text") ? StepsTable.text(lesson) : StepsTable.tsv(lesson));
+    Lesson lesson = lesson();
+    io().out().print(form.equals("text") ? StepsTable.text(lesson) : StepsTable.tsv(lesson));
     return ExitCode.FINE;
   }
 }

@@ -1,11 +1,9 @@
 package tabor.cli;
 
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 import tabor.emit.grid.Sticking;
+import tabor.groove.Groove;
 import tabor.groove.Lesson;
 
 /** {@code tabor sticking}: who strikes, under the counts. */
@@ -13,29 +11,13 @@ import tabor.groove.Lesson;
     name = "sticking",
     description = "Prints hands and feet under the counts, and names the rudiments among them.",
     mixinStandardHelpOptions = true)
-final class StickingCommand implements Callable<Integer> {
-  private final Io io;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "The lesson; - is standard input.")
-  private String file = "";
-
-  @Parameters(
-      index = "1",
-      arity = "0..1",
-      paramLabel = "SECTION",
-      description = "The groove or step; all of them if not given.")
-  private @Nullable String section;
-
-  @Mixin private PlayerOptions player = new PlayerOptions();
-
+final class StickingCommand extends GroovesCommand {
   StickingCommand(Io io) {
-    this.io = io;
+    super(io);
   }
 
   @Override
-  public Integer call() {
-    Lesson lesson = ReadyLesson.of(io, file, player.options());
-    io.out().print(Sticking.of(lesson, ReadyLesson.grooves(lesson, section)));
-    return ExitCode.FINE;
+  String text(Lesson lesson, List<Groove> grooves) {
+    return Sticking.of(lesson, grooves);
   }
 }

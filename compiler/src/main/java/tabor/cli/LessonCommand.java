@@ -1,0 +1,34 @@
+package tabor.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import tabor.groove.Lesson;
+
+/** A command on one lesson, which must have no errors: its file, and who plays it. */
+abstract class LessonCommand implements Callable<Integer> {
+  private final Io io;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "The lesson; - is standard input.")
+  private String file = "";
+
+  @Mixin private PlayerOptions player = new PlayerOptions();
+
+  LessonCommand(Io io) {
+    this.io = io;
+  }
+
+  final Io io() {
+    return io;
+  }
+
+  /** The file as it was typed. */
+  final String file() {
+    return file;
+  }
+
+  /** Compiles the lesson; its errors end the command. */
+  final Lesson lesson() {
+    return ReadyLesson.of(io, file, player.options());
+  }
+}
