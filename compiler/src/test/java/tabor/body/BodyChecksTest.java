@@ -254,22 +254,7 @@ class BodyChecksTest {
         more.add(stroke.moved(i, stroke.at(), stroke.length(), stroke.slot()));
       }
     }
-    Groove four =
-        new Groove(
-            bar.name(),
-            null,
-            bar.heading(),
-            null,
-            bar.setting(),
-            4,
-            Time.ZERO,
-            more,
-            more,
-            bar.plays(),
-            List.of(),
-            List.of(),
-            List.of(),
-            bar.repeats());
+    Groove four = Played.like(bar, null, 4, Time.ZERO, more);
     List<Diagnostic> found = BodyChecks.check(four);
     assertThat(found).hasSize(1);
     assertThat(found.get(0).message()).endsWith("and in 3 more bars");
@@ -315,22 +300,7 @@ class BodyChecksTest {
     Played step = new Played().from(new Played().groove());
     step.part(RIGHT_HAND, "hihat", "x . . .").part(LEFT_FOOT, "hihat.foot", "x . . .");
     Groove again = step.groove();
-    Groove touched =
-        new Groove(
-            "step",
-            null,
-            again.heading(),
-            base,
-            again.setting(),
-            1,
-            Time.ZERO,
-            again.strokes(),
-            again.strokes(),
-            again.plays(),
-            List.of(),
-            List.of(),
-            List.of(),
-            again.repeats());
+    Groove touched = Played.like(again, base, 1, Time.ZERO, again.strokes());
     assertThat(codes(touched)).isEmpty();
   }
 
@@ -350,22 +320,7 @@ class BodyChecksTest {
             first.spot());
     List<tabor.groove.Stroke> all = new java.util.ArrayList<>(List.of(up));
     all.addAll(bar.strokes());
-    Groove section =
-        new Groove(
-            "up",
-            null,
-            bar.heading(),
-            null,
-            bar.setting(),
-            1,
-            Time.of(1, 4),
-            all,
-            all,
-            bar.plays(),
-            List.of(),
-            List.of(),
-            List.of(),
-            bar.repeats());
+    Groove section = Played.like(bar, null, 1, Time.of(1, 4), all);
     List<Diagnostic> found = BodyChecks.check(section);
     assertThat(found).hasSize(1);
     assertThat(found.get(0).message())

@@ -9,9 +9,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
 import tabor.kit.Limb;
-import tabor.rhythm.Division;
 import tabor.rhythm.Meter;
-import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 import tabor.source.Passage;
 import tabor.source.Span;
@@ -55,30 +53,21 @@ final class Dealt {
   private Dealt part(String surface, String words, boolean alternating) {
     boolean hands = !Played.surface(surface).isFoot();
     Limb right = hands ? Limb.RIGHT_HAND : Limb.RIGHT_FOOT;
-    int bar = 0;
-    for (String text : words.split("\\|", -1)) {
-      bar++;
-      String[] beats = text.trim().split(" +", -1);
-      for (int beat = 0; beat < beats.length; beat++) {
-        for (int i = 0; i < beats[beat].length(); i++) {
-          char sign = beats[beat].charAt(i);
-          if (sign == '.') {
-            continue;
-          }
-          Slot slot = new Slot(new Division(beat, 1, beats[beat].length()), i, List.of());
-          Spot spot = new Spot(passage, new Span(0, 0));
-          Stroke stroke =
-              Played.stroke(
-                  meter, bar, slot, sign == 'l' ? right.other() : right, surface, sign, spot);
-          if (sign == 'r' || sign == 'l') {
-            given.add(stroke);
-          } else {
-            open.add(new Dealer.Open(stroke, hands, alternating));
-          }
-        }
-      }
-    }
-    bars = Math.max(bars, bar);
+    int last =
+        Played.words(
+            words,
+            (bar, slot, sign) -> {
+              Limb limb = sign == 'l' ? right.other() : right;
+              Stroke stroke =
+                  Played.stroke(
+                      meter, bar, slot, limb, surface, sign, new Spot(passage, new Span(0, 0)));
+              if (sign == 'r' || sign == 'l') {
+                given.add(stroke);
+              } else {
+                open.add(new Dealer.Open(stroke, hands, alternating));
+              }
+            });
+    bars = Math.max(bars, last);
     return this;
   }
 

@@ -77,26 +77,40 @@ final class Played {
   Played part(Limb limb, String surface, String words) {
     int line = lines.size() + 1;
     lines.add(words);
+    int last =
+        words(
+            words,
+            (bar, slot, sign) -> {
+              int at = line * 100 + bar * 20 + slot.division().beat();
+              Spot spot = new Spot(passage, new Span(at, at + 1));
+              strokes.add(stroke(meter, bar, slot, limb, surface, sign, spot));
+            });
+    bars = Math.max(bars, last);
+    return this;
+  }
+
+  /** Takes one sign that is not a dot. */
+  interface Sign {
+    void at(int bar, Slot slot, char sign);
+  }
+
+  /** Reads the signs of a part in order; the number of its last bar. */
+  static int words(String words, Sign taker) {
     int bar = 0;
     for (String text : words.split("\\|", -1)) {
       bar++;
       String[] beats = text.trim().split(" +", -1);
       for (int beat = 0; beat < beats.length; beat++) {
+        Division division = new Division(beat, 1, Math.max(1, beats[beat].length()));
         for (int i = 0; i < beats[beat].length(); i++) {
           char sign = beats[beat].charAt(i);
           if (sign != '.') {
-            Slot slot = new Slot(new Division(beat, 1, beats[beat].length()), i, List.of());
-            Spot spot =
-                new Spot(
-                    passage,
-                    new Span(line * 100 + bar * 20 + beat, line * 100 + bar * 20 + beat + 1));
-            strokes.add(stroke(meter, bar, slot, limb, surface, sign, spot));
+            taker.at(bar, new Slot(division, i, List.of()), sign);
           }
         }
       }
     }
-    bars = Math.max(bars, bar);
-    return this;
+    return bar;
   }
 
   static Stroke stroke(
@@ -154,6 +168,26 @@ final class Played {
   static Groove of(List<Stroke> strokes, Meter meter, int bars, int perMinute) {
     Spot heading = new Spot(strokes.get(0).spot().passage(), new Span(0, 0));
     return groove(strokes, heading, null, setting(meter, Kits.FIVE_PIECE, perMinute), bars);
+  }
+
+  /** A section like another, with these strokes. */
+  static Groove like(
+      Groove other, @Nullable Groove base, int bars, Time pickup, List<Stroke> strokes) {
+    return new Groove(
+        other.name(),
+        null,
+        other.heading(),
+        base,
+        other.setting(),
+        bars,
+        pickup,
+        strokes,
+        strokes,
+        other.plays(),
+        List.of(),
+        List.of(),
+        List.of(),
+        other.repeats());
   }
 
   private static Groove groove(

@@ -7,11 +7,11 @@ import org.junit.jupiter.api.Test;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.kit.Limb;
-import tabor.perform.Made;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
+import tabor.testing.Sketch;
 
 class MovingCountTest {
   private static String at(Performance performance, long num, long den) {
@@ -21,7 +21,7 @@ class MovingCountTest {
   @Test
   void showsTheBarAndThePresentBeat() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .bars(2)
             .pickup(Time.of(1, 4))
             .word(0, 3, Limb.LEFT_HAND, "snare", "x")
@@ -37,12 +37,12 @@ class MovingCountTest {
 
   @Test
   void inAChartItSaysWhichSectionAtWhichTempo() {
-    Groove a = Made.groove("a").tempo(60).done();
-    Groove b = Made.groove("b").tempo(62).done();
+    Groove a = Sketch.groove("a").tempo(60).done();
+    Groove b = Sketch.groove("b").tempo(62).done();
     Performance played =
         Performer.chart(
-            Made.chart(
-                new Chart.Play(List.of(Made.turn(a), Made.turn(b)), 1),
+            Sketch.chart(
+                new Chart.Play(List.of(Sketch.turn(a), Sketch.turn(b)), 1),
                 new Chart.Rest(1, b, b.setting().tempo())));
     assertThat(at(played, 1, 4))
         .isEqualTo("  a, bar 1 of 1, tempo 60                    1 [2] 3  4");
@@ -51,7 +51,7 @@ class MovingCountTest {
 
   @Test
   void countsTheBeatsOfTheMeter() {
-    Groove six = Made.groove("six").meter(Meter.of(6, 8)).done();
+    Groove six = Sketch.groove("six").meter(Meter.of(6, 8)).done();
     assertThat(at(Performer.once(six, 0), 3, 8)).isEqualTo("  bar 1 of 1             1 [2]");
   }
 }

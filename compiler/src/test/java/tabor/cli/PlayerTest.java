@@ -24,8 +24,8 @@ import tabor.emit.midi.SmfWriter;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.kit.Limb;
-import tabor.perform.Made;
 import tabor.perform.Performer;
+import tabor.testing.Sketch;
 
 /**
  * On the JDK's sequencer, with a receiver that writes down what it gets in place of a sound card.
@@ -57,7 +57,7 @@ class PlayerTest {
   @Test
   void playsEveryNoteInOrderAndClosesTheDevice() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .tempo(900)
             .word(1, 0, Limb.RIGHT_HAND, "hihat", "xxx")
             .word(1, 1, Limb.LEFT_HAND, "snare", "xx")
@@ -111,7 +111,7 @@ class PlayerTest {
 
   @Test
   void aLoopGoesRoundUntilItIsStopped() {
-    Groove groove = Made.groove("g").tempo(600).word(1, 0, Limb.LEFT_HAND, "snare", "x").done();
+    Groove groove = Sketch.groove("g").tempo(600).word(1, 0, Limb.LEFT_HAND, "snare", "x").done();
     Lesson lesson = new Lesson("l", "L", null, groove.setting(), List.of(groove));
     MidiLesson midi = MidiLesson.of(lesson);
     Heard heard = new Heard();

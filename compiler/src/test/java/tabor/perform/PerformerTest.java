@@ -16,6 +16,7 @@ import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
+import tabor.testing.Sketch;
 
 class PerformerTest {
   private static final Limb RIGHT = Limb.RIGHT_HAND;
@@ -38,7 +39,7 @@ class PerformerTest {
   @Test
   void straightStrokesSoundWhereTheyAreWritten() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .tempo(60)
             .word(1, 0, RIGHT, "hihat", "xx")
             .word(1, 1, LEFT, "snare", "xxx")
@@ -53,7 +54,7 @@ class PerformerTest {
   @Test
   void swungEighthsMoveTheHalfAndStretchWhatLiesBetween() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .swing(Feel.Unit.EIGHTHS, 62, 100)
             .word(1, 0, RIGHT, "ride", "xx")
             .word(1, 1, RIGHT, "ride", "xxxx")
@@ -66,7 +67,7 @@ class PerformerTest {
   @Test
   void swungSixteenthsMoveTheHalvesOfEachHalfBeat() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .swing(Feel.Unit.SIXTEENTHS, 60, 100)
             .word(1, 0, RIGHT, "hihat", "xxxx")
             .word(1, 1, RIGHT, "hihat", "xx")
@@ -77,7 +78,7 @@ class PerformerTest {
   @Test
   void besideATripletASwungAndSoundsOnItsThirdPlace() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .swing(Feel.Unit.EIGHTHS, 55, 100)
             .word(1, 0, RIGHT, "ride", "xx")
             .word(1, 0, LEFT, "snare", ".xx")
@@ -93,9 +94,12 @@ class PerformerTest {
   @Test
   void aWordOverTwoBeatsSwingsLikeItsPlacesAndHalfNoteBeatsByTheirOwnHalves() {
     Groove two =
-        Made.groove("g").swing(Feel.Unit.EIGHTHS, 2, 3).word(1, 0, 2, RIGHT, "ride", "xxxx").done();
+        Sketch.groove("g")
+            .swing(Feel.Unit.EIGHTHS, 2, 3)
+            .word(1, 0, 2, RIGHT, "ride", "xxxx")
+            .done();
     Groove cut =
-        Made.groove("g")
+        Sketch.groove("g")
             .meter(new Meter(4, 4, List.of(Time.of(1, 2), Time.of(1, 2))))
             .swing(Feel.Unit.EIGHTHS, 2, 3)
             .word(1, 0, RIGHT, "ride", "xxxx")
@@ -107,7 +111,7 @@ class PerformerTest {
   @Test
   void smallStrokesComeBeforeTheMainStrokeByTheOtherHand() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .tempo(120)
             .word(1, 1, RIGHT, "snare", "X", Ornament.FLAM)
             .word(1, 2, LEFT, "snare", "x", Ornament.DRAG)
@@ -133,10 +137,10 @@ class PerformerTest {
 
   @Test
   void noSmallStrokeComesBeforeTheStart() {
-    Groove atStart = Made.groove("g").word(1, 0, RIGHT, "snare", "x", Ornament.FLAM).done();
+    Groove atStart = Sketch.groove("g").word(1, 0, RIGHT, "snare", "x", Ornament.FLAM).done();
     // The second of 64 slots at 240: 15.6 ms after the start.
     Groove soon =
-        Made.groove("g")
+        Sketch.groove("g")
             .tempo(240)
             .word(1, 0, RIGHT, "snare", ".x" + ".".repeat(14), Ornament.DRAG)
             .done();
@@ -151,7 +155,7 @@ class PerformerTest {
   @Test
   void diddlesAndOpenRollsAreMeasuredAndGoOnWhileHeld() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .word(1, 0, RIGHT, "snare", "X-", Ornament.DIDDLE)
             .word(1, 1, LEFT, "snare", "x-", Ornament.OPEN_ROLL)
             .done();
@@ -167,7 +171,7 @@ class PerformerTest {
   @Test
   void bothHandsRollWhereBothAreWritten() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .word(1, 0, RIGHT, "snare", "x", Ornament.OPEN_ROLL)
             .word(1, 0, LEFT, "floor", "x", Ornament.OPEN_ROLL)
             .done();
@@ -180,7 +184,7 @@ class PerformerTest {
   @Test
   void aBuzzFillsItsLength() {
     Groove groove =
-        Made.groove("g").tempo(60).word(1, 0, RIGHT, "snare", "x", Ornament.BUZZ).done();
+        Sketch.groove("g").tempo(60).word(1, 0, RIGHT, "snare", "x", Ornament.BUZZ).done();
     Performance played = Performer.once(groove, 0);
     assertThat(played.sounds()).hasSize(25);
     assertThat(played.sounds().get(24).micros()).isEqualTo(960_000);
@@ -190,7 +194,7 @@ class PerformerTest {
   @Test
   void theHiHatIsCutOffByStickAndFootAndACymbalByTheHand() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .word(1, 0, RIGHT, "hihat.open", "x")
             .word(1, 1, RIGHT, "hihat", "x")
             .word(1, 2, RIGHT, "hihat.open", ".x")
@@ -212,13 +216,13 @@ class PerformerTest {
   @Test
   void dynamicsScaleTheLevels() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .word(1, 0, RIGHT, "snare", "Xxg")
             .word(1, 1, RIGHT, "snare", "x")
             .word(1, 2, RIGHT, "snare", "x")
             .word(1, 3, RIGHT, "snare", "xX")
             .mark(1, Time.of(1, 4), Loudness.PP)
-            .hairpin(1, Time.of(1, 4), 1, Time.of(3, 4), Loudness.FF)
+            .hairpin(new Loudness.Hairpin(true, 1, Time.of(1, 4), 1, Time.of(3, 4), Loudness.FF))
             .done();
     assertThat(Performer.once(groove, 0).sounds())
         .extracting(Sound::velocity)
@@ -229,7 +233,7 @@ class PerformerTest {
   @Test
   void theCountInStopsBeforeThePickup() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .pickup(Time.of(1, 4))
             .word(0, 3, RIGHT, "snare", "xx")
             .word(1, 0, RIGHT, "snare", "x")
@@ -244,9 +248,9 @@ class PerformerTest {
 
   @Test
   void aChartPlaysOutRepeatsRestsClicksAndTheTempoLadder() {
-    Groove a = Made.groove("a").tempo(60).word(1, 0, RIGHT, "snare", "x").done();
+    Groove a = Sketch.groove("a").tempo(60).word(1, 0, RIGHT, "snare", "x").done();
     Groove b =
-        Made.groove("b")
+        Sketch.groove("b")
             .meter(Meter.of(6, 8))
             .tempo(60)
             .pickup(Time.of(1, 8))
@@ -255,10 +259,10 @@ class PerformerTest {
             .done();
     Tempo sixty = a.setting().tempo();
     Chart chart =
-        Made.chart(
+        Sketch.chart(
             new Chart.CountIn(1, a, sixty),
             new Chart.SetClick(Chart.Click.ON),
-            new Chart.Play(List.of(Made.turn(a)), 2),
+            new Chart.Play(List.of(Sketch.turn(a)), 2),
             new Chart.SetClick(Chart.Click.OFF),
             new Chart.Rest(1, a, sixty),
             new Chart.Climb(
@@ -279,10 +283,10 @@ class PerformerTest {
 
   @Test
   void aFlamAfterAChangeOfTempoIsTimedByTheTempoBeforeIt() {
-    Groove a = Made.groove("a").tempo(60).word(1, 0, RIGHT, "snare", "x").done();
-    Groove b = Made.groove("b").tempo(240).word(1, 0, RIGHT, "snare", "x", Ornament.FLAM).done();
+    Groove a = Sketch.groove("a").tempo(60).word(1, 0, RIGHT, "snare", "x").done();
+    Groove b = Sketch.groove("b").tempo(240).word(1, 0, RIGHT, "snare", "x", Ornament.FLAM).done();
     Performance played =
-        Performer.chart(Made.chart(new Chart.Play(List.of(Made.turn(a), Made.turn(b)), 1)));
+        Performer.chart(Sketch.chart(new Chart.Play(List.of(Sketch.turn(a), Sketch.turn(b)), 1)));
     Sound small = played.sounds().get(1);
     assertThat(small.kind()).isEqualTo(Kind.SMALL);
     assertThat(4_000_000 - small.micros()).isBetween(25_000L, 30_000L);
@@ -290,8 +294,8 @@ class PerformerTest {
 
   @Test
   void aChartThatIsTooLongIsMeasuredWithoutPlayingIt() {
-    Groove a = Made.groove("a").tempo(60).done();
-    Chart chart = Made.chart(new Chart.Play(List.of(Made.turn(a)), 999_999_999));
+    Groove a = Sketch.groove("a").tempo(60).done();
+    Chart chart = Sketch.chart(new Chart.Play(List.of(Sketch.turn(a)), 999_999_999));
     assertThat(Performer.seconds(chart)).isEqualTo(3_999_999_996L);
     assertThatThrownBy(() -> Performer.chart(chart)).isInstanceOf(IllegalArgumentException.class);
   }
@@ -299,18 +303,18 @@ class PerformerTest {
   @Test
   void aChartOfExactlyADayIsPlayed() {
     // A bar of 4/4 at 90 lasts 8/3 of a second.
-    Groove a = Made.groove("a").tempo(90).done();
-    Chart day = Made.chart(new Chart.Play(List.of(Made.turn(a)), 32_400));
+    Groove a = Sketch.groove("a").tempo(90).done();
+    Chart day = Sketch.chart(new Chart.Play(List.of(Sketch.turn(a)), 32_400));
     assertThat(Performer.seconds(day)).isEqualTo(Performer.LONGEST_SECONDS);
     assertThat(Performer.chart(day).length()).isEqualTo(Time.of(32_400));
-    Chart more = Made.chart(new Chart.Play(List.of(Made.turn(a)), 32_401));
+    Chart more = Sketch.chart(new Chart.Play(List.of(Sketch.turn(a)), 32_401));
     assertThat(Performer.seconds(more)).isEqualTo(Performer.LONGEST_SECONDS + 3);
   }
 
   @Test
   void aLoopIsCutOffByItsOwnBeginning() {
     Groove groove =
-        Made.groove("g")
+        Sketch.groove("g")
             .word(1, 0, RIGHT, "hihat", "x")
             .word(1, 3, RIGHT, "hihat.open", ".x")
             .done();

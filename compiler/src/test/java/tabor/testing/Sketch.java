@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Levels;
@@ -37,8 +38,10 @@ public final class Sketch {
   private final String name;
   private Meter meter = Meter.COMMON;
   private Kit kit = Kits.FIVE_PIECE;
+  private Time perMinute = Time.of(90);
   private Time pickup = Time.ZERO;
   private int bars = 1;
+  private @Nullable Groove base;
   private @Nullable String title;
   private List<String> prose = List.of();
   private Feel feel = Feel.STRAIGHT;
@@ -56,19 +59,40 @@ public final class Sketch {
     return new Sketch(name);
   }
 
-  public Sketch title(String text) {
+  public Sketch title(@Nullable String text) {
     title = text;
     return this;
   }
 
-  public Sketch prose(String text) {
-    prose = List.of(text);
+  public Sketch prose(String... texts) {
+    prose = List.of(texts);
+    return this;
+  }
+
+  /**
+   * Makes it a step of a section, null for none; it takes nothing from the section but its name.
+   */
+  public Sketch step(@Nullable Groove from) {
+    base = from;
+    return this;
+  }
+
+  public Sketch tempo(long beats) {
+    return tempo(Time.of(beats));
+  }
+
+  public Sketch tempo(Time beats) {
+    perMinute = beats;
     return this;
   }
 
   public Sketch meter(Meter other) {
     meter = other;
     return this;
+  }
+
+  public Sketch swing(Feel.Unit unit, long num, long den) {
+    return feel(new Feel(unit, Time.of(num, den)));
   }
 
   public Sketch kit(Kit other) {
@@ -84,6 +108,12 @@ public final class Sketch {
   /** Bar 0 with so many beats; parts then begin with it. */
   public Sketch pickup(int beats) {
     pickup = meter.bar().minus(meter.beatStart(meter.beatCount() - beats));
+    return this;
+  }
+
+  /** Bar 0 of this length. */
+  public Sketch pickup(Time length) {
+    pickup = length;
     return this;
   }
 
@@ -131,6 +161,54 @@ public final class Sketch {
     return this;
   }
 
+  /**
+   * A word of one beat: a letter for each slot, {@code X} accent, {@code x} plain, {@code g} ghost,
+   * {@code .} nothing, {@code -} the one before in the word goes on.
+   */
+  public Sketch word(
+      int bar, int beat, Limb limb, String surface, String letters, Ornament... with) {
+    return word(bar, beat, 1, limb, surface, letters, with);
+  }
+
+  public Sketch word(
+      int bar, int beat, int beats, Limb limb, String surface, String letters, Ornament... with) {
+    Division division = new Division(beat, beats, letters.length());
+    for (int i = 0; i < letters.length(); i++) {
+      char letter = letters.charAt(i);
+      if (letter == '.' || letter == '-') {
+        continue;
+      }
+      int held = 1;
+      while (i + held < letters.length() && letters.charAt(i + held) == '-') {
+        held++;
+      }
+      Slot slot = new Slot(division, i, List.of());
+      Level level = level(letter);
+      add(bar, slot, slot.length(meter).times(held), limb, surface, level, with);
+    }
+    return this;
+  }
+
+  private void add(
+      int bar, Slot slot, Time length, Limb limb, String surface, Level level, Ornament... with) {
+    Ornaments ornaments = Ornaments.NONE;
+    for (Ornament ornament : with) {
+      ornaments = ornaments.with(ornament);
+    }
+    stroke(
+        new Stroke(
+            bar,
+            slot.start(meter),
+            length,
+            limb,
+            surface(surface),
+            level,
+            ornaments,
+            slot,
+            NOWHERE,
+            false));
+  }
+
   /** Adds a stroke as it is, whether it makes sense or not. */
   public Sketch stroke(Stroke stroke) {
     strokes.add(stroke);
@@ -142,6 +220,10 @@ public final class Sketch {
   public static Stroke stroke(
       int bar, Time at, Time length, Limb limb, Surface surface, Slot slot, Ornaments ornaments) {
     return new Stroke(bar, at, length, limb, surface, Level.PLAIN, ornaments, slot, NOWHERE, false);
+  }
+
+  private static Level level(char letter) {
+    return letter == 'X' ? Level.ACCENT : letter == 'g' ? Level.GHOST : Level.PLAIN;
   }
 
   private Surface surface(String surfaceName) {
@@ -156,12 +238,12 @@ public final class Sketch {
   public Groove done() {
     List<Stroke> sorted = new ArrayList<>(strokes);
     sorted.sort(Stroke.ORDER);
-    Tempo tempo = new Tempo(meter.tempoBeat(), Time.of(90));
+    Tempo tempo = new Tempo(meter.tempoBeat(), perMinute);
     return new Groove(
         name,
         title,
         NOWHERE,
-        null,
+        base,
         new Groove.Setting(meter, kit, tempo, feel, Levels.DEFAULT, true, true),
         bars,
         pickup,
@@ -172,6 +254,16 @@ public final class Sketch {
         hairpins,
         prose,
         repeats);
+  }
+
+  /** A chart of these items. */
+  public static Chart chart(Chart.Item... items) {
+    return new Chart("practice", null, NOWHERE, List.of(items), List.of());
+  }
+
+  /** A turn of a groove as it stands. */
+  public static Chart.Turn turn(Groove groove) {
+    return new Chart.Turn(groove, groove.setting().tempo(), groove.setting().feel());
   }
 
   private final class WordReader {
@@ -251,7 +343,7 @@ public final class Sketch {
       while (at < text.length() && "/~!^".indexOf(text.charAt(at)) >= 0) {
         ornaments = suffix(ornaments, text.charAt(at++));
       }
-      Level level = c == 'X' ? Level.ACCENT : c == 'g' ? Level.GHOST : Level.PLAIN;
+      Level level = level(c);
       last = strokes.size();
       strokes.add(
           new Stroke(

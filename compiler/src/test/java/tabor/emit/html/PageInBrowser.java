@@ -50,7 +50,7 @@ abstract class PageInBrowser {
                     null,
                     "RIGHT_HAND hihat.open x . . .",
                     "LEFT_FOOT hihat.foot . x . ."),
-                Samples.groove("choked", null, null, "RIGHT_HAND crash ! . . ."),
+                Samples.groove("choked", null, null, "RIGHT_HAND crash x! . . ."),
                 Samples.groove("crash", null, null, "RIGHT_HAND crash x . . ."),
                 Samples.swung(FEET, "swung", new Feel(Feel.Unit.EIGHTHS, Time.of(62, 100)))),
             Samples.pictures(),

@@ -2,29 +2,23 @@ package tabor.emit.html;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
-import tabor.groove.Level;
 import tabor.groove.Levels;
-import tabor.groove.Ornament;
-import tabor.groove.Ornaments;
 import tabor.groove.Stroke;
 import tabor.kit.Kits;
 import tabor.kit.Limb;
-import tabor.kit.Surface;
-import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
-import tabor.rhythm.Slot;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
+import tabor.testing.Sketch;
 
 /** Small lessons, made by hand so that nothing but the page is under test. */
 final class Samples {
@@ -38,38 +32,18 @@ final class Samples {
         meter, Kits.FIVE_PIECE, tempo, Feel.STRAIGHT, Levels.DEFAULT, true, true);
   }
 
-  /** Strokes as words of {@code limb surface slots}: a letter is a stroke, a capital an accent. */
+  /** Parts as {@code limb surface words}, the words as in a lane. */
   static Groove groove(
       String name, @Nullable String title, @Nullable Groove base, String... parts) {
-    List<Stroke> strokes = new ArrayList<>();
-    int bars = 1;
+    Sketch sketch = Sketch.groove(name).title(title).step(base).tempo(TEMPO.perMinute());
     for (String part : parts) {
-      String[] words = part.split(" ", -1);
-      Limb limb = Limb.valueOf(words[0]);
-      Surface surface = Kits.FIVE_PIECE.surface(words[1]);
-      bars = Math.max(bars, (words.length - 2) / 4);
-      for (int i = 2; i < words.length; i++) {
-        word(strokes, limb, surface, i - 2, words[i]);
-      }
+      String[] words = part.split(" ", 3);
+      sketch.part(Limb.valueOf(words[0]), words[1], words[2]);
     }
-    strokes.sort(Stroke.ORDER);
-    return new Groove(
-        name,
-        title,
-        NOWHERE,
-        base,
-        setting(Meter.COMMON, TEMPO),
-        bars,
-        Time.ZERO,
-        strokes,
-        strokes,
-        Map.of(),
-        List.of(),
-        List.of(),
-        base == null
-            ? List.of("Low taps, tall accents.\nCount aloud.", "The foot is a clock.")
-            : List.of(),
-        Set.of());
+    if (base == null) {
+      sketch.prose("Low taps, tall accents.\nCount aloud.", "The foot is a clock.");
+    }
+    return sketch.done();
   }
 
   /** The same strokes in another feel. */
@@ -92,48 +66,6 @@ final class Samples {
         List.of(),
         List.of(),
         Set.of());
-  }
-
-  private static void word(
-      List<Stroke> strokes, Limb limb, Surface surface, int beat, String word) {
-    Division division = new Division(beat % 4, 1, word.replace("'", "").length());
-    int slot = 0;
-    int small = 0;
-    for (int i = 0; i < word.length(); i++) {
-      char letter = word.charAt(i);
-      if (letter == '\'') {
-        small++;
-        continue;
-      }
-      if (letter != '.') {
-        Time length = Time.of(1, 4L * division.slots());
-        Level level =
-            letter == 'g'
-                ? Level.GHOST
-                : Character.isUpperCase(letter) ? Level.ACCENT : Level.PLAIN;
-        Ornaments ornaments =
-            small == 0 ? Ornaments.NONE : Ornaments.NONE.with(Ornament.values()[small - 1]);
-        if (letter == '^') {
-          ornaments = ornaments.with(Ornament.RIMSHOT);
-        } else if (letter == '!') {
-          ornaments = ornaments.with(Ornament.CHOKE);
-        }
-        strokes.add(
-            new Stroke(
-                1 + beat / 4,
-                Time.of(beat % 4, 4).plus(length.times(slot)),
-                length,
-                limb,
-                surface,
-                level,
-                ornaments,
-                new Slot(division, slot, List.of()),
-                NOWHERE,
-                false));
-      }
-      slot++;
-      small = 0;
-    }
   }
 
   static Lesson lesson(String title, tabor.groove.Section... sections) {
@@ -213,9 +145,9 @@ final class Samples {
         "answer",
         "The last double moves",
         base,
-        "RIGHT_HAND ride xx xx xx xx xx xx xx xx",
-        "LEFT_HAND snare ..g. X..g .g.. X..g ..g. 'X... ''x... ^...",
-        "RIGHT_FOOT kick x. .x .. x. x. .x xx ..",
-        "LEFT_FOOT hihat.foot .. x. .. x. .. x. .. x.");
+        "RIGHT_HAND ride xx xx xx xx | xx xx xx xx",
+        "LEFT_HAND snare ..g. X..g .g.. X..g | ..g. 'X... ''x... x^...",
+        "RIGHT_FOOT kick x. .x .. x. | x. .x xx ..",
+        "LEFT_FOOT hihat.foot .. x. .. x. | .. x. .. x.");
   }
 }

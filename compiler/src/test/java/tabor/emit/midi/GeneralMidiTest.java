@@ -11,9 +11,9 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.kit.Kits;
 import tabor.kit.Limb;
-import tabor.perform.Made;
 import tabor.perform.Performer;
 import tabor.perform.Sound;
+import tabor.testing.Sketch;
 
 /** Keys of "General MIDI System Level 1" (MMA 0007 / RP-003), table 3. */
 class GeneralMidiTest {
@@ -28,7 +28,7 @@ class GeneralMidiTest {
   })
   void everySurfaceSoundsOnItsKey(String surface, int key, String name) {
     Limb limb = Kits.FIVE_PIECE.surface(surface).isFoot() ? Limb.LEFT_FOOT : Limb.RIGHT_HAND;
-    Groove groove = Made.groove("g").word(1, 0, limb, surface, "x").done();
+    Groove groove = Sketch.groove("g").word(1, 0, limb, surface, "x").done();
     assertThat(Performer.once(groove, 0).sounds())
         .singleElement()
         .as(name)
@@ -38,9 +38,9 @@ class GeneralMidiTest {
 
   @Test
   void theClickIsTheTwoWoodBlocks() {
-    Groove groove = Made.groove("g").done();
+    Groove groove = Sketch.groove("g").done();
     Chart chart =
-        Made.chart(
+        Sketch.chart(
             new Chart.CountIn(1, groove, groove.setting().tempo()),
             new Chart.SetClick(Chart.Click.EIGHTHS),
             new Chart.Rest(1, groove, groove.setting().tempo()));

@@ -13,11 +13,11 @@ import tabor.groove.Lesson;
 import tabor.groove.Ornament;
 import tabor.groove.Section;
 import tabor.kit.Limb;
-import tabor.perform.Made;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 import tabor.testing.Goldens;
+import tabor.testing.Sketch;
 
 class MidiLessonTest {
   private static final Limb RIGHT = Limb.RIGHT_HAND;
@@ -26,12 +26,12 @@ class MidiLessonTest {
   private static final Limb FOOT = Limb.LEFT_FOOT;
 
   private static Lesson lesson(Section... sections) {
-    Groove.Setting setting = Made.groove("header").done().setting();
+    Groove.Setting setting = Sketch.groove("header").done().setting();
     return new Lesson("saturday", "Saturday class", null, setting, List.of(sections));
   }
 
   private static Groove backbeat() {
-    Made made = Made.groove("backbeat").tempo(96);
+    Sketch made = Sketch.groove("backbeat").tempo(96);
     for (int beat = 0; beat < 4; beat++) {
       made.word(1, beat, RIGHT, "hihat", "xx");
     }
@@ -44,7 +44,7 @@ class MidiLessonTest {
   }
 
   private static Groove six() {
-    return Made.groove("six")
+    return Sketch.groove("six")
         .meter(Meter.of(6, 8))
         .tempo(60)
         .pickup(Time.of(3, 8))
@@ -74,10 +74,10 @@ class MidiLessonTest {
   void aChartWithItsLadder() {
     Groove groove = backbeat();
     Chart chart =
-        Made.chart(
+        Sketch.chart(
             new Chart.CountIn(1, groove, groove.setting().tempo()),
             new Chart.SetClick(Chart.Click.ON),
-            new Chart.Play(List.of(Made.turn(groove)), 2),
+            new Chart.Play(List.of(Sketch.turn(groove)), 2),
             new Chart.SetClick(Chart.Click.OFF),
             new Chart.Rest(1, groove, groove.setting().tempo()),
             new Chart.Climb(
@@ -109,9 +109,9 @@ class MidiLessonTest {
 
   @Test
   void allFilesOfALessonShareADivisionThatHoldsEveryStroke() {
-    Groove five = Made.groove("five").word(1, 0, RIGHT, "snare", "xxxxx").done();
+    Groove five = Sketch.groove("five").word(1, 0, RIGHT, "snare", "xxxxx").done();
     Groove seven =
-        Made.groove("seven")
+        Sketch.groove("seven")
             .swing(Feel.Unit.EIGHTHS, 62, 100)
             .word(1, 0, RIGHT, "snare", "xx")
             .word(1, 1, RIGHT, "snare", "xxxxxxx")
@@ -126,7 +126,7 @@ class MidiLessonTest {
 
   @Test
   void placesTooFineForAnyDivisionAreRoundedOneByOne() {
-    Made made = Made.groove("odd").tempo(60);
+    Sketch made = Sketch.groove("odd").tempo(60);
     int[] slots = {13, 11, 19, 17};
     for (int beat = 0; beat < 4; beat++) {
       made.word(1, beat, RIGHT, "snare", "x".repeat(slots[beat]));
@@ -152,7 +152,7 @@ class MidiLessonTest {
   void noNoteIsStruckBeforeTheOneOnItsKeyHasEnded() {
     // Both hands on the snare at once, then in turn; a flam on the same drum.
     Groove groove =
-        Made.groove("b")
+        Sketch.groove("b")
             .word(1, 0, RIGHT, "snare", "xxxx")
             .word(1, 0, LEFT, "snare", "Xxxx")
             .word(1, 1, RIGHT, "snare", "x.x.", Ornament.FLAM)
@@ -186,7 +186,7 @@ class MidiLessonTest {
   void smallStrokesLastTwentyFiveToThirtyMilliseconds() {
     for (int tempo : new int[] {20, 61, 97, 180, 320}) {
       Groove groove =
-          Made.groove("r").tempo(tempo).word(1, 0, RIGHT, "snare", "x", Ornament.RUFF).done();
+          Sketch.groove("r").tempo(tempo).word(1, 0, RIGHT, "snare", "x", Ornament.RUFF).done();
       SmfDump dump = SmfDump.of(MidiLesson.of(lesson(groove)).bytes(groove, true));
       List<Long> ticks =
           dump.events().stream()
@@ -206,7 +206,7 @@ class MidiLessonTest {
   @Test
   void aChokedCymbalEndsWithItsLength() {
     Groove groove =
-        Made.groove("c")
+        Sketch.groove("c")
             .word(1, 0, RIGHT, "crash", "x", Ornament.CHOKE)
             .word(1, 2, RIGHT, "crash", "x")
             .done();

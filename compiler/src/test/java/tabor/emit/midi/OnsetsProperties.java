@@ -24,11 +24,11 @@ import tabor.groove.Lesson;
 import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
-import tabor.perform.Made;
 import tabor.resolve.Options;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 import tabor.testing.Files;
+import tabor.testing.Sketch;
 
 /** The strokes of random grooves and the bytes of their files agree. */
 class OnsetsProperties {
@@ -162,7 +162,7 @@ class OnsetsProperties {
             meters, words.list().ofMaxSize(10), Arbitraries.integers().between(30, 300))
         .as(
             (meter, list, tempo) -> {
-              Made made = Made.groove("g").meter(meter).tempo(tempo).bars(2);
+              Sketch made = Sketch.groove("g").meter(meter).tempo(tempo).bars(2);
               for (Word word : list) {
                 if (word.with() == null) {
                   made.word(word.bar(), word.beat(), word.limb(), word.surface(), word.letters());

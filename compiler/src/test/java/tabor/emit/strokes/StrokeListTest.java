@@ -9,13 +9,13 @@ import org.junit.jupiter.api.Test;
 import tabor.groove.Groove;
 import tabor.groove.Ornament;
 import tabor.kit.Limb;
-import tabor.perform.Made;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Time;
+import tabor.testing.Sketch;
 
 class StrokeListTest {
   private static Groove groove() {
-    return Made.groove("g")
+    return Sketch.groove("g")
         .tempo(90)
         .swing(Feel.Unit.EIGHTHS, 2, 3)
         .pickup(Time.of(1, 4))
