@@ -23,30 +23,11 @@ import org.eclipse.lsp4j.SemanticTokensEdit;
 import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.SemanticTokensRangeParams;
 import org.eclipse.lsp4j.TextEdit;
-import org.eclipse.lsp4j.services.TextDocumentService;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** What changes the text or leaves the editor: code actions, formatting, tokens, commands. */
-class ActionsTest {
+class ActionsTest extends WithEditor {
   private static final FormattingOptions OPTIONS = new FormattingOptions(2, true);
-
-  private Editor editor;
-
-  @BeforeEach
-  void start() throws Exception {
-    editor = Editor.start();
-  }
-
-  @AfterEach
-  void stop() throws Exception {
-    editor.close();
-  }
-
-  private TextDocumentService documents() {
-    return editor.server.getTextDocumentService();
-  }
 
   private List<CodeAction> actions(Position at, String... only) throws Exception {
     CodeActionContext context = new CodeActionContext(List.of());

@@ -23,29 +23,10 @@ import org.eclipse.lsp4j.ReferenceParams;
 import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.WorkspaceSymbolParams;
-import org.eclipse.lsp4j.services.TextDocumentService;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** What needs the music: strokes, counts, names across files. */
-class MusicTest {
-  private Editor editor;
-
-  @BeforeEach
-  void start() throws Exception {
-    editor = Editor.start();
-  }
-
-  @AfterEach
-  void stop() throws Exception {
-    editor.close();
-  }
-
-  private TextDocumentService documents() {
-    return editor.server.getTextDocumentService();
-  }
-
+class MusicTest extends WithEditor {
   private Marked open(String marked) {
     Marked at = Marked.of(marked);
     editor.openQuietly("a.tabor", at.text());

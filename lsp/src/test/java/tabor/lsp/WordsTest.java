@@ -15,32 +15,15 @@ import org.eclipse.lsp4j.SelectionRange;
 import org.eclipse.lsp4j.SelectionRangeParams;
 import org.eclipse.lsp4j.SignatureHelp;
 import org.eclipse.lsp4j.SignatureHelpParams;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** What needs only the words of the file: completion of keywords and names, outline, signatures. */
-class WordsTest {
-  private Editor editor;
-
-  @BeforeEach
-  void start() throws Exception {
-    editor = Editor.start();
-  }
-
-  @AfterEach
-  void stop() throws Exception {
-    editor.close();
-  }
-
+class WordsTest extends WithEditor {
   private List<String> complete(String marked) throws Exception {
     Marked at = Marked.of(marked);
     editor.openQuietly("a.tabor", at.text());
     return Editor.get(
-            editor
-                .server
-                .getTextDocumentService()
-                .completion(new CompletionParams(editor.id("a.tabor"), at.cursor())))
+            documents().completion(new CompletionParams(editor.id("a.tabor"), at.cursor())))
         .getRight()
         .getItems()
         .stream()
@@ -52,10 +35,7 @@ class WordsTest {
     Marked at = Marked.of(marked);
     editor.openQuietly("a.tabor", at.text());
     return Editor.get(
-        editor
-            .server
-            .getTextDocumentService()
-            .signatureHelp(new SignatureHelpParams(editor.id("a.tabor"), at.cursor())));
+        documents().signatureHelp(new SignatureHelpParams(editor.id("a.tabor"), at.cursor())));
   }
 
   @Test
@@ -108,11 +88,7 @@ class WordsTest {
     Marked at = Marked.of("groove a\n  right plays ri§");
     editor.openQuietly("a.tabor", at.text());
     CompletionItem ride =
-        Editor.get(
-                editor
-                    .server
-                    .getTextDocumentService()
-                    .completion(new CompletionParams(editor.id("a.tabor"), at.cursor())))
+        Editor.get(documents().completion(new CompletionParams(editor.id("a.tabor"), at.cursor())))
             .getRight()
             .getItems()
             .stream()
@@ -147,11 +123,7 @@ class WordsTest {
             + "chart c\n";
     editor.openQuietly("a.tabor", text);
     List<DocumentSymbol> symbols =
-        Editor.get(
-                editor
-                    .server
-                    .getTextDocumentService()
-                    .documentSymbol(new DocumentSymbolParams(editor.id("a.tabor"))))
+        Editor.get(documents().documentSymbol(new DocumentSymbolParams(editor.id("a.tabor"))))
             .stream()
             .map(either -> either.getRight())
             .toList();
@@ -164,11 +136,7 @@ class WordsTest {
         .extracting(DocumentSymbol::getName)
         .containsExactly("hands", "kick");
     List<FoldingRange> folds =
-        Editor.get(
-            editor
-                .server
-                .getTextDocumentService()
-                .foldingRange(new FoldingRangeRequestParams(editor.id("a.tabor"))));
+        Editor.get(documents().foldingRange(new FoldingRangeRequestParams(editor.id("a.tabor"))));
     assertThat(folds).hasSize(1);
     assertThat(folds.get(0).getStartLine()).isEqualTo(2);
     assertThat(folds.get(0).getEndLine()).isEqualTo(4);
@@ -180,9 +148,7 @@ class WordsTest {
     editor.openQuietly("a.tabor", at.text());
     SelectionRange range =
         Editor.get(
-                editor
-                    .server
-                    .getTextDocumentService()
+                documents()
                     .selectionRange(
                         new SelectionRangeParams(editor.id("a.tabor"), List.of(at.cursor()))))
             .get(0);
@@ -204,11 +170,7 @@ class WordsTest {
   void positionsOutsideTheTextAreAnswered() throws Exception {
     editor.openQuietly("a.tabor", "groove a\n");
     for (Position position : List.of(new Position(99, 99), new Position(0, 9999))) {
-      Editor.get(
-          editor
-              .server
-              .getTextDocumentService()
-              .completion(new CompletionParams(editor.id("a.tabor"), position)));
+      Editor.get(documents().completion(new CompletionParams(editor.id("a.tabor"), position)));
     }
   }
 }
