@@ -2,18 +2,19 @@ package tabor.syntax;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Level;
 import tabor.rhythm.Count.Syllable;
+import tabor.rhythm.NoteValue;
 import tabor.source.Span;
 
 /**
  * Where an edit acts. A part that is null does not narrow it.
  *
- * @param places counts, after {@code at}; null for every place
+ * @param places after {@code at}; null for every place
  * @param bars after {@code in}; null for every bar
- * @param where the level asked for, {@code accented}, {@code plain} or {@code ghosted}; null for
- *     every level
+ * @param where the level asked for after {@code where}; null for every level
  */
-public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Word where) {
+public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Ref<Level> where) {
   /** Every stroke. */
   public static final At EVERYWHERE = new At(null, null, null);
 
@@ -22,7 +23,7 @@ public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Word wh
     return places == null && bars == null && where == null;
   }
 
-  /** What follows {@code at}. */
+  /** What follows {@code at}; one place or more. */
   public record Places(List<Place> items, Span span) {
     /** Copies the list. */
     public Places {
@@ -34,31 +35,92 @@ public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Word wh
   public sealed interface Place {
     /** Where it is written. */
     Span span();
+
+    /** Calls the method of {@code cases} that fits. */
+    <R> R match(PlaceCases<R> cases);
+  }
+
+  /** One method for each kind of place. */
+  public interface PlaceCases<R> {
+    R one(One place);
+
+    R range(Range place);
+
+    R every(EverySyllable place);
+
+    R everySlot(EverySlot place);
+
+    R everyValue(EveryValue place);
   }
 
   /** {@code 2&}. */
-  public record One(CountWord count) implements Place {
+  public record One(CountRef count) implements Place {
     @Override
     public Span span() {
       return count.span();
     }
+
+    @Override
+    public <R> R match(PlaceCases<R> cases) {
+      return cases.one(this);
+    }
   }
 
   /** {@code 2& to 3a}. */
-  public record Range(CountWord from, CountWord to) implements Place {
+  public record Range(CountRef from, CountRef to) implements Place {
     @Override
     public Span span() {
       return from.span().to(to.span());
     }
+
+    @Override
+    public <R> R match(PlaceCases<R> cases) {
+      return cases.range(this);
+    }
   }
 
   /** {@code every &}; {@link Syllable#NONE} is {@code every beat}. */
-  public record Every(Syllable syllable, Span span) implements Place {}
+  public record EverySyllable(Syllable syllable, Span span) implements Place {
+    @Override
+    public <R> R match(PlaceCases<R> cases) {
+      return cases.every(this);
+    }
+  }
 
-  /** What follows {@code in}. */
+  /** {@code every .5}: the Nth slot of each beat, 1-based. */
+  public record EverySlot(Num slot, Span span) implements Place {
+    @Override
+    public <R> R match(PlaceCases<R> cases) {
+      return cases.everySlot(this);
+    }
+  }
+
+  /** {@code every sixteenth}. */
+  public record EveryValue(NoteValue value, Span span) implements Place {
+    @Override
+    public <R> R match(PlaceCases<R> cases) {
+      return cases.everyValue(this);
+    }
+  }
+
+  /** What follows {@code in}. The span leaves out {@code in}. */
   public sealed interface Bars {
     /** Where it is written. */
     Span span();
+
+    /** Calls the method of {@code cases} that fits. */
+    <R> R match(BarsCases<R> cases);
+  }
+
+  /** One method for each way to name bars. */
+  public interface BarsCases<R> {
+    R listed(Listed bars);
+
+    R through(Through bars);
+
+    R last(Last bars);
+
+    R everyNth(EveryNth bars);
   }
 
   /** {@code in bars 2 4 6}, or one bar. */
@@ -67,14 +129,34 @@ public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Word wh
     public Listed {
       bars = List.copyOf(bars);
     }
+
+    @Override
+    public <R> R match(BarsCases<R> cases) {
+      return cases.listed(this);
+    }
   }
 
   /** {@code in bars 2 to 4}. */
-  public record Through(Num from, Num to, Span span) implements Bars {}
+  public record Through(Num from, Num to, Span span) implements Bars {
+    @Override
+    public <R> R match(BarsCases<R> cases) {
+      return cases.through(this);
+    }
+  }
 
   /** {@code in last bar}. */
-  public record Last(Span span) implements Bars {}
+  public record Last(Span span) implements Bars {
+    @Override
+    public <R> R match(BarsCases<R> cases) {
+      return cases.last(this);
+    }
+  }
 
   /** {@code in every 4th bar}. */
-  public record EveryNth(Num n, Span span) implements Bars {}
+  public record EveryNth(Num n, Span span) implements Bars {
+    @Override
+    public <R> R match(BarsCases<R> cases) {
+      return cases.everyNth(this);
+    }
+  }
 }

@@ -65,11 +65,11 @@ public record Beat(List<Element> elements, @Nullable Num beats, Span span) {
    *
    * @param letter in lower case
    * @param accent true if written in upper case
-   * @param small how many small strokes come before it, 0 to 3
+   * @param grace how many grace notes come before it, 0 to 3
    * @param suffixes in the order written, none twice
-   * @param span where, small strokes and suffixes included, the parentheses round it not
+   * @param span where, grace notes and suffixes included, the parentheses round it not
    */
-  public record Hit(char letter, boolean accent, int small, List<Suffix> suffixes, Span span)
+  public record Hit(char letter, boolean accent, int grace, List<Suffix> suffixes, Span span)
       implements Element {
     /** Copies the list. */
     public Hit {
@@ -112,7 +112,7 @@ public record Beat(List<Element> elements, @Nullable Num beats, Span span) {
   }
 
   /**
-   * {@code (…)}, ghost strokes: letters, dots and groups. For one stroke with small strokes or
+   * {@code (…)}, ghost strokes: letters, dots and groups. For one stroke with grace notes or
    * suffixes, as in {@code '(r)/}, those are kept with the letter and the parentheses hold only it.
    */
   public record Ghosts(List<Element> elements, Span span) implements Element {

@@ -2,6 +2,7 @@ package tabor.syntax;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Chart;
 import tabor.source.Span;
 
 /** A line of a chart, {@code tempo}, {@code feel} and {@code text} apart. */
@@ -13,7 +14,7 @@ public sealed interface ChartStatement extends Statement {
   interface Cases<R> {
     R countIn(CountIn line);
 
-    R click(Click line);
+    R click(SetClick line);
 
     R play(Play line);
 
@@ -31,7 +32,7 @@ public sealed interface ChartStatement extends Statement {
   }
 
   /** {@code click on|off|quarters|eighths}. */
-  record Click(Word how, Span span) implements ChartStatement {
+  record SetClick(Ref<Chart.Click> click, Span span) implements ChartStatement {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.click(this);
@@ -40,7 +41,7 @@ public sealed interface ChartStatement extends Statement {
 
   /** {@code play SECTION… [N times] [at tempo T]}. */
   record Play(
-      List<Word> sections, @Nullable Num times, SettingStatement.@Nullable Tempo tempo, Span span)
+      List<Name> sections, @Nullable Num times, SettingStatement.@Nullable Tempo tempo, Span span)
       implements ChartStatement {
     /** Copies the list. */
     public Play {
@@ -62,7 +63,7 @@ public sealed interface ChartStatement extends Statement {
   }
 
   /** {@code climb SECTION from T to T by D every N times|bars}. */
-  record Climb(Word section, Num from, Num to, Num by, Num every, Word unit, Span span)
+  record Climb(Name section, Num from, Num to, Num by, Num every, boolean inBars, Span span)
       implements ChartStatement {
     @Override
     public <R> R match(Cases<R> cases) {

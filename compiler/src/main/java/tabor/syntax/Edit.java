@@ -2,14 +2,16 @@ package tabor.syntax;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Level;
+import tabor.groove.Loudness;
 import tabor.source.Span;
 
-/** A line that changes strokes written above it. Targets are limbs, surfaces, pieces or groups. */
+/** A line that changes strokes written above it. */
 public sealed interface Edit extends Statement {
   /** Calls the method of {@code cases} that fits. */
   <R> R match(Cases<R> cases);
 
-  /** One method for each kind of edit. */
+  /** One method for each kind of line. */
   interface Cases<R> {
     R plays(Plays edit);
 
@@ -17,13 +19,7 @@ public sealed interface Edit extends Statement {
 
     R add(Add edit);
 
-    R drop(Drop edit);
-
-    R level(SetLevel edit);
-
-    R multiply(Multiply edit);
-
-    R adorn(Adorn edit);
+    R change(Change edit);
 
     R follows(Follows edit);
 
@@ -44,8 +40,12 @@ public sealed interface Edit extends Statement {
     R hairpin(Hairpin edit);
   }
 
-  /** {@code LIMB plays SURFACE [ghosted|plain|accented] AT}. */
-  record Plays(Word limb, Word surface, @Nullable Word level, At at, Span span) implements Edit {
+  /**
+   * {@code LIMB plays SURFACE [ghosted|plain|accented] AT}; {@code who} is a limb, {@code hands} or
+   * {@code feet}.
+   */
+  record Plays(TargetRef who, SurfaceRef surface, @Nullable Ref<Level> level, At at, Span span)
+      implements Edit {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.plays(this);
@@ -53,7 +53,8 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code split LIMB [LEVEL] between S and S [and S…] AT}; two surfaces or more. */
-  record Split(Word limb, @Nullable Word level, List<Word> surfaces, At at, Span span)
+  record Split(
+      LimbRef limb, @Nullable Ref<Level> level, List<SurfaceRef> surfaces, At at, Span span)
       implements Edit {
     /** Copies the list. */
     public Split {
@@ -67,13 +68,17 @@ public sealed interface Edit extends Statement {
   }
 
   /**
-   * {@code add SURFACE [with LIMB] [LEVEL] at PLACES [in BARS]} or {@code add LIMB [LEVEL] at …}.
-   * The places hold no ranges, and {@code at.where()} is null.
-   *
-   * @param what a surface or a limb
-   * @param with the limb; null where none is named
+   * {@code add SURFACE [with LIMB] [ghosted|accented] at PLACES [in BARS]} or {@code add LIMB …}:
+   * {@code what} is a surface or a limb, {@code with} null where no limb is named; the places hold
+   * no ranges.
    */
-  record Add(Word what, @Nullable Word with, @Nullable Word level, At at, Span span)
+  record Add(
+      TargetRef what,
+      @Nullable LimbRef with,
+      @Nullable Ref<Level> level,
+      At.Places places,
+      At.@Nullable Bars bars,
+      Span span)
       implements Edit {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -81,60 +86,21 @@ public sealed interface Edit extends Statement {
     }
   }
 
-  /** {@code drop TARGET AT}. */
-  record Drop(List<Word> targets, At at, Span span) implements Edit {
+  /** {@code VERB TARGET AT}. */
+  record Change(Verb verb, List<TargetRef> targets, At at, Span span) implements Edit {
     /** Copies the list. */
-    public Drop {
+    public Change {
       targets = List.copyOf(targets);
     }
 
     @Override
     public <R> R match(Cases<R> cases) {
-      return cases.drop(this);
-    }
-  }
-
-  /** {@code accent|ghost|plain TARGET AT}. */
-  record SetLevel(Word verb, List<Word> targets, At at, Span span) implements Edit {
-    /** Copies the list. */
-    public SetLevel {
-      targets = List.copyOf(targets);
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.level(this);
-    }
-  }
-
-  /** {@code double|triple TARGET AT}. */
-  record Multiply(Word verb, List<Word> targets, At at, Span span) implements Edit {
-    /** Copies the list. */
-    public Multiply {
-      targets = List.copyOf(targets);
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.multiply(this);
-    }
-  }
-
-  /** {@code flam|drag|ruff|buzz|diddle|choke|open|rimshot TARGET AT}. */
-  record Adorn(Word verb, List<Word> targets, At at, Span span) implements Edit {
-    /** Copies the list. */
-    public Adorn {
-      targets = List.copyOf(targets);
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.adorn(this);
+      return cases.change(this);
     }
   }
 
   /** {@code SURFACE follows LIMB AT}. */
-  record Follows(Word surface, Word limb, At at, Span span) implements Edit {
+  record Follows(SurfaceRef surface, LimbRef limb, At at, Span span) implements Edit {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.follows(this);
@@ -142,7 +108,8 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code move TARGET from COUNT to COUNT [in BARS]}. */
-  record Move(List<Word> targets, CountWord from, CountWord to, At.@Nullable Bars bars, Span span)
+  record Move(
+      List<TargetRef> targets, CountRef from, CountRef to, At.@Nullable Bars bars, Span span)
       implements Edit {
     /** Copies the list. */
     public Move {
@@ -155,12 +122,9 @@ public sealed interface Edit extends Statement {
     }
   }
 
-  /**
-   * {@code shift TARGET later|earlier by N VALUE}.
-   *
-   * @param value a note value, {@code beats} or {@code bars}, singular or plural
-   */
-  record Shift(List<Word> targets, boolean later, Num by, Word value, Span span) implements Edit {
+  /** {@code shift TARGET later|earlier by N VALUE}. */
+  record Shift(List<TargetRef> targets, boolean later, Num by, Distance unit, Span span)
+      implements Edit {
     /** Copies the list. */
     public Shift {
       targets = List.copyOf(targets);
@@ -181,7 +145,7 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code only TARGET}. */
-  record Only(List<Word> targets, Span span) implements Edit {
+  record Only(List<TargetRef> targets, Span span) implements Edit {
     /** Copies the list. */
     public Only {
       targets = List.copyOf(targets);
@@ -194,7 +158,7 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code take TARGET from SECTION AT}. */
-  record Take(List<Word> targets, Word section, At at, Span span) implements Edit {
+  record Take(List<TargetRef> targets, Name section, At at, Span span) implements Edit {
     /** Copies the list. */
     public Take {
       targets = List.copyOf(targets);
@@ -207,7 +171,7 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code fill SECTION in BARS [from COUNT]}. */
-  record Fill(Word section, At.Bars bars, @Nullable CountWord from, Span span) implements Edit {
+  record Fill(Name section, At.Bars bars, @Nullable CountRef from, Span span) implements Edit {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.fill(this);
@@ -215,7 +179,7 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code dynamic mf [at COUNT] [in bar N]}. */
-  record Dynamic(Word loudness, @Nullable CountWord at, @Nullable Num bar, Span span)
+  record Dynamic(Ref<Loudness> loudness, @Nullable CountRef at, @Nullable Num bar, Span span)
       implements Edit {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -225,11 +189,11 @@ public sealed interface Edit extends Statement {
 
   /** {@code crescendo|diminuendo to D from COUNT [in bar N] to COUNT [in bar N]}. */
   record Hairpin(
-      Word verb,
-      Word loudness,
-      CountWord from,
+      boolean grows,
+      Ref<Loudness> loudness,
+      CountRef from,
       @Nullable Num fromBar,
-      CountWord to,
+      CountRef to,
       @Nullable Num toBar,
       Span span)
       implements Edit {

@@ -7,7 +7,7 @@ import tabor.source.Span;
 /** A line that opens a section. */
 public sealed interface Heading extends Statement {
   /** The name; null where it is missing. */
-  @Nullable Word name();
+  @Nullable Name name();
 
   /** Calls the method of {@code cases} that fits. */
   <R> R match(Cases<R> cases);
@@ -28,7 +28,7 @@ public sealed interface Heading extends Statement {
   }
 
   /** {@code pattern NAME : places}; spaces and bar lines between the places are dropped. */
-  record Pattern(Word name, List<Beat.Element> places, Span span) implements Heading {
+  record Pattern(Name name, List<Beat.Element> places, Span span) implements Heading {
     /** Copies the list. */
     public Pattern {
       places = List.copyOf(places);
@@ -41,7 +41,7 @@ public sealed interface Heading extends Statement {
   }
 
   /** {@code kit NAME [like NAME]}. */
-  record Kit(Word name, @Nullable Word like, Span span) implements Heading {
+  record Kit(Name name, @Nullable Name like, Span span) implements Heading {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.kit(this);
@@ -49,7 +49,7 @@ public sealed interface Heading extends Statement {
   }
 
   /** {@code groove NAME ["Title"]}. */
-  record Groove(Word name, @Nullable Text title, Span span) implements Heading {
+  record Groove(Name name, @Nullable Text title, Span span) implements Heading {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.groove(this);
@@ -57,7 +57,7 @@ public sealed interface Heading extends Statement {
   }
 
   /** {@code step [NAME] ["Title"] [from SECTION]}, with a name, a title or both. */
-  record Step(@Nullable Word name, @Nullable Text title, @Nullable Word from, Span span)
+  record Step(@Nullable Name name, @Nullable Text title, @Nullable Name from, Span span)
       implements Heading {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -66,7 +66,7 @@ public sealed interface Heading extends Statement {
   }
 
   /** {@code chart NAME ["Title"]}. */
-  record Chart(Word name, @Nullable Text title, Span span) implements Heading {
+  record Chart(Name name, @Nullable Text title, Span span) implements Heading {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.chart(this);
@@ -76,11 +76,11 @@ public sealed interface Heading extends Statement {
   /**
    * A heading with a syntax error. It still opens its section.
    *
-   * @param keyword {@code pattern}, {@code kit}, {@code groove}, {@code step} or {@code chart}
+   * @param kind what it opens
    * @param name the name as far as it could be read
    * @param span where
    */
-  record Faulty(Word keyword, @Nullable Word name, Span span) implements Heading {
+  record Faulty(SectionKind kind, @Nullable Name name, Span span) implements Heading {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.broken(this);

@@ -1,6 +1,8 @@
 package tabor.syntax;
 
 import org.jspecify.annotations.Nullable;
+import tabor.kit.StaffPlace;
+import tabor.kit.Surface;
 import tabor.source.Span;
 
 /** A line of a kit section. */
@@ -26,11 +28,11 @@ public sealed interface KitStatement extends Statement {
    * once.
    */
   record NewSurface(
-      Word name,
-      @Nullable Word letter,
+      SurfaceRef name,
+      @Nullable Ref<Character> letter,
       @Nullable Num key,
-      @Nullable Word staff,
-      @Nullable Word head,
+      @Nullable Ref<StaffPlace> staff,
+      @Nullable Ref<Surface.Head> head,
       Span span)
       implements KitStatement {
     @Override
@@ -40,7 +42,7 @@ public sealed interface KitStatement extends Statement {
   }
 
   /** {@code letter q = ride.bell}. */
-  record Letter(Word letter, Word surface, Span span) implements KitStatement {
+  record Letter(Ref<Character> letter, SurfaceRef surface, Span span) implements KitStatement {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.letter(this);
@@ -48,7 +50,8 @@ public sealed interface KitStatement extends Statement {
   }
 
   /** {@code without tom2 [plays floor]}. */
-  record Without(Word surface, @Nullable Word plays, Span span) implements KitStatement {
+  record Without(SurfaceRef surface, @Nullable SurfaceRef plays, Span span)
+      implements KitStatement {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.without(this);
@@ -65,16 +68,25 @@ public sealed interface KitStatement extends Statement {
 
   /**
    * {@code place floor 60 cm 50 degrees right [55 cm high]}: where a surface stands around the
-   * player.
-   *
-   * @param side {@code left} or {@code right}; null for 0 degrees, straight ahead
+   * player; no side for 0 degrees, straight ahead.
    */
   record Place(
-      Word surface, Num distance, Num degrees, @Nullable Word side, @Nullable Num height, Span span)
+      SurfaceRef surface,
+      Num distance,
+      Num degrees,
+      @Nullable Ref<Side> side,
+      @Nullable Num height,
+      Span span)
       implements KitStatement {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.place(this);
     }
+  }
+
+  /** A side of the player. */
+  enum Side {
+    LEFT,
+    RIGHT
   }
 }

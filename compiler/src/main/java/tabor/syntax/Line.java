@@ -23,11 +23,4 @@ public record Line(Passage passage, int start, Statement statement) {
   public Spot spot() {
     return spot(statement.span());
   }
-
-  /** True if the line's first word is {@code word}, also where the line could not be read. */
-  public boolean startsWith(String word) {
-    String text = spot().text();
-    return text.startsWith(word)
-        && (text.length() == word.length() || Character.isWhitespace(text.charAt(word.length())));
-  }
 }

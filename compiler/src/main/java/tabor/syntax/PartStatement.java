@@ -1,7 +1,7 @@
 package tabor.syntax;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import tabor.rhythm.NoteValue;
 import tabor.source.Span;
 
 /** A line that writes strokes, or says how bars are laid out. */
@@ -22,14 +22,9 @@ public sealed interface PartStatement extends Statement {
     R bars(Bars line);
   }
 
-  /**
-   * {@code [ostinato] SUBJECT : bars}.
-   *
-   * @param subject a limb, {@code hands}, {@code feet}, {@code line} or a surface
-   * @param ostinato true for a lane that goes round
-   * @param bars one or more
-   */
-  record Lane(Word subject, boolean ostinato, List<Bar> bars, Span span) implements PartStatement {
+  /** {@code [ostinato] SUBJECT : bars}; one bar or more. */
+  record Lane(Subject subject, boolean ostinato, List<Bar> bars, Span span)
+      implements PartStatement {
     /** Copies the list. */
     public Lane {
       bars = List.copyOf(bars);
@@ -41,24 +36,9 @@ public sealed interface PartStatement extends Statement {
     }
   }
 
-  /**
-   * {@code SUBJECT play NAME [left-lead] in VALUE}, or {@code SUBJECT play euclid K N in VALUE}.
-   *
-   * @param subject as of a lane
-   * @param pattern the name, {@code euclid} included
-   * @param strokes K; null unless it is {@code euclid}
-   * @param places N; null unless it is {@code euclid}
-   * @param leftLead true if r and l are exchanged
-   * @param value a note value, singular or plural
-   */
+  /** {@code SUBJECT play PATTERN [left-lead] in VALUE}. */
   record Played(
-      Word subject,
-      Word pattern,
-      @Nullable Num strokes,
-      @Nullable Num places,
-      boolean leftLead,
-      Word value,
-      Span span)
+      Subject subject, PatternSource pattern, boolean leftLead, Ref<NoteValue> value, Span span)
       implements PartStatement {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -89,4 +69,21 @@ public sealed interface PartStatement extends Statement {
       return cases.bars(this);
     }
   }
+
+  /** What a lane plays. */
+  sealed interface PatternSource {
+    /** Where it is written. */
+    Span span();
+  }
+
+  /** A pattern, rudiment or timeline. */
+  record Named(Name name) implements PatternSource {
+    @Override
+    public Span span() {
+      return name.span();
+    }
+  }
+
+  /** {@code spread K over N}: K strokes over N places, as evenly as they go; 1 ≤ K ≤ N. */
+  record Spread(Num strokes, Num places, Span span) implements PatternSource {}
 }

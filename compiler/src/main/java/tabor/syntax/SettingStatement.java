@@ -2,6 +2,9 @@ package tabor.syntax;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Level;
+import tabor.rhythm.BeatUnit;
+import tabor.rhythm.Feel;
 import tabor.source.Span;
 
 /** What the header says, and what a section may say for itself. */
@@ -9,7 +12,7 @@ public sealed interface SettingStatement extends Statement {
   /** Calls the method of {@code cases} that fits. */
   <R> R match(Cases<R> cases);
 
-  /** One method for each kind of setting. */
+  /** One method for each kind of line. */
   interface Cases<R> {
     R title(Title setting);
 
@@ -17,7 +20,7 @@ public sealed interface SettingStatement extends Statement {
 
     R use(Use setting);
 
-    R meter(MeterSetting setting);
+    R time(Time setting);
 
     R tempo(TempoSetting setting);
 
@@ -56,22 +59,16 @@ public sealed interface SettingStatement extends Statement {
     }
   }
 
-  /**
-   * {@code time 7/8 in 2+2+3}.
-   *
-   * @param count upper number
-   * @param unit lower number
-   * @param in the numbers after {@code in}: none, one (equal beats) or several (units of each beat)
-   */
-  record MeterSetting(Num count, Num unit, List<Num> in, Span span) implements SettingStatement {
+  /** {@code time 7/8 in 2+2+3}; several meters are taken in turn. */
+  record Time(List<MeterRef> meters, Span span) implements SettingStatement {
     /** Copies the list. */
-    public MeterSetting {
-      in = List.copyOf(in);
+    public Time {
+      meters = List.copyOf(meters);
     }
 
     @Override
     public <R> R match(Cases<R> cases) {
-      return cases.meter(this);
+      return cases.time(this);
     }
   }
 
@@ -84,20 +81,10 @@ public sealed interface SettingStatement extends Statement {
   }
 
   /**
-   * A tempo as written, here and in charts.
-   *
-   * @param value the counted note value, such as {@code dotted-quarter}; null for the meter's beat
-   * @param perMinute beats a minute
+   * {@code feel swing eighths 62%}: no unit for {@code straight}, no percentage for {@code as
+   * triplets} and {@code straight}.
    */
-  record Tempo(@Nullable Word value, Num perMinute, Span span) {}
-
-  /**
-   * {@code feel swing eighths 62%}.
-   *
-   * @param unit {@code eighths} or {@code sixteenths}; null for {@code straight}
-   * @param percent the share in percent; null for {@code as triplets} and {@code straight}
-   */
-  record FeelSetting(@Nullable Word unit, @Nullable Num percent, Span span)
+  record FeelSetting(@Nullable Ref<Feel.Unit> unit, @Nullable Num percent, Span span)
       implements SettingStatement {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -106,7 +93,7 @@ public sealed interface SettingStatement extends Statement {
   }
 
   /** {@code on KIT}. */
-  record On(Word kit, Span span) implements SettingStatement {
+  record On(Name kit, Span span) implements SettingStatement {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.on(this);
@@ -114,10 +101,10 @@ public sealed interface SettingStatement extends Statement {
   }
 
   /** {@code levels ghost 35 plain 78 accent 115}; each at most once, in any order. */
-  record LevelsSetting(List<Named> levels, Span span) implements SettingStatement {
+  record LevelsSetting(List<Velocity> velocities, Span span) implements SettingStatement {
     /** Copies the list. */
     public LevelsSetting {
-      levels = List.copyOf(levels);
+      velocities = List.copyOf(velocities);
     }
 
     @Override
@@ -126,14 +113,11 @@ public sealed interface SettingStatement extends Statement {
     }
   }
 
-  /** A word with its number. */
-  record Named(Word name, Num value) {}
-
-  /** {@code show counts sticking} or {@code show none}. */
-  record Show(List<Word> what, Span span) implements SettingStatement {
+  /** {@code show counts sticking changes}, {@code show none}. */
+  record Show(List<Ref<Shown>> shown, Span span) implements SettingStatement {
     /** Copies the list. */
     public Show {
-      what = List.copyOf(what);
+      shown = List.copyOf(shown);
     }
 
     @Override
@@ -144,9 +128,9 @@ public sealed interface SettingStatement extends Statement {
 
   /**
    * {@code limits [NAME] hands 6 to 9 feet 4 to 6 doubles 12 to 18 reach 200 to 300}: what a player
-   * can do, comfortable to extreme. Also a statement of kit sections.
+   * can do, comfortable to extreme. Also a line of kit sections.
    */
-  record LimitsSetting(@Nullable Word name, List<Limit> limits, Span span)
+  record LimitsSetting(@Nullable Name name, List<Limit> limits, Span span)
       implements SettingStatement {
     /** Copies the list. */
     public LimitsSetting {
@@ -160,8 +144,52 @@ public sealed interface SettingStatement extends Statement {
   }
 
   /**
-   * {@code hands 6 to 9}; the word is {@code hands}, {@code feet}, {@code doubles} or {@code
-   * reach}.
+   * A meter as written.
+   *
+   * @param count upper number
+   * @param unit lower number
+   * @param in the numbers after {@code in}: none, one (equal beats) or several (units of each beat)
+   * @param grouped the numbers after {@code grouped}: beats in each group; none where it is not
+   *     written
+   * @param span where
    */
-  record Limit(Word what, Num comfortable, Num extreme) {}
+  record MeterRef(Num count, Num unit, List<Num> in, List<Num> grouped, Span span) {
+    /** Copies the lists. */
+    public MeterRef {
+      in = List.copyOf(in);
+      grouped = List.copyOf(grouped);
+    }
+  }
+
+  /**
+   * A tempo as written, here and in charts.
+   *
+   * @param unit the counted note value; null for the meter's beat
+   * @param perMinute beats a minute
+   * @param span where
+   */
+  record Tempo(@Nullable Ref<BeatUnit> unit, Num perMinute, Span span) {}
+
+  /** A level with its MIDI velocity. */
+  record Velocity(Ref<Level> level, Num value) {}
+
+  /** What is printed above and below the notes. */
+  enum Shown {
+    COUNTS,
+    STICKING,
+    CHANGES,
+    NO_CHANGES,
+    NONE
+  }
+
+  /** What a limit is about. */
+  enum LimitKind {
+    HANDS,
+    FEET,
+    DOUBLES,
+    REACH
+  }
+
+  /** {@code hands 6 to 9}. */
+  record Limit(Ref<LimitKind> kind, Num comfortable, Num extreme) {}
 }

@@ -21,8 +21,9 @@ public sealed interface Statement
   /**
    * A line that could not be read. It has said so, and says nothing else.
    *
+   * @param keyword its first word, as far as it could be read; empty if there is none
    * @param lane true if it looks like a lane or a played pattern, which then counts as fitting
    * @param span where
    */
-  record Broken(boolean lane, Span span) implements Statement {}
+  record Broken(String keyword, boolean lane, Span span) implements Statement {}
 }

@@ -1,4 +1,5 @@
-// The statements of the notation. A statement is a line; which section takes which is not said here.
+// The statements of the notation, word for word. A statement is a line; which section takes which is said in the
+// table of statements beside this grammar, which has a row for every labelled alternative.
 parser grammar TaborParser;
 
 options { tokenVocab = TaborLexer; }
@@ -20,6 +21,8 @@ statement
   | prosePart=prose
   ;
 
+// ---- headings
+
 heading
   : keyword=PATTERN id=name LANE_START (spaces+=GAP | spaces+=BAR_LINE | places+=element)+ # patternHeading
   | keyword=KIT id=name (LIKE like=name)?                                     # kitHeading
@@ -28,61 +31,81 @@ heading
   | keyword=CHART id=name title=text?                                         # chartHeading
   ;
 
+// ---- settings
+
 setting
   : keyword=TITLE words=text                                                  # title
   | keyword=BY words=text                                                     # by
   | keyword=USE words=text                                                    # use
-  | keyword=TIME meter=RATIO (IN (equal=WHOLE | sum=SUM))?                    # time
+  | keyword=TIME meters+=meter+                                               # time
   | keyword=TEMPO speed=tempo                                                 # tempoSetting
-  | keyword=FEEL style=NAME (unit=NAME (share=PERCENT | AS as=NAME))?         # feel
+  | keyword=FEEL (STRAIGHT | SWING unit=swung (share=PERCENT | AS TRIPLETS))  # feel
   | keyword=ON kit=name                                                       # on
-  | keyword=LEVELS items+=levelItem+                                          # levels
-  | keyword=SHOW items+=NAME+                                                 # show
-  | keyword=LIMITS who=name? items+=limitItem+                                # limits
+  | keyword=LEVELS items+=velocity+                                           # levels
+  | keyword=SHOW (none=NONE | items+=shown+)                                  # show
+  | keyword=LIMITS who=name? items+=limit+                                    # limits
   ;
 
-levelItem : what=(GHOST | PLAIN | ACCENT | NAME) value=WHOLE ;
-limitItem : what=(HANDS | FEET | NAME) low=WHOLE TO high=WHOLE ;
-tempo : (value=NAME EQUALS)? speed=number ;
+meter : signature=RATIO (IN (equal=WHOLE | sum=SUM) | GROUPED groups=SUM)? ;
+velocity : what=(GHOST | PLAIN | ACCENT) value=WHOLE ;
+shown : what=(COUNTS | STICKING | CHANGES | NO_CHANGES) ;
+limit : what=(HANDS | FEET | DOUBLES | REACH) low=WHOLE TO high=WHOLE ;
+swung : what=(EIGHTHS | SIXTEENTHS) ;
+tempo : (unit=beatUnit EQUALS)? speed=number ;
+beatUnit : word=(HALF | QUARTER | EIGHTH | SIXTEENTH
+  | DOTTED_HALF | DOTTED_QUARTER | DOTTED_EIGHTH | DOTTED_SIXTEENTH) ;
 number : digits=(WHOLE | DECIMAL) ;
+
+// ---- kits
 
 kitLine
   : keyword=SURFACE id=surface clauses+=clause*                               # newSurface
-  | keyword=LETTER sign=NAME EQUALS of=surface                                # letter
+  | keyword=LETTER sign=letter EQUALS of=surface                              # newLetter
   | keyword=WITHOUT lacking=surface ((PLAYS | PLAY) instead=surface)?         # without
   | keyword=LEFT_HANDED                                                       # leftHanded
-  | keyword=PLACE what=surface distance=WHOLE CM degrees=WHOLE DEGREES
-      side=(LEFT | RIGHT)? (height=WHOLE CM HIGH)?                            # place
+  | keyword=PLACE what=surface away=WHOLE CM turned=WHOLE DEGREES
+      side=(LEFT | RIGHT)? (height=WHOLE CM HIGH)?                            # placed
   ;
 
 clause
-  : keyword=LETTER word=NAME
-  | keyword=KEY value=WHOLE
-  | keyword=STAFF word=NAME
-  | keyword=HEAD word=NAME
+  : keyword=LETTER sign=letter                                                # letterClause
+  | keyword=KEY value=WHOLE                                                   # keyClause
+  | keyword=STAFF word=NAME                                                   # staffClause
+  | keyword=HEAD shape=head                                                   # headClause
   ;
+
+letter : word=(NAME | LETTER_A | LETTER_E | LETTER_X | PIANO | FORTE) ;
+head : word=(NORMAL | LETTER_X | DIAMOND | TRIANGLE | CIRCLE_X) ;
+
+// ---- charts
 
 chartLine
-  : keyword=COUNT_IN value=WHOLE unit=(BAR | BARS)                            # countIn
-  | keyword=CLICK how=name                                                    # click
-  | keyword=PLAY sections+=name+ (value=WHOLE (TIMES | TIME))? (AT TEMPO speed=tempo)? # play
-  | keyword=REST value=WHOLE unit=(BAR | BARS)                                # rest
+  : keyword=COUNT_IN value=WHOLE (BAR | BARS)                                 # countIn
+  | keyword=CLICK how=(ON | OFF | QUARTERS | EIGHTHS)                         # click
+  | keyword=PLAY sections+=name+ (value=WHOLE (TIMES | TIME))? (AT TEMPO speed=tempo)? # playSections
+  | keyword=REST value=WHOLE (BAR | BARS)                                     # restBars
   | keyword=CLIMB section=name FROM from=number TO to=number BY by=number
-      EVERY value=WHOLE unit=(TIMES | TIME | BARS | BAR | NAME)               # climb
+      EVERY value=WHOLE (unit=(TIMES | TIME) | unit=(BARS | BAR))             # climb
   ;
 
+// ---- lanes
+
 partLine
-  : goesRound=OSTINATO? who=subject LANE_START body=bars                      # lane
-  | who=subject (PLAY | PLAYS) (EUCLID strokes=WHOLE places=WHOLE | id=name)
-      lead=LEFT_LEAD? IN value=NAME                                           # played
+  : ostinato=OSTINATO? who=subject LANE_START body=bars                       # lane
+  | who=subject (PLAY | PLAYS) source=playedPattern lead=LEFT_LEAD? IN value=noteValue # played
   | keyword=NEXT                                                              # next
-  | keyword=PICKUP value=WHOLE unit=(BEAT | BEATS)                            # pickup
+  | keyword=PICKUP value=WHOLE (BEAT | BEATS)                                 # pickup
   | keyword=BARS value=WHOLE                                                  # barsLine
+  ;
+
+playedPattern
+  : id=name                                                                   # namedPattern
+  | SPREAD strokes=WHOLE OVER places=WHOLE                                    # spreadPattern
   ;
 
 bars : BAR_LINE? items+=bar (BAR_LINE items+=bar)* BAR_LINE? GAP? ;
 bar : repeat=REPEAT | beats+=beat (GAP beats+=beat)* ;
-beat : elements+=element+ over=SPREAD? ;
+beat : elements+=element+ over=SPAN? ;
 
 element
   : small=SMALL? sign=STROKE suffixes+=suffix*                                # hit
@@ -101,59 +124,108 @@ soft
 
 suffix : sign=(ONE_SLASH | TWO_SLASHES | TILDE | OPEN_SIGN | CHOKE_SIGN | RIM_SIGN) ;
 
+// ---- edits
+
 edit
-  : who=limb (PLAYS | PLAY) what=surface degree=level? range=at               # plays
-  | keyword=SPLIT who=limb degree=level? BETWEEN surfaces+=surface (AND surfaces+=surface)+ range=at # split
-  | keyword=ADD (who=limb | what=surface (WITH with=limb)?) degree=level? range=at # add
-  | keyword=DROP whom=targets range=at                                        # drop
-  | keyword=(ACCENT | GHOST | PLAIN) whom=targets range=at                    # setLevel
-  | keyword=(DOUBLE | TRIPLE) whom=targets range=at                           # multiply
-  | keyword=(FLAM | DRAG | RUFF | BUZZ | DIDDLE | CHOKE | OPEN | RIMSHOT) whom=targets range=at # adorn
-  | what=surface FOLLOWS who=limb range=at                                    # follows
-  | keyword=MOVE whom=targets FROM from=count TO to=count (IN in=barList)?    # move
-  | keyword=SHIFT whom=targets way=NAME BY value=WHOLE unit=(NAME | BEAT | BEATS | BAR | BARS) # shift
+  : who=player (PLAYS | PLAY) what=surface degree=level? where=at?            # plays
+  | keyword=SPLIT who=limb degree=level? BETWEEN surfaces+=surface (AND surfaces+=surface)+ where=at? # split
+  | keyword=ADD (who=limb | what=surface (WITH with=limb)?) degree=addedLevel? where=addedAt # add
+  | keyword=verb whom=targets where=at?                                       # change
+  | what=surface FOLLOWS who=limb where=at?                                   # follows
+  | keyword=MOVE whom=targets FROM from=count TO to=count bars_=inBars?       # move
+  | keyword=SHIFT whom=targets way=(LATER | EARLIER) BY value=WHOLE unit=distance # shift
   | keyword=SWAP HANDS                                                        # swapHands
   | keyword=ONLY whom=targets                                                 # only
-  | keyword=TAKE whom=targets FROM section=name range=at                      # take
-  | keyword=FILL section=name IN in=barList (FROM from=count)?                # fill
-  | keyword=DYNAMIC loudness=NAME (AT place=count inOne=inBar? | inOne=inBar (AT place=count)?)? # dynamic
-  | keyword=(CRESCENDO | DIMINUENDO) TO loudness=NAME
+  | keyword=TAKE whom=targets FROM section=name where=at?                     # take
+  | keyword=FILL section=name in=inBars (FROM from=count)?                    # fill
+  | keyword=DYNAMIC mark=loudness (AT from=count inOne=inBar? | inOne=inBar (AT from=count)?)? # dynamic
+  | keyword=(CRESCENDO | DIMINUENDO) TO mark=loudness
       FROM from=count fromBar=inBar? TO to=count toBar=inBar?                 # hairpin
   ;
 
-level : word=(NAME | PLAIN) ;
+// What is done to strokes that are there.
+verb
+  : word=(DROP | ACCENT | GHOST | PLAIN | DOUBLE | TRIPLE
+  | FLAM | DRAG | RUFF | BUZZ | DIDDLE | CHOKE | OPEN | RIMSHOT)
+  ;
+
+level : word=(GHOSTED | PLAIN | ACCENTED) ;
+addedLevel : word=(GHOSTED | ACCENTED) ;
+loudness : word=(PP | PIANO | MP | MF | FORTE | FF) ;
+distance : value=noteValue | beats=(BEAT | BEATS) | bars_=(BAR | BARS) ;
+noteValue : word=(HALF | HALVES | QUARTER | QUARTERS | EIGHTH | EIGHTHS | SIXTEENTH | SIXTEENTHS
+  | THIRTY_SECOND | THIRTY_SECONDS | QUARTER_TRIPLET | QUARTER_TRIPLETS | TRIPLET | TRIPLETS
+  | SIXTEENTH_TRIPLET | SIXTEENTH_TRIPLETS | QUINTUPLET | QUINTUPLETS | SEPTUPLET | SEPTUPLETS) ;
+
+// ---- places: each part at most once, in any order
+
+at
+  : places_=atPlaces (in=inBars level_=whereLevel? | level_=whereLevel in=inBars?)?
+  | in=inBars (places_=atPlaces level_=whereLevel? | level_=whereLevel places_=atPlaces?)?
+  | level_=whereLevel (places_=atPlaces in=inBars? | in=inBars places_=atPlaces?)?
+  ;
+
+// Strokes are added at single places.
+addedAt
+  : places_=addedPlaces in=inBars?
+  | in=inBars places_=addedPlaces
+  ;
+
+atPlaces : AT items+=place+ ;
+addedPlaces : AT items+=addedPlace+ ;
+place : from=count (TO to=count)? | every_=every ;
+addedPlace : from=count | every_=every ;
+whereLevel : WHERE degree=level ;
+
+every
+  : EVERY AMPERSAND                                                           # everyAnd
+  | EVERY LETTER_E                                                            # everyE
+  | EVERY LETTER_A                                                            # everyA
+  | EVERY BEAT                                                                # everyBeat
+  | EVERY slot=SLOT                                                           # everySlot
+  | EVERY value=noteValue                                                     # everyValue
+  ;
+
 inBar : IN BAR value=WHOLE ;
-at : parts+=atPart* ;
-atPart
-  : AT places+=placeItem+                                                     # atPlaces
-  | IN in=barList                                                             # inBars
-  | WHERE degree=level                                                        # whereLevel
-  ;
-placeItem
-  : from=count (TO to=count)?                                                 # counted
-  | EVERY what=(AMPERSAND | NAME | BEAT)                                      # every
-  ;
+inBars : IN items=barList ;
 barList
-  : keyword=(BAR | BARS) items+=WHOLE+                                        # listed
-  | keyword=(BAR | BARS) from=WHOLE TO to=WHOLE                               # through
-  | keyword=LAST BAR                                                          # lastBar
-  | keyword=EVERY nth=ORDINAL BAR                                             # everyNth
+  : (BAR | BARS) items+=WHOLE+                                                # listed
+  | (BAR | BARS) from=WHOLE TO to=WHOLE                                       # through
+  | LAST BAR                                                                  # lastBar
+  | EVERY nth=ORDINAL BAR                                                     # everyNth
   ;
+
 count : digits=(WHOLE | DECIMAL | RATIO | COUNT) ;
 
+// ---- who and what
+
 targets : items+=target (COMMA items+=target)* ;
-target : who=limb | word=(HANDS | FEET | ALL) | what=surface ;
-subject : who=limb | word=(HANDS | FEET | LINE) | what=surface ;
+target : who=limb | group_=(HANDS | FEET | ALL) | what=surface ;
+subject : who=limb | group_=(HANDS | FEET | LINE) | what=surface ;
+player : who=limb | group_=(HANDS | FEET) ;
 limb : side=(RIGHT | LEFT) part=(HAND | FOOT)? ;
-surface : word=(NAME | ZONED) ;
+
+// A surface is named by any word that begins no line of a groove and joins no parts of a statement.
+surface : word=(NAME | ZONED
+  | CHANGES | CIRCLE_X | CLICK | CLIMB | CM | COUNTS | COUNT_IN | DEGREES | DIAMOND | DOUBLES | FF | FORTE | HEAD | HIGH
+  | KEY | LETTER | LETTER_A | LETTER_E | LETTER_X | MF | MP | NONE | NORMAL | NO_CHANGES | OFF | OVER | PIANO | PP
+  | REACH | REST | SPREAD | STAFF | STICKING | STRAIGHT | SWING | TIMES | TRIANGLE) ;
+
+// ---- texts and names
 
 prose : keyword=TEXT words=text ;
 text : quoted=(QUOTED | TRIPLE_QUOTED) ;
 
-name : word=(NAME | ACCENT | ADD | ALL | AND | AS | AT | BAR | BARS | BEAT | BEATS | BETWEEN | BUZZ | BY
-  | CHART | CHOKE | CLICK | CLIMB | CM | COUNT_IN | CRESCENDO | DEGREES | DIDDLE | DIMINUENDO | DOUBLE
-  | DRAG | DROP | DYNAMIC | EUCLID | EVERY | FEEL | FEET | FILL | FLAM | FOLLOWS | FOOT | FROM | GHOST
-  | GROOVE | HAND | HANDS | HEAD | HIGH | IN | KEY | KIT | LAST | LEFT | LEFT_HANDED | LEFT_LEAD | LETTER
-  | LEVELS | LIKE | LIMITS | LINE | MOVE | NEXT | ON | ONLY | OPEN | OSTINATO | PATTERN | PICKUP | PLACE
-  | PLAIN | PLAY | PLAYS | REST | RIGHT | RIMSHOT | RUFF | SHIFT | SHOW | SPLIT | STAFF | STEP | SURFACE
-  | SWAP | TAKE | TEMPO | TEXT | TIME | TIMES | TITLE | TO | TRIPLE | USE | WHERE | WITH | WITHOUT) ;
+// No word is reserved.
+name : word=(NAME | LETTER_A | ACCENT | ACCENTED | ADD | ALL | AND | AS | AT | BAR | BARS | BEAT | BEATS | BETWEEN
+  | BUZZ | BY | CHANGES | CHART | CHOKE | CIRCLE_X | CLICK | CLIMB | CM | COUNT_IN | COUNTS | CRESCENDO | DEGREES
+  | DIAMOND | DIDDLE | DIMINUENDO | DOTTED_EIGHTH | DOTTED_HALF | DOTTED_QUARTER | DOTTED_SIXTEENTH | DOUBLE
+  | DOUBLES | DRAG | DROP | DYNAMIC | LETTER_E | EARLIER | EIGHTH | EIGHTHS | EVERY | FORTE | FEEL | FEET | FF
+  | FILL | FLAM | FOLLOWS | FOOT | FROM | GHOST | GHOSTED | GROOVE | GROUPED | HALF | HALVES | HAND | HANDS | HEAD
+  | HIGH | IN | KEY | KIT | LAST | LATER | LEFT | LEFT_HANDED | LEFT_LEAD | LETTER | LEVELS | LIKE | LIMITS | LINE
+  | MF | MOVE | MP | NEXT | NO_CHANGES | NONE | NORMAL | OFF | ON | ONLY | OPEN | OSTINATO | OVER | PIANO | PATTERN
+  | PICKUP | PLACE | PLAIN | PLAY | PLAYS | PP | QUARTER | QUARTER_TRIPLET | QUARTER_TRIPLETS | QUARTERS
+  | QUINTUPLET | QUINTUPLETS | REACH | REST | RIGHT | RIMSHOT | RUFF | SEPTUPLET | SEPTUPLETS | SHIFT | SHOW
+  | SIXTEENTH | SIXTEENTH_TRIPLET | SIXTEENTH_TRIPLETS | SIXTEENTHS | SPLIT | SPREAD | STAFF | STEP | STICKING
+  | STRAIGHT | SURFACE | SWAP | SWING | TAKE | TEMPO | TEXT | THIRTY_SECOND | THIRTY_SECONDS | TIME | TIMES | TITLE
+  | TO | TRIANGLE | TRIPLE | TRIPLET | TRIPLETS | USE | WHERE | WITH | WITHOUT | LETTER_X) ;

@@ -1,7 +1,0 @@
-package tabor.syntax;
-
-import tabor.rhythm.Count;
-import tabor.source.Span;
-
-/** A count and where it is written. */
-public record CountWord(Count count, Span span) {}
