@@ -15,8 +15,8 @@ import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /** A bar, or a beat of it, as rows of letters below its counts, for reading in a tooltip. */
-final class Grid {
-  private Grid() {}
+final class BarPreview {
+  private BarPreview() {}
 
   /** The strokes of a bar, one row a surface: {@code R} right, {@code L} left. */
   static String bar(Groove groove, int bar) {

@@ -1,9 +1,10 @@
 package tabor.ide;
 
 import org.jspecify.annotations.Nullable;
-import tabor.rhythm.Count;
 import tabor.source.Span;
 import tabor.syntax.Beat;
+import tabor.syntax.CountRef;
+import tabor.syntax.Line;
 
 /**
  * The smallest thing with a meaning of its own on a line.
@@ -14,12 +15,12 @@ import tabor.syntax.Beat;
  * @param count the count that it is; null for anything else
  * @param hit the stroke that it is; null for anything else
  */
-public record Leaf(
-    Role role, String text, Span span, @Nullable Count count, Beat.@Nullable Hit hit) {
+public record SyntaxToken(
+    Role role, String text, Span span, @Nullable CountRef count, Beat.@Nullable Hit hit) {
 
-  /** What a leaf is. */
+  /** What a token is. */
   public enum Role {
-    /** A word of the language: what the tree does not keep, and words of closed lists. */
+    /** A word of the language that is none of the below. */
     KEYWORD,
     /** The name of a groove, step or chart where it is given. */
     SECTION_NAME,
@@ -36,9 +37,9 @@ public record Leaf(
     LIMB,
     /** A letter of a kit where it is given. */
     LETTER_NAME,
-    /** A note value. */
+    /** A word of a closed list, such as a note value. */
     VALUE,
-    /** A word that sets or asks for a level. */
+    /** A word that sets or asks for a level or a loudness. */
     LEVEL,
     NUMBER,
     COUNT,
@@ -46,22 +47,35 @@ public record Leaf(
     /** The file of a {@code use}. */
     FILE,
     HIT,
-    REST,
+    SILENCE,
     HOLD,
     /** {@code |}, {@code :}, {@code %}, brackets and the like. */
     SIGN,
     COMMENT
   }
 
-  static Leaf of(Role role, String text, Span span) {
-    return new Leaf(role, text, span, null, null);
+  static SyntaxToken of(Role role, String text, Span span) {
+    return new SyntaxToken(role, text, span, null, null);
   }
 
   /** True if a name is given here, not used. */
-  public boolean isName() {
+  public boolean givesName() {
     return switch (role) {
       case SECTION_NAME, PATTERN_NAME, KIT_NAME, SURFACE_NAME, LETTER_NAME -> true;
       default -> false;
     };
+  }
+
+  /** The letter of a stroke without its grace notes, parentheses and suffixes; else all of it. */
+  Span letterSpan(Line line) {
+    if (hit == null) {
+      return span;
+    }
+    int at = span.start();
+    String text = line.passage().text();
+    while (at < span.end() - 1 && !Character.isLetter(text.charAt(line.start() + at))) {
+      at++;
+    }
+    return new Span(at, at + 1);
   }
 }

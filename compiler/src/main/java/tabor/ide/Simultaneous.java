@@ -8,15 +8,16 @@ import java.util.Set;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
-import tabor.ide.Leaf.Role;
+import tabor.ide.SyntaxToken.Role;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Line;
+import tabor.syntax.PartStatement;
 
 /** The vertical slice: what sounds together with the stroke under the cursor. */
-public final class Slices {
-  private Slices() {}
+public final class Simultaneous {
+  private Simultaneous() {}
 
   private record Moment(int bar, Time at) {}
 
@@ -28,7 +29,7 @@ public final class Slices {
   public static List<Span> at(Compiled compiled, int offset) {
     Cursor cursor = Cursor.at(compiled, offset);
     Groove groove = cursor.groove().orElse(null);
-    if (groove == null || cursor.leaf() == null || cursor.leaf().role() != Role.HIT) {
+    if (groove == null || cursor.token() == null || cursor.token().role() != Role.HIT) {
       return List.of();
     }
     Set<Moment> moments = new HashSet<>();
@@ -54,10 +55,10 @@ public final class Slices {
 
   /** The strokes that the letter under the cursor made. */
   static List<Stroke> struckBy(Groove groove, Cursor cursor) {
-    if (cursor.leaf() == null) {
+    if (cursor.token() == null) {
       return List.of();
     }
-    Spot hit = cursor.spot(cursor.leaf().span());
+    Spot hit = cursor.spot(cursor.token().span());
     return groove.written().stream()
         .filter(stroke -> stroke.spot().passage() == hit.passage())
         .filter(stroke -> overlap(stroke.spot().span(), hit.span()))
@@ -72,7 +73,7 @@ public final class Slices {
     for (Line line : cursor.section().lines()) {
       if (line.spot().span().start() <= spot.span().start()
           && spot.span().end() <= line.spot().span().end()) {
-        return line.statement() instanceof tabor.syntax.PartStatement.Lane;
+        return line.statement() instanceof PartStatement.Lane;
       }
     }
     return false;

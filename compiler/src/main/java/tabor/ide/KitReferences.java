@@ -7,24 +7,24 @@ import java.util.Optional;
 import java.util.Set;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
-import tabor.ide.Catalog.Entry;
-import tabor.ide.Catalog.Kind;
-import tabor.ide.Leaf.Role;
-import tabor.ide.Names.BadName;
-import tabor.ide.Names.Place;
+import tabor.ide.Definitions.Definition;
+import tabor.ide.References.Place;
+import tabor.ide.Rename.BadName;
+import tabor.ide.SyntaxToken.Role;
 import tabor.source.Span;
 import tabor.syntax.Heading;
 import tabor.syntax.KitStatement;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.SectionSyntax;
+import tabor.syntax.Subject;
 
 /**
  * The names that a kit gives: its own surfaces and its letters. They hold in the sections that are
  * played on the kit, or on one that takes it over.
  */
-final class KitNames {
-  private KitNames() {}
+final class KitReferences {
+  private KitReferences() {}
 
   /**
    * A surface or letter where a kit gives it.
@@ -35,7 +35,7 @@ final class KitNames {
    * @param line the kit's line
    * @param span the name on it
    */
-  private record Given(Entry kit, String text, boolean letter, Line line, Span span) {}
+  private record Given(Definition kit, String text, boolean letter, Line line, Span span) {}
 
   static Optional<Place> definition(Cursor cursor, Library library) {
     return given(cursor, library)
@@ -54,7 +54,7 @@ final class KitNames {
     }
     Set<String> kits = heirs(given.kit, library);
     List<Place> found = new ArrayList<>();
-    for (Compiled file : Names.filesWith(given.kit.compiled(), cursor.compiled(), library)) {
+    for (Compiled file : References.filesWith(given.kit.compiled(), cursor.compiled(), library)) {
       for (SectionSyntax section : file.syntax()) {
         if (isUnder(file, section, kits)) {
           collect(file, section, given, found);
@@ -66,18 +66,18 @@ final class KitNames {
 
   private static void collect(
       Compiled file, SectionSyntax section, Given given, List<Place> found) {
-    for (Line line : Names.lines(section)) {
+    for (Line line : References.lines(section)) {
       boolean lettered = isLettered(line);
-      for (Leaf leaf : Leaves.of(line)) {
-        boolean same = leaf.text().equals(given.text);
+      for (SyntaxToken token : SyntaxTokens.of(line)) {
+        boolean same = token.text().equals(given.text);
         boolean letter =
             given.letter
-                && (leaf.role() == Role.LETTER_NAME || (leaf.role() == Role.HIT && lettered));
+                && (token.role() == Role.LETTER_NAME || (token.role() == Role.HIT && lettered));
         boolean surface =
-            !given.letter && (leaf.role() == Role.SURFACE || leaf.role() == Role.SURFACE_NAME);
+            !given.letter && (token.role() == Role.SURFACE || token.role() == Role.SURFACE_NAME);
         if (same && (letter || surface)) {
-          Span span = leaf.hit() == null ? leaf.span() : letterSpan(line, leaf);
-          found.add(new Place(file, file.span(line.spot(span)), leaf.isName()));
+          Span span = token.letterSpan(line);
+          found.add(new Place(file, file.span(line.spot(span)), token.givesName()));
         }
       }
     }
@@ -85,20 +85,20 @@ final class KitNames {
 
   /** What the cursor's word or letter is given by, if a kit of the writer's gives it. */
   private static Optional<Given> given(Cursor cursor, Library library) {
-    Leaf leaf = cursor.leaf();
-    if (leaf == null || cursor.line() == null) {
+    SyntaxToken token = cursor.token();
+    if (token == null || cursor.line() == null) {
       return Optional.empty();
     }
     boolean letter =
-        leaf.role() == Role.LETTER_NAME || (leaf.role() == Role.HIT && isLettered(cursor.line()));
-    boolean surface = leaf.role() == Role.SURFACE || leaf.role() == Role.SURFACE_NAME;
+        token.role() == Role.LETTER_NAME || (token.role() == Role.HIT && isLettered(cursor.line()));
+    boolean surface = token.role() == Role.SURFACE || token.role() == Role.SURFACE_NAME;
     if (!letter && !surface) {
       return Optional.empty();
     }
-    Optional<Entry> kit = kitOf(cursor.compiled(), cursor.section(), library);
+    Optional<Definition> kit = kitOf(cursor.compiled(), cursor.section(), library);
     Set<String> seen = new HashSet<>();
     while (kit.isPresent() && seen.add(kit.get().name())) {
-      Optional<Given> found = given(kit.get(), leaf.text(), letter);
+      Optional<Given> found = given(kit.get(), token.text(), letter);
       if (found.isPresent()) {
         return found;
       }
@@ -107,14 +107,14 @@ final class KitNames {
     return Optional.empty();
   }
 
-  private static Optional<Given> given(Entry kit, String text, boolean letter) {
+  private static Optional<Given> given(Definition kit, String text, boolean letter) {
     for (Line line : kit.section().lines()) {
-      for (Leaf leaf : Leaves.of(line)) {
+      for (SyntaxToken token : SyntaxTokens.of(line)) {
         Role wanted = letter ? Role.LETTER_NAME : Role.SURFACE_NAME;
-        if (leaf.role() == wanted
-            && leaf.text().equals(text)
+        if (token.role() == wanted
+            && token.text().equals(text)
             && line.statement() instanceof KitStatement) {
-          return Optional.of(new Given(kit, text, letter, line, leaf.span()));
+          return Optional.of(new Given(kit, text, letter, line, token.span()));
         }
       }
     }
@@ -122,34 +122,34 @@ final class KitNames {
   }
 
   /** The kit of the writer's that a section is played on, or that it is. */
-  private static Optional<Entry> kitOf(Compiled file, SectionSyntax section, Library library) {
+  private static Optional<Definition> kitOf(Compiled file, SectionSyntax section, Library library) {
     if (section.heading() != null && section.heading().statement() instanceof Heading.Kit) {
-      return Catalog.entry(file, section);
+      return Definitions.of(file, section);
     }
     return Cursor.grooveOf(file, section.passage())
         .map(Groove::setting)
-        .flatMap(setting -> Catalog.find(file, library, Kind.KIT, setting.kit().name()));
+        .flatMap(setting -> Definitions.find(file, library, NameKind.KIT, setting.kit().name()));
   }
 
-  private static Optional<Entry> parent(Entry kit, Library library) {
+  private static Optional<Definition> parent(Definition kit, Library library) {
     return kit.section().heading() != null
             && kit.section().heading().statement() instanceof Heading.Kit heading
             && heading.like() != null
-        ? Catalog.find(kit.compiled(), library, Kind.KIT, heading.like().text())
+        ? Definitions.find(kit.compiled(), library, NameKind.KIT, heading.like().text())
         : Optional.empty();
   }
 
   /** The names of the kit and of those made from it, as far as the workspace has any. */
-  private static Set<String> heirs(Entry kit, Library library) {
+  private static Set<String> heirs(Definition kit, Library library) {
     Set<String> names = new HashSet<>();
     names.add(kit.name());
     boolean grew = true;
-    List<Compiled> files = Names.filesWith(kit.compiled(), kit.compiled(), library);
+    List<Compiled> files = References.filesWith(kit.compiled(), kit.compiled(), library);
     while (grew) {
       grew = false;
       for (Compiled file : files) {
-        for (Entry entry : Catalog.own(file)) {
-          if (entry.kind() == Kind.KIT
+        for (Definition entry : Definitions.own(file)) {
+          if (entry.kind() == NameKind.KIT
               && parent(entry, library).filter(up -> names.contains(up.name())).isPresent()) {
             grew |= names.add(entry.name());
           }
@@ -171,23 +171,7 @@ final class KitNames {
   /** True for a part whose letters are the kit's. */
   static boolean isLettered(Line line) {
     return line.statement() instanceof PartStatement.Lane lane
-        && (lane.subject().text().startsWith("right") || lane.subject().text().startsWith("left"));
-  }
-
-  /** The letter itself, without small strokes and suffixes. */
-  static Span letterSpan(Cursor cursor, Leaf leaf) {
-    return cursor.line() == null ? leaf.span() : letterSpan(cursor.line(), leaf);
-  }
-
-  static Span letterSpan(Line line, Leaf leaf) {
-    String text = line.spot(leaf.span()).text();
-    for (int i = 0; i < text.length(); i++) {
-      if (Character.isLetter(text.charAt(i))) {
-        int at = leaf.span().start() + i;
-        return new Span(at, at + 1);
-      }
-    }
-    return leaf.span();
+        && lane.subject() instanceof Subject.OfLimb;
   }
 
   /** Throws if a letter or surface cannot be called so. */

@@ -3,15 +3,16 @@ package tabor.ide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.WeakHashMap;
 import tabor.compile.Compiled;
-import tabor.ide.Leaf.Role;
+import tabor.ide.SyntaxToken.Role;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 
 /** The meaning of each word of a file, for colouring. */
-public final class Tokens {
+public final class SemanticTokenizer {
   /** Kinds of token, in the order that a client is told of. */
   public enum Kind {
     KEYWORD("keyword"),
@@ -43,18 +44,18 @@ public final class Tokens {
   /**
    * A token on one line.
    *
-   * @param span where in the passage that was asked for, or in the file
+   * @param span where in the file
    * @param kind what it is
    * @param given true where a name is given
    * @param accent true for an accented stroke
    */
   public record Token(Span span, Kind kind, boolean given, boolean accent) {}
 
-  /** Tokens of passages seen before: an edit leaves all others as they are. */
-  private final Map<Passage, List<Token>> known = new java.util.WeakHashMap<>();
+  /** Tokens of passages seen before, by their place in the passage: an edit leaves all others. */
+  private final Map<Passage, List<Token>> known = new WeakHashMap<>();
 
   /** Remembers nothing yet. One serves one thread at a time. */
-  public Tokens() {}
+  public SemanticTokenizer() {}
 
   /** The tokens of a file that lie in a range of it, in order. */
   public List<Token> in(Compiled compiled, Span range) {
@@ -79,48 +80,41 @@ public final class Tokens {
     String text = section.passage().text();
     List<Token> found = new ArrayList<>();
     int at = 0;
-    if (section.heading() != null) {
-      at = line(section.heading(), text, at, found);
+    for (Line line : References.lines(section)) {
+      comments(text, at, line.start(), found);
+      for (SyntaxToken token : SyntaxTokens.of(line)) {
+        add(token, line.start(), text, found);
+      }
+      at = LineEnds.end(text, line.start() + line.statement().span().end());
     }
-    for (Line line : section.lines()) {
-      at = line(line, text, at, found);
-    }
-    gap(text, at, text.length(), found);
+    comments(text, at, text.length(), found);
     return found;
   }
 
-  private static int line(Line line, String text, int from, List<Token> found) {
-    gap(text, from, line.start(), found);
-    int end = line.start();
-    for (Leaf leaf : Leaves.of(line)) {
-      add(leaf, line.start(), text, found);
-      end = Math.max(end, line.start() + leaf.span().end());
-    }
-    return end;
-  }
-
-  /** Comments, and lines that were refused. */
-  private static void gap(String text, int from, int to, List<Token> found) {
-    if (from < to) {
-      for (Leaf leaf : Gaps.of(text, from, to)) {
-        add(leaf, from, text, found);
+  /** The comments on lines of their own: between two lines that say something there is no more. */
+  private static void comments(String text, int from, int to, List<Token> found) {
+    int at = from;
+    while (at < to) {
+      int sign = text.indexOf('#', at);
+      if (sign < 0 || sign >= to) {
+        return;
       }
+      int end = LineEnds.end(text, sign);
+      found.add(new Token(new Span(sign, end), Kind.COMMENT, false, false));
+      at = end;
     }
   }
 
-  private static void add(Leaf leaf, int start, String text, List<Token> found) {
-    Kind kind = kind(leaf.role());
-    boolean accent = leaf.hit() != null && leaf.hit().accent();
+  private static void add(SyntaxToken token, int start, String text, List<Token> found) {
+    Kind kind = kind(token.role());
+    boolean accent = token.hit() != null && token.hit().accent();
     // A token does not run over a line end: the protocol has none that do.
-    int from = start + leaf.span().start();
-    int end = start + leaf.span().end();
+    int from = start + token.span().start();
+    int end = start + token.span().end();
     while (from < end) {
-      int to = from;
-      while (to < end && !Situation.isLineEnd(text.charAt(to))) {
-        to++;
-      }
+      int to = Math.min(end, LineEnds.end(text, from));
       if (to > from) {
-        found.add(new Token(new Span(from, to), kind, leaf.isName(), accent));
+        found.add(new Token(new Span(from, to), kind, token.givesName(), accent));
       }
       from = to + 1;
     }
@@ -139,7 +133,7 @@ public final class Tokens {
       case COUNT -> Kind.COUNT;
       case TEXT, FILE -> Kind.TEXT;
       case HIT, LETTER_NAME -> Kind.STROKE;
-      case REST, HOLD, SIGN -> Kind.SIGN;
+      case SILENCE, HOLD, SIGN -> Kind.SIGN;
       case COMMENT -> Kind.COMMENT;
     };
   }
