@@ -3,7 +3,9 @@ package tabor.ide;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.Stroke;
+import tabor.kit.Kits;
 import tabor.kit.Limb;
+import tabor.kit.Surface;
 
 /** Which strokes the words of a target mean. */
 final class Targets {
@@ -32,8 +34,9 @@ final class Targets {
     if (stroke.surface().name().equals(word)) {
       return true;
     }
+    Surface whole = Kits.FIVE_PIECE.surface(word);
     return stroke.surface().piece().equals(word)
-        && (word.equals("kick") || !stroke.surface().isFoot());
+        && stroke.surface().isFoot() == (whole != null && whole.isFoot());
   }
 
   /** Reads a target from finished words, such as {@code right foot , snare}. */
