@@ -12,6 +12,7 @@ import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.kit.SurfaceFacts;
 
 /** What cannot be at one instant: looks at all strokes of one place of the bar together. */
 final class ClashChecks {
@@ -139,7 +140,7 @@ final class ClashChecks {
       Surface surface = stroke.surface();
       if (surface.sort() == Surface.Sort.STICK_HIHAT) {
         stick = stroke;
-      } else if (surface.name().equals("hihat.foot")) {
+      } else if (surface.hihat() == SurfaceFacts.HiHat.CHICK) {
         chick = stroke;
       } else if (surface.sort() == Surface.Sort.KICK && stroke.limb() == hatFoot) {
         secondPedal = stroke;
@@ -148,7 +149,7 @@ final class ClashChecks {
     if (stick == null) {
       return;
     }
-    boolean closed = stick.surface().name().equals("hihat");
+    boolean closed = stick.surface().hihat() == SurfaceFacts.HiHat.CLOSED;
     String count = Words.count(groove, stick);
     if (chick != null && closed) {
       found.accept(

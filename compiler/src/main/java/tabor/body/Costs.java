@@ -100,9 +100,7 @@ final class Costs {
 
   /** True for the pieces that time is kept on. */
   static boolean keepsTime(Surface surface) {
-    return surface.sort() == Surface.Sort.STICK_HIHAT
-        || surface.sort() == Surface.Sort.BELL
-        || surface.piece().equals("ride");
+    return surface.keepsTime();
   }
 
   /**

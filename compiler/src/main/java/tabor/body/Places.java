@@ -8,35 +8,13 @@ import tabor.kit.Position;
 import tabor.kit.Surface;
 
 /**
- * Where everything stands around the seated player, as points in whole centimetres. The built-in
- * places are common practice, no source, and from memory; a kit section may say otherwise. A
- * left-handed player's kit is mirrored.
+ * Where everything stands around the seated player, as points in whole centimetres. The usual
+ * places are facts of the surfaces; a kit section may say otherwise. A left-handed player's kit is
+ * mirrored.
  */
 public final class Places {
-  /** Usual places by piece; the zones of a piece share one. */
-  private static final Map<String, Position> USUAL =
-      Map.ofEntries(
-          Map.entry("snare", new Position(38, -8, 65)),
-          Map.entry("hihat", new Position(55, -45, 85)),
-          Map.entry("tom1", new Position(62, -14, 80)),
-          Map.entry("tom2", new Position(62, 16, 80)),
-          Map.entry("floor", new Position(55, 55, 65)),
-          Map.entry("ride", new Position(75, 38, 95)),
-          Map.entry("crash", new Position(75, -28, 110)),
-          Map.entry("crash2", new Position(80, 30, 112)),
-          Map.entry("splash", new Position(65, 0, 105)),
-          Map.entry("china", new Position(82, 48, 105)),
-          Map.entry("cowbell", new Position(60, 8, 90)),
-          Map.entry("kick", new Position(70, 12, 10)));
-
-  /** The pedal, which stands apart from the cymbals above it only in height. */
-  private static final Position PEDAL = new Position(60, -35, 10);
-
   /** Where a kit's own surface stands that says nothing of its place: on the right. */
   private static final Position OWN = new Position(75, 55, 90);
-
-  /** Without a second rack tom the ride comes into the gap. */
-  private static final Position RIDE_CLOSE = new Position(68, 24, 88);
 
   private final Kit kit;
   private final boolean mirrored;
@@ -108,19 +86,7 @@ public final class Places {
   }
 
   private Position position(Surface surface) {
-    Position own = kit.positions().get(surface.name());
-    if (own == null) {
-      own = kit.positions().get(surface.piece());
-    }
-    if (own != null) {
-      return own;
-    }
-    if (surface.sort() == Surface.Sort.FOOT_HIHAT) {
-      return PEDAL;
-    }
-    if (surface.piece().equals("ride") && kit.lacks("tom2")) {
-      return RIDE_CLOSE;
-    }
-    return USUAL.getOrDefault(surface.piece(), OWN);
+    Position known = kit.position(surface);
+    return known == null ? OWN : known;
   }
 }

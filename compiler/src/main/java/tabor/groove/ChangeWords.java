@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import tabor.groove.Comparison.Pair;
 import tabor.kit.Limb;
+import tabor.kit.SurfaceFacts.HiHat;
 import tabor.rhythm.Slot;
 
 /** Puts a comparison into a drummer's words. */
@@ -77,18 +78,11 @@ final class ChangeWords {
         pairs.stream()
             .allMatch(
                 pair ->
-                    pair.before().surface().piece().equals("hihat")
-                        && pair.after().surface().piece().equals("hihat"));
+                    pair.before().surface().hihat() != HiHat.NONE
+                        && pair.after().surface().hihat() != HiHat.NONE);
     List<Stroke> after = after(pairs);
     if (hihat) {
-      String name = pairs.get(0).after().surface().name();
-      String how =
-          switch (name) {
-            case "hihat.open" -> "open";
-            case "hihat.half" -> "half open";
-            case "hihat.splash" -> "splashed";
-            default -> "closed";
-          };
+      String how = pairs.get(0).after().surface().hihat().words();
       boolean all = after.size() == count(now, s -> onPiece(s, limb));
       phrases.add("hi-hat", all ? "now " + how : how + " " + where(after));
       return;
@@ -118,7 +112,7 @@ final class ChangeWords {
   }
 
   private static boolean onPiece(Stroke stroke, Limb limb) {
-    return stroke.limb() == limb && stroke.surface().piece().equals("hihat");
+    return stroke.limb() == limb && stroke.surface().isHiHat();
   }
 
   // Levels and ornaments.

@@ -9,6 +9,7 @@ import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.source.Spot;
@@ -52,22 +53,42 @@ public record Groove(
   /**
    * What a section is played with and how.
    *
-   * @param meter time signature and beats
+   * @param meters time signature and beats of each bar
    * @param kit the kit it is played on
    * @param tempo its own tempo
    * @param feel where off-beats sound
    * @param levels velocities
    * @param showCounts counts are printed above the notes
    * @param showSticking the sticking is printed below
+   * @param showChanges what a step changed is marked
    */
   public record Setting(
-      Meter meter,
+      Meters meters,
       Kit kit,
       Tempo tempo,
       Feel feel,
       Levels levels,
       boolean showCounts,
-      boolean showSticking) {}
+      boolean showSticking,
+      boolean showChanges) {
+
+    /** One meter throughout, changes marked. */
+    public Setting(
+        Meter meter,
+        Kit kit,
+        Tempo tempo,
+        Feel feel,
+        Levels levels,
+        boolean showCounts,
+        boolean showSticking) {
+      this(Meters.of(meter), kit, tempo, feel, levels, showCounts, showSticking, true);
+    }
+
+    /** Time signature and beats of bar 1. */
+    public Meter meter() {
+      return meters.first();
+    }
+  }
 
   /** Copies the lists and checks the ranges. */
   public Groove {
@@ -88,9 +109,14 @@ public record Groove(
     return base != null;
   }
 
-  /** Time signature and beats. */
+  /** Time signature and beats of bar 1. */
   public Meter meter() {
     return setting.meter();
+  }
+
+  /** Time signature and beats of a bar; 0 is the pickup. */
+  public Meter meter(int bar) {
+    return setting.meters().of(bar);
   }
 
   /** The number of the first bar: 0 with a pickup, else 1. */
@@ -103,8 +129,7 @@ public record Groove(
    * its own length; {@code at} in it is measured from where its barline would be.
    */
   public Time position(int bar, Time at) {
-    Time bars = meter().bar().times(bar - 1L);
-    return pickup.plus(bars).plus(at);
+    return pickup.plus(setting.meters().start(bar)).plus(at);
   }
 
   /** Distance of a stroke from the start of the section, in whole notes. */
@@ -114,6 +139,6 @@ public record Groove(
 
   /** Length of the whole section in whole notes, the pickup included. */
   public Time length() {
-    return pickup.plus(meter().bar().times(bars));
+    return pickup.plus(setting.meters().length(bars));
   }
 }

@@ -19,7 +19,7 @@ import tabor.source.Spot;
  * @param ornaments what is done to it
  * @param slot where it stands in its word
  * @param spot what in the source made it
- * @param dealt true if the compiler chose the limb
+ * @param choice who chose the limb
  */
 public record Stroke(
     int bar,
@@ -31,7 +31,55 @@ public record Stroke(
     Ornaments ornaments,
     Slot slot,
     Spot spot,
-    boolean dealt) {
+    Choice choice) {
+
+  /** Who chose the limb. */
+  public enum Choice {
+    /** The source. */
+    WRITTEN,
+    /** The compiler, for good: sections made from this one keep the limb. */
+    FIXED,
+    /** The compiler, for this section: it is open, and each section chooses again. */
+    OPEN,
+    /** Nobody: it is open, and at its place no limb is free. The limb is without meaning. */
+    NONE_FREE
+  }
+
+  /** A stroke whose limb was written, or was {@code dealt} and is open. */
+  public Stroke(
+      int bar,
+      Time at,
+      Time length,
+      Limb limb,
+      Surface surface,
+      Level level,
+      Ornaments ornaments,
+      Slot slot,
+      Spot spot,
+      boolean dealt) {
+    this(
+        bar,
+        at,
+        length,
+        limb,
+        surface,
+        level,
+        ornaments,
+        slot,
+        spot,
+        dealt ? Choice.OPEN : Choice.WRITTEN);
+  }
+
+  /** True if the compiler chose the limb. */
+  public boolean dealt() {
+    return choice != Choice.WRITTEN;
+  }
+
+  /** True if each section made from this one chooses the limb again. */
+  public boolean isOpen() {
+    return choice == Choice.OPEN || choice == Choice.NONE_FREE;
+  }
+
 
   /** The order of every list: bar, place, limb, surface. */
   public static final Comparator<Stroke> ORDER =
@@ -53,24 +101,34 @@ public record Stroke(
     return new Stroke(bar, at, length, other, surface, level, ornaments, slot, spot, chosen);
   }
 
+  /** The same stroke by another limb, chosen by {@code by}. */
+  public Stroke by(Limb other, Choice by) {
+    return new Stroke(bar, at, length, other, surface, level, ornaments, slot, spot, by);
+  }
+
+  /** The same stroke, made by another line of the source. */
+  public Stroke from(Spot other) {
+    return new Stroke(bar, at, length, limb, surface, level, ornaments, slot, other, choice);
+  }
+
   /** The same stroke on another surface. */
   public Stroke on(Surface other) {
-    return new Stroke(bar, at, length, limb, other, level, ornaments, slot, spot, dealt);
+    return new Stroke(bar, at, length, limb, other, level, ornaments, slot, spot, choice);
   }
 
   /** The same stroke at another level. */
   public Stroke at(Level other) {
-    return new Stroke(bar, at, length, limb, surface, other, ornaments, slot, spot, dealt);
+    return new Stroke(bar, at, length, limb, surface, other, ornaments, slot, spot, choice);
   }
 
   /** The same stroke with other ornaments. */
   public Stroke with(Ornaments others) {
-    return new Stroke(bar, at, length, limb, surface, level, others, slot, spot, dealt);
+    return new Stroke(bar, at, length, limb, surface, level, others, slot, spot, choice);
   }
 
   /** The same stroke elsewhere. */
   public Stroke moved(int newBar, Time place, Time newLength, Slot newSlot) {
     return new Stroke(
-        newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, dealt);
+        newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, choice);
   }
 }

@@ -10,6 +10,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Near;
 import tabor.ide.Leaf.Role;
 import tabor.kit.Kit;
+import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.source.Span;
 import tabor.syntax.Edit;
@@ -253,7 +254,7 @@ final class Remedies {
       for (Surface surface : kit.surfaces().values()) {
         char letter = kit.letterOf(surface);
         boolean fits =
-            missing == null ? surface.name().equals("snare") : surface.sort() == missing.sort();
+            missing == null ? surface.isHomeOf(Limb.RIGHT_HAND) : surface.sort() == missing.sort();
         if (fits && letter != 0 && kit.struck(surface) != null) {
           char written = leaf.hit().accent() ? Character.toUpperCase(letter) : letter;
           Span at = cursor.inFile(KitNames.letterSpan(cursor, leaf));

@@ -90,6 +90,38 @@ public record Kit(
     return null;
   }
 
+  /** What a limb plays where nothing else is said, by the name that the source knows. */
+  public Surface home(Limb limb) {
+    for (Surface surface : surfaces.values()) {
+      if (surface.isHomeOf(limb)) {
+        return surface;
+      }
+    }
+    throw new IllegalStateException("the kit " + name + " gives nothing to the " + limb.words());
+  }
+
+  /** The surface that an open stroke on another is played on; null where nothing opens. */
+  public @Nullable Surface opened(Surface surface) {
+    String open = surface.facts().opened();
+    return open == null ? null : surfaces.get(open);
+  }
+
+  /**
+   * Where a surface stands: as the kit says of it or its piece, else the usual place; null for a
+   * kit's own surface of which nothing is said.
+   */
+  public @Nullable Position position(Surface surface) {
+    Position said = positions.get(surface.name());
+    if (said == null) {
+      said = positions.get(surface.piece());
+    }
+    if (said != null) {
+      return said;
+    }
+    SurfaceFacts.Gap gap = surface.facts().gap();
+    return gap != null && lacks(gap.missing()) ? gap.position() : surface.facts().position();
+  }
+
   /** The limits to check by: everybody's as the file or the kit says, else the usual ones. */
   public Limits limitsInForce() {
     return limits.getOrDefault("", Limits.DEFAULT);

@@ -2,6 +2,8 @@ package tabor.kit;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import tabor.kit.SurfaceFacts.HiHat;
+import tabor.kit.SurfaceFacts.Trait;
 
 /**
  * What is struck: a piece of the kit, or a zone of it.
@@ -10,9 +12,9 @@ import org.jspecify.annotations.Nullable;
  * @param key General MIDI percussion key, 0 to 127
  * @param place where it is written
  * @param head its note head
- * @param sort what kind of thing it is
+ * @param facts what it is and can do
  */
-public record Surface(String name, int key, StaffPlace place, Head head, Sort sort) {
+public record Surface(String name, int key, StaffPlace place, Head head, SurfaceFacts facts) {
   /** Shapes of note heads. */
   public enum Head {
     NORMAL,
@@ -27,7 +29,7 @@ public record Surface(String name, int key, StaffPlace place, Head head, Sort so
     }
   }
 
-  /** Kinds of surface: what may be done to it follows from this. */
+  /** Kinds of surface. */
   public enum Sort {
     SNARE,
     TOM,
@@ -50,48 +52,85 @@ public record Surface(String name, int key, StaffPlace place, Head head, Sort so
     }
   }
 
+  /**
+   * A surface that a kit adds.
+   *
+   * @param piece the piece that it is a zone of; null for a piece of its own
+   */
+  public static Surface own(
+      String name, int key, StaffPlace place, Head head, @Nullable Surface piece) {
+    return new Surface(name, key, place, head, SurfaceFacts.own(name, piece));
+  }
+
   /** {@code hihat} of {@code hihat.open}. */
   public String piece() {
+    return piece(name);
+  }
+
+  /** {@code hihat} of {@code hihat.open}. */
+  public static String piece(String name) {
     int dot = name.indexOf('.');
     return dot < 0 ? name : name.substring(0, dot);
   }
 
-  /** True for a surface that feet play. */
-  public boolean isFoot() {
-    return sort == Sort.KICK || sort == Sort.FOOT_HIHAT;
+  /** What kind of thing it is. */
+  public Sort sort() {
+    return facts.sort();
   }
 
-  /** True for what rings on: cymbals and the hi-hat. */
+  /** What the hi-hat does under this stroke. */
+  public HiHat hihat() {
+    return facts.hihat();
+  }
+
+  /** True for a surface that feet play. */
+  public boolean isFoot() {
+    return sort() == Sort.KICK || sort() == Sort.FOOT_HIHAT;
+  }
+
+  /** True for cymbals and the hi-hat. */
   public boolean isCymbal() {
-    return sort == Sort.CYMBAL || sort == Sort.STICK_HIHAT || sort == Sort.FOOT_HIHAT;
+    return facts.traits().contains(Trait.CYMBAL);
+  }
+
+  /** True for the hi-hat, under stick or foot: any stroke on it ends what it sounded before. */
+  public boolean isHiHat() {
+    return facts.traits().contains(Trait.HIHAT);
+  }
+
+  /** True for what sounds on until it is struck again, closed or choked. */
+  public boolean rings() {
+    return facts.traits().contains(Trait.RINGS);
+  }
+
+  /** True for what time is kept on. */
+  public boolean keepsTime() {
+    return facts.traits().contains(Trait.KEEPS_TIME);
   }
 
   /** True if {@code !} makes sense on it. */
   public boolean canChoke() {
-    return sort == Sort.CYMBAL || sort == Sort.STICK_HIHAT || sort == Sort.OWN;
+    return facts.traits().contains(Trait.CHOKES);
   }
 
   /** True if {@code ^} makes sense on it. */
   public boolean canRimshot() {
-    return sort == Sort.SNARE || sort == Sort.TOM || sort == Sort.OWN;
+    return facts.traits().contains(Trait.RIMSHOT);
   }
 
-  /** The name as a sentence says it: {@code ride bell}, {@code hi-hat, open}. */
+  /** True if this limb plays it where nothing else is said. */
+  public boolean isHomeOf(Limb limb) {
+    return facts.homeOf().contains(limb);
+  }
+
+  /** The name as a sentence says it: {@code ride bell}, {@code open hi-hat}. */
   public String words() {
-    return switch (name) {
-      case "hihat" -> "hi-hat";
-      case "hihat.open" -> "open hi-hat";
-      case "hihat.half" -> "half-open hi-hat";
-      case "hihat.foot" -> "hi-hat with the foot";
-      case "hihat.splash" -> "foot splash";
-      case "snare.cross" -> "cross-stick";
-      case "ride.bell" -> "ride bell";
-      case "crash2" -> "second crash";
-      case "tom1" -> "first tom";
-      case "tom2" -> "second tom";
-      case "floor" -> "floor tom";
-      default -> name.replace('.', ' ');
-    };
+    return facts.words();
+  }
+
+  /** The name as the row of a table says it: {@code hi-hat open}. */
+  public String label() {
+    return facts.label();
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
@@ -104,7 +143,7 @@ public record Surface(String name, int key, StaffPlace place, Head head, Sort so
             && key == that.key
             && place.equals(that.place)
             && head == that.head
-            && sort == that.sort);
+            && facts.equals(that.facts));
   }
 
   @Override

@@ -10,7 +10,6 @@ import tabor.groove.Groove;
 import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
-import tabor.kit.Surface;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
@@ -42,7 +41,7 @@ final class Holds {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
           end = Time.min(end, nextOfLimb.getOrDefault(stroke.limb(), end));
           ends.put(stroke, Time.min(end, nextOnSurface.getOrDefault(stroke.surface().name(), end)));
-        } else if (rings(stroke.surface())
+        } else if (stroke.surface().rings()
             && stroke.at().plus(stroke.length()).compareTo(beatEnd(stroke)) > 0) {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
           ends.put(stroke, Time.min(end, nextOfVoice.getOrDefault(Voice.of(stroke.limb()), end)));
@@ -59,16 +58,6 @@ final class Holds {
 
   private static boolean isRoll(Stroke stroke) {
     return stroke.ornaments().list().stream().anyMatch(Ornament::isRoll);
-  }
-
-  /** True for what rings until it is struck or closed. */
-  private static boolean rings(Surface surface) {
-    return switch (surface.sort()) {
-      case CYMBAL -> true;
-      case STICK_HIHAT -> !surface.name().equals("hihat");
-      case FOOT_HIHAT -> !surface.name().equals("hihat.foot");
-      case SNARE, TOM, KICK, BELL, OWN -> false;
-    };
   }
 
   private Time beatEnd(Stroke stroke) {

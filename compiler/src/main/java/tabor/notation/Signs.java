@@ -13,6 +13,7 @@ import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.kit.SurfaceFacts;
 import tabor.notation.Note.Hihat;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
@@ -56,7 +57,7 @@ final class Signs {
       int next = i;
       boolean foot = false;
       while (next < strokes.size() && isTogether(strokes.get(i), strokes.get(next))) {
-        foot |= strokes.get(next).surface().name().equals("hihat.foot");
+        foot |= strokes.get(next).surface().hihat() == SurfaceFacts.HiHat.CHICK;
         next++;
       }
       open &= !foot;
@@ -76,11 +77,11 @@ final class Signs {
   }
 
   private static Hihat hihat(Surface surface, boolean open) {
-    return switch (surface.name()) {
-      case "hihat.open", "hihat.splash" -> Hihat.OPEN;
-      case "hihat.half" -> Hihat.HALF;
-      case "hihat" -> open ? Hihat.CLOSED : Hihat.NONE;
-      default -> Hihat.NONE;
+    return switch (surface.hihat()) {
+      case OPEN, SPLASH -> Hihat.OPEN;
+      case HALF -> Hihat.HALF;
+      case CLOSED -> open ? Hihat.CLOSED : Hihat.NONE;
+      case CHICK, NONE -> Hihat.NONE;
     };
   }
 

@@ -147,6 +147,6 @@ final class Placing {
 
   private static int group(Sound sound) {
     Surface surface = sound.surface();
-    return surface != null && surface.piece().equals("hihat") ? HIHAT : sound.key();
+    return surface != null && surface.isHiHat() ? HIHAT : sound.key();
   }
 }

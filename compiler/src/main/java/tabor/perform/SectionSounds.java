@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
@@ -125,7 +124,7 @@ final class SectionSounds {
     } else {
       Time start = place(stroke, stroke.at());
       Time length = end(stroke).minus(start);
-      if (rings(stroke.surface()) && !stroke.ornaments().has(Ornament.CHOKE)) {
+      if (stroke.surface().rings() && !stroke.ornaments().has(Ornament.CHOKE)) {
         length = Time.max(length, Clock.wholes(RING, tempo));
       }
       add(Sound.Kind.STROKE, limb, velocity(stroke, stroke.level()), start, length, 0, stroke);
@@ -210,16 +209,5 @@ final class SectionSounds {
 
   private Time end(Stroke stroke) {
     return place(stroke, tame(stroke.at()).plus(tame(stroke.length())));
-  }
-
-  /** True for what goes on sounding until something stops it. */
-  static boolean rings(@Nullable Surface surface) {
-    return surface != null
-        && switch (surface.sort()) {
-          case CYMBAL -> true;
-          case STICK_HIHAT -> !surface.name().equals("hihat");
-          case FOOT_HIHAT -> surface.name().equals("hihat.splash");
-          case SNARE, TOM, KICK, BELL, OWN -> false;
-        };
   }
 }

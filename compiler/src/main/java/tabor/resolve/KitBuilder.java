@@ -139,8 +139,11 @@ public final class KitBuilder implements KitStatement.Cases<@Nullable Void> {
     }
     String name = written.name().text();
     Surface before = surfaces.get(name);
-    Surface.Sort sort = before == null ? Surface.Sort.OWN : before.sort();
-    surfaces.put(name, new Surface(name, key.whole(), place, head, sort));
+    surfaces.put(
+        name,
+        before == null
+            ? Surface.own(name, key.whole(), place, head, surfaces.get(Surface.piece(name)))
+            : new Surface(name, key.whole(), place, head, before.facts()));
     standIns.remove(name);
     Word letter = written.letter();
     if (letter != null) {

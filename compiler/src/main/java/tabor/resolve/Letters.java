@@ -265,11 +265,7 @@ final class Letters {
 
   /** The stroke on the open hi-hat, or the splashing one; null on other surfaces. */
   static @Nullable Stroke opened(Stroke stroke, tabor.kit.Kit kit) {
-    Surface.Sort sort = stroke.surface().sort();
-    if (sort != Surface.Sort.STICK_HIHAT && sort != Surface.Sort.FOOT_HIHAT) {
-      return null;
-    }
-    Surface other = kit.surface(sort == Surface.Sort.STICK_HIHAT ? "hihat.open" : "hihat.splash");
+    Surface other = kit.opened(stroke.surface());
     return other == null ? null : Work.on(stroke, other);
   }
 

@@ -151,10 +151,9 @@ public final class SectionResolver {
     }
     Work work = new Work(problems, scope, name, setting, whole, pickup, List.of());
     work.partial = hasBrokenPart() || !found.fits() || isFaulty();
-    plays(work, Limb.RIGHT_HAND, "snare");
-    plays(work, Limb.LEFT_HAND, "snare");
-    plays(work, Limb.RIGHT_FOOT, "kick");
-    plays(work, Limb.LEFT_FOOT, "hihat.foot");
+    for (Limb limb : Limb.values()) {
+      work.plays.put(limb, work.kit().home(limb));
+    }
     LaneRun lanes = new LaneRun(work, patterns);
     walk(work, lanes, found);
     work.repeats.addAll(lanes.repeatedBars());
@@ -174,13 +173,6 @@ public final class SectionResolver {
                 line.statement().span(),
                 "a section has at most " + Work.MOST_BARS + " bars, this one has " + bars)
             .help("make sections of it, and play them one after another in a chart"));
-  }
-
-  private static void plays(Work work, Limb limb, String name) {
-    Surface surface = work.kit().surface(name);
-    if (surface != null) {
-      work.plays.put(limb, surface);
-    }
   }
 
   /** Names are looked at even where nothing can be measured. */

@@ -2,6 +2,7 @@ package tabor.rhythm;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,14 +11,20 @@ import org.jspecify.annotations.Nullable;
  * @param count the upper number, 1 to 64
  * @param unit the lower number, a power of two from 1 to 64
  * @param beats the length of each beat of the bar in whole notes, in order; they fill the bar
+ * @param groups how many beats each group has, in order, where the beats are grouped; they fill the
+ *     bar; empty where they are not
  */
-public record Meter(int count, int unit, List<Time> beats) {
+public record Meter(int count, int unit, List<Time> beats, List<Integer> groups) {
   /** Four quarters. */
   public static final Meter COMMON = of(4, 4);
 
-  /** Throws {@link IllegalArgumentException} if the beats do not fill the bar. */
+  /** Throws {@link IllegalArgumentException} if beats or groups do not fill the bar. */
   public Meter {
     beats = List.copyOf(beats);
+    groups = List.copyOf(groups);
+    if (!groups.isEmpty() && groups.stream().mapToInt(n -> n).sum() != beats.size()) {
+      throw new IllegalArgumentException("groups do not fill " + count + "/" + unit);
+    }
     Time sum = Time.ZERO;
     for (Time beat : beats) {
       sum = sum.plus(beat);
@@ -25,6 +32,11 @@ public record Meter(int count, int unit, List<Time> beats) {
     if (!sum.equals(Time.of(count, unit))) {
       throw new IllegalArgumentException("beats do not fill " + count + "/" + unit);
     }
+  }
+
+  /** A meter whose beats are not grouped. */
+  public Meter(int count, int unit, List<Time> beats) {
+    this(count, unit, beats, List.of());
   }
 
   /**
@@ -107,8 +119,30 @@ public record Meter(int count, int unit, List<Time> beats) {
     return count + "/" + unit;
   }
 
+  /** True if a bar of the other meter fits in a bar of this one: the same beats. */
+  public boolean hasSameBeats(Meter other) {
+    return count == other.count && unit == other.unit && beats.equals(other.beats);
+  }
+
+  /** True for the first beat of a bar, and of each group where the beats are grouped. */
+  public boolean startsGroup(int beat) {
+    int start = 0;
+    for (int group : groups) {
+      if (start == beat) {
+        return true;
+      }
+      start += group;
+    }
+    return beat == 0;
+  }
+
   /** The signature, and where it is not the usual one the beat: {@code 7/8 in 2+2+3}. */
   public String words() {
+    if (!groups.isEmpty()) {
+      return signature()
+          + " grouped "
+          + groups.stream().map(String::valueOf).collect(Collectors.joining("+"));
+    }
     if (beats.equals(of(count, unit).beats)) {
       return signature();
     }
@@ -133,7 +167,8 @@ public record Meter(int count, int unit, List<Time> beats) {
         || (other instanceof Meter that
             && count == that.count
             && unit == that.unit
-            && beats.equals(that.beats));
+            && beats.equals(that.beats)
+            && groups.equals(that.groups));
   }
 
   @Override

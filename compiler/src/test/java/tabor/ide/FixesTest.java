@@ -136,9 +136,9 @@ class FixesTest {
                   + "  add crash at 1a/3\n"),
           c(
               "missing-surface",
-              "on four-piece\ngroove a\n  right : m . . .\n",
+              "on small\nkit small\n  without tom2\ngroove a\n  right : m . . .\n",
               "play the first tom",
-              "on four-piece\ngroove a\n  right : t . . .\n"),
+              "on small\nkit small\n  without tom2\ngroove a\n  right : t . . .\n"),
           c(
               "accent-in-ghost",
               "groove a\n  hands : (rL) r r r\n",

@@ -257,7 +257,7 @@ class ProblemsTest {
             "16 too-deep"),
         at(
             "a step on a kit that lacks what is played",
-            "groove g\n right : m . . .\nstep s\n on four-piece\n",
+            "groove g\n right : m . . .\nstep s\n on small\nkit small\n without tom2\n",
             "3 missing-surface"),
         at(
             "values out of range",

@@ -114,10 +114,10 @@ public final class Key {
     }
     marks.add(new Mark.Ink(head.at(-half, y, 1)));
     String sign =
-        switch (surface.name()) {
-          case "hihat.open", "hihat.splash" -> "pictOpen";
-          case "hihat.half" -> "pictHalfOpen2";
-          default -> "";
+        switch (surface.hihat()) {
+          case OPEN, SPLASH -> "pictOpen";
+          case HALF -> "pictHalfOpen2";
+          case CLOSED, CHICK, NONE -> "";
         };
     if (!sign.isEmpty()) {
       Sign over = Sign.of(sign);

@@ -74,7 +74,7 @@ final class GridLayout {
   static Sheet of(Groove groove) {
     GridLayout layout = new GridLayout(groove, false);
     return new Sheet(
-        layout.parts.stream().map(GridLayout::name).toList(), layout.stickNames(), layout.bars());
+        layout.parts.stream().map(Surface::label).toList(), layout.stickNames(), layout.bars());
   }
 
   /** Lays out all bars without their parts: counts, hands and feet, whatever else is shown. */
@@ -111,16 +111,6 @@ final class GridLayout {
             .thenComparing(surface -> order.indexOf(surface.name()))
             .thenComparing(Surface::name));
     return sorted;
-  }
-
-  private static String name(Surface surface) {
-    return switch (surface.name()) {
-      case "hihat.open" -> "hi-hat open";
-      case "hihat.half" -> "hi-hat half";
-      case "hihat.foot" -> "hi-hat foot";
-      case "hihat.splash" -> "foot splash";
-      default -> surface.words();
-    };
   }
 
   /** True unless the right foot has the kick and the left the hi-hat, as everybody expects. */

@@ -100,7 +100,7 @@ final class Takes {
         sound.kind() == Sound.Kind.STROKE
             && sound.stroke() != null
             && sound.stroke().ornaments().has(Ornament.RIMSHOT);
-    return rim && surface.name().equals("snare") ? "snare.rimshot" : surface.name();
+    return rim && surface.sort() == Surface.Sort.SNARE ? "snare.rimshot" : surface.name();
   }
 
   /** One bar of beats before a section; it stops where the section's pickup begins. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Surface;
@@ -44,7 +43,7 @@ final class Instruments {
       ids.put(sound.key() + " " + sound.name(), id);
       list.add(
           new ScoreFile.Instrument(
-              id, sound.surface().words(), standard(sound.surface()), sound.key() + 1));
+              id, sound.surface().words(), sound.surface().facts().sound(), sound.key() + 1));
     }
   }
 
@@ -58,25 +57,5 @@ final class Instruments {
       throw new IllegalArgumentException("not a sound of this lesson: " + surface.name());
     }
     return id;
-  }
-
-  /** The word of the format's list of standard sounds. */
-  private static @Nullable String standard(Surface surface) {
-    return switch (surface.sort()) {
-      case KICK -> "drum.bass-drum";
-      case SNARE -> "drum.snare-drum";
-      case TOM -> "drum.tom-tom";
-      case STICK_HIHAT, FOOT_HIHAT -> "metal.hi-hat";
-      case BELL -> "metal.bells.cowbell";
-      case CYMBAL ->
-          switch (surface.piece()) {
-            case "ride" -> "metal.cymbal.ride";
-            case "splash" -> "metal.cymbal.splash";
-            case "china" -> "metal.cymbal.chinese";
-            case "crash", "crash2" -> "metal.cymbal.crash";
-            default -> null;
-          };
-      case OWN -> null;
-    };
   }
 }
