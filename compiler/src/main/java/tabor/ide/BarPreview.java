@@ -20,17 +20,18 @@ final class BarPreview {
 
   /** The strokes of a bar, one row a surface: {@code R} right, {@code L} left. */
   static String bar(Groove groove, int bar) {
-    return of(groove, bar, Time.ZERO, groove.meter().bar());
+    return of(groove, bar, Time.ZERO, groove.meter(bar).bar());
   }
 
-  /** The strokes of a 0-based beat of a bar. */
-  static String beat(Groove groove, int bar, int beat) {
-    Meter meter = groove.meter();
-    return of(groove, bar, meter.beatStart(beat), meter.beatStart(beat + 1));
+  /** The strokes of some beats of a bar, from a 0-based one on. */
+  static String beats(Groove groove, int bar, int beat, int beats) {
+    Meter meter = groove.meter(bar);
+    int end = Math.min(meter.beatCount(), beat + beats);
+    return of(groove, bar, meter.beatStart(beat), meter.beatStart(end));
   }
 
   private static String of(Groove groove, int bar, Time from, Time to) {
-    Meter meter = groove.meter();
+    Meter meter = groove.meter(bar);
     Map<Time, String> counts = new TreeMap<>();
     for (int beat = 0; beat < meter.beatCount(); beat++) {
       Time at = meter.beatStart(beat);

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.kit.Kit;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
@@ -104,5 +105,10 @@ public record Cursor(
   /** A span of the line in its passage. */
   public Spot spot(Span span) {
     return new Spot(section.passage(), span.shift(line == null ? 0 : line.start()));
+  }
+
+  /** The kit of the section, as far as it is known; else the header's. */
+  Kit kit() {
+    return groove().map(Groove::setting).orElse(compiled.lesson().setting()).kit();
   }
 }

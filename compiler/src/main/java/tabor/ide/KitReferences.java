@@ -11,6 +11,7 @@ import tabor.ide.Definitions.Definition;
 import tabor.ide.References.Place;
 import tabor.ide.Rename.BadName;
 import tabor.ide.SyntaxToken.Role;
+import tabor.kit.Kit;
 import tabor.source.Span;
 import tabor.syntax.Heading;
 import tabor.syntax.KitStatement;
@@ -186,9 +187,9 @@ final class KitReferences {
       throw new BadName(
           "A surface is a lower-case name, or two with a dot between them: " + to + " is neither");
     }
-    var kit = Situation.at(cursor.compiled(), cursor.offset(), library).kit();
+    Kit kit = cursor.kit();
     boolean taken = given.letter ? kit.letter(to.charAt(0)) != null : kit.surface(to) != null;
-    if (taken && !to.equals(given.text)) {
+    if ((taken || given(given.kit, to, given.letter).isPresent()) && !to.equals(given.text)) {
       throw new BadName("The kit has " + to + " already");
     }
   }

@@ -1,6 +1,7 @@
 package tabor.ide;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.WeakHashMap;
@@ -79,30 +80,16 @@ public final class SemanticTokenizer {
   private static List<Token> of(SectionSyntax section) {
     String text = section.passage().text();
     List<Token> found = new ArrayList<>();
-    int at = 0;
     for (Line line : References.lines(section)) {
-      comments(text, at, line.start(), found);
       for (SyntaxToken token : SyntaxTokens.of(line)) {
         add(token, line.start(), text, found);
       }
-      at = LineEnds.end(text, line.start() + line.statement().span().end());
     }
-    comments(text, at, text.length(), found);
+    for (Comments.Comment comment : Comments.of(section)) {
+      found.add(new Token(comment.span(), Kind.COMMENT, false, false));
+    }
+    found.sort(Comparator.comparingInt(token -> token.span().start()));
     return found;
-  }
-
-  /** The comments on lines of their own: between two lines that say something there is no more. */
-  private static void comments(String text, int from, int to, List<Token> found) {
-    int at = from;
-    while (at < to) {
-      int sign = text.indexOf('#', at);
-      if (sign < 0 || sign >= to) {
-        return;
-      }
-      int end = LineEnds.end(text, sign);
-      found.add(new Token(new Span(sign, end), Kind.COMMENT, false, false));
-      at = end;
-    }
   }
 
   private static void add(SyntaxToken token, int start, String text, List<Token> found) {
@@ -134,7 +121,6 @@ public final class SemanticTokenizer {
       case TEXT, FILE -> Kind.TEXT;
       case HIT, LETTER_NAME -> Kind.STROKE;
       case SILENCE, HOLD, SIGN -> Kind.SIGN;
-      case COMMENT -> Kind.COMMENT;
     };
   }
 }

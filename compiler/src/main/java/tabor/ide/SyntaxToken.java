@@ -50,8 +50,7 @@ public record SyntaxToken(
     SILENCE,
     HOLD,
     /** {@code |}, {@code :}, {@code %}, brackets and the like. */
-    SIGN,
-    COMMENT
+    SIGN
   }
 
   static SyntaxToken of(Role role, String text, Span span) {

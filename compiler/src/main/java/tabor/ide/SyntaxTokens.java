@@ -1,8 +1,5 @@
 package tabor.ide;
 
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,27 +29,9 @@ import tabor.syntax.Text;
 
 /**
  * A line as a row of tokens, in the order written. The tree says what its words mean; what lies
- * between them are keywords and signs. The tree is walked by the components of its records, so that
- * a new kind of line is coloured, found and renamed without a word here.
+ * between them are keywords and signs.
  */
 public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
-  /** The components of each kind of record, looked up once. */
-  private static final ClassValue<List<Method>> COMPONENTS =
-      new ClassValue<>() {
-        @Override
-        protected List<Method> computeValue(Class<?> type) {
-          List<Method> found = new ArrayList<>();
-          for (RecordComponent component : type.getRecordComponents()) {
-            Class<?> held = component.getType();
-            boolean leaf = held == Span.class || held.isPrimitive() || held == String.class;
-            if (!leaf && !held.isEnum()) {
-              found.add(component.getAccessor());
-            }
-          }
-          return found;
-        }
-      };
-
   private final List<SyntaxToken> found = new ArrayList<>();
 
   private SyntaxTokens() {}
@@ -70,19 +49,7 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
   }
 
   private void walk(Object holder) {
-    for (Method component : COMPONENTS.get(holder.getClass())) {
-      Object value;
-      try {
-        value = component.invoke(holder);
-      } catch (IllegalAccessException | InvocationTargetException e) {
-        throw new IllegalStateException("a record of the tree cannot be read", e);
-      }
-      if (value instanceof List<?> items) {
-        items.forEach(item -> node(holder, item));
-      } else if (value != null) {
-        node(holder, value);
-      }
-    }
+    SyntaxNodes.in(holder).forEach(node -> node(holder, node));
   }
 
   private void node(Object holder, Object node) {
@@ -180,7 +147,7 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
     return null;
   }
 
-  /** With what lies between the tokens of a line that was read, and the comment behind it. */
+  /** With what lies between the tokens of a line that was read. */
   private List<SyntaxToken> withGaps(Line line) {
     String text = line.passage().text();
     int end = line.statement().span().end();
@@ -192,7 +159,6 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
       at = Math.max(at, token.span().end());
     }
     gap(text, line.start(), at, end, all);
-    comment(text, line.start(), end, all);
     return all;
   }
 
@@ -217,15 +183,5 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
 
   private static boolean isWordPart(char c) {
     return Character.isLetterOrDigit(c) || c == '-';
-  }
-
-  private static void comment(String text, int start, int from, List<SyntaxToken> into) {
-    int end = LineEnds.end(text, start + from);
-    int sign = text.indexOf('#', start + from);
-    if (sign >= 0 && sign < end) {
-      into.add(
-          SyntaxToken.of(
-              Role.COMMENT, text.substring(sign, end), new Span(sign - start, end - start)));
-    }
   }
 }

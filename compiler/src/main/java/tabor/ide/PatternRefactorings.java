@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tabor.compile.Compiled;
+import tabor.groove.Groove;
+import tabor.ide.Refactorings.Draft;
 import tabor.pattern.Rudiments;
 import tabor.rhythm.Meter;
 import tabor.rhythm.NoteValue;
@@ -14,45 +16,44 @@ import tabor.syntax.Beat;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
-/** A written part as a pattern poured in. */
-final class PatternRecasts {
-  private PatternRecasts() {}
+/** A written part as a pattern that is played. */
+final class PatternRefactorings {
+  private PatternRefactorings() {}
 
   /**
    * The part as a pattern that is played: a rudiment where it is one, else a pattern of its own
    * above the section. Only for parts that are divided the same in every beat.
    */
-  static List<Mend> extract(Cursor cursor, Line line, PartStatement.Lane lane, Library library) {
-    Meter meter = Situation.at(cursor.compiled(), cursor.offset(), library).meter();
-    Optional<NoteValue> value = value(lane, meter);
+  static List<Draft> of(
+      Cursor cursor, Line line, PartStatement.Lane lane, Groove groove, Library library) {
+    Optional<NoteValue> value = value(lane, groove);
     if (value.isEmpty() || lane.ostinato()) {
       return List.of();
     }
     List<String> places = places(line, lane);
     List<String> once = period(places);
     String text = String.join("", once);
-    String subject = lane.subject().text();
+    String subject = lane.subject().words();
     Compiled compiled = cursor.compiled();
     Span whole = compiled.span(line.spot());
-    List<Mend> found = new ArrayList<>();
+    List<Draft> found = new ArrayList<>();
     for (Rudiments.Rudiment rudiment : Rudiments.all().values()) {
       if (Hover.sticking(rudiment.places()).equals(text)) {
         String name = rudiment.name().replaceFirst("^single-(?=paradiddle)", "");
-        found.add(
-            Mend.of(
-                "play " + name, whole, subject + " play " + name + " in " + value.get().word()));
+        String played = subject + " play " + name + " in " + value.get().word();
+        found.add(new Draft("Play " + name, List.of(new TextEdit(whole, played))));
       }
     }
     if (once.size() > 1) {
       String name = freeName(compiled, library);
       Span above = new Span(cursor.start(), cursor.start());
-      String end = compiled.text().contains("\r\n") ? "\r\n" : "\n";
+      String end = LineEnds.of(compiled.text());
       found.add(
-          new Mend(
-              "make a pattern of this part",
+          new Draft(
+              "Make a pattern of this part",
               List.of(
-                  new Mend.Change(above, "pattern " + name + " : " + text + end + end),
-                  new Mend.Change(
+                  new TextEdit(above, "pattern " + name + " : " + text + end + end),
+                  new TextEdit(
                       whole, subject + " play " + name + " in " + value.get().word()))));
     }
     return found;
@@ -60,14 +61,15 @@ final class PatternRecasts {
 
   private static String freeName(Compiled compiled, Library library) {
     String name = "pattern-1";
-    for (int i = 2; Catalog.find(compiled, library, Catalog.Kind.PATTERN, name).isPresent(); i++) {
+    for (int i = 2; Definitions.find(compiled, library, NameKind.PATTERN, name).isPresent(); i++) {
       name = "pattern-" + i;
     }
     return name;
   }
 
   /** The note value of every place, if all have the same. */
-  private static Optional<NoteValue> value(PartStatement.Lane lane, Meter meter) {
+  private static Optional<NoteValue> value(PartStatement.Lane lane, Groove groove) {
+    Meter meter = groove.meter();
     int slots = -1;
     for (Bar bar : lane.bars()) {
       if (bar.repeat() || bar.beats().size() != meter.beatCount()) {
@@ -81,7 +83,7 @@ final class PatternRecasts {
         slots = count;
       }
     }
-    if (!meter.isEven() || slots < 1) {
+    if (!meter.isEven() || !groove.setting().meters().hasEqualBars() || slots < 1) {
       return Optional.empty();
     }
     Time length = meter.beat(0).over(slots);
