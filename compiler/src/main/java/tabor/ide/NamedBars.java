@@ -24,6 +24,11 @@ final class NamedBars {
     return of(SyntaxNodes.first(statement, At.Bars.class).orElse(null), groove);
   }
 
+  /** All bars, the pickup among them. */
+  static Set<Integer> all(Groove groove) {
+    return of((At.Bars) null, groove);
+  }
+
   /** The bars that a count on a line is read in. */
   static Set<Integer> of(Statement statement, Span count, Groove groove) {
     if (statement instanceof Edit.Dynamic dynamic) {

@@ -38,8 +38,8 @@ final class PatternRefactorings {
     Span whole = compiled.span(line.spot());
     List<Draft> found = new ArrayList<>();
     for (Rudiments.Rudiment rudiment : Rudiments.all().values()) {
-      if (Hover.sticking(rudiment.places()).equals(text)) {
-        String name = rudiment.name().replaceFirst("^single-(?=paradiddle)", "");
+      if (PatternText.of(rudiment.places()).equals(text)) {
+        String name = PatternText.spoken(rudiment.name());
         String played = subject + " play " + name + " in " + value.get().word();
         found.add(new Draft("Play " + name, List.of(new TextEdit(whole, played))));
       }

@@ -46,6 +46,18 @@ public final class UseLinks {
         .findFirst();
   }
 
+  /** How a file may name the other files of its folder tree. */
+  static List<String> usable(Compiled compiled, Library library) {
+    Path self = compiled.file();
+    Path folder = self.getParent();
+    return folder == null
+        ? List.of()
+        : library.files().stream()
+            .filter(file -> file.startsWith(folder) && !file.equals(self))
+            .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+            .toList();
+  }
+
   /** The path of a file that another one names; empty if it cannot be one. */
   public static Optional<Path> path(Path from, String name) {
     try {
