@@ -205,7 +205,7 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     List<Limit> limits = new ArrayList<>(line.items.size());
     Set<Integer> seen = new HashSet<>();
     for (TaborParser.LimitContext item : line.items) {
-      once(seen, item.what);
+      once(seen, item.what.word);
       Num low = numbers.whole(item.low, 1, 9999, "a limit");
       Num high = numbers.whole(item.high, 1, 9999, "a limit");
       if (high.whole() < low.whole()) {
@@ -217,7 +217,8 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
                     "Write the smaller number first")
                 .fix("Turn them round", span, item.high.getText() + " to " + item.low.getText()));
       }
-      limits.add(new Limit(new Ref<>(kind(item.what.getType()), Spans.of(item.what)), low, high));
+      limits.add(
+          new Limit(new Ref<>(kind(item.what.word.getType()), Spans.of(item.what)), low, high));
     }
     return new SettingStatement.LimitsSetting(
         NameBuilder.newName(line.who), limits, Spans.of(line));

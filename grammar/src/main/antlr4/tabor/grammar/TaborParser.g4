@@ -49,7 +49,8 @@ limits : keyword=LIMITS who=newName? items+=limit+ ;
 meter : signature=RATIO (IN (equal=WHOLE | sum=SUM) | GROUPED groups=SUM)? ;
 velocity : what=(GHOST | PLAIN | ACCENT) value=WHOLE ;
 shown : what=(COUNTS | STICKING | CHANGES | NO_CHANGES) ;
-limit : what=(HANDS | FEET | DOUBLES | REACH) low=WHOLE TO high=WHOLE ;
+limit : what=limitKind low=WHOLE TO high=WHOLE ;
+limitKind : word=(HANDS | FEET | DOUBLES | REACH) ;
 swung : what=(EIGHTHS | SIXTEENTHS) ;
 tempo : (unit=beatUnit EQUALS)? speed=number ;
 beatUnit : word=(HALF | QUARTER | EIGHTH | SIXTEENTH
