@@ -33,6 +33,15 @@ final class LineEnds {
     return new Span(start(text, span.start()), end);
   }
 
+  /** Where the blanks right before an offset start. */
+  static int blanksBefore(String text, int offset) {
+    int at = offset;
+    while (at > 0 && (text.charAt(at - 1) == ' ' || text.charAt(at - 1) == '\t')) {
+      at--;
+    }
+    return at;
+  }
+
   /** What stands before an offset on its line. */
   static String before(String text, int offset) {
     return text.substring(start(text, offset), offset);

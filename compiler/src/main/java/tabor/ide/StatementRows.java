@@ -1,8 +1,11 @@
 package tabor.ide;
 
+import java.util.List;
 import java.util.Optional;
+import tabor.parse.Reader;
 import tabor.syntax.Beat;
 import tabor.syntax.Line;
+import tabor.syntax.Statement;
 import tabor.syntax.StatementRow;
 import tabor.syntax.StatementTable;
 
@@ -10,9 +13,13 @@ import tabor.syntax.StatementTable;
 final class StatementRows {
   private StatementRows() {}
 
-  /** The row of a line; empty if it is broken. */
+  /** The row of a line; for a broken one, that of its first word, if only one statement has it. */
   static Optional<StatementRow> of(Line line) {
-    return Optional.empty();
+    if (line.statement() instanceof Statement.Broken broken) {
+      List<StatementRow> rows = StatementTable.startingWith(broken.keyword());
+      return rows.size() == 1 ? Optional.of(rows.get(0)) : Optional.empty();
+    }
+    return Reader.row(line.spot().text());
   }
 
   /** The sign before a stroke with one, two or three grace notes. */
