@@ -7,10 +7,13 @@ import java.util.Map;
 import java.util.WeakHashMap;
 import tabor.compile.Compiled;
 import tabor.ide.SyntaxToken.Role;
+import tabor.parse.LineWords;
 import tabor.source.Passage;
 import tabor.source.Span;
+import tabor.syntax.Heading;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
+import tabor.syntax.Statement;
 
 /** The meaning of each word of a file, for colouring. */
 public final class SemanticTokenizer {
@@ -81,8 +84,18 @@ public final class SemanticTokenizer {
     String text = section.passage().text();
     List<Token> found = new ArrayList<>();
     for (Line line : References.lines(section)) {
-      for (SyntaxToken token : SyntaxTokens.of(line)) {
-        add(token, line.start(), text, found);
+      Statement statement = line.statement();
+      if (statement instanceof Statement.Broken || statement instanceof Heading.Faulty) {
+        for (LineWords.Word word : LineWords.of(line.spot().text())) {
+          Span span = word.span().shift(line.start() + statement.span().start());
+          add(span, kind(word.kind()), false, false, text, found);
+        }
+      } else {
+        for (SyntaxToken token : SyntaxTokens.of(line)) {
+          boolean accent = token.hit() != null && token.hit().accent();
+          Span span = token.span().shift(line.start());
+          add(span, kind(token.role()), token.givesName(), accent, text, found);
+        }
       }
     }
     for (Comments.Comment comment : Comments.of(section)) {
@@ -92,19 +105,29 @@ public final class SemanticTokenizer {
     return found;
   }
 
-  private static void add(SyntaxToken token, int start, String text, List<Token> found) {
-    Kind kind = kind(token.role());
-    boolean accent = token.hit() != null && token.hit().accent();
-    // A token does not run over a line end: the protocol has none that do.
-    int from = start + token.span().start();
-    int end = start + token.span().end();
-    while (from < end) {
-      int to = Math.min(end, LineEnds.end(text, from));
+  /** A token does not run over a line end: the protocol has none that do. */
+  private static void add(
+      Span span, Kind kind, boolean given, boolean accent, String text, List<Token> found) {
+    int from = span.start();
+    while (from < span.end()) {
+      int to = Math.min(span.end(), LineEnds.end(text, from));
       if (to > from) {
-        found.add(new Token(new Span(from, to), kind, token.givesName(), accent));
+        found.add(new Token(new Span(from, to), kind, given, accent));
       }
       from = to + 1;
     }
+  }
+
+  private static Kind kind(LineWords.Kind kind) {
+    return switch (kind) {
+      case KEYWORD -> Kind.KEYWORD;
+      case NAME -> Kind.SURFACE;
+      case NUMBER -> Kind.NUMBER;
+      case COUNT -> Kind.COUNT;
+      case TEXT -> Kind.TEXT;
+      case STROKE -> Kind.STROKE;
+      case SIGN -> Kind.SIGN;
+    };
   }
 
   private static Kind kind(Role role) {

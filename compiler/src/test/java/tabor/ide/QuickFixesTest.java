@@ -6,14 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 
 /** Broken lessons, and what the editor offers for them. */
-class FixesTest {
+class QuickFixesTest {
   /**
    * A broken text.
    *
@@ -34,92 +33,92 @@ class FixesTest {
           c(
               "bar-length",
               "groove a\n  hands : rl rl rl\n",
-              "fill the bar with rests",
+              "Fill the bar with rests",
               "groove a\n  hands : rl rl rl .\n"),
           c(
               "bar-length",
               "groove a\n  kick : x . x . .\n",
-              "cut the surplus",
+              "Cut the surplus",
               "groove a\n  kick : x . x .\n"),
           c(
               "bar-length",
               "groove a\n  hands : rl rl rl rl | rl rl rl\n",
-              "repeat the bar before",
+              "Replace this bar with the bar before",
               "groove a\n  hands : rl rl rl rl | %\n"),
           c(
               "bar-length",
               "groove a\n  hands : rl rl rl rlr:2\n",
-              "let the last word be one beat",
+              "Let the last word be one beat",
               "groove a\n  hands : rl rl rl rlr\n"),
           c(
               "bar-count",
               "groove a\n  hands : r r r r | l l l l\n  kick : x . x .\n",
-              "repeat the last bar",
+              "Repeat the last bar",
               "groove a\n  hands : r r r r | l l l l\n  kick : x . x . | %\n"),
           c(
               "bar-count",
               "groove a\n  hands : r r r r\n  kick : x . x . | x . . .\n",
-              "cut the last bar",
+              "Cut the last bar",
               "groove a\n  hands : r r r r\n  kick : x . x .\n"),
           c(
               "limb-conflict",
               "groove a\n  right : d d d d\n  snare : . r . l\n",
-              "give it to the other limb",
+              "Give it to the other limb",
               "groove a\n  right : d d d d\n  snare : . l . l\n"),
           c(
               "limb-conflict",
               "groove a\n  right : d d d d\n  snare : . r . l\n",
-              "leave this stroke out",
+              "Leave this stroke out",
               "groove a\n  right : d d d d\n  snare : . . . l\n"),
           c(
               "limb-conflict",
               "groove a\n  hihat : r r r r\nstep b \"B\"\n  add cowbell with right at 1\n",
-              "give it to the left hand",
+              "Give it to the left hand",
               "groove a\n  hihat : r r r r\nstep b \"B\"\n  add cowbell with left at 1\n"),
           c(
               "three-hands",
               "groove a\n  hihat : x . . .\n  snare : x . . .\n  tom1 : x . . .\n",
-              "leave this stroke out",
+              "Leave this stroke out",
               "groove a\n  hihat : x . . .\n  snare : x . . .\n  tom1 : . . . .\n"),
           c(
               "no-free-hand",
               "groove a\n  ride : r . . .\n  snare : 'l . . .\n",
-              "without the small strokes",
+              "Leave the grace notes out",
               "groove a\n  ride : r . . .\n  snare : l . . .\n"),
           c(
               "unknown-name",
               "groove a\n  snar : . x . x\n",
-              "write “snare”",
+              "Write “snare”",
               "groove a\n  snare : . x . x\n"),
           c(
               "unknown-name",
               "groove a\n  hands play paradidle in triplets\n",
-              "write “paradiddle”",
+              "Write “paradiddle”",
               "groove a\n  hands play paradiddle in triplets\n"),
           c(
               "duplicate-name",
               HANDS + "groove a\n  hands : r r r r\n",
-              "name it “a-2”",
+              "Name it “a-2”",
               HANDS + "groove a-2\n  hands : r r r r\n"),
           c(
               "nothing-there",
               "groove a\n  kick : x . x .\nstep b \"B\"\n  drop kick at 2\n",
-              "write 3",
+              "Write 3",
               "groove a\n  kick : x . x .\nstep b \"B\"\n  drop kick at 3\n"),
           c(
               "nothing-there",
               "groove a\n  hands : % | rl rl rl rl\n",
-              "write silence",
+              "Write silence",
               "groove a\n  hands : . . . . | rl rl rl rl\n"),
           c(
               "nothing-there",
               "groove a\n  hands : .- rl rl rl\n",
-              "write a rest",
+              "Write a dot: silence",
               "groove a\n  hands : .. rl rl rl\n"),
           c(
               "count-outside-bar",
               HANDS + "step b \"B\"\n  add kick at 5\n",
-              "write 4",
+              "Write 4",
               HANDS + "step b \"B\"\n  add kick at 4\n"),
           c(
               "ambiguous-count",
@@ -128,7 +127,7 @@ class FixesTest {
                   + "  kick : x..x . . .\n"
                   + "step b \"B\"\n"
                   + "  add crash at 1a\n",
-              "write 1a/3",
+              "Write 1a/3",
               "groove a\n"
                   + "  hands : rlr r r r\n"
                   + "  kick : x..x . . .\n"
@@ -137,12 +136,12 @@ class FixesTest {
           c(
               "missing-surface",
               "on small\nkit small\n  without tom2\ngroove a\n  right : m . . .\n",
-              "play the first tom",
+              "Play the first tom",
               "on small\nkit small\n  without tom2\ngroove a\n  right : t . . .\n"),
           c(
               "accent-in-ghost",
               "groove a\n  hands : (rL) r r r\n",
-              "make it a ghost stroke",
+              "Make it a ghost stroke",
               "groove a\n  hands : (rl) r r r\n"),
           c(
               "syntax",
@@ -152,66 +151,57 @@ class FixesTest {
           c(
               "all-accents",
               "groove a\n  hands : RL RL RL RL\n",
-              "write small letters: plain strokes",
+              "Write small letters: plain strokes",
               "groove a\n  hands : rl rl rl rl\n"),
           c(
               "odd-beat",
               "groove a\n  hands : rlr rlr rlrl rlr\n",
-              "say that it is meant",
+              "Say that it is meant",
               "groove a\n  hands : rlr rlr rlrl:1 rlr\n"),
           c(
               "held-drum",
               "groove a\n  snare : r- l r l\n",
-              "write a rest",
+              "Write a dot: silence",
               "groove a\n  snare : r. l r l\n"),
           c(
               "already-there",
               "groove a\n  kick : x . x .\nstep b \"B\"\n  add kick at 1\n",
-              "take this line out",
+              "Take this line out",
               "groove a\n  kick : x . x .\nstep b \"B\"\n"),
           c(
               "unused-name",
               "pattern six : rlrrll\ngroove a\n  hands : r r r r\n",
-              "take it out",
+              "Take it out",
               "groove a\n  hands : r r r r\n"),
           c(
               "hihat-contradiction",
               "groove a\n  right : o . . .\n  hihat.foot : x . . .\n",
-              "leave this stroke out",
+              "Leave this stroke out",
               "groove a\n  right : o . . .\n  hihat.foot : . . . .\n"));
 
   @TestFactory
-  Stream<DynamicTest> everyFixMendsItsDiagnostic() {
+  Stream<DynamicTest> everyFixRemovesItsDiagnostic() {
     return CASES.stream()
         .map(one -> DynamicTest.dynamicTest(one.code + ": " + one.title, () -> check(one)));
   }
 
   private static void check(Case one) {
-    Shelf shelf = new Shelf().put("a.tabor", one.text);
-    Compiled compiled = shelf.compiled("a.tabor");
+    MemoryFiles files = new MemoryFiles().put("a.tabor", one.text);
+    Compiled compiled = files.compiled("a.tabor");
     Code code = Code.of(one.code).orElseThrow();
     List<Diagnostic> meant = compiled.diagnostics().stream().filter(d -> d.code() == code).toList();
     assertThat(meant).as("%s in%n%s", one.code, one.text).isNotEmpty();
     List<String> titles = new ArrayList<>();
-    for (Mend mend : Fixes.of(compiled, meant.get(0), shelf)) {
-      titles.add(mend.title());
-      String after = mend.apply(one.text);
-      long left = Shelf.alone(after).diagnostics().stream().filter(d -> d.code() == code).count();
-      assertThat(left).as("%s leaves%n%s", mend.title(), after).isLessThan(meant.size());
-      if (mend.title().equals(one.title)) {
+    for (QuickFix fix : QuickFixes.of(compiled, meant.get(0))) {
+      titles.add(fix.title());
+      String after = TextEdit.apply(fix.edits(), one.text);
+      assertThat(QuickFixes.works(compiled, meant.get(0), fix, files))
+          .as("%s works%n%s%s", fix.title(), after, MemoryFiles.alone(after).diagnostics())
+          .isTrue();
+      if (fix.title().equals(one.title)) {
         assertThat(after).isEqualTo(one.fixed);
       }
     }
-    assertThat(titles).contains(one.title);
-  }
-
-  @Test
-  void allOfAKindAreMendedAtOnce() {
-    String text = "groove a\n  hands : rl rl rl\n  kick : x .\ngroove b\n  hands : r r r\n";
-    Shelf shelf = new Shelf().put("a.tabor", text);
-    Mend all = Fixes.all(shelf.compiled("a.tabor"), Code.BAR_LENGTH, shelf).orElseThrow();
-    assertThat(all.apply(text))
-        .isEqualTo(
-            "groove a\n  hands : rl rl rl .\n  kick : x . . .\ngroove b\n  hands : r r r .\n");
+    assertThat(titles).contains(one.title).doesNotHaveDuplicates();
   }
 }

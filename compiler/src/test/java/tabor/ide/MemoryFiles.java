@@ -11,14 +11,14 @@ import tabor.compile.Loader;
 import tabor.resolve.Options;
 
 /** A few files in memory, compiled afresh each time. */
-final class Shelf implements Library, Loader {
+final class MemoryFiles implements Library, Loader {
   private final Map<Path, String> texts = new TreeMap<>();
 
   static Path path(String name) {
     return Path.of("/class", name);
   }
 
-  Shelf put(String name, String text) {
+  MemoryFiles put(String name, String text) {
     texts.put(path(name), text);
     return this;
   }
@@ -28,7 +28,7 @@ final class Shelf implements Library, Loader {
   }
 
   static Compiled alone(String text) {
-    return new Shelf().put("a.tabor", text).compiled("a.tabor");
+    return new MemoryFiles().put("a.tabor", text).compiled("a.tabor");
   }
 
   @Override
