@@ -57,16 +57,14 @@ public final class Completion {
       Compiled compiled, int offset, boolean explicit, Library library) {
     CompletionContext context = new CompletionContext(Cursor.at(compiled, offset), library);
     Completion completion = new Completion(context);
+    if (context.isInBeats()) {
+      return explicit ? new LetterCompletion(context).items() : List.of();
+    }
     switch (context.expected().place()) {
       case TEXT -> completion.files();
-      case BEATS -> {
-        if (explicit) {
-          new LetterCompletion(context).items().forEach(completion::put);
-        }
-      }
       case STATEMENT -> completion.words(explicit);
-      case COMMENT -> {
-        // A comment is the writer's own.
+      case BEATS, COMMENT -> {
+        // Letters are done with above; a comment is the writer's own.
       }
     }
     return List.copyOf(completion.found.values());

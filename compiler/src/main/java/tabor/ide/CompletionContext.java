@@ -10,6 +10,7 @@ import tabor.groove.Groove;
 import tabor.kit.Kit;
 import tabor.parse.ExpectedWords;
 import tabor.parse.ExpectedWords.Item;
+import tabor.parse.LineWords;
 import tabor.parse.Reader;
 import tabor.rhythm.Meter;
 import tabor.source.Passage;
@@ -31,7 +32,7 @@ final class CompletionContext {
   private final Cursor cursor;
   private final Library library;
   private final String before;
-  private final ExpectedWords expected;
+  private @Nullable ExpectedWords expected;
   private final SectionKind kind;
   private final Map<String, Optional<Statement>> statements = new HashMap<>();
   private final Reader reader = new Reader();
@@ -43,7 +44,6 @@ final class CompletionContext {
     this.cursor = cursor;
     this.library = library;
     this.before = text.substring(start, cursor.offset());
-    this.expected = ExpectedWords.at(before);
     this.kind = Definitions.kind(cursor.section());
   }
 
@@ -55,8 +55,23 @@ final class CompletionContext {
     return library;
   }
 
+  /** What the grammar lets follow. */
   ExpectedWords expected() {
+    if (expected == null) {
+      expected = ExpectedWords.at(before);
+    }
     return expected;
+  }
+
+  /** True among the beats of a part or pattern: there it is not asked what may follow. */
+  boolean isInBeats() {
+    return LineWords.endsInBeats(before);
+  }
+
+  /** True if no beat of the bar is written yet. */
+  boolean isBarStart() {
+    String said = before.stripTrailing();
+    return beatWord().isEmpty() && (said.endsWith(":") || said.endsWith("|"));
   }
 
   SectionKind kind() {
@@ -65,14 +80,14 @@ final class CompletionContext {
 
   /** Where the word that is being written starts in the file. */
   int start() {
-    return cursor.offset() - before.length() + expected.start();
+    return cursor.offset() - before.length() + expected().start();
   }
 
   /** Where the word ends in the file: behind the cursor too, if that stands in it. */
   int wordEnd() {
     String text = cursor.compiled().text();
     int at = cursor.offset();
-    while (!expected.typed().isEmpty() && at < text.length() && isWordPart(text.charAt(at))) {
+    while (!expected().typed().isEmpty() && at < text.length() && isWordPart(text.charAt(at))) {
       at++;
     }
     return at;
@@ -99,7 +114,7 @@ final class CompletionContext {
 
   /** True if a blank, a comma or nothing at all stands before the word that is being written. */
   boolean isAfterBlank() {
-    int at = expected.start();
+    int at = expected().start();
     return at == 0 || " \t,=:".indexOf(before.charAt(at - 1)) >= 0;
   }
 
@@ -108,7 +123,7 @@ final class CompletionContext {
     if (item.statement().isEmpty()) {
       return Optional.empty();
     }
-    List<String> words = expected.words();
+    List<String> words = expected().words();
     StatementRow row = item.row(words.isEmpty() ? null : words.get(0));
     return Optional.of(row).filter(one -> one.isHeading() || one.sections().contains(kind));
   }
@@ -147,7 +162,7 @@ final class CompletionContext {
   }
 
   private Optional<Statement> read(Item first) {
-    StringBuilder line = new StringBuilder(before.substring(0, expected.start()));
+    StringBuilder line = new StringBuilder(before.substring(0, expected().start()));
     Item next = first;
     for (int i = 0; i < MOST_WORDS && next != null; i++) {
       String word = next.word() == null ? SAMPLES.get(next.kind()) : next.word();

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import tabor.ide.CompletionItem.Kind;
 import tabor.kit.Surface;
-import tabor.parse.ExpectedWords.Item;
 import tabor.source.Span;
 import tabor.syntax.Heading;
 import tabor.syntax.LimbRef;
@@ -25,30 +24,20 @@ final class LetterCompletion implements Subject.Cases<Boolean> {
   }
 
   List<CompletionItem> items() {
-    for (Item item : context.expected().items()) {
-      if (context.row(item).isEmpty()) {
-        continue;
-      }
-      switch (item.kind()) {
-        case "STROKE" -> letters();
-        case "SILENCE" -> add(".", "silence");
-        case "HOLD" -> add("-", "the stroke before goes on");
-        case "REPEAT" -> add("%", "the bar before again");
-        default -> {
-          // Brackets and suffixes are quicker typed than chosen.
-        }
-      }
-    }
-    return found;
-  }
-
-  private void letters() {
     Optional<Statement> statement = context.lane();
     if (statement.isPresent() && statement.get() instanceof PartStatement.Lane lane) {
       lane.subject().match(this);
+      if (context.isBarStart()) {
+        add("%", "the bar before again");
+      }
     } else if (statement.isPresent() && statement.get() instanceof Heading.Pattern) {
       pair();
+    } else {
+      return List.of();
     }
+    add(".", "silence");
+    add("-", "the stroke before goes on");
+    return found;
   }
 
   private boolean pair() {

@@ -5,7 +5,7 @@ import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
-import tabor.parse.ExpectedWords;
+import tabor.parse.LineWords;
 
 /** Tells changes that lose nothing: another spelling of a word, quotes and signs. */
 final class LosslessEdits {
@@ -38,7 +38,6 @@ final class LosslessEdits {
 
   /** Among beats every letter is a stroke. */
   private static boolean isInBeats(String text, int offset) {
-    String before = LineEnds.before(text, offset);
-    return ExpectedWords.at(before).place() == ExpectedWords.Place.BEATS;
+    return LineWords.endsInBeats(LineEnds.before(text, offset));
   }
 }

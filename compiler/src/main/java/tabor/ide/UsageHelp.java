@@ -10,6 +10,7 @@ import tabor.parse.ExpectedWords;
 import tabor.parse.ExpectedWords.Item;
 import tabor.source.Span;
 import tabor.syntax.StatementRow;
+import tabor.syntax.StatementTable;
 
 /** How the statement under the cursor is written, and which word of it comes next. */
 public final class UsageHelp {
@@ -57,12 +58,22 @@ public final class UsageHelp {
   /** The statements that the line may turn out to be; none before its first word. */
   public static List<Usage> at(Compiled compiled, int offset, Library library) {
     CompletionContext context = new CompletionContext(Cursor.at(compiled, offset), library);
+    if (context.isInBeats()) {
+      return context.lane().isEmpty() ? List.of() : List.of(lane());
+    }
     ExpectedWords expected = context.expected();
     Set<StatementRow> rows = new LinkedHashSet<>();
     if (!expected.words().isEmpty()) {
       expected.items().forEach(item -> context.row(item).ifPresent(rows::add));
     }
     return rows.stream().map(row -> usage(row, expected)).toList();
+  }
+
+  /** Among beats, the beats are what comes next. */
+  private static Usage lane() {
+    StatementRow row = StatementTable.row("lane", null);
+    List<Span> words = words(row.usage());
+    return new Usage(row.usage(), row.meaning(), words, words.size() - 1);
   }
 
   private static Usage usage(StatementRow row, ExpectedWords expected) {

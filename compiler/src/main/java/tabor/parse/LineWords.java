@@ -45,6 +45,17 @@ public final class LineWords {
     return words;
   }
 
+  /** True if what follows the end of the text would be read among beats. */
+  public static boolean endsInBeats(String line) {
+    boolean beats = false;
+    int end = 0;
+    for (Token token : LineTokens.of(line)) {
+      beats |= token.getType() == TaborLexer.LANE_START;
+      end = Math.max(end, token.getStopIndex() + 1);
+    }
+    return beats && line.indexOf('#', end) < 0;
+  }
+
   private static Kind kind(int type) {
     return switch (type) {
       case TaborLexer.NAME, TaborLexer.ZONED, TaborLexer.MISSPELT -> Kind.NAME;
