@@ -176,6 +176,10 @@ final class CompletionContext {
   }
 
   private Optional<Statement> statement(String line) {
+    Line heading = reader.read(new Passage(line)).heading();
+    if (heading != null) {
+      return Optional.of(heading.statement());
+    }
     Passage passage = new Passage((kind == SectionKind.HEADER ? "" : kind.word() + " a\n") + line);
     return reader.read(passage).lines().stream()
         .map(Line::statement)

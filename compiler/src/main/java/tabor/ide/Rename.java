@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import tabor.compile.Compiled;
 import tabor.ide.References.Place;
 import tabor.kit.Kits;
+import tabor.parse.Vocabulary;
 import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
 import tabor.source.Span;
@@ -50,6 +51,9 @@ public final class Rename {
       throw new BadName("there is no name of yours here to change");
     }
     SyntaxToken token = cursor.token();
+    if (Vocabulary.keywords().contains(to)) {
+      throw new BadName("“" + to + "” is a word of the notation: choose a name of your own");
+    }
     Optional<NameKind> kind = NameKind.of(token.role());
     if (kind.isEmpty()) {
       KitReferences.check(cursor, to, library);
