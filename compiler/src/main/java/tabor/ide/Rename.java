@@ -51,7 +51,8 @@ public final class Rename {
       throw new BadName("there is no name of yours here to change");
     }
     SyntaxToken token = cursor.token();
-    if (Vocabulary.keywords().contains(to)) {
+    // A single letter is no word that a reader would stumble over.
+    if (to.length() > 1 && Vocabulary.keywords().contains(to)) {
       throw new BadName("“" + to + "” is a word of the notation: choose a name of your own");
     }
     Optional<NameKind> kind = NameKind.of(token.role());
@@ -70,9 +71,7 @@ public final class Rename {
         switch (kind.get()) {
           case SECTION -> false;
           case PATTERN ->
-              Rudiments.named(to).isPresent()
-                  || Timelines.named(to).isPresent()
-                  || false;
+              Rudiments.named(to).isPresent() || Timelines.named(to).isPresent();
           case KIT -> Kits.NAMES.contains(to);
         };
     boolean taken =
