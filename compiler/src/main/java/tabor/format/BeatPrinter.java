@@ -13,7 +13,7 @@ final class BeatPrinter {
 
   /** What stands before a lane's colon. */
   static String label(PartStatement.Lane lane) {
-    return (lane.ostinato() ? "ostinato " : "") + lane.subject().text();
+    return (lane.ostinato() ? "ostinato " : "") + Printer.subject(lane.subject());
   }
 
   static String bar(Bar bar) {
@@ -43,7 +43,7 @@ final class BeatPrinter {
   private static final class Elements implements Beat.Cases<String> {
     @Override
     public String hit(Beat.Hit hit) {
-      return "'".repeat(hit.small()) + letter(hit) + suffixes(hit);
+      return "'".repeat(hit.grace()) + letter(hit) + suffixes(hit);
     }
 
     private static String letter(Beat.Hit hit) {
@@ -73,7 +73,7 @@ final class BeatPrinter {
     @Override
     public String ghosts(Beat.Ghosts ghosts) {
       if (ghosts.elements().size() == 1 && ghosts.elements().get(0) instanceof Beat.Hit hit) {
-        return "'".repeat(hit.small()) + "(" + letter(hit) + ")" + suffixes(hit);
+        return "'".repeat(hit.grace()) + "(" + letter(hit) + ")" + suffixes(hit);
       }
       return "(" + elements(ghosts.elements()) + ")";
     }

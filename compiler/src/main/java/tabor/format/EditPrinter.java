@@ -2,70 +2,59 @@ package tabor.format;
 
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import tabor.rhythm.Count.Syllable;
+import tabor.groove.Level;
+import tabor.groove.Loudness;
 import tabor.syntax.At;
 import tabor.syntax.Edit;
 import tabor.syntax.Num;
+import tabor.syntax.Ref;
+import tabor.syntax.SurfaceRef;
 
 /** Edits to text. */
 final class EditPrinter implements Edit.Cases<String> {
   @Override
   public String plays(Edit.Plays edit) {
-    return edit.limb().text()
-        + " plays "
-        + edit.surface().text()
-        + Printer.optional(" ", edit.level())
+    return Printer.target(edit.who())
+        + (Printer.isPair(edit.who()) ? " play " : " plays ")
+        + edit.surface().name()
+        + level(edit.level())
         + at(edit.at());
   }
 
   @Override
   public String split(Edit.Split edit) {
     return "split "
-        + edit.limb().text()
-        + Printer.optional(" ", edit.level())
+        + Printer.limb(edit.limb())
+        + level(edit.level())
         + " between "
-        + Printer.words(edit.surfaces(), " and ")
+        + edit.surfaces().stream().map(SurfaceRef::name).collect(Collectors.joining(" and "))
         + at(edit.at());
   }
 
   @Override
   public String add(Edit.Add edit) {
     return "add "
-        + edit.what().text()
-        + Printer.optional(" with ", edit.with())
-        + Printer.optional(" ", edit.level())
-        + at(edit.at());
+        + Printer.target(edit.what())
+        // As it is written: a bare side may be a foot here.
+        + (edit.with() == null ? "" : " with " + edit.with().words())
+        + level(edit.level())
+        + at(new At(edit.places(), edit.bars(), null));
   }
 
   @Override
-  public String drop(Edit.Drop edit) {
-    return "drop " + Printer.words(edit.targets(), ", ") + at(edit.at());
-  }
-
-  @Override
-  public String level(Edit.SetLevel edit) {
-    return edit.verb().text() + " " + Printer.words(edit.targets(), ", ") + at(edit.at());
-  }
-
-  @Override
-  public String multiply(Edit.Multiply edit) {
-    return edit.verb().text() + " " + Printer.words(edit.targets(), ", ") + at(edit.at());
-  }
-
-  @Override
-  public String adorn(Edit.Adorn edit) {
-    return edit.verb().text() + " " + Printer.words(edit.targets(), ", ") + at(edit.at());
+  public String change(Edit.Change edit) {
+    return edit.verb().word() + " " + Printer.targets(edit.targets()) + at(edit.at());
   }
 
   @Override
   public String follows(Edit.Follows edit) {
-    return edit.surface().text() + " follows " + edit.limb().text() + at(edit.at());
+    return edit.surface().name() + " follows " + Printer.limb(edit.limb()) + at(edit.at());
   }
 
   @Override
   public String move(Edit.Move edit) {
     return "move "
-        + Printer.words(edit.targets(), ", ")
+        + Printer.targets(edit.targets())
         + " from "
         + Printer.count(edit.from())
         + " to "
@@ -76,9 +65,9 @@ final class EditPrinter implements Edit.Cases<String> {
   @Override
   public String shift(Edit.Shift edit) {
     return "shift "
-        + Printer.words(edit.targets(), ", ")
+        + Printer.targets(edit.targets())
         + (edit.later() ? " later by " : " earlier by ")
-        + Values.counted(edit.by(), edit.value().text());
+        + Values.counted(edit.by(), edit.unit());
   }
 
   @Override
@@ -88,13 +77,13 @@ final class EditPrinter implements Edit.Cases<String> {
 
   @Override
   public String only(Edit.Only edit) {
-    return "only " + Printer.words(edit.targets(), ", ");
+    return "only " + Printer.targets(edit.targets());
   }
 
   @Override
   public String take(Edit.Take edit) {
     return "take "
-        + Printer.words(edit.targets(), ", ")
+        + Printer.targets(edit.targets())
         + " from "
         + edit.section().text()
         + at(edit.at());
@@ -112,16 +101,15 @@ final class EditPrinter implements Edit.Cases<String> {
   @Override
   public String dynamic(Edit.Dynamic edit) {
     return "dynamic "
-        + edit.loudness().text()
+        + loudness(edit.loudness())
         + (edit.at() == null ? "" : " at " + Printer.count(edit.at()))
         + bar(edit.bar());
   }
 
   @Override
   public String hairpin(Edit.Hairpin edit) {
-    return edit.verb().text()
-        + " to "
-        + edit.loudness().text()
+    return (edit.grows() ? "crescendo to " : "diminuendo to ")
+        + loudness(edit.loudness())
         + " from "
         + Printer.count(edit.from())
         + bar(edit.fromBar())
@@ -130,8 +118,24 @@ final class EditPrinter implements Edit.Cases<String> {
         + bar(edit.toBar());
   }
 
+  private static String loudness(Ref<Loudness> loudness) {
+    return loudness.value().word();
+  }
+
   private static String bar(@Nullable Num bar) {
     return bar == null ? "" : " in bar " + Printer.number(bar);
+  }
+
+  private static String level(@Nullable Ref<Level> level) {
+    return level == null ? "" : " " + word(level.value());
+  }
+
+  private static String word(Level level) {
+    return switch (level) {
+      case GHOST -> "ghosted";
+      case PLAIN -> "plain";
+      case ACCENT -> "accented";
+    };
   }
 
   private static String at(At at) {
@@ -139,38 +143,76 @@ final class EditPrinter implements Edit.Cases<String> {
     if (at.places() != null) {
       text.append(" at ");
       text.append(
-          at.places().items().stream().map(EditPrinter::place).collect(Collectors.joining(" ")));
+          at.places().items().stream()
+              .map(place -> place.match(new PlacePrinter()))
+              .collect(Collectors.joining(" ")));
     }
     if (at.bars() != null) {
       text.append(" in ").append(bars(at.bars()));
     }
-    return text.append(Printer.optional(" where ", at.where())).toString();
-  }
-
-  private static String place(At.Place place) {
-    if (place instanceof At.One one) {
-      return Printer.count(one.count());
+    if (at.where() != null) {
+      text.append(" where ").append(word(at.where().value()));
     }
-    if (place instanceof At.Range range) {
-      return Printer.count(range.from()) + " to " + Printer.count(range.to());
-    }
-    At.Every every = (At.Every) place;
-    return "every " + (every.syllable() == Syllable.NONE ? "beat" : every.syllable().sign());
+    return text.toString();
   }
 
   private static String bars(At.Bars bars) {
-    if (bars instanceof At.Listed listed) {
-      return (listed.bars().size() == 1 ? "bar " : "bars ")
-          + listed.bars().stream().map(Printer::number).collect(Collectors.joining(" "));
+    return bars.match(new BarsPrinter());
+  }
+
+  private static final class PlacePrinter implements At.PlaceCases<String> {
+    @Override
+    public String one(At.One place) {
+      return Printer.count(place.count());
     }
-    if (bars instanceof At.Through through) {
-      return "bars " + Printer.number(through.from()) + " to " + Printer.number(through.to());
+
+    @Override
+    public String range(At.Range place) {
+      return Printer.count(place.from()) + " to " + Printer.count(place.to());
     }
-    if (bars instanceof At.Last) {
+
+    @Override
+    public String every(At.EverySyllable place) {
+      return "every "
+          + switch (place.syllable()) {
+            case NONE -> "beat";
+            case E, AND, A -> place.syllable().sign();
+          };
+    }
+
+    @Override
+    public String everySlot(At.EverySlot place) {
+      return "every ." + Printer.number(place.slot());
+    }
+
+    @Override
+    public String everyValue(At.EveryValue place) {
+      return "every " + place.value().singular();
+    }
+  }
+
+  private static final class BarsPrinter implements At.BarsCases<String> {
+    @Override
+    public String listed(At.Listed bars) {
+      return (bars.bars().size() == 1 ? "bar " : "bars ")
+          + bars.bars().stream().map(Printer::number).collect(Collectors.joining(" "));
+    }
+
+    @Override
+    public String through(At.Through bars) {
+      return "bars " + Printer.number(bars.from()) + " to " + Printer.number(bars.to());
+    }
+
+    @Override
+    public String last(At.Last bars) {
       return "last bar";
     }
-    int n = ((At.EveryNth) bars).n().whole();
-    return "every " + n + ordinal(n) + " bar";
+
+    @Override
+    public String everyNth(At.EveryNth bars) {
+      int n = bars.n().whole();
+      return "every " + n + ordinal(n) + " bar";
+    }
   }
 
   private static String ordinal(int n) {

@@ -169,7 +169,7 @@ public final class Formatter {
   }
 
   /** Stands for what a row without a statement says. */
-  private static final Statement BLANK = new Statement.Broken(false, new Span(0, 0));
+  private static final Statement BLANK = new Statement.Broken("", false, new Span(0, 0));
 
   private static boolean isBlank(String line) {
     return line.chars().allMatch(c -> c == ' ' || c == '\t' || c == '\uFEFF');
@@ -275,7 +275,7 @@ public final class Formatter {
   /** Length of what a line starts with: a verb, or who plays. */
   private static int keyword(Row row) {
     if (row.statement instanceof Edit.Plays plays) {
-      return plays.limb().text().length();
+      return Printer.target(plays.who()).length();
     }
     String said = row.said.stripLeading();
     int space = said.indexOf(' ');

@@ -1,20 +1,26 @@
 package tabor.format;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tabor.kit.StaffPlace;
 import tabor.rhythm.Time;
 import tabor.syntax.ChartStatement;
-import tabor.syntax.CountWord;
+import tabor.syntax.CountRef;
 import tabor.syntax.Edit;
 import tabor.syntax.Heading;
 import tabor.syntax.KitStatement;
+import tabor.syntax.LimbRef;
+import tabor.syntax.Name;
 import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
+import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.Statement;
+import tabor.syntax.Subject;
+import tabor.syntax.TargetRef;
 import tabor.syntax.Text;
-import tabor.syntax.Word;
 
 /**
  * One statement to its canonical line: one space between words, each thing in its one spelling.
@@ -97,26 +103,40 @@ public final class Printer {
     return padded.substring(0, point) + "." + padded.substring(point);
   }
 
-  /** {@code 1 bar}, {@code 2 bars}. */
-  static String counted(Num num, String singular) {
-    return number(num) + " " + singular + (num.whole() == 1 ? "" : "s");
-  }
-
-  static String words(List<Word> words, String between) {
-    return words.stream().map(Word::text).collect(Collectors.joining(between));
-  }
-
-  static String count(CountWord count) {
+  static String count(CountRef count) {
     return count.count().toString();
   }
 
   /** A part that is left out where there is nothing to say. */
-  static String optional(String before, @Nullable Word word) {
-    return word == null ? "" : before + word.text();
+  static String optional(String before, @Nullable Name name) {
+    return name == null ? "" : before + name.text();
   }
 
   static String tempo(SettingStatement.Tempo tempo) {
-    return (tempo.value() == null ? "" : tempo.value().text() + " = ") + number(tempo.perMinute());
+    return (tempo.unit() == null ? "" : tempo.unit().value().word() + " = ")
+        + number(tempo.perMinute());
+  }
+
+  /** A limb where a bare side is a hand: {@code right}, {@code right foot}. */
+  static String limb(LimbRef limb) {
+    return limb.limb().isHand() ? limb.limb().isRight() ? "right" : "left" : limb.words();
+  }
+
+  static String target(TargetRef target) {
+    return target instanceof TargetRef.OfLimb of ? limb(of.limb()) : target.words();
+  }
+
+  static String targets(List<TargetRef> targets) {
+    return targets.stream().map(Printer::target).collect(Collectors.joining(", "));
+  }
+
+  static String subject(Subject subject) {
+    return subject instanceof Subject.OfLimb of ? limb(of.limb()) : subject.words();
+  }
+
+  /** True for what is said in the plural: {@code hands play}. */
+  static boolean isPair(TargetRef who) {
+    return who instanceof TargetRef.OfGroup;
   }
 
   private static final class HeadingPrinter implements Heading.Cases<String> {
@@ -162,21 +182,27 @@ public final class Printer {
     @Override
     public String surface(KitStatement.NewSurface line) {
       return "surface "
-          + line.name().text()
-          + optional(" letter ", line.letter())
+          + line.name().name()
+          + (line.letter() == null ? "" : " letter " + line.letter().value())
           + (line.key() == null ? "" : " key " + number(line.key()))
-          + optional(" staff ", line.staff())
-          + optional(" head ", line.head());
+          + (line.staff() == null ? "" : " staff " + staff(line.staff().value()))
+          + (line.head() == null ? "" : " head " + line.head().value().word());
+    }
+
+    private static String staff(StaffPlace place) {
+      return place.toString().toLowerCase(Locale.ROOT);
     }
 
     @Override
     public String letter(KitStatement.Letter line) {
-      return "letter " + line.letter().text() + " = " + line.surface().text();
+      return "letter " + line.letter().value() + " = " + line.surface().name();
     }
 
     @Override
     public String without(KitStatement.Without line) {
-      return "without " + line.surface().text() + optional(" plays ", line.plays());
+      return "without "
+          + line.surface().name()
+          + (line.plays() == null ? "" : " plays " + line.plays().name());
     }
 
     @Override
@@ -187,39 +213,43 @@ public final class Printer {
     @Override
     public String place(KitStatement.Place line) {
       return "place "
-          + line.surface().text()
+          + line.surface().name()
           + " "
           + number(line.distance())
           + " cm "
           + number(line.degrees())
           + " degrees"
-          + optional(" ", line.side())
+          + side(line.side())
           + (line.height() == null ? "" : " " + number(line.height()) + " cm high");
     }
+  }
+
+  private static String side(@Nullable Ref<KitStatement.Side> side) {
+    return side == null ? "" : side.value() == KitStatement.Side.LEFT ? " left" : " right";
   }
 
   private static final class ChartPrinter implements ChartStatement.Cases<String> {
     @Override
     public String countIn(ChartStatement.CountIn line) {
-      return "count-in " + counted(line.bars(), "bar");
+      return "count-in " + Values.counted(line.bars(), "bar");
     }
 
     @Override
-    public String click(ChartStatement.Click line) {
-      return "click " + line.how().text();
+    public String click(ChartStatement.SetClick line) {
+      return "click " + line.click().value().name().toLowerCase(Locale.ROOT);
     }
 
     @Override
     public String play(ChartStatement.Play line) {
       return "play "
-          + words(line.sections(), " ")
-          + (line.times() == null ? "" : " " + number(line.times()) + " times")
+          + line.sections().stream().map(Name::text).collect(Collectors.joining(" "))
+          + (line.times() == null ? "" : " " + Values.counted(line.times(), "time"))
           + (line.tempo() == null ? "" : " at tempo " + tempo(line.tempo()));
     }
 
     @Override
     public String rest(ChartStatement.Rest line) {
-      return "rest " + counted(line.bars(), "bar");
+      return "rest " + Values.counted(line.bars(), "bar");
     }
 
     @Override
@@ -233,8 +263,7 @@ public final class Printer {
           + " by "
           + number(line.by())
           + " every "
-          + number(line.every())
-          + (line.unit().text().startsWith("bar") ? " bars" : " times");
+          + Values.counted(line.every(), line.inBars() ? "bar" : "time");
     }
   }
 
@@ -248,16 +277,21 @@ public final class Printer {
 
     @Override
     public String played(PartStatement.Played line) {
-      String subject = line.subject().text();
-      boolean several = subject.equals("hands") || subject.equals("feet");
-      return subject
+      boolean several =
+          line.subject() instanceof Subject.Hands || line.subject() instanceof Subject.Feet;
+      return subject(line.subject())
           + (several ? " play " : " plays ")
-          + line.pattern().text()
-          + (line.strokes() == null ? "" : " " + number(line.strokes()))
-          + (line.places() == null ? "" : " " + number(line.places()))
+          + pattern(line.pattern())
           + (line.leftLead() ? " left-lead" : "")
           + " in "
-          + Values.plural(line.value().text());
+          + line.value().value().word();
+    }
+
+    private static String pattern(PartStatement.PatternSource pattern) {
+      if (pattern instanceof PartStatement.Spread spread) {
+        return "spread " + number(spread.strokes()) + " over " + number(spread.places());
+      }
+      return ((PartStatement.Named) pattern).name().text();
     }
 
     @Override
@@ -267,7 +301,7 @@ public final class Printer {
 
     @Override
     public String pickup(PartStatement.Pickup line) {
-      return "pickup " + counted(line.beats(), "beat");
+      return "pickup " + Values.counted(line.beats(), "beat");
     }
 
     @Override

@@ -1,6 +1,9 @@
 package tabor.format;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import tabor.syntax.Num;
 import tabor.syntax.SettingStatement;
 
 /** Settings to text. */
@@ -21,13 +24,23 @@ final class SettingPrinter implements SettingStatement.Cases<String> {
   }
 
   @Override
-  public String meter(SettingStatement.MeterSetting setting) {
-    String beats = setting.in().stream().map(Printer::number).collect(Collectors.joining("+"));
+  public String time(SettingStatement.Time setting) {
     return "time "
-        + Printer.number(setting.count())
+        + setting.meters().stream().map(SettingPrinter::meter).collect(Collectors.joining(" "));
+  }
+
+  private static String meter(SettingStatement.MeterRef meter) {
+    return Printer.number(meter.count())
         + "/"
-        + Printer.number(setting.unit())
-        + (beats.isEmpty() ? "" : " in " + beats);
+        + Printer.number(meter.unit())
+        + sum(" in ", meter.in())
+        + sum(" grouped ", meter.grouped());
+  }
+
+  private static String sum(String word, List<Num> parts) {
+    return parts.isEmpty()
+        ? ""
+        : word + parts.stream().map(Printer::number).collect(Collectors.joining("+"));
   }
 
   @Override
@@ -41,7 +54,7 @@ final class SettingPrinter implements SettingStatement.Cases<String> {
       return "feel straight";
     }
     return "feel swing "
-        + setting.unit().text()
+        + word(setting.unit().value())
         + (setting.percent() == null
             ? " as triplets"
             : " " + Printer.number(setting.percent()) + "%");
@@ -55,14 +68,17 @@ final class SettingPrinter implements SettingStatement.Cases<String> {
   @Override
   public String levels(SettingStatement.LevelsSetting setting) {
     return "levels "
-        + setting.levels().stream()
-            .map(level -> level.name().text() + " " + Printer.number(level.value()))
+        + setting.velocities().stream()
+            .map(level -> level.level().value().word() + " " + Printer.number(level.value()))
             .collect(Collectors.joining(" "));
   }
 
   @Override
   public String show(SettingStatement.Show setting) {
-    return "show " + Printer.words(setting.what(), " ");
+    return "show "
+        + setting.shown().stream()
+            .map(shown -> word(shown.value()))
+            .collect(Collectors.joining(" "));
   }
 
   @Override
@@ -72,11 +88,16 @@ final class SettingPrinter implements SettingStatement.Cases<String> {
         + setting.limits().stream()
             .map(
                 limit ->
-                    limit.what().text()
+                    word(limit.kind().value())
                         + " "
                         + Printer.number(limit.comfortable())
                         + " to "
                         + Printer.number(limit.extreme()))
             .collect(Collectors.joining(" "));
+  }
+
+  /** The word of a closed list: its constants are called as they are written. */
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -1,24 +1,24 @@
 package tabor.format;
 
 import tabor.rhythm.NoteValue;
+import tabor.syntax.Distance;
 import tabor.syntax.Num;
 
 /** Note values, beats and bars, one or several. */
 final class Values {
   private Values() {}
 
-  static String plural(String word) {
-    return NoteValue.of(word)
-        .map(NoteValue::word)
-        .orElseGet(() -> word.endsWith("s") ? word : word + "s");
+  /** {@code 1 sixteenth}, {@code 2 sixteenths}. */
+  static String counted(Num num, Distance unit) {
+    if (unit instanceof Distance.OfValue of) {
+      NoteValue value = of.value();
+      return Printer.number(num) + " " + (num.whole() == 1 ? value.singular() : value.word());
+    }
+    return counted(num, unit instanceof Distance.Beats ? "beat" : "bar");
   }
 
-  /** {@code 1 sixteenth}, {@code 2 sixteenths}. */
-  static String counted(Num num, String word) {
-    String one =
-        NoteValue.of(word)
-            .map(NoteValue::singular)
-            .orElseGet(() -> word.endsWith("s") ? word.substring(0, word.length() - 1) : word);
-    return Printer.number(num) + " " + (num.whole() == 1 ? one : plural(word));
+  /** {@code 1 bar}, {@code 2 bars}. */
+  static String counted(Num num, String singular) {
+    return Printer.number(num) + " " + singular + (num.whole() == 1 ? "" : "s");
   }
 }

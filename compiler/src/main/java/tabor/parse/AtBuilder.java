@@ -2,100 +2,115 @@ package tabor.parse;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
-import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
 import tabor.rhythm.Count.Syllable;
 import tabor.source.Span;
 import tabor.syntax.At;
 import tabor.syntax.Num;
-import tabor.syntax.Word;
 
 /** Trees of {@code at}, {@code in} and {@code where} to records. */
 final class AtBuilder {
-  private final Leaves leaves;
+  private final FirstProblem problems;
+  private final NumberBuilder numbers;
+  private final PlaceVisitor placeVisitor = new PlaceVisitor();
   private final BarsVisitor barsVisitor = new BarsVisitor();
 
-  AtBuilder(Leaves leaves) {
-    this.leaves = leaves;
+  AtBuilder(FirstProblem problems, NumberBuilder numbers) {
+    this.problems = problems;
+    this.numbers = numbers;
   }
 
-  At at(TaborParser.AtContext context) {
-    if (context.parts.isEmpty()) {
+  At at(TaborParser.@Nullable AtContext context) {
+    if (context == null) {
       return At.EVERYWHERE;
     }
-    At.Places places = null;
-    At.Bars bars = null;
-    Word where = null;
-    for (TaborParser.AtPartContext part : context.parts) {
-      if (part instanceof TaborParser.AtPlacesContext at) {
-        once(places, at.AT().getSymbol());
-        places = places(at);
-      } else if (part instanceof TaborParser.InBarsContext in) {
-        once(bars, in.IN().getSymbol());
-        bars = bars(in.in);
-      } else if (part instanceof TaborParser.WhereLevelContext level) {
-        once(where, level.WHERE().getSymbol());
-        where = leaves.level(level.degree);
-      }
-    }
-    return new At(places, bars, where);
+    return new At(
+        context.places_ == null ? null : places(context.places_.items),
+        barsOrNull(context.in),
+        context.level_ == null ? null : NameBuilder.level(context.level_.degree.word));
   }
 
-  private void once(@Nullable Object before, Token keyword) {
-    if (before != null) {
-      String word = keyword.getText();
-      leaves.report(
-          Spans.of(keyword),
-          "`" + word + "` stands twice on this line",
-          word.equals("at")
-              ? "Write all places after one at: at 1 2& 4"
-              : word.equals("in")
-                  ? "Write all bars after one in: in bars 2 4 6"
-                  : "Choose one level");
-    }
+  At.Places added(TaborParser.AddedAtContext context) {
+    return places(context.places_.items);
   }
 
-  private At.Places places(TaborParser.AtPlacesContext context) {
-    List<At.Place> items = new ArrayList<>(context.places.size());
-    for (TaborParser.PlaceItemContext item : context.places) {
-      if (item instanceof TaborParser.CountedContext counted) {
-        items.add(
-            counted.to == null
-                ? new At.One(leaves.count(counted.from))
-                : new At.Range(leaves.count(counted.from), leaves.count(counted.to)));
-      } else if (item instanceof TaborParser.EveryContext every) {
-        items.add(new At.Every(syllable(every.what), Spans.of(every)));
-      }
+  private At.Places places(List<? extends ParserRuleContext> contexts) {
+    List<At.Place> items = new ArrayList<>(contexts.size());
+    for (ParserRuleContext item : contexts) {
+      items.add(item.accept(placeVisitor));
     }
     return new At.Places(items, items.get(0).span().to(items.get(items.size() - 1).span()));
   }
 
-  private Syllable syllable(Token token) {
-    if (token.getType() == TaborLexer.AMPERSAND) {
-      return Syllable.AND;
-    }
-    if (token.getType() == TaborLexer.BEAT) {
-      return Syllable.NONE;
-    }
-    Word word = Leaves.word(token);
-    if (!Lists.SYLLABLES.contains(word.text())) {
-      leaves.report(
-          word.span(),
-          "`" + word.text() + "` is not counted in a beat",
-          "Write every beat, every e, every & or every a");
-    }
-    return word.text().equals("e") ? Syllable.E : Syllable.A;
+  At.Bars bars(TaborParser.InBarsContext context) {
+    return context.items.accept(barsVisitor);
   }
 
-  At.Bars bars(TaborParser.BarListContext context) {
-    return context.accept(barsVisitor);
-  }
-
-  At.@Nullable Bars barsOrNull(TaborParser.@Nullable BarListContext context) {
+  At.@Nullable Bars barsOrNull(TaborParser.@Nullable InBarsContext context) {
     return context == null ? null : bars(context);
+  }
+
+  static @Nullable Num barOrNull(TaborParser.@Nullable InBarContext context) {
+    return context == null ? null : NumberBuilder.whole(context.value);
+  }
+
+  private final class PlaceVisitor extends TaborParserBaseVisitor<At.Place> {
+    @Override
+    public At.Place visitPlace(TaborParser.PlaceContext place) {
+      if (place.every_ != null) {
+        return place.every_.accept(this);
+      }
+      return place.to == null
+          ? new At.One(numbers.count(place.from))
+          : new At.Range(numbers.count(place.from), numbers.count(place.to));
+    }
+
+    @Override
+    public At.Place visitAddedPlace(TaborParser.AddedPlaceContext place) {
+      return place.every_ != null
+          ? place.every_.accept(this)
+          : new At.One(numbers.count(place.from));
+    }
+
+    @Override
+    public At.Place visitEveryAnd(TaborParser.EveryAndContext every) {
+      return new At.EverySyllable(Syllable.AND, Spans.of(every));
+    }
+
+    @Override
+    public At.Place visitEveryE(TaborParser.EveryEContext every) {
+      return new At.EverySyllable(Syllable.E, Spans.of(every));
+    }
+
+    @Override
+    public At.Place visitEveryA(TaborParser.EveryAContext every) {
+      return new At.EverySyllable(Syllable.A, Spans.of(every));
+    }
+
+    @Override
+    public At.Place visitEveryBeat(TaborParser.EveryBeatContext every) {
+      return new At.EverySyllable(Syllable.NONE, Spans.of(every));
+    }
+
+    @Override
+    public At.Place visitEverySlot(TaborParser.EverySlotContext every) {
+      Num slot =
+          NumberBuilder.within(every.slot.getText().substring(1), every.slot.getStartIndex() + 1);
+      if (slot.whole() < 1) {
+        problems.report(
+            Spans.of(every.slot), "there is no slot 0 in a beat", "The first slot is .1");
+      }
+      return new At.EverySlot(slot, Spans.of(every));
+    }
+
+    @Override
+    public At.Place visitEveryValue(TaborParser.EveryValueContext every) {
+      return new At.EveryValue(NameBuilder.noteValue(every.value).value(), Spans.of(every));
+    }
   }
 
   private final class BarsVisitor extends TaborParserBaseVisitor<At.Bars> {
@@ -103,20 +118,20 @@ final class AtBuilder {
     public At.Bars visitListed(TaborParser.ListedContext context) {
       List<Num> bars = new ArrayList<>(context.items.size());
       for (Token item : context.items) {
-        bars.add(Leaves.whole(item));
+        bars.add(NumberBuilder.whole(item));
       }
       return new At.Listed(bars, Spans.of(context));
     }
 
     @Override
     public At.Bars visitThrough(TaborParser.ThroughContext context) {
-      Num from = Leaves.whole(context.from);
-      Num to = Leaves.whole(context.to);
+      Num from = NumberBuilder.whole(context.from);
+      Num to = NumberBuilder.whole(context.to);
       if (to.whole() < from.whole()) {
         Span span = from.span().to(to.span());
-        leaves.report(
-            Problem.syntax(span, "these bars run backwards", "Write the earlier bar first")
-                .change(
+        problems.report(
+            SyntaxProblem.of(span, "these bars run backwards", "Write the earlier bar first")
+                .fix(
                     "Turn them round",
                     span,
                     context.to.getText() + " to " + context.from.getText()));
@@ -134,10 +149,11 @@ final class AtBuilder {
       String written = context.nth.getText();
       Num nth =
           new Num(
-              tabor.rhythm.Time.of(Leaves.digits(written.substring(0, written.length() - 2))),
+              tabor.rhythm.Time.of(
+                  NumberBuilder.digits(written.substring(0, written.length() - 2))),
               Spans.of(context.nth));
       if (nth.whole() < 1) {
-        leaves.report(nth.span(), "there is no " + written + " bar", "Write 1st or more");
+        problems.report(nth.span(), "there is no " + written + " bar", "Write 1st or more");
       }
       return new At.EveryNth(nth, Spans.of(context));
     }

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
-import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.Bar;
 import tabor.syntax.Beat;
@@ -18,10 +17,10 @@ import tabor.syntax.Num;
 
 /** Trees of bars, words and strokes to records. */
 final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
-  private final Leaves leaves;
+  private final FirstProblem problems;
 
-  BeatBuilder(Leaves leaves) {
-    this.leaves = leaves;
+  BeatBuilder(FirstProblem problems) {
+    this.problems = problems;
   }
 
   List<Bar> bars(TaborParser.BarsContext context) {
@@ -40,12 +39,10 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
     Num over = null;
     if (beat.over != null) {
       Span span = Spans.of(beat.over);
-      over =
-          new Num(
-              Time.of(Leaves.digits(beat.over.getText().substring(1))),
-              new Span(span.start() + 1, span.end()));
+      over = NumberBuilder.within(beat.over.getText().substring(1), span.start() + 1);
       if (over.whole() < 1) {
-        leaves.report(over.span(), "a word cannot take 0 beats", "Write 1 or more after the colon");
+        problems.report(
+            over.span(), "a word cannot take 0 beats", "Write 1 or more after the colon");
       }
     }
     return new Beat(elements(beat.elements), over, Spans.of(beat));
@@ -97,10 +94,10 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
         && ghosts.elements.get(0) instanceof TaborParser.SoftHitContext only) {
       return new Beat.Ghosts(List.of(stroke(only.sign, ghosts.small, ghosts.suffixes, span)), span);
     }
-    leaves.report(
+    problems.report(
         ghosts.small != null ? Spans.of(ghosts.small) : Spans.of(ghosts.suffixes.get(0)),
         ghosts.small != null
-            ? "small strokes stand before one stroke, not before several in parentheses"
+            ? "grace notes stand before one stroke, not before several in parentheses"
             : "a sign stands after one stroke, not after several in parentheses",
         "Give each stroke its own parentheses: '(r)(l) or (r)/(l)/");
     return new Beat.Ghosts(soft(ghosts.elements), span);
@@ -149,15 +146,15 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
           };
       boolean roll = suffix == Suffix.DIDDLE || suffix == Suffix.OPEN_ROLL || suffix == Suffix.BUZZ;
       if (!seen.add(suffix)) {
-        leaves.report(
+        problems.report(
             Spans.of(context), "`" + suffix.sign() + "` is written twice", "Leave one of them out");
       } else if (roll && rolls && suffix == Suffix.DIDDLE) {
-        leaves.report(
+        problems.report(
             Spans.of(context),
             "there is a slash too many here",
             "One slash is a diddle, two are an open roll");
       } else if (roll && rolls) {
-        leaves.report(
+        problems.report(
             Spans.of(context),
             "one stroke cannot be rolled in two ways",
             "Keep one of / (diddle), // (open roll) and ~ (press roll)");

@@ -1,89 +1,73 @@
 package tabor.parse;
 
+import java.util.List;
+import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
+import tabor.grammar.TaborLexer;
 import tabor.source.Span;
 import tabor.syntax.Heading;
+import tabor.syntax.Name;
+import tabor.syntax.SectionKind;
 import tabor.syntax.Statement;
-import tabor.syntax.Word;
 
 /** What can be told of a line that could not be read. */
 final class BrokenLine {
   private BrokenLine() {}
 
-  /** From the first character that says something to the last. */
-  static Span span(String line) {
-    int start = Lines.skipBlanks(line, 0, line.length());
-    int end = Lines.endOfBlanks(line, Lines.comment(line));
-    return new Span(start, Math.max(start, end));
+  /** From the first token to the last, blanks between beats left out at the end. */
+  static Span span(List<Token> tokens) {
+    int last = tokens.size() - 2;
+    while (last > 0 && tokens.get(last).getType() == TaborLexer.GAP) {
+      last--;
+    }
+    if (last < 0) {
+      return new Span(0, 0);
+    }
+    return new Span(tokens.get(0).getStartIndex(), Spans.of(tokens.get(last)).end());
   }
 
   /** A broken line that is no heading. */
-  static Statement.Broken other(String line) {
-    Span span = span(line);
-    String said = span.in(line);
-    return new Statement.Broken(isLane(said), span);
+  static Statement.Broken other(List<Token> tokens) {
+    Token first = tokens.get(0);
+    String keyword = Vocabulary.isWord(first.getType()) ? first.getText() : "";
+    return new Statement.Broken(keyword, isLane(tokens), span(tokens));
   }
 
-  private static boolean isLane(String said) {
-    for (int i = 0; i < said.length(); i++) {
-      char c = said.charAt(i);
-      if (c == ':') {
-        return true;
+  private static boolean isLane(List<Token> tokens) {
+    boolean play = false;
+    boolean plays = false;
+    for (int i = 0; i < tokens.size(); i++) {
+      switch (tokens.get(i).getType()) {
+        case TaborLexer.LANE_START -> {
+          return true;
+        }
+        case TaborLexer.PLAY -> play |= i == 1 || i == 2;
+        case TaborLexer.PLAYS -> plays |= i == 1 || i == 2;
+        case TaborLexer.IN -> {
+          // Unless what follows are bars: then it is an edit that cannot be read.
+          if (play || plays) {
+            return switch (tokens.get(i + 1).getType()) {
+              case TaborLexer.BAR, TaborLexer.BARS, TaborLexer.LAST, TaborLexer.EVERY -> false;
+              default -> true;
+            };
+          }
+        }
+        default -> {}
       }
-      if (Lines.isQuote(c)) {
-        break;
-      }
     }
-    String[] words = said.split("[ \\t]+", 6);
-    for (int i = 1; i < words.length && i < 3; i++) {
-      if (words[i].equals("play") || words[i].equals("plays")) {
-        return isPlayed(said, words[i]);
-      }
-    }
-    return false;
+    return play;
   }
 
-  /** True unless what follows {@code in} are bars: then it is an edit that cannot be read. */
-  private static boolean isPlayed(String said, String verb) {
-    int in = said.indexOf(" in ");
-    if (in < 0) {
-      return verb.equals("play");
-    }
-    String after = said.substring(in + 4).strip();
-    return !after.startsWith("bar") && !after.startsWith("last") && !after.startsWith("every");
+  /** A broken heading; its name is the word after the first one, if a name may be called so. */
+  static Heading.Faulty heading(SectionKind kind, List<Token> tokens) {
+    Token second = tokens.size() > 1 ? tokens.get(1) : tokens.get(0);
+    boolean named = tokens.size() > 2 && Vocabulary.isName(second.getType());
+    boolean source = second.getType() == TaborLexer.FROM && kind == SectionKind.STEP;
+    Name name = named && !source ? new Name(second.getText(), Spans.of(second)) : null;
+    return heading(kind, name, span(tokens));
   }
 
-  /** A broken heading. */
-  static Heading.Faulty heading(String line) {
-    Span span = span(line);
-    String keyword = firstWord(line.substring(span.start()));
-    int after = span.start() + keyword.length();
-    return new Heading.Faulty(
-        new Word(keyword, new Span(span.start(), after)), name(line, after, span.end()), span);
-  }
-
-  private static @Nullable Word name(String line, int from, int end) {
-    int start = Lines.skipBlanks(line, from, end);
-    if (start == end || !isSmall(line.charAt(start))) {
-      return null;
-    }
-    String name = firstWord(line.substring(start, end));
-    return name.equals("from") ? null : new Word(name, new Span(start, start + name.length()));
-  }
-
-  private static boolean isSmall(char c) {
-    return c >= 'a' && c <= 'z';
-  }
-
-  /** The letters, digits and hyphens that a text starts with. */
-  static String firstWord(String text) {
-    int at = 0;
-    while (at < text.length()
-        && (isSmall(text.charAt(at))
-            || (text.charAt(at) >= '0' && text.charAt(at) <= '9')
-            || (text.charAt(at) == '-' && at + 1 < text.length() && text.charAt(at + 1) != '-'))) {
-      at++;
-    }
-    return text.substring(0, at);
+  static Heading.Faulty heading(SectionKind kind, @Nullable Name name, Span span) {
+    return new Heading.Faulty(kind, name, span);
   }
 }

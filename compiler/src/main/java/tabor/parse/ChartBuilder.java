@@ -1,67 +1,73 @@
 package tabor.parse;
 
-import java.util.List;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
+import tabor.groove.Chart;
 import tabor.syntax.ChartStatement;
-import tabor.syntax.Word;
+import tabor.syntax.Num;
+import tabor.syntax.Ref;
 
 /** Trees of chart lines to records. */
 final class ChartBuilder extends TaborParserBaseVisitor<ChartStatement> {
-  private final Leaves leaves;
+  private final FirstProblem problems;
+  private final NumberBuilder numbers;
   private final SettingBuilder settings;
 
-  ChartBuilder(Leaves leaves, SettingBuilder settings) {
-    this.leaves = leaves;
+  ChartBuilder(FirstProblem problems, NumberBuilder numbers, SettingBuilder settings) {
+    this.problems = problems;
+    this.numbers = numbers;
     this.settings = settings;
   }
 
   @Override
   public ChartStatement visitCountIn(TaborParser.CountInContext line) {
     return new ChartStatement.CountIn(
-        leaves.positive(line.value, "the number of bars"), Spans.of(line));
+        numbers.positive(line.value, "the number of bars"), Spans.of(line));
   }
 
   @Override
   public ChartStatement visitClick(TaborParser.ClickContext line) {
-    return new ChartStatement.Click(
-        leaves.listed(line.how.word, Lists.CLICKS, "a click"), Spans.of(line));
+    Chart.Click click =
+        switch (line.how.getType()) {
+          case TaborLexer.ON -> Chart.Click.ON;
+          case TaborLexer.OFF -> Chart.Click.OFF;
+          case TaborLexer.QUARTERS -> Chart.Click.QUARTERS;
+          default -> Chart.Click.EIGHTHS;
+        };
+    return new ChartStatement.SetClick(new Ref<>(click, Spans.of(line.how)), Spans.of(line));
   }
 
   @Override
-  public ChartStatement visitPlay(TaborParser.PlayContext line) {
-    List<Word> sections = line.sections.stream().map(Leaves::name).toList();
+  public ChartStatement visitPlaySections(TaborParser.PlaySectionsContext line) {
     return new ChartStatement.Play(
-        sections,
-        line.value == null ? null : leaves.positive(line.value, "the number of times"),
+        line.sections.stream().map(NameBuilder::sectionName).toList(),
+        line.value == null ? null : numbers.positive(line.value, "the number of times"),
         settings.tempoOrNull(line.speed),
         Spans.of(line));
   }
 
   @Override
-  public ChartStatement visitRest(TaborParser.RestContext line) {
+  public ChartStatement visitRestBars(TaborParser.RestBarsContext line) {
     return new ChartStatement.Rest(
-        leaves.positive(line.value, "the number of bars"), Spans.of(line));
+        numbers.positive(line.value, "the number of bars"), Spans.of(line));
   }
 
   @Override
   public ChartStatement visitClimb(TaborParser.ClimbContext line) {
-    Word unit = Leaves.word(line.unit);
-    if (line.unit.getType() == TaborLexer.NAME) {
-      leaves.report(Leaves.unlisted(unit, List.of("times", "bars"), "a number of times or bars"));
-    }
-    var by = new tabor.syntax.Num(Leaves.exact(line.by.digits.getText()), Spans.of(line.by));
+    boolean bars = line.unit.getType() == TaborLexer.BARS || line.unit.getType() == TaborLexer.BAR;
+    Num by = new Num(NumberBuilder.exact(line.stage.getText()), Spans.of(line.stage));
     if (by.value().sign() == 0) {
-      leaves.report(by.span(), "a climb by 0 never arrives", "Say by how much each stage differs");
+      problems.report(
+          by.span(), "a climb by 0 never arrives", "Say by how much each stage differs");
     }
     return new ChartStatement.Climb(
-        Leaves.name(line.section),
-        leaves.speed(line.from),
-        leaves.speed(line.to),
+        NameBuilder.sectionName(line.section),
+        numbers.speed(line.from),
+        numbers.speed(line.to),
         by,
-        leaves.positive(line.value, "the number of " + unit.text()),
-        unit,
+        numbers.positive(line.value, bars ? "the number of bars" : "the number of times"),
+        bars,
         Spans.of(line));
   }
 }

@@ -1,137 +1,123 @@
 package tabor.parse;
 
-import java.util.List;
-import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
-import tabor.syntax.At;
+import tabor.syntax.Distance;
 import tabor.syntax.Edit;
-import tabor.syntax.Num;
-import tabor.syntax.Word;
+import tabor.syntax.TargetRef;
+import tabor.syntax.Verb;
 
 /** Trees of edits to records. */
 final class EditBuilder extends TaborParserBaseVisitor<Edit> {
-  private final Leaves leaves;
+  private final NumberBuilder numbers;
   private final AtBuilder places;
 
-  EditBuilder(Leaves leaves) {
-    this.leaves = leaves;
-    this.places = new AtBuilder(leaves);
+  EditBuilder(FirstProblem problems, NumberBuilder numbers) {
+    this.numbers = numbers;
+    this.places = new AtBuilder(problems, numbers);
   }
 
   @Override
   public Edit visitPlays(TaborParser.PlaysContext line) {
     return new Edit.Plays(
-        Leaves.limb(line.who),
-        Leaves.surface(line.what),
-        leaves.levelOrNull(line.degree),
-        places.at(line.range),
+        NameBuilder.player(line.who),
+        NameBuilder.surface(line.what),
+        NameBuilder.levelOrNull(line.degree),
+        places.at(line.where),
         Spans.of(line));
   }
 
   @Override
   public Edit visitSplit(TaborParser.SplitContext line) {
     return new Edit.Split(
-        Leaves.limb(line.who),
-        leaves.levelOrNull(line.degree),
-        line.surfaces.stream().map(Leaves::surface).toList(),
-        places.at(line.range),
+        NameBuilder.limb(line.who),
+        NameBuilder.levelOrNull(line.degree),
+        line.surfaces.stream().map(NameBuilder::surface).toList(),
+        places.at(line.where),
         Spans.of(line));
   }
 
   @Override
   public Edit visitAdd(TaborParser.AddContext line) {
-    Word what = line.who != null ? Leaves.limb(line.who) : Leaves.surface(line.what);
-    Word level = leaves.levelOrNull(line.degree);
-    At at = places.at(line.range);
-    if (at.places() == null) {
-      leaves.report(
-          Spans.of(line),
-          "where to add it is not said",
-          "Write the counts after at: add kick at 1 2&");
-    } else {
-      for (At.Place place : at.places().items()) {
-        if (place instanceof At.Range range) {
-          leaves.report(
-              range.span(),
-              "strokes are added at single counts, not from one count to another",
-              "Write each count, or every &");
-        }
-      }
-    }
-    if (at.where() != null) {
-      leaves.report(
-          at.where().span(),
-          "`where` asks for strokes that are there, but `add` makes new ones",
-          "Leave out where " + at.where().text());
-    }
-    return new Edit.Add(what, Leaves.limbOrNull(line.with), level, at, Spans.of(line));
-  }
-
-  @Override
-  public Edit visitDrop(TaborParser.DropContext line) {
-    return new Edit.Drop(Leaves.targets(line.whom), places.at(line.range), Spans.of(line));
-  }
-
-  @Override
-  public Edit visitSetLevel(TaborParser.SetLevelContext line) {
-    return new Edit.SetLevel(
-        Leaves.word(line.keyword),
-        Leaves.targets(line.whom),
-        places.at(line.range),
+    TargetRef what =
+        line.who != null
+            ? new TargetRef.OfLimb(NameBuilder.limb(line.who))
+            : new TargetRef.OfSurface(NameBuilder.surface(line.what));
+    return new Edit.Add(
+        what,
+        NameBuilder.limbOrNull(line.with),
+        line.degree == null ? null : NameBuilder.level(line.degree.word),
+        places.added(line.where),
+        places.barsOrNull(line.where.in),
         Spans.of(line));
   }
 
   @Override
-  public Edit visitMultiply(TaborParser.MultiplyContext line) {
-    return new Edit.Multiply(
-        Leaves.word(line.keyword),
-        Leaves.targets(line.whom),
-        places.at(line.range),
+  public Edit visitChange(TaborParser.ChangeContext line) {
+    return new Edit.Change(
+        verb(line.keyword.word.getType()),
+        NameBuilder.targets(line.whom),
+        places.at(line.where),
         Spans.of(line));
   }
 
-  @Override
-  public Edit visitAdorn(TaborParser.AdornContext line) {
-    return new Edit.Adorn(
-        Leaves.word(line.keyword),
-        Leaves.targets(line.whom),
-        places.at(line.range),
-        Spans.of(line));
+  private static Verb verb(int type) {
+    return switch (type) {
+      case TaborLexer.DROP -> Verb.DROP;
+      case TaborLexer.ACCENT -> Verb.ACCENT;
+      case TaborLexer.GHOST -> Verb.GHOST;
+      case TaborLexer.PLAIN -> Verb.PLAIN;
+      case TaborLexer.DOUBLE -> Verb.DOUBLE;
+      case TaborLexer.TRIPLE -> Verb.TRIPLE;
+      case TaborLexer.FLAM -> Verb.FLAM;
+      case TaborLexer.DRAG -> Verb.DRAG;
+      case TaborLexer.RUFF -> Verb.RUFF;
+      case TaborLexer.BUZZ -> Verb.BUZZ;
+      case TaborLexer.DIDDLE -> Verb.DIDDLE;
+      case TaborLexer.CHOKE -> Verb.CHOKE;
+      case TaborLexer.OPEN -> Verb.OPEN;
+      case TaborLexer.RIMSHOT -> Verb.RIMSHOT;
+      default -> throw new IllegalArgumentException("no verb: token " + type);
+    };
   }
 
   @Override
   public Edit visitFollows(TaborParser.FollowsContext line) {
     return new Edit.Follows(
-        Leaves.surface(line.what), Leaves.limb(line.who), places.at(line.range), Spans.of(line));
+        NameBuilder.surface(line.what),
+        NameBuilder.limb(line.who),
+        places.at(line.where),
+        Spans.of(line));
   }
 
   @Override
   public Edit visitMove(TaborParser.MoveContext line) {
     return new Edit.Move(
-        Leaves.targets(line.whom),
-        leaves.count(line.from),
-        leaves.count(line.to),
+        NameBuilder.targets(line.whom),
+        numbers.count(line.from),
+        numbers.count(line.to),
         places.barsOrNull(line.in),
         Spans.of(line));
   }
 
   @Override
   public Edit visitShift(TaborParser.ShiftContext line) {
-    Word way = leaves.listed(line.way, Lists.DIRECTIONS, "a direction");
-    Word unit = Leaves.word(line.unit);
-    if (line.unit.getType() == TaborLexer.NAME && !Lists.VALUES_BOTH.contains(unit.text())) {
-      List<String> all = new java.util.ArrayList<>(Lists.VALUES_BOTH);
-      all.addAll(List.of("beat", "beats", "bar", "bars"));
-      leaves.report(Leaves.unlisted(unit, all, "a note value, beats or bars"));
-    }
     return new Edit.Shift(
-        Leaves.targets(line.whom),
-        way.text().equals("later"),
-        leaves.positive(line.value, "the distance"),
-        unit,
+        NameBuilder.targets(line.whom),
+        line.way.getType() == TaborLexer.LATER,
+        numbers.positive(line.value, "the distance"),
+        distance(line.unit),
         Spans.of(line));
+  }
+
+  private static Distance distance(TaborParser.DistanceContext unit) {
+    if (unit.value != null) {
+      return new Distance.OfValue(NameBuilder.noteValue(unit.value).value(), Spans.of(unit));
+    }
+    return unit.beats != null
+        ? new Distance.Beats(Spans.of(unit))
+        : new Distance.Bars(Spans.of(unit));
   }
 
   @Override
@@ -141,49 +127,45 @@ final class EditBuilder extends TaborParserBaseVisitor<Edit> {
 
   @Override
   public Edit visitOnly(TaborParser.OnlyContext line) {
-    return new Edit.Only(Leaves.targets(line.whom), Spans.of(line));
+    return new Edit.Only(NameBuilder.targets(line.whom), Spans.of(line));
   }
 
   @Override
   public Edit visitTake(TaborParser.TakeContext line) {
     return new Edit.Take(
-        Leaves.targets(line.whom),
-        Leaves.name(line.section),
-        places.at(line.range),
+        NameBuilder.targets(line.whom),
+        NameBuilder.sectionName(line.section),
+        places.at(line.where),
         Spans.of(line));
   }
 
   @Override
   public Edit visitFill(TaborParser.FillContext line) {
     return new Edit.Fill(
-        Leaves.name(line.section),
+        NameBuilder.sectionName(line.section),
         places.bars(line.in),
-        line.from == null ? null : leaves.count(line.from),
+        line.from == null ? null : numbers.count(line.from),
         Spans.of(line));
   }
 
   @Override
   public Edit visitDynamic(TaborParser.DynamicContext line) {
     return new Edit.Dynamic(
-        leaves.listed(line.loudness, Lists.DYNAMICS, "a dynamic mark"),
-        line.place == null ? null : leaves.count(line.place),
-        bar(line.inOne),
+        NameBuilder.loudness(line.mark),
+        line.from == null ? null : numbers.count(line.from),
+        AtBuilder.barOrNull(line.inOne),
         Spans.of(line));
   }
 
   @Override
   public Edit visitHairpin(TaborParser.HairpinContext line) {
     return new Edit.Hairpin(
-        Leaves.word(line.keyword),
-        leaves.listed(line.loudness, Lists.DYNAMICS, "a dynamic mark"),
-        leaves.count(line.from),
-        bar(line.fromBar),
-        leaves.count(line.to),
-        bar(line.toBar),
+        line.keyword.getType() == TaborLexer.CRESCENDO,
+        NameBuilder.loudness(line.mark),
+        numbers.count(line.from),
+        AtBuilder.barOrNull(line.fromBar),
+        numbers.count(line.to),
+        AtBuilder.barOrNull(line.toBar),
         Spans.of(line));
-  }
-
-  private static @Nullable Num bar(TaborParser.@Nullable InBarContext context) {
-    return context == null ? null : Leaves.whole(context.value);
   }
 }

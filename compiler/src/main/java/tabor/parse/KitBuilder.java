@@ -1,105 +1,108 @@
 package tabor.parse;
 
-import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
+import tabor.kit.StaffPlace;
+import tabor.kit.Surface;
+import tabor.source.Span;
 import tabor.syntax.KitStatement;
+import tabor.syntax.KitStatement.Side;
 import tabor.syntax.Num;
-import tabor.syntax.Word;
+import tabor.syntax.Ref;
 
 /** Trees of kit lines to records. */
 final class KitBuilder extends TaborParserBaseVisitor<KitStatement> {
-  private final Leaves leaves;
+  private final FirstProblem problems;
+  private final NumberBuilder numbers;
 
-  KitBuilder(Leaves leaves) {
-    this.leaves = leaves;
+  KitBuilder(FirstProblem problems, NumberBuilder numbers) {
+    this.problems = problems;
+    this.numbers = numbers;
   }
 
   @Override
   public KitStatement visitNewSurface(TaborParser.NewSurfaceContext line) {
-    Word name = Leaves.surface(line.id);
-    if (Lists.isTaken(name.text())) {
-      leaves.report(
-          name.span(),
-          "`" + name.text() + "` is a word of the language",
-          "Give the surface another name");
-    }
-    Word letter = null;
+    Ref<Character> letter = null;
     Num key = null;
-    Word staff = null;
-    Word head = null;
+    Ref<StaffPlace> staff = null;
+    Ref<Surface.Head> head = null;
     for (TaborParser.ClauseContext clause : line.clauses) {
-      switch (clause.keyword.getType()) {
-        case TaborLexer.LETTER -> {
-          once(letter, clause);
-          letter = letter(clause.word);
-        }
-        case TaborLexer.KEY -> {
-          once(key, clause);
-          key = leaves.whole(clause.value, 0, 127, "a MIDI key");
-        }
-        case TaborLexer.STAFF -> {
-          once(staff, clause);
-          staff = staff(clause.word);
-        }
-        default -> {
-          once(head, clause);
-          head = leaves.listed(clause.word, Lists.HEADS, "a note head");
-        }
+      if (clause instanceof TaborParser.LetterClauseContext c) {
+        once(letter, Spans.of(c), c.keyword.getText());
+        letter = letter(c.sign);
+      } else if (clause instanceof TaborParser.KeyClauseContext c) {
+        once(key, Spans.of(c), c.keyword.getText());
+        key = numbers.whole(c.value, 0, 127, "a MIDI key");
+      } else if (clause instanceof TaborParser.StaffClauseContext c) {
+        once(staff, Spans.of(c), c.keyword.getText());
+        staff = staff(c.word.getText(), Spans.of(c.word));
+      } else if (clause instanceof TaborParser.HeadClauseContext c) {
+        once(head, Spans.of(c), c.keyword.getText());
+        head = head(c.shape);
       }
     }
-    return new KitStatement.NewSurface(name, letter, key, staff, head, Spans.of(line));
+    return new KitStatement.NewSurface(
+        NameBuilder.surface(line.id), letter, key, staff, head, Spans.of(line));
   }
 
-  private void once(@Nullable Object before, TaborParser.ClauseContext clause) {
+  private void once(@Nullable Object before, Span clause, String word) {
     if (before != null) {
-      leaves.report(
-          Spans.of(clause),
-          "`" + clause.keyword.getText() + "` is said twice on this line",
-          "Leave one of them out");
+      problems.twice(clause, word);
     }
   }
 
-  private Word letter(Token token) {
-    Word word = Leaves.word(token);
-    if (word.text().length() != 1) {
-      leaves.report(
-          word.span(),
-          "`" + word.text() + "` is more than one letter",
-          "A surface has one lower-case letter");
-    } else if (word.text().equals("x")) {
-      leaves.report(
-          word.span(),
+  private Ref<Character> letter(TaborParser.LetterContext context) {
+    String written = context.getText();
+    Span span = Spans.of(context);
+    if (written.length() != 1) {
+      problems.report(
+          span, "`" + written + "` is more than one letter", "A surface has one lower-case letter");
+    } else if (written.equals("x")) {
+      problems.report(
+          span,
           "the letter x is taken: it is the surface that a limb plays",
           "Choose another letter");
     }
-    return word;
+    return new Ref<>(written.charAt(0), span);
   }
 
-  private Word staff(Token token) {
-    Word word = Leaves.word(token);
-    if (!word.text().matches("[a-g][0-9]")) {
-      leaves.report(
-          word.span(),
-          "`" + word.text() + "` is not a place on the staff",
+  private Ref<StaffPlace> staff(String written, Span span) {
+    if (!written.matches("[a-g][0-9]")) {
+      problems.report(
+          span,
+          "`" + written + "` is not a place on the staff",
           "It is a letter from a to g with an octave, as in the treble clef: e4 is the lowest line,"
               + " f5 the highest");
+      return new Ref<>(new StaffPlace('E', 4), span);
     }
-    return word;
+    char step = Character.toUpperCase(written.charAt(0));
+    return new Ref<>(new StaffPlace(step, written.charAt(1) - '0'), span);
+  }
+
+  private static Ref<Surface.Head> head(TaborParser.HeadContext context) {
+    Surface.Head head =
+        switch (context.word.getType()) {
+          case TaborLexer.LETTER_X -> Surface.Head.X;
+          case TaborLexer.DIAMOND -> Surface.Head.DIAMOND;
+          case TaborLexer.TRIANGLE -> Surface.Head.TRIANGLE;
+          case TaborLexer.CIRCLE_X -> Surface.Head.CIRCLE_X;
+          default -> Surface.Head.NORMAL;
+        };
+    return new Ref<>(head, Spans.of(context));
   }
 
   @Override
-  public KitStatement visitLetter(TaborParser.LetterContext line) {
-    return new KitStatement.Letter(letter(line.sign), Leaves.surface(line.of), Spans.of(line));
+  public KitStatement visitNewLetter(TaborParser.NewLetterContext line) {
+    return new KitStatement.Letter(letter(line.sign), NameBuilder.surface(line.of), Spans.of(line));
   }
 
   @Override
   public KitStatement visitWithout(TaborParser.WithoutContext line) {
     return new KitStatement.Without(
-        Leaves.surface(line.lacking),
-        line.instead == null ? null : Leaves.surface(line.instead),
+        NameBuilder.surface(line.lacking),
+        line.instead == null ? null : NameBuilder.surface(line.instead),
         Spans.of(line));
   }
 
@@ -109,18 +112,23 @@ final class KitBuilder extends TaborParserBaseVisitor<KitStatement> {
   }
 
   @Override
-  public KitStatement visitPlace(TaborParser.PlaceContext line) {
-    Num degrees = leaves.whole(line.degrees, 0, 180, "an angle");
+  public KitStatement visitPlaced(TaborParser.PlacedContext line) {
+    Num degrees = numbers.whole(line.turned, 0, 180, "an angle");
     if (line.side == null && degrees.whole() != 0) {
-      leaves.report(
+      problems.report(
           degrees.span(), "to which side is not said", "Write left or right after degrees");
     }
+    Ref<Side> side = null;
+    if (line.side != null) {
+      boolean left = line.side.getType() == TaborLexer.LEFT;
+      side = new Ref<>(left ? Side.LEFT : Side.RIGHT, Spans.of(line.side));
+    }
     return new KitStatement.Place(
-        Leaves.surface(line.what),
-        leaves.whole(line.distance, 1, 300, "a distance in cm"),
+        NameBuilder.surface(line.what),
+        numbers.whole(line.away, 1, 300, "a distance in cm"),
         degrees,
-        Leaves.wordOrNull(line.side),
-        line.height == null ? null : leaves.whole(line.height, 0, 250, "a height in cm"),
+        side,
+        line.height == null ? null : numbers.whole(line.height, 0, 250, "a height in cm"),
         Spans.of(line));
   }
 }

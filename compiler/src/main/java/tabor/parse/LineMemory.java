@@ -3,7 +3,6 @@ package tabor.parse;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import tabor.syntax.Statement;
 
 /**
  * Lines that were read before, and their trees. Spans count from the line's start, so equal lines
@@ -17,12 +16,12 @@ final class LineMemory {
   /** A line of many bars is hardly written twice, and would drive out many short ones. */
   private static final int LONGEST_LINE = 1 << 12;
 
-  private Map<String, Statement> young = new HashMap<>();
-  private Map<String, Statement> old = new HashMap<>();
+  private Map<String, LineParser.Result> young = new HashMap<>();
+  private Map<String, LineParser.Result> old = new HashMap<>();
   private int characters;
 
-  @Nullable Statement get(String line) {
-    Statement found = young.get(line);
+  LineParser.@Nullable Result get(String line) {
+    LineParser.Result found = young.get(line);
     if (found == null) {
       found = old.get(line);
       if (found != null) {
@@ -32,7 +31,7 @@ final class LineMemory {
     return found;
   }
 
-  void put(String line, Statement statement) {
+  void put(String line, LineParser.Result result) {
     if (line.length() > LONGEST_LINE) {
       return;
     }
@@ -41,7 +40,7 @@ final class LineMemory {
       young = new HashMap<>();
       characters = 0;
     }
-    young.put(line, statement);
+    young.put(line, result);
     characters += line.length();
   }
 }

@@ -1,13 +1,17 @@
 package tabor.parse;
 
 import java.util.List;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.PredictionMode;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
-import tabor.source.Span;
+import tabor.syntax.SectionKind;
 import tabor.syntax.Statement;
+import tabor.syntax.StatementRow;
+import tabor.syntax.StatementTable;
 
 /**
  * Reads one line with the generated lexer and parser, whose objects it keeps from line to line. Not
@@ -20,96 +24,114 @@ final class LineParser {
   /**
    * A line as read.
    *
-   * @param statement null if there is a problem
+   * @param statement what it says; a broken line or heading if there is a problem
+   * @param row its row in the table of statements; null if there is a problem
    * @param problem null if there is none
    */
-  record Result(@Nullable Statement statement, @Nullable Problem problem) {}
+  record Result(Statement statement, @Nullable StatementRow row, @Nullable SyntaxProblem problem) {}
 
   private final TaborLexer lexer = new TaborLexer(new LineStream(""));
   private final LineTokens tokens = new LineTokens(lexer);
-  private final NoRecovery quick = new NoRecovery();
-  private final CappedRecovery thorough = new CappedRecovery();
+  private final NoRecovery strategy = new NoRecovery();
   private final TaborParser parser = new TaborParser(tokens);
-  private final FirstError errors = new FirstError();
-  private final Leaves leaves = new Leaves();
-  private final BeatBuilder beats = new BeatBuilder(leaves);
-  private final SettingBuilder settings = new SettingBuilder(leaves);
-  private final HeadingBuilder headings = new HeadingBuilder(leaves, beats);
-  private final KitBuilder kits = new KitBuilder(leaves);
-  private final ChartBuilder charts = new ChartBuilder(leaves, settings);
-  private final PartBuilder parts = new PartBuilder(leaves, beats);
-  private final EditBuilder edits = new EditBuilder(leaves);
+  private final FirstProblem problems = new FirstProblem();
+  private final NumberBuilder numbers = new NumberBuilder(problems);
+  private final BeatBuilder beats = new BeatBuilder(problems);
+  private final SettingBuilder settings = new SettingBuilder(problems, numbers);
+  private final HeadingBuilder headings = new HeadingBuilder(problems, beats);
+  private final KitBuilder kits = new KitBuilder(problems, numbers);
+  private final ChartBuilder charts = new ChartBuilder(problems, numbers, settings);
+  private final PartBuilder parts = new PartBuilder(problems, numbers, beats);
+  private final EditBuilder edits = new EditBuilder(problems, numbers);
 
   LineParser() {
     lexer.removeErrorListeners();
     parser.removeErrorListeners();
-    parser.addErrorListener(errors);
+    parser.setErrorHandler(strategy);
   }
 
-  /** Reads a line that says something; never throws. */
-  Result read(String line, @Nullable Kind kind) {
-    Span deep = Nesting.deeperThan(DEEPEST, line);
+  /**
+   * Reads a line that says something; never throws.
+   *
+   * @param kind the section it stands in, or opens
+   * @param heading true for the first line of a section
+   */
+  Result read(String line, SectionKind kind, boolean heading) {
+    lex(line);
+    Token deep = Nesting.deeperThan(DEEPEST, tokens.all());
     if (deep != null) {
-      return new Result(
-          null,
-          new Problem(
-              Code.TOO_DEEP,
-              deep,
-              "groups are nested more than " + DEEPEST + " deep here",
-              "Take the innermost groups apart, or spread the word over more beats",
-              List.of()));
+      return broken(kind, heading, tooDeep(deep));
     }
-    String said = line.substring(0, Lines.endOfBlanks(line, line.length()));
-    lexer.setInputStream(new LineStream(said));
+    TaborParser.SingleContext tree = parse();
+    if (tree == null) {
+      SyntaxErrorExplainer explainer = new SyntaxErrorExplainer(line, kind, heading, tokens.all());
+      return broken(kind, heading, explainer.explain());
+    }
+    problems.clear();
+    Statement statement = statement(tree.content);
+    SyntaxProblem problem = problems.problem();
+    return problem == null
+        ? new Result(statement, row(tree.content), null)
+        : broken(kind, heading, problem);
+  }
+
+  /** True if the line is a statement of the notation, wherever it may stand. */
+  boolean isStatement(String line) {
+    lex(line);
+    return Nesting.deeperThan(DEEPEST, tokens.all()) == null && parse() != null;
+  }
+
+  private void lex(String line) {
+    lexer.setInputStream(new LineStream(line.substring(0, Lines.endOfBlanks(line, line.length()))));
     lexer.mode(TaborLexer.DEFAULT_MODE);
     tokens.fill();
-    TaborParser.SingleContext tree = quickly();
-    if (tree == null) {
-      tree = thoroughly();
-      if (errors.found()) {
-        return new Result(null, new Complaints(said, kind, tokens.all()).of(errors));
-      }
-    }
-    leaves.clear();
-    Statement statement = statement(tree.content);
-    if (leaves.problem() != null) {
-      return new Result(null, leaves.problem());
-    }
-    return new Result(statement, null);
   }
 
-  /** Parses a line that is likely to be well written; null if it is not, or seems so. */
-  private TaborParser.@Nullable SingleContext quickly() {
+  private Result broken(SectionKind kind, boolean heading, SyntaxProblem problem) {
+    Statement statement =
+        heading ? BrokenLine.heading(kind, tokens.all()) : BrokenLine.other(tokens.all());
+    return new Result(statement, null, problem);
+  }
+
+  private static SyntaxProblem tooDeep(Token brace) {
+    return new SyntaxProblem(
+        Code.TOO_DEEP,
+        Spans.of(brace),
+        "groups are nested more than " + DEEPEST + " deep here",
+        "Take the innermost groups apart, or spread the word over more beats",
+        List.of());
+  }
+
+  /** The tree of the line; null if it is no statement. */
+  private TaborParser.@Nullable SingleContext parse() {
+    // The quick way of choosing between statements may fail where the other does not.
+    TaborParser.SingleContext tree = parse(PredictionMode.SLL);
+    return tree == null ? parse(PredictionMode.LL) : tree;
+  }
+
+  private TaborParser.@Nullable SingleContext parse(PredictionMode mode) {
     tokens.seek(0);
     parser.setTokenStream(tokens);
-    parser.setErrorHandler(quick);
-    parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
+    parser.getInterpreter().setPredictionMode(mode);
     try {
       return parser.single();
-    } catch (CappedRecovery.Enough enough) {
+    } catch (NoRecovery.Broken broken) {
       return null;
     }
   }
 
-  /** Parses a line again, for the first thing that is wrong with it. */
-  private TaborParser.SingleContext thoroughly() {
-    errors.clear();
-    tokens.seek(0);
-    parser.setTokenStream(tokens);
-    parser.setErrorHandler(thorough);
-    // The quick way of choosing between statements may fail where this one does not.
-    parser.getInterpreter().setPredictionMode(PredictionMode.LL);
-    try {
-      return parser.single();
-    } catch (CappedRecovery.Enough enough) {
-      if (!errors.found()) {
-        throw new IllegalStateException("a line was given up without an error");
-      }
-      return new TaborParser.SingleContext(null, -1);
-    }
+  private static StatementRow row(TaborParser.StatementContext context) {
+    ParserRuleContext part = (ParserRuleContext) context.getChild(0);
+    // A text has no kind of its own between it and the statement.
+    ParserRuleContext line =
+        part.getChild(0) instanceof ParserRuleContext inner && context.prosePart == null
+            ? inner
+            : part;
+    return StatementTable.row(
+        TaborParser.ruleNames[line.getRuleIndex()], context.getStart().getText());
   }
 
-  private @Nullable Statement statement(TaborParser.StatementContext context) {
+  private Statement statement(TaborParser.StatementContext context) {
     if (context.lanePart != null) {
       return context.lanePart.accept(parts);
     }
@@ -129,6 +151,6 @@ final class LineParser {
       return context.kitPart.accept(kits);
     }
     TaborParser.ProseContext prose = context.prosePart;
-    return new Statement.Prose(Leaves.prose(prose.words), Spans.of(prose));
+    return new Statement.Prose(TextBuilder.prose(prose.words), Spans.of(prose));
   }
 }

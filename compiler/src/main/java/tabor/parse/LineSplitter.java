@@ -96,7 +96,8 @@ final class LineSplitter {
     while (line < to) {
       int lineEnd = Lines.end(text, line);
       if (lineEnd < to || to == text.length()) {
-        if (Passages.heading(text, line, lineEnd) && isComplete(text.substring(line, lineEnd))) {
+        if (Passages.heading(text, line, lineEnd).isPresent()
+            && isComplete(text.substring(line, lineEnd))) {
           return line;
         }
       }
@@ -112,7 +113,7 @@ final class LineSplitter {
     if (parser == null) {
       parser = new LineParser();
     }
-    return parser.read(line, null).problem() == null;
+    return parser.isStatement(line);
   }
 
   /** Offset of the end of the line before the one that starts at {@code line}. */

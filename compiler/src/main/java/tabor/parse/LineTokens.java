@@ -9,6 +9,7 @@ import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.TokenSource;
 import org.antlr.v4.runtime.TokenStream;
 import org.antlr.v4.runtime.misc.Interval;
+import tabor.grammar.TaborLexer;
 
 /**
  * All tokens of one line, lexed at once. ANTLR's own streams lex as they go and step over channels,
@@ -23,6 +24,15 @@ final class LineTokens implements TokenStream {
 
   LineTokens(Lexer lexer) {
     this.lexer = lexer;
+  }
+
+  /** The tokens of a line, its end included, as a list of its own. */
+  static List<Token> of(String line) {
+    TaborLexer lexer = new TaborLexer(new LineStream(line));
+    lexer.removeErrorListeners();
+    LineTokens tokens = new LineTokens(lexer);
+    tokens.fill();
+    return new ArrayList<>(tokens.all());
   }
 
   /** Reads the lexer to its end. */

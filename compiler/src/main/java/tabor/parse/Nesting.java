@@ -1,36 +1,27 @@
 package tabor.parse;
 
+import java.util.List;
+import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
-import tabor.source.Span;
+import tabor.grammar.TaborLexer;
 
 /** How deep the groups of a line are nested, counted before anything is parsed. */
 final class Nesting {
   private Nesting() {}
 
-  /** The first group that lies deeper than {@code most}; null if none does. */
-  static @Nullable Span deeperThan(int most, String line) {
-    if (line.indexOf('{') < 0) {
-      return null;
-    }
+  /** The first brace that lies deeper than {@code most}; null if none does. */
+  static @Nullable Token deeperThan(int most, List<Token> tokens) {
     int depth = 0;
-    boolean lane = false;
-    for (int i = 0; i < line.length(); i++) {
-      char c = line.charAt(i);
-      if (c == '#') {
-        return null;
-      }
-      if (Lines.isQuote(c)) {
-        i = Lines.endOfText(line, i, line.length()) - 1;
-      } else if (c == ':') {
-        lane = true;
-      } else if (lane && c == '{') {
-        if (++depth > most) {
-          return new Span(i, i + 1);
+    for (Token token : tokens) {
+      switch (token.getType()) {
+        case TaborLexer.GROUP_OPEN -> {
+          if (++depth > most) {
+            return token;
+          }
         }
-      } else if (c == '}') {
-        depth = Math.max(0, depth - 1);
-      } else if (c == ' ' || c == '\t' || c == '|') {
-        depth = 0;
+        case TaborLexer.GROUP_CLOSE -> depth = Math.max(0, depth - 1);
+        case TaborLexer.GAP, TaborLexer.BAR_LINE -> depth = 0;
+        default -> {}
       }
     }
     return null;

@@ -5,18 +5,21 @@ import tabor.grammar.TaborParserBaseVisitor;
 import tabor.source.Span;
 import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
-import tabor.syntax.Word;
+import tabor.syntax.PartStatement.PatternSource;
 
 /** Trees of lanes and what goes with them to records. */
 final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
   /** More places than any rhythm has; it keeps memory in proportion to the text. */
   private static final int MOST_PLACES = 1000;
 
-  private final Leaves leaves;
+  private final FirstProblem problems;
+  private final NumberBuilder numbers;
   private final BeatBuilder beats;
+  private final SourceVisitor sources = new SourceVisitor();
 
-  PartBuilder(Leaves leaves, BeatBuilder beats) {
-    this.leaves = leaves;
+  PartBuilder(FirstProblem problems, NumberBuilder numbers, BeatBuilder beats) {
+    this.problems = problems;
+    this.numbers = numbers;
     this.beats = beats;
   }
 
@@ -26,40 +29,20 @@ final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
     Span last = Spans.of(line.body.items.get(line.body.items.size() - 1));
     Span whole = Spans.of(line);
     int end = line.body.stop == null ? last.end() : Spans.of(line.body.stop).end();
-    Word subject = Leaves.subject(line.who);
     return new PartStatement.Lane(
-        subject,
-        line.goesRound != null,
+        NameBuilder.subject(line.who),
+        line.ostinato != null,
         beats.bars(line.body),
         new Span(whole.start(), Math.max(last.end(), end)));
   }
 
   @Override
   public PartStatement visitPlayed(TaborParser.PlayedContext line) {
-    Word value = leaves.listed(line.value, Lists.VALUES_BOTH, "a note value");
-    Num strokes = null;
-    Num places = null;
-    Word pattern;
-    if (line.id == null) {
-      pattern = Leaves.word(line.EUCLID().getSymbol());
-      strokes = leaves.positive(line.strokes, "the number of strokes");
-      places = leaves.whole(line.places, 1, MOST_PLACES, "the number of places");
-      if (places.whole() < strokes.whole()) {
-        leaves.report(
-            Spans.between(line.strokes, line.places),
-            strokes.whole() + " strokes do not fit into " + places.whole() + " places",
-            "The strokes come first, then the places: euclid 3 8");
-      }
-    } else {
-      pattern = Leaves.name(line.id);
-    }
     return new PartStatement.Played(
-        Leaves.subject(line.who),
-        pattern,
-        strokes,
-        places,
+        NameBuilder.subject(line.who),
+        line.source.accept(sources),
         line.lead != null,
-        value,
+        NameBuilder.noteValue(line.value),
         Spans.of(line));
   }
 
@@ -71,12 +54,35 @@ final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
   @Override
   public PartStatement visitPickup(TaborParser.PickupContext line) {
     return new PartStatement.Pickup(
-        leaves.positive(line.value, "the number of beats"), Spans.of(line));
+        numbers.positive(line.value, "the number of beats"), Spans.of(line));
   }
 
   @Override
   public PartStatement visitBarsLine(TaborParser.BarsLineContext line) {
     return new PartStatement.Bars(
-        leaves.positive(line.value, "the number of bars"), Spans.of(line));
+        numbers.positive(line.value, "the number of bars"), Spans.of(line));
+  }
+
+  private final class SourceVisitor extends TaborParserBaseVisitor<PatternSource> {
+    @Override
+    public PatternSource visitNamedPattern(TaborParser.NamedPatternContext pattern) {
+      return new PartStatement.Named(NameBuilder.name(pattern.id.id));
+    }
+
+    @Override
+    public PatternSource visitSpreadPattern(TaborParser.SpreadPatternContext pattern) {
+      Num strokes = numbers.positive(pattern.strokes, "the number of strokes");
+      Num places = numbers.whole(pattern.places, 1, MOST_PLACES, "the number of places");
+      if (places.whole() < strokes.whole()) {
+        Span span = Spans.between(pattern.strokes, pattern.places);
+        problems.report(
+            SyntaxProblem.of(
+                    span,
+                    strokes.whole() + " strokes do not fit into " + places.whole() + " places",
+                    "The strokes come first, then the places: spread 3 over 8")
+                .fix("Turn them round", span, places.whole() + " over " + strokes.whole()));
+      }
+      return new PartStatement.Spread(strokes, places, Spans.of(pattern));
+    }
   }
 }

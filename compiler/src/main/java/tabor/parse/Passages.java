@@ -2,12 +2,12 @@ package tabor.parse;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tabor.source.Passage;
+import tabor.syntax.SectionKind;
 
 /** A text to passages: its header, then its sections. */
 final class Passages {
-  private static final String[] KEYWORDS = {"pattern", "kit", "groove", "step", "chart"};
-
   private Passages() {}
 
   static List<Passage> of(String text) {
@@ -15,7 +15,7 @@ final class Passages {
     LineSplitter lines = new LineSplitter(text);
     int from = 0;
     while (lines.advance()) {
-      if (heading(text, lines.start(), lines.end())) {
+      if (heading(text, lines.start(), lines.end()).isPresent()) {
         passages.add(new Passage(text.substring(from, lines.start())));
         from = lines.start();
       }
@@ -24,23 +24,32 @@ final class Passages {
     return passages;
   }
 
-  /** True if the first word of a line opens a section. */
-  static boolean heading(String text, int start, int end) {
+  /**
+   * The kind of section that a line opens by its first word; empty if it opens none. A word with a
+   * capital opens its section too: it is an error of that line alone.
+   */
+  static Optional<SectionKind> heading(String text, int start, int end) {
     int at = Lines.skipBlanks(text, start, end);
-    if (at + 3 > end || !mayStart(text.charAt(at))) {
-      return false;
+    if (at == end || !mayStart(text.charAt(at))) {
+      return Optional.empty();
     }
-    for (String keyword : KEYWORDS) {
-      int after = at + keyword.length();
-      if (after <= end && text.startsWith(keyword, at)) {
-        return after == end || !continuesWord(text.charAt(after));
+    for (SectionKind kind : SectionKind.values()) {
+      int length = kind.word().length();
+      int after = at + length;
+      if (kind != SectionKind.HEADER
+          && after <= end
+          && text.regionMatches(true, at, kind.word(), 0, length)) {
+        return after == end || !continuesWord(text.charAt(after))
+            ? Optional.of(kind)
+            : Optional.empty();
       }
     }
-    return false;
+    return Optional.empty();
   }
 
+  /** A quick look before the words are compared, since every line passes here. */
   private static boolean mayStart(char c) {
-    return c == 'g' || c == 's' || c == 'p' || c == 'k' || c == 'c';
+    return "gspkcGSPKC".indexOf(c) >= 0;
   }
 
   private static boolean continuesWord(char c) {

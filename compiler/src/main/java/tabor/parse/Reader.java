@@ -2,12 +2,12 @@ package tabor.parse;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Passage;
 import tabor.source.Span;
-import tabor.syntax.Heading;
 import tabor.syntax.Line;
+import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.Statement;
 
@@ -51,7 +51,7 @@ public final class Reader {
     List<Line> lines = new ArrayList<>();
     List<Diagnostic> problems = new ArrayList<>();
     Line heading = null;
-    Kind kind = Kind.HEADER;
+    SectionKind kind = SectionKind.HEADER;
     LineSplitter splitter = new LineSplitter(text);
     boolean first = true;
     while (splitter.advance()) {
@@ -62,64 +62,57 @@ public final class Reader {
         first = false;
         continue;
       }
-      if (first && Passages.heading(text, start, end)) {
-        heading = heading(passage, start, text.substring(start, end), problems);
-        kind = Kind.of(BrokenLine.firstWord(text.substring(word, end)));
-      } else {
-        Line line = line(passage, start, text.substring(start, end), kind, problems);
-        if (line != null) {
-          lines.add(line);
-        }
+      Optional<SectionKind> opened = first ? Passages.heading(text, start, end) : Optional.empty();
+      if (opened.isPresent()) {
+        kind = opened.get();
+      }
+      String said = text.substring(start, end);
+      LineParser.Result result = parse(said, kind, opened.isPresent());
+      SyntaxProblem problem = result.problem();
+      if (problem == null && opened.isEmpty()) {
+        problem = Placement.refuse(result, kind, said);
+      }
+      if (problem != null) {
+        problems.add(problem.at(passage, start));
+      }
+      Line line = new Line(passage, start, result.statement());
+      if (opened.isPresent()) {
+        heading = line;
+      } else if (problem == null || result.problem() != null) {
+        lines.add(line);
       }
       first = false;
     }
     return new SectionSyntax(passage, heading, lines, problems);
   }
 
-  private Line heading(Passage passage, int start, String text, List<Diagnostic> problems) {
-    LineParser.Result result = parse(text, null);
-    if (result.statement() instanceof Heading good) {
-      return new Line(passage, start, good);
-    }
-    if (result.problem() != null) {
-      problems.add(result.problem().at(passage, start));
-    }
-    return new Line(passage, start, BrokenLine.heading(text));
-  }
-
-  private @Nullable Line line(
-      Passage passage, int start, String text, Kind kind, List<Diagnostic> problems) {
-    Statement known = memory.get(text);
+  private LineParser.Result parse(String text, SectionKind kind, boolean heading) {
+    LineParser.Result known = memory.get(text);
     if (known == null) {
-      LineParser.Result result = parse(text, kind);
-      if (result.statement() == null) {
-        if (result.problem() != null) {
-          problems.add(result.problem().at(passage, start));
-        }
-        return new Line(passage, start, BrokenLine.other(text));
+      known = parsed(text, kind, heading);
+      if (known.problem() == null) {
+        memory.put(text, known);
       }
-      known = result.statement();
-      memory.put(text, known);
     }
-    Problem misplaced = kind.refuse(known, text);
-    if (misplaced != null) {
-      problems.add(misplaced.at(passage, start));
-      return null;
-    }
-    return new Line(passage, start, known);
+    return known;
   }
 
   /** A mistake of ours must not reach a person as an exception; in tests it is to be loud. */
-  private LineParser.Result parse(String text, @Nullable Kind kind) {
+  private LineParser.Result parsed(String text, SectionKind kind, boolean heading) {
     try {
-      return parser.read(text, kind);
+      return parser.read(text, kind, heading);
     } catch (RuntimeException | StackOverflowError mistake) {
       if (Reader.class.desiredAssertionStatus()) {
         throw mistake;
       }
-      Span span = BrokenLine.other(text).span();
+      int start = Lines.skipBlanks(text, 0, text.length());
+      Span span = new Span(start, Math.max(start, Lines.endOfBlanks(text, text.length())));
       return new LineParser.Result(
-          null, Problem.syntax(span, "this line cannot be read", "Write it more simply"));
+          heading
+              ? BrokenLine.heading(kind, null, span)
+              : new Statement.Broken("", text.indexOf(':') >= 0, span),
+          null,
+          SyntaxProblem.of(span, "this line cannot be read", "Write it more simply"));
     }
   }
 }

@@ -9,75 +9,92 @@ import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
+import tabor.rhythm.BeatUnit;
+import tabor.rhythm.Feel;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.Num;
+import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.Limit;
-import tabor.syntax.SettingStatement.Named;
+import tabor.syntax.SettingStatement.LimitKind;
+import tabor.syntax.SettingStatement.MeterRef;
+import tabor.syntax.SettingStatement.Shown;
 import tabor.syntax.SettingStatement.Tempo;
-import tabor.syntax.Word;
+import tabor.syntax.SettingStatement.Velocity;
 
 /** Trees of settings to records. */
 final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
-  private final Leaves leaves;
+  private final FirstProblem problems;
+  private final NumberBuilder numbers;
 
-  SettingBuilder(Leaves leaves) {
-    this.leaves = leaves;
+  SettingBuilder(FirstProblem problems, NumberBuilder numbers) {
+    this.problems = problems;
+    this.numbers = numbers;
   }
 
   @Override
   public SettingStatement visitTitle(TaborParser.TitleContext line) {
-    return new SettingStatement.Title(Leaves.title(line.words), Spans.of(line));
+    return new SettingStatement.Title(TextBuilder.title(line.words), Spans.of(line));
   }
 
   @Override
   public SettingStatement visitBy(TaborParser.ByContext line) {
-    return new SettingStatement.By(Leaves.title(line.words), Spans.of(line));
+    return new SettingStatement.By(TextBuilder.title(line.words), Spans.of(line));
   }
 
   @Override
   public SettingStatement visitUse(TaborParser.UseContext line) {
-    return new SettingStatement.Use(Leaves.title(line.words), Spans.of(line));
+    return new SettingStatement.Use(TextBuilder.title(line.words), Spans.of(line));
   }
 
   @Override
   public SettingStatement visitTime(TaborParser.TimeContext line) {
-    Span span = Spans.of(line.meter);
-    String written = line.meter.getText();
+    List<MeterRef> meters = new ArrayList<>(line.meters.size());
+    for (TaborParser.MeterContext meter : line.meters) {
+      meters.add(meter(meter));
+    }
+    return new SettingStatement.Time(meters, Spans.of(line));
+  }
+
+  private MeterRef meter(TaborParser.MeterContext meter) {
+    int start = meter.signature.getStartIndex();
+    String written = meter.signature.getText();
     int slash = written.indexOf('/');
-    Num count = part(written.substring(0, slash), span.start());
-    Num unit = part(written.substring(slash + 1), span.start() + slash + 1);
+    Num count = NumberBuilder.within(written.substring(0, slash), start);
+    Num unit = NumberBuilder.within(written.substring(slash + 1), start + slash + 1);
     if (count.whole() < 1 || count.whole() > 64) {
-      leaves.report(
+      problems.report(
           count.span(),
           "a bar cannot have " + count.whole() + " beats above the line",
           "The upper number lies between 1 and 64");
     } else if (unit.whole() < 1 || unit.whole() > 64 || Integer.bitCount(unit.whole()) != 1) {
-      leaves.report(
+      problems.report(
           unit.span(),
           "no note value is written " + unit.whole() + " below the line",
           "The lower number is 1, 2, 4, 8, 16, 32 or 64");
     }
-    List<Num> in = new ArrayList<>();
-    if (line.equal != null) {
-      in.add(leaves.whole(line.equal, 1, 64, "the number of beats in a bar"));
-    } else if (line.sum != null) {
-      int at = Spans.of(line.sum).start();
-      for (String item : line.sum.getText().split("\\+", -1)) {
-        Num beat = part(item, at);
-        if (beat.whole() < 1) {
-          leaves.report(beat.span(), "a beat cannot be 0 long", "Each beat has 1 unit or more");
-        }
-        in.add(beat);
-        at += item.length() + 1;
-      }
+    List<Num> in = List.of();
+    if (meter.equal != null) {
+      in = List.of(numbers.whole(meter.equal, 1, 64, "the number of beats in a bar"));
+    } else if (meter.sum != null) {
+      in = parts(meter.sum, "a beat cannot be 0 long", "Each beat has 1 unit or more");
     }
-    return new SettingStatement.MeterSetting(count, unit, in, Spans.of(line));
+    List<Num> grouped =
+        meter.groups == null
+            ? List.of()
+            : parts(meter.groups, "a group cannot have 0 beats", "Each group has 1 beat or more");
+    return new MeterRef(count, unit, in, grouped, Spans.of(meter));
   }
 
-  private static Num part(String digits, int start) {
-    return new Num(Time.of(Leaves.digits(digits)), new Span(start, start + digits.length()));
+  private List<Num> parts(Token sum, String message, String help) {
+    List<Num> parts = NumberBuilder.sum(sum);
+    for (Num part : parts) {
+      if (part.whole() < 1) {
+        problems.report(part.span(), message, help);
+      }
+    }
+    return parts;
   }
 
   @Override
@@ -87,21 +104,21 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
 
   /** A tempo, here and in charts. */
   Tempo tempo(TaborParser.TempoContext tempo) {
-    Word value =
-        tempo.value == null
+    Ref<BeatUnit> unit =
+        tempo.unit == null
             ? null
-            : leaves.listed(tempo.value, Lists.TEMPO_VALUES, "a note value that a tempo counts");
-    Num speed = leaves.speed(tempo.speed);
-    if (value != null && value.text().endsWith("sixteenth") && speed.whole() > 0) {
-      // MIDI holds no tempo below 3.6 quarters a minute.
-      if (speed.value().before(Time.of(16))) {
-        leaves.report(
-            speed.span(),
-            "a tempo of " + speed.value() + " sixteenths a minute is too slow",
-            "It is 16 or more; count it in quarters or eighths");
-      }
+            : new Ref<>(BeatUnit.of(tempo.unit.getText()).orElseThrow(), Spans.of(tempo.unit));
+    Num speed = numbers.speed(tempo.speed);
+    // MIDI holds no tempo below 3.6 quarters a minute.
+    if (unit != null
+        && unit.value().length().before(Time.of(1, 8))
+        && speed.value().before(Time.of(16))) {
+      problems.report(
+          speed.span(),
+          "a tempo of " + speed.value() + " sixteenths per minute is too slow",
+          "It is 16 or more; count it in quarters or eighths");
     }
-    return new Tempo(value, speed, Spans.of(tempo));
+    return new Tempo(unit, speed, Spans.of(tempo));
   }
 
   @Nullable Tempo tempoOrNull(TaborParser.@Nullable TempoContext tempo) {
@@ -110,95 +127,109 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
 
   @Override
   public SettingStatement visitFeel(TaborParser.FeelContext line) {
-    Word style = leaves.listed(line.style, Lists.FEELS, "a feel");
-    boolean swing = style.text().equals("swing");
-    if (swing && line.unit == null) {
-      leaves.report(
-          style.span(),
-          "a swing needs what is swung and how far",
-          "Write for example feel swing eighths 62% or feel swing eighths as triplets");
-    } else if (!swing && line.unit != null) {
-      leaves.report(
-          Spans.of(line.unit), "nothing follows `feel straight`", "Leave out the rest of the line");
+    if (line.unit == null) {
+      return new SettingStatement.FeelSetting(null, null, Spans.of(line));
     }
-    Word unit =
-        line.unit == null ? null : leaves.listed(line.unit, Lists.SWUNG, "a value that is swung");
-    if (line.as != null) {
-      leaves.listed(line.as, List.of("triplets"), "a way to swing");
-    }
+    boolean eighths = line.unit.what.getType() == TaborLexer.EIGHTHS;
+    Feel.Unit unit = eighths ? Feel.Unit.EIGHTHS : Feel.Unit.SIXTEENTHS;
     Num percent = null;
     if (line.share != null) {
       String written = line.share.getText();
-      percent =
-          new Num(Leaves.exact(written.substring(0, written.length() - 1)), Spans.of(line.share));
-      if (percent.value().before(Time.ONE) || Time.of(99).before(percent.value())) {
-        leaves.report(percent.span(), "a swing cannot be " + written, "It lies between 1% and 99%");
+      Time share = NumberBuilder.exact(written.substring(0, written.length() - 1));
+      percent = new Num(share, Spans.of(line.share));
+      if (share.before(Time.ONE) || Time.of(99).before(share)) {
+        problems.report(
+            percent.span(), "a swing cannot be " + written, "It lies between 1% and 99%");
       }
     }
-    return new SettingStatement.FeelSetting(unit, percent, Spans.of(line));
+    return new SettingStatement.FeelSetting(
+        new Ref<>(unit, Spans.of(line.unit)), percent, Spans.of(line));
   }
 
   @Override
   public SettingStatement visitOn(TaborParser.OnContext line) {
-    return new SettingStatement.On(Leaves.name(line.kit), Spans.of(line));
+    return new SettingStatement.On(NameBuilder.kitName(line.kit), Spans.of(line));
   }
 
   @Override
   public SettingStatement visitLevels(TaborParser.LevelsContext line) {
-    List<Named> items = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
-    for (TaborParser.LevelItemContext item : line.items) {
-      Word name = leaves.listed(item.what, Lists.LEVEL_NAMES, "a level");
-      once(seen, name);
-      items.add(new Named(name, leaves.whole(item.value, 1, 127, "a velocity")));
+    List<Velocity> items = new ArrayList<>(line.items.size());
+    Set<Integer> seen = new HashSet<>();
+    for (TaborParser.VelocityContext item : line.items) {
+      once(seen, item.what);
+      items.add(
+          new Velocity(
+              NameBuilder.level(item.what), numbers.whole(item.value, 1, 127, "a velocity")));
     }
     return new SettingStatement.LevelsSetting(items, Spans.of(line));
   }
 
-  private void once(Set<String> seen, Word word) {
-    if (!seen.add(word.text())) {
-      leaves.report(
-          word.span(), "`" + word.text() + "` is said twice on this line", "Leave one of them out");
+  private void once(Set<Integer> seen, Token word) {
+    if (!seen.add(word.getType())) {
+      problems.twice(Spans.of(word), word.getText());
     }
   }
 
   @Override
   public SettingStatement visitShow(TaborParser.ShowContext line) {
-    List<Word> words = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
-    for (Token item : line.items) {
-      Word word = leaves.listed(item, Lists.SHOWN, "something that is shown");
-      once(seen, word);
-      words.add(word);
+    if (line.none != null) {
+      Ref<Shown> none = new Ref<>(Shown.NONE, Spans.of(line.none));
+      return new SettingStatement.Show(List.of(none), Spans.of(line));
     }
-    for (Word word : words) {
-      if (word.text().equals("none") && words.size() > 1) {
-        leaves.report(word.span(), "`none` stands alone", "Write show none, or what is shown");
-      }
+    List<Ref<Shown>> items = new ArrayList<>(line.items.size());
+    Set<Integer> seen = new HashSet<>();
+    for (TaborParser.ShownContext item : line.items) {
+      once(seen, item.what);
+      items.add(new Ref<>(shown(item.what.getType()), Spans.of(item)));
     }
-    return new SettingStatement.Show(words, Spans.of(line));
+    if (seen.contains(TaborLexer.CHANGES) && seen.contains(TaborLexer.NO_CHANGES)) {
+      problems.report(
+          Spans.of(line),
+          "changes are shown and not shown on this line",
+          "Keep changes or no-changes");
+    }
+    return new SettingStatement.Show(items, Spans.of(line));
+  }
+
+  private static Shown shown(int type) {
+    return switch (type) {
+      case TaborLexer.COUNTS -> Shown.COUNTS;
+      case TaborLexer.STICKING -> Shown.STICKING;
+      case TaborLexer.CHANGES -> Shown.CHANGES;
+      default -> Shown.NO_CHANGES;
+    };
   }
 
   @Override
   public SettingStatement visitLimits(TaborParser.LimitsContext line) {
-    List<Limit> limits = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
-    for (TaborParser.LimitItemContext item : line.items) {
-      Word what =
-          item.what.getType() == TaborLexer.NAME
-              ? leaves.listed(item.what, Lists.LIMITS, "a limit")
-              : Leaves.word(item.what);
-      once(seen, what);
-      Num low = leaves.whole(item.low, 1, 9999, "a limit");
-      Num high = leaves.whole(item.high, 1, 9999, "a limit");
+    List<Limit> limits = new ArrayList<>(line.items.size());
+    Set<Integer> seen = new HashSet<>();
+    for (TaborParser.LimitContext item : line.items) {
+      once(seen, item.what.word);
+      Num low = numbers.whole(item.low, 1, 9999, "a limit");
+      Num high = numbers.whole(item.high, 1, 9999, "a limit");
       if (high.whole() < low.whole()) {
-        leaves.report(
-            Spans.between(item.low, item.high),
-            "the extreme figure is below the comfortable one",
-            "Write the smaller number first");
+        Span span = Spans.between(item.low, item.high);
+        problems.report(
+            SyntaxProblem.of(
+                    span,
+                    "the extreme figure is below the comfortable one",
+                    "Write the smaller number first")
+                .fix("Turn them round", span, item.high.getText() + " to " + item.low.getText()));
       }
-      limits.add(new Limit(what, low, high));
+      limits.add(
+          new Limit(new Ref<>(kind(item.what.word.getType()), Spans.of(item.what)), low, high));
     }
-    return new SettingStatement.LimitsSetting(Leaves.nameOrNull(line.who), limits, Spans.of(line));
+    return new SettingStatement.LimitsSetting(
+        NameBuilder.newName(line.who), limits, Spans.of(line));
+  }
+
+  private static LimitKind kind(int type) {
+    return switch (type) {
+      case TaborLexer.HANDS -> LimitKind.HANDS;
+      case TaborLexer.FEET -> LimitKind.FEET;
+      case TaborLexer.DOUBLES -> LimitKind.DOUBLES;
+      default -> LimitKind.REACH;
+    };
   }
 }

@@ -43,13 +43,6 @@ final class Trees {
    * is untouched by it.
    */
   static String meant(Statement statement) {
-    String said = said(statement);
-    said =
-        said.replaceAll(
-            "(?<=value=Word\\[text=)(half|quarter|eighth|sixteenth|thirty-second"
-                + "|quarter-triplet|triplet|sixteenth-triplet|quintuplet|septuplet|beat|bar)(?=,)",
-            "$1s");
-    said = said.replace("halfs", "halves").replaceAll("(?<=unit=Word\\[text=)time(?=,)", "times");
-    return said.replaceAll("(?<=unit=Word\\[text=)bar(?=,)", "bars");
+    return said(statement).replaceAll("(?<=_HAND, spelledOut=)true", "false");
   }
 }

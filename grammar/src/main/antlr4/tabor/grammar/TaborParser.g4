@@ -1,5 +1,5 @@
-// The statements of the notation, word for word. A statement is a line; which section takes which is said in the
-// table of statements beside this grammar, which has a row for every labelled alternative.
+// The statements of the notation, word for word. A statement is a line and has a rule of its own; which section
+// takes which is said in the table of statements beside this grammar, by the name of the rule.
 parser grammar TaborParser;
 
 options { tokenVocab = TaborLexer; }
@@ -23,33 +23,34 @@ statement
 
 // ---- headings
 
-heading
-  : keyword=PATTERN id=name LANE_START (spaces+=GAP | spaces+=BAR_LINE | places+=element)+ # patternHeading
-  | keyword=KIT id=name (LIKE like=name)?                                     # kitHeading
-  | keyword=GROOVE id=name title=text?                                        # grooveHeading
-  | keyword=STEP (id=name title=text? | title=text) (FROM from=name)?         # stepHeading
-  | keyword=CHART id=name title=text?                                         # chartHeading
-  ;
+heading : patternHeading | kitHeading | grooveHeading | stepHeading | chartHeading ;
+
+patternHeading : keyword=PATTERN id=newName LANE_START (spaces+=GAP | spaces+=BAR_LINE | places+=element)+ ;
+kitHeading : keyword=KIT id=newName (LIKE like=kitName)? ;
+grooveHeading : keyword=GROOVE id=newName words=text? ;
+stepHeading : keyword=STEP (id=newName words=text? | words=text) (FROM from=sectionName)? ;
+chartHeading : keyword=CHART id=newName words=text? ;
 
 // ---- settings
 
-setting
-  : keyword=TITLE words=text                                                  # title
-  | keyword=BY words=text                                                     # by
-  | keyword=USE words=text                                                    # use
-  | keyword=TIME meters+=meter+                                               # time
-  | keyword=TEMPO speed=tempo                                                 # tempoSetting
-  | keyword=FEEL (STRAIGHT | SWING unit=swung (share=PERCENT | AS TRIPLETS))  # feel
-  | keyword=ON kit=name                                                       # on
-  | keyword=LEVELS items+=velocity+                                           # levels
-  | keyword=SHOW (none=NONE | items+=shown+)                                  # show
-  | keyword=LIMITS who=name? items+=limit+                                    # limits
-  ;
+setting : title | by | use | time | tempoSetting | feel | on | levels | show | limits ;
+
+title : keyword=TITLE words=text ;
+by : keyword=BY words=text ;
+use : keyword=USE words=text ;
+time : keyword=TIME meters+=meter+ ;
+tempoSetting : keyword=TEMPO speed=tempo ;
+feel : keyword=FEEL (STRAIGHT | SWING unit=swung (share=PERCENT | AS TRIPLETS)) ;
+on : keyword=ON kit=kitName ;
+levels : keyword=LEVELS items+=velocity+ ;
+show : keyword=SHOW (none=NONE | items+=shown+) ;
+limits : keyword=LIMITS who=newName? items+=limit+ ;
 
 meter : signature=RATIO (IN (equal=WHOLE | sum=SUM) | GROUPED groups=SUM)? ;
 velocity : what=(GHOST | PLAIN | ACCENT) value=WHOLE ;
 shown : what=(COUNTS | STICKING | CHANGES | NO_CHANGES) ;
-limit : what=(HANDS | FEET | DOUBLES | REACH) low=WHOLE TO high=WHOLE ;
+limit : what=limitKind low=WHOLE TO high=WHOLE ;
+limitKind : word=(HANDS | FEET | DOUBLES | REACH) ;
 swung : what=(EIGHTHS | SIXTEENTHS) ;
 tempo : (unit=beatUnit EQUALS)? speed=number ;
 beatUnit : word=(HALF | QUARTER | EIGHTH | SIXTEENTH
@@ -58,14 +59,13 @@ number : digits=(WHOLE | DECIMAL) ;
 
 // ---- kits
 
-kitLine
-  : keyword=SURFACE id=surface clauses+=clause*                               # newSurface
-  | keyword=LETTER sign=letter EQUALS of=surface                              # newLetter
-  | keyword=WITHOUT lacking=surface ((PLAYS | PLAY) instead=surface)?         # without
-  | keyword=LEFT_HANDED                                                       # leftHanded
-  | keyword=PLACE what=surface away=WHOLE CM turned=WHOLE DEGREES
-      side=(LEFT | RIGHT)? (height=WHOLE CM HIGH)?                            # placed
-  ;
+kitLine : newSurface | newLetter | without | leftHanded | placed ;
+
+newSurface : keyword=SURFACE id=surface clauses+=clause* ;
+newLetter : keyword=LETTER sign=letter EQUALS of=surface ;
+without : keyword=WITHOUT lacking=surface ((PLAYS | PLAY) instead=surface)? ;
+leftHanded : keyword=LEFT_HANDED ;
+placed : keyword=PLACE what=surface away=WHOLE CM turned=WHOLE DEGREES side=(LEFT | RIGHT)? (height=WHOLE CM HIGH)? ;
 
 clause
   : keyword=LETTER sign=letter                                                # letterClause
@@ -79,27 +79,27 @@ head : word=(NORMAL | LETTER_X | DIAMOND | TRIANGLE | CIRCLE_X) ;
 
 // ---- charts
 
-chartLine
-  : keyword=COUNT_IN value=WHOLE (BAR | BARS)                                 # countIn
-  | keyword=CLICK how=(ON | OFF | QUARTERS | EIGHTHS)                         # click
-  | keyword=PLAY sections+=name+ (value=WHOLE (TIMES | TIME))? (AT TEMPO speed=tempo)? # playSections
-  | keyword=REST value=WHOLE (BAR | BARS)                                     # restBars
-  | keyword=CLIMB section=name FROM from=number TO to=number BY by=number
-      EVERY value=WHOLE (unit=(TIMES | TIME) | unit=(BARS | BAR))             # climb
-  ;
+chartLine : countIn | click | playSections | restBars | climb ;
+
+countIn : keyword=COUNT_IN value=WHOLE (BAR | BARS) ;
+click : keyword=CLICK how=(ON | OFF | QUARTERS | EIGHTHS) ;
+playSections : keyword=PLAY sections+=sectionName+ (value=WHOLE (TIMES | TIME))? (AT TEMPO speed=tempo)? ;
+restBars : keyword=REST value=WHOLE (BAR | BARS) ;
+climb : keyword=CLIMB section=sectionName FROM from=number TO to=number BY stage=number
+  EVERY value=WHOLE (unit=(TIMES | TIME) | unit=(BARS | BAR)) ;
 
 // ---- lanes
 
-partLine
-  : ostinato=OSTINATO? who=subject LANE_START body=bars                       # lane
-  | who=subject (PLAY | PLAYS) source=playedPattern lead=LEFT_LEAD? IN value=noteValue # played
-  | keyword=NEXT                                                              # next
-  | keyword=PICKUP value=WHOLE (BEAT | BEATS)                                 # pickup
-  | keyword=BARS value=WHOLE                                                  # barsLine
-  ;
+partLine : lane | played | next | pickup | barsLine ;
+
+lane : ostinato=OSTINATO? who=subject LANE_START body=bars ;
+played : who=subject (PLAY | PLAYS) source=playedPattern lead=LEFT_LEAD? IN value=noteValue ;
+next : keyword=NEXT ;
+pickup : keyword=PICKUP value=WHOLE (BEAT | BEATS) ;
+barsLine : keyword=BARS value=WHOLE ;
 
 playedPattern
-  : id=name                                                                   # namedPattern
+  : id=patternName                                                            # namedPattern
   | SPREAD strokes=WHOLE OVER places=WHOLE                                    # spreadPattern
   ;
 
@@ -127,21 +127,22 @@ suffix : sign=(ONE_SLASH | TWO_SLASHES | TILDE | OPEN_SIGN | CHOKE_SIGN | RIM_SI
 // ---- edits
 
 edit
-  : who=player (PLAYS | PLAY) what=surface degree=level? where=at?            # plays
-  | keyword=SPLIT who=limb degree=level? BETWEEN surfaces+=surface (AND surfaces+=surface)+ where=at? # split
-  | keyword=ADD (who=limb | what=surface (WITH with=limb)?) degree=addedLevel? where=addedAt # add
-  | keyword=verb whom=targets where=at?                                       # change
-  | what=surface FOLLOWS who=limb where=at?                                   # follows
-  | keyword=MOVE whom=targets FROM from=count TO to=count bars_=inBars?       # move
-  | keyword=SHIFT whom=targets way=(LATER | EARLIER) BY value=WHOLE unit=distance # shift
-  | keyword=SWAP HANDS                                                        # swapHands
-  | keyword=ONLY whom=targets                                                 # only
-  | keyword=TAKE whom=targets FROM section=name where=at?                     # take
-  | keyword=FILL section=name in=inBars (FROM from=count)?                    # fill
-  | keyword=DYNAMIC mark=loudness (AT from=count inOne=inBar? | inOne=inBar (AT from=count)?)? # dynamic
-  | keyword=(CRESCENDO | DIMINUENDO) TO mark=loudness
-      FROM from=count fromBar=inBar? TO to=count toBar=inBar?                 # hairpin
-  ;
+  : plays | split | add | change | follows | move | shift | swapHands | only | take | fill | dynamic | hairpin ;
+
+plays : who=player (PLAYS | PLAY) what=surface degree=level? where=at? ;
+split : keyword=SPLIT who=limb degree=level? BETWEEN surfaces+=surface (AND surfaces+=surface)+ where=at? ;
+add : keyword=ADD (who=limb | what=surface (WITH with=limb)?) degree=addedLevel? where=addedAt ;
+change : keyword=verb whom=targets where=at? ;
+follows : what=surface FOLLOWS who=limb where=at? ;
+move : keyword=MOVE whom=targets FROM from=count TO to=count in=inBars? ;
+shift : keyword=SHIFT whom=targets way=(LATER | EARLIER) BY value=WHOLE unit=distance ;
+swapHands : keyword=SWAP HANDS ;
+only : keyword=ONLY whom=targets ;
+take : keyword=TAKE whom=targets FROM section=sectionName where=at? ;
+fill : keyword=FILL section=sectionName in=inBars (FROM from=count)? ;
+dynamic : keyword=DYNAMIC mark=loudness (AT from=count inOne=inBar? | inOne=inBar (AT from=count)?)? ;
+hairpin : keyword=(CRESCENDO | DIMINUENDO) TO mark=loudness
+  FROM from=count fromBar=inBar? TO to=count toBar=inBar? ;
 
 // What is done to strokes that are there.
 verb
@@ -215,6 +216,12 @@ surface : word=(NAME | ZONED
 
 prose : keyword=TEXT words=text ;
 text : quoted=(QUOTED | TRIPLE_QUOTED) ;
+
+// What a name is the name of.
+newName : id=name ;
+sectionName : id=name ;
+patternName : id=name ;
+kitName : id=name ;
 
 // No word is reserved.
 name : word=(NAME | LETTER_A | ACCENT | ACCENTED | ADD | ALL | AND | AS | AT | BAR | BARS | BEAT | BEATS | BETWEEN
