@@ -267,7 +267,7 @@ final class LaneRun {
     int from = track.read;
     track.read = track.walker.placed().size();
     hints.held(track.walker, lane.subject(), draft, frame);
-    return track.walker.placed().subList(from, track.read);
+    return List.copyOf(track.walker.placed().subList(from, track.read));
   }
 
   private void nothingBefore(Line line, Bar written, int bar) {

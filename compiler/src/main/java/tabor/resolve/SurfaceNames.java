@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import tabor.diagnostic.Near;
 import tabor.kit.Kit;
 
@@ -69,7 +70,15 @@ final class SurfaceNames {
 
   /** The surface of a kit that a word probably means. */
   static Optional<String> near(String word, Kit kit) {
-    return near(word, kit, List.of());
+    return near(word, kit.surfaces().keySet());
+  }
+
+  /** The one of some surfaces that a word probably means. */
+  static Optional<String> near(String word, Set<String> surfaces) {
+    String trade = TRADE.get(word);
+    return trade != null && surfaces.contains(trade)
+        ? Optional.of(trade)
+        : Near.find(word, surfaces);
   }
 
   /** The surface or limbs that a word probably means as a target. */
@@ -88,10 +97,8 @@ final class SurfaceNames {
       return Optional.of(trade);
     }
     List<String> names = new ArrayList<>(kit.surfaceNames());
-    if (!groups.isEmpty()) {
-      names.addAll(groups);
-      names.addAll(LIMBS);
-    }
+    names.addAll(groups);
+    names.addAll(LIMBS);
     return Near.find(word, names);
   }
 }

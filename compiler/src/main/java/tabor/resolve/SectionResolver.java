@@ -1,0 +1,357 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Code;
+import tabor.groove.Groove;
+import tabor.groove.Section;
+import tabor.kit.Kit;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.rhythm.Meters;
+import tabor.source.Spot;
+import tabor.syntax.Edit;
+import tabor.syntax.Heading;
+import tabor.syntax.Line;
+import tabor.syntax.Name;
+import tabor.syntax.PartStatement;
+import tabor.syntax.SectionKind;
+import tabor.syntax.SectionSyntax;
+import tabor.syntax.SettingStatement;
+import tabor.syntax.Statement;
+import tabor.syntax.Text;
+
+/**
+ * Works out one groove or step, in a chain of results: settings and length ({@link SectionFrame},
+ * {@link SectionLength}), then its lines from top to bottom, parts and edits ({@link
+ * SectionDraft}), then the limbs of open strokes ({@link Dealing}), then the finished section with
+ * what it has to be checked for ({@link SectionFinish}).
+ */
+public final class SectionResolver {
+  private final SectionSyntax syntax;
+  private final Line heading;
+  private final String name;
+  private final Scope scope;
+  private final Problems problems;
+  private final SectionSettings settings;
+
+  private SectionResolver(SectionSyntax syntax, String name, Scope scope) {
+    this.syntax = syntax;
+    this.heading = Objects.requireNonNull(syntax.heading());
+    this.name = name;
+    this.scope = scope;
+    this.problems = new Problems(name);
+    this.settings = new SectionSettings(syntax, scope, problems);
+  }
+
+  /**
+   * Works out a groove or step.
+   *
+   * @param syntax its tree; its heading is a groove's or a step's, whole or faulty
+   * @param name what it is called
+   * @param scope what it may see
+   */
+  public static Resolved resolve(SectionSyntax syntax, String name, Scope scope) {
+    SectionResolver resolver = new SectionResolver(syntax, name, scope);
+    if (resolver.hasBrokenLine()) {
+      resolver.problems.incomplete();
+    }
+    return resolver.isStep() ? resolver.step() : resolver.groove();
+  }
+
+  private boolean isStep() {
+    return heading.statement() instanceof Heading.Step
+        || (heading.statement() instanceof Heading.Faulty faulty
+            && faulty.kind() == SectionKind.STEP);
+  }
+
+  private @Nullable String title() {
+    Text title =
+        heading.statement() instanceof Heading.Groove groove
+            ? groove.title()
+            : heading.statement() instanceof Heading.Step step ? step.title() : null;
+    return title == null ? null : title.value();
+  }
+
+  private boolean hasBrokenLine() {
+    return heading.statement() instanceof Heading.Faulty
+        || syntax.lines().stream().anyMatch(line -> line.statement() instanceof Statement.Broken);
+  }
+
+  private Resolved failed() {
+    return new Resolved(null, true, problems.found());
+  }
+
+  // ---- grooves
+
+  /** The lines of a groove that settle it before its strokes are looked at. */
+  private final class Preamble {
+    @Nullable Meters meters = scope.defaults().meters();
+    @Nullable Spot meterIn = scope.defaults().meterIn();
+    @Nullable Line pickupLine;
+    SectionLength.@Nullable Said said;
+
+    Preamble() {
+      for (Line line : syntax.lines()) {
+        Statement statement = line.statement();
+        if (statement instanceof SettingStatement.Time setting) {
+          meters = new SettingReader(problems).meters(line, setting);
+          meterIn = SettingReader.meterIn(line, setting);
+        } else if (statement instanceof PartStatement.Pickup) {
+          pickupLine = line;
+        } else if (statement instanceof PartStatement.Bars written) {
+          int bars = bars(line, written);
+          said = bars == 0 ? said : new SectionLength.Said(line, bars);
+        } else if (statement instanceof Statement.Broken broken
+            && (broken.keyword().equals("time") || broken.keyword().equals("pickup"))) {
+          meters = null;
+        }
+      }
+    }
+
+    /** The beats of bar 0; 0, and said so, if they do not fit. */
+    int pickup(Meters known) {
+      if (pickupLine == null
+          || !(pickupLine.statement() instanceof PartStatement.Pickup written)) {
+        return 0;
+      }
+      int beats = known.first().beatCount();
+      if (written.beats().whole() < beats) {
+        return written.beats().whole();
+      }
+      problems.add(
+          problems
+              .make(
+                  Code.SYNTAX,
+                  pickupLine,
+                  written.beats().span(),
+                  "a pickup is shorter than a bar of " + known.first())
+              .help(
+                  beats == 1
+                      ? "a bar of one beat has no room for a pickup"
+                      : "a pickup has 1 to " + (beats - 1) + " beats here"));
+      return 0;
+    }
+  }
+
+  private Resolved groove() {
+    Preamble preamble = new Preamble();
+    Meters meters = preamble.meters;
+    if (meters == null) {
+      lookAtNames();
+      return failed();
+    }
+    SectionDefaults defaults = scope.defaults();
+    Groove.Setting setting =
+        settings.after(
+            new Groove.Setting(
+                meters,
+                settings.ofFile(),
+                defaults.tempo().in(meters.first()),
+                defaults.feel(),
+                defaults.levels(),
+                defaults.shows().counts(),
+                defaults.shows().sticking(),
+                defaults.shows().changes()));
+    SectionFrame frame =
+        new SectionFrame(
+            name,
+            title(),
+            heading,
+            scope,
+            null,
+            setting,
+            preamble.pickup(meters),
+            preamble.meterIn);
+    SectionLength length =
+        within(new LengthReader(frame, problems, syntax.lines()).ofGroove(preamble.said));
+    if (!length.fits()) {
+      problems.incomplete();
+    }
+    Map<Limb, Surface> plays = new EnumMap<>(Limb.class);
+    for (Limb limb : Limb.values()) {
+      plays.put(limb, setting.kit().home(limb));
+    }
+    SectionDraft draft = SectionDraft.empty(frame, length.bars(), plays);
+    return finished(frame, lines(frame, draft, new LaneRun(frame, problems), length));
+  }
+
+  private SectionLength within(SectionLength length) {
+    if (length.bars() <= SectionDraft.MOST_BARS) {
+      return length;
+    }
+    tooManyBars(heading, length.bars());
+    return new SectionLength(SectionDraft.MOST_BARS, length.systems(), length.fits());
+  }
+
+  /** How many bars a line says; 0, and said so, if they are too many. */
+  private int bars(Line line, PartStatement.Bars statement) {
+    int bars = statement.bars().whole();
+    if (bars <= SectionDraft.MOST_BARS) {
+      return bars;
+    }
+    problems.incomplete();
+    tooManyBars(line, bars);
+    return 0;
+  }
+
+  private void tooManyBars(Line line, int bars) {
+    problems.add(
+        problems
+            .make(
+                Code.TOO_LONG,
+                line,
+                line.statement().span(),
+                "a section has at most " + SectionDraft.MOST_BARS + " bars, this one has " + bars)
+            .help("make sections of it, and play them one after another in a chart"));
+  }
+
+  /** Names are looked at even where nothing can be measured. */
+  private void lookAtNames() {
+    Kit kit = settings.ofFile();
+    for (Line line : syntax.lines()) {
+      if (line.statement() instanceof PartStatement.Lane lane
+          && TargetFilter.of(lane.subject().target(), kit) == null) {
+        SurfaceMessages.unknownPart(problems, line, lane.subject(), kit);
+      }
+    }
+  }
+
+  // ---- steps
+
+  private Resolved step() {
+    Resolved from = base();
+    if (from == null || !(from.section() instanceof Groove base)) {
+      return failed();
+    }
+    if (from.partial()) {
+      problems.incomplete();
+    }
+    SectionView view = SectionView.of(base);
+    Groove.Setting setting = settings.after(base.setting());
+    SectionFrame frame =
+        new SectionFrame(
+            name, title(), heading, scope, base, setting, view.pickupBeats(), null);
+    SectionView own =
+        SectionView.of(
+            setting.meters(), setting.feel(), view.pickupBeats(), base.bars(), base.written());
+    SectionDraft draft =
+        new SectionDraft(own, base.plays(), base.marks(), base.hairpins(), base.repeats());
+    SectionDraft onKit =
+        setting.kit().equals(base.setting().kit())
+            ? draft
+            : new KitChange(frame, problems, syntax).change(draft);
+    return finished(frame, lines(frame, onKit, null, null));
+  }
+
+  private @Nullable Resolved base() {
+    Name from = heading.statement() instanceof Heading.Step step ? step.from() : null;
+    if (from == null) {
+      Resolved previous = scope.previous();
+      if (previous == null) {
+        problems.add(
+            problems
+                .make(
+                    Code.UNKNOWN_NAME,
+                    heading,
+                    heading.statement().span(),
+                    "there is nothing above that this step could start from")
+                .help("write a groove first"));
+      }
+      return previous;
+    }
+    Resolved found = scope.section(from.text());
+    if (found == null) {
+      problems.unknown(
+          heading,
+          from.text(),
+          from.span(),
+          "section above",
+          scope.near(Scope.Kind.SECTION, from.text()));
+      return null;
+    }
+    Section section = found.section();
+    if (section != null && !(section instanceof Groove)) {
+      problems.add(
+          problems
+              .make(
+                  Code.UNKNOWN_NAME,
+                  heading,
+                  from.span(),
+                  "“" + from.text() + "” is a chart, not a groove or a step")
+              .help("name a groove or a step"));
+      return null;
+    }
+    return found;
+  }
+
+  // ---- both
+
+  /**
+   * Applies the lines from top to bottom; parts in runs, everything else by itself.
+   *
+   * @param lanes writes the parts of a groove; null in a step, where each run replaces strokes
+   * @param length how long a groove is; null in a step
+   */
+  private SectionDraft lines(
+      SectionFrame frame,
+      SectionDraft start,
+      @Nullable LaneRun lanes,
+      @Nullable SectionLength length) {
+    SectionDraft draft = start;
+    List<Line> run = new ArrayList<>();
+    for (Line line : syntax.lines()) {
+      Statement statement = line.statement();
+      if (statement instanceof PartStatement.Lane
+          || statement instanceof PartStatement.Played
+          || statement instanceof PartStatement.Next) {
+        run.add(line);
+      } else if (statement instanceof Edit edit) {
+        draft = run(frame, draft, run, lanes, length);
+        draft = edit.match(new EditLine(new LineContext(frame, problems, line), draft));
+      } else if (statement instanceof PartStatement.Bars written && lanes == null) {
+        draft = run(frame, draft, run, null, null);
+        int bars = bars(line, written);
+        LineContext context = new LineContext(frame, problems, line);
+        draft =
+            bars == 0
+                ? draft
+                : new CopyEdits(context, draft).bars(bars, written.bars().span());
+      }
+    }
+    return run(frame, draft, run, lanes, length);
+  }
+
+  /** Writes the parts gathered so far. */
+  private SectionDraft run(
+      SectionFrame frame,
+      SectionDraft draft,
+      List<Line> run,
+      @Nullable LaneRun lanes,
+      @Nullable SectionLength length) {
+    List<Line> lines = List.copyOf(run);
+    run.clear();
+    if (lanes != null && length != null) {
+      return lines.isEmpty() ? draft : lanes.write(draft, lines, length);
+    }
+    if (lines.stream().allMatch(line -> line.statement() instanceof PartStatement.Next)) {
+      return draft;
+    }
+    SectionLength fixed = new LengthReader(frame, problems, lines).ofStep(draft.bars());
+    if (!fixed.fits()) {
+      problems.incomplete();
+    }
+    return new LaneRun(frame, problems).replace(draft, lines, fixed);
+  }
+
+  private Resolved finished(SectionFrame frame, SectionDraft edited) {
+    SectionDraft dealt = Dealing.dealt(frame, edited);
+    Dealing.report(frame, problems, dealt);
+    Groove groove = new SectionFinish(frame, problems, syntax).finish(dealt);
+    return new Resolved(groove, problems.isIncomplete(), problems.found());
+  }
+}
