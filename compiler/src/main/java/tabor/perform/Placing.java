@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Grace;
 import tabor.kit.Surface;
 import tabor.rhythm.Time;
 
@@ -20,8 +21,8 @@ import tabor.rhythm.Time;
  * stick or foot, also ends the hi-hat sound before it. All end with the performance.
  */
 final class Placing {
-  /** From one small stroke to the next. */
-  static final long SMALL = 27_500_000_000L;
+  /** From one grace note to the next. */
+  static final long GRACE = Grace.SECONDS.times(Clock.SECOND).rounded();
 
   private static final int HIHAT = -1;
 
@@ -77,9 +78,9 @@ final class Placing {
   }
 
   private @Nullable Time early(int index, Time main, int steps, int small) {
-    Time first = back(index, main, small * SMALL);
+    Time first = back(index, main, small * GRACE);
     if (round) {
-      Time own = back(index, main, steps * SMALL);
+      Time own = back(index, main, steps * GRACE);
       return own.sign() < 0 ? Tame.plus(own, end) : own;
     }
     if (main.sign() == 0) {
@@ -87,7 +88,7 @@ final class Placing {
     }
     return first.sign() < 0
         ? main.times(small - (long) steps).over(small)
-        : back(index, main, steps * SMALL);
+        : back(index, main, steps * GRACE);
   }
 
   /** The place so many picoseconds before another, through the tempi on the way. */

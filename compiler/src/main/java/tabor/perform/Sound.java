@@ -22,7 +22,7 @@ import tabor.rhythm.Time;
  * @param bar bar of its section, 1-based; 0 is the pickup. A count-in's last bar is bar 0, the one
  *     before it -1
  * @param at where it is written: distance from the barline in whole notes, swing left out; for
- *     small strokes and rolls the place of their main stroke
+ *     grace notes and rolls the place of their main stroke
  * @param stroke the written stroke it belongs to; null for clicks and the count-in
  */
 public record Sound(
@@ -43,8 +43,8 @@ public record Sound(
   public enum Kind {
     /** A written stroke: one of the stroke list. */
     STROKE,
-    /** A small stroke before a flam, drag or ruff. Timed in milliseconds. */
-    SMALL,
+    /** A grace note of a flam, drag or ruff. Timed in milliseconds. */
+    GRACE,
     /** A further stroke of a diddle or open roll. Measured. */
     ROLL,
     /** A further bounce of a buzzed stroke. Timed in milliseconds. */
@@ -56,7 +56,7 @@ public record Sound(
 
     /** True if the start is an exact place of the bar's divisions, which outputs must not round. */
     public boolean isMeasured() {
-      return this != SMALL && this != BOUNCE;
+      return this != GRACE && this != BOUNCE;
     }
   }
 

@@ -10,6 +10,7 @@ import tabor.body.BodyChecks;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Surface;
@@ -49,7 +50,7 @@ final class Finisher {
             work.setting,
             work.bars,
             work.pickup(),
-            struck,
+            Snap.strokes(work.setting, struck),
             written,
             work.plays,
             work.marks,

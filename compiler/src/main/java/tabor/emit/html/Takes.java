@@ -60,7 +60,7 @@ final class Takes {
       switch (sound.kind()) {
         case CLICK -> clicks.add(new Tick(at, sound.at().sign() == 0));
         case COUNT_IN -> counts.add(new Tick(at, sound.at().sign() == 0));
-        case STROKE, SMALL, ROLL, BOUNCE -> blows.add(blow(stretch, sound, at, mains));
+        case STROKE, GRACE, ROLL, BOUNCE -> blows.add(blow(stretch, sound, at, mains));
       }
     }
     boolean section = stretch.kind() == Stretch.Kind.SECTION;
