@@ -72,7 +72,8 @@ final class SectionSounds {
   static List<Local> of(Groove groove, Tempo tempo, Feel feel) {
     try {
       List<Local> exact = of(groove, tempo, feel, false);
-      if (exact.stream().allMatch(s -> Tame.isExact(s.start()) && Tame.isExact(s.length()))) {
+      if (exact.stream()
+          .allMatch(s -> BoundedTime.isExact(s.start()) && BoundedTime.isExact(s.length()))) {
         return exact;
       }
     } catch (ArithmeticException e) {
@@ -84,7 +85,7 @@ final class SectionSounds {
   /** A share of swing to a millionth, where exact ones grow too long. */
   private static Time share(Time exact) {
     return Time.of(
-        Math.max(1, Math.min((1 << 20) - 1, Tame.rounded(exact).times(1 << 20).rounded())),
+        Math.max(1, Math.min((1 << 20) - 1, BoundedTime.rounded(exact).times(1 << 20).rounded())),
         1 << 20);
   }
 
@@ -103,7 +104,7 @@ final class SectionSounds {
           grace.limb(),
           velocity(stroke, Level.GHOST),
           place(stroke, stroke.at()),
-          Clock.wholes(Placing.GRACE, tempo),
+          Clock.wholes(SoundPlacer.GRACE, tempo),
           grace.before(),
           shown);
     }
@@ -133,15 +134,15 @@ final class SectionSounds {
 
   private void roll(Roll roll, Stroke shown) {
     Stroke stroke = roll.stroke();
-    Time step = Tame.length(tame(roll.step()));
+    Time step = BoundedTime.length(bounded(roll.step()));
     // Nobody rolls faster than that; what is held on in so small a slot would be endless.
     boolean endless = Clock.picos(step, tempo) < FASTEST;
     long count = endless ? Math.min(roll.count(), roll.inSlot()) : roll.count();
     for (int i = 0; i < count; i++) {
-      Time at = tame(stroke.at()).plus(step.times(i));
+      Time at = bounded(stroke.at()).plus(step.times(i));
       Time start = place(stroke, at);
       Time length = place(stroke, at.plus(step)).minus(start);
-      Time written = tame(groove.position(stroke.bar(), at));
+      Time written = bounded(groove.position(stroke.bar(), at));
       add(
           i == 0 ? Sound.Kind.STROKE : Sound.Kind.ROLL,
           roll.limb(i),
@@ -159,7 +160,7 @@ final class SectionSounds {
     long bounces = Math.max(2, Math.min(10_000, Clock.picos(length, tempo) / BOUNCE));
     Time step = length.over(bounces);
     for (int i = 0; i < bounces; i++) {
-      Time written = written(stroke).plus(tame(stroke.length()).over(bounces).times(i));
+      Time written = written(stroke).plus(bounded(stroke.length()).over(bounces).times(i));
       Time full = Time.of(groove.setting().levels().of(stroke.level()));
       Time velocity = i == 0 ? full : full.times(3).over(5);
       add(
@@ -175,17 +176,17 @@ final class SectionSounds {
 
   private void add(
       Sound.Kind kind, Limb limb, int velocity, Time start, Time length, int early, Stroke stroke) {
-    Time lasting = Tame.length(tame(length));
+    Time lasting = BoundedTime.length(bounded(length));
     found.add(
-        new Local(kind, limb, stroke.surface(), velocity, tame(start), lasting, early, stroke));
+        new Local(kind, limb, stroke.surface(), velocity, bounded(start), lasting, early, stroke));
   }
 
-  private Time tame(Time time) {
-    return coarse ? Tame.rounded(time) : time;
+  private Time bounded(Time time) {
+    return coarse ? BoundedTime.rounded(time) : time;
   }
 
   private Time written(Stroke stroke) {
-    return tame(groove.position(stroke));
+    return bounded(groove.position(stroke));
   }
 
   private int velocity(Stroke stroke, Level level) {
@@ -194,7 +195,7 @@ final class SectionSounds {
 
   private Time place(Stroke stroke, Time at) {
     Time line = groove.meter().bar().times(stroke.bar() - 1L);
-    return tame(line.plus(swing.place(division(stroke), stroke.bar(), tame(at))));
+    return bounded(line.plus(swing.place(division(stroke), stroke.bar(), bounded(at))));
   }
 
   private Division division(Stroke stroke) {
@@ -202,9 +203,9 @@ final class SectionSounds {
   }
 
   private Time end(Stroke stroke) {
-    Time end = tame(stroke.at()).plus(tame(stroke.length()));
+    Time end = bounded(stroke.at()).plus(bounded(stroke.length()));
     return snaps && snap.isSnapped(stroke.bar(), end)
-        ? tame(groove.meter().bar().times(stroke.bar() - 1L).plus(end))
+        ? bounded(groove.meter().bar().times(stroke.bar() - 1L).plus(end))
         : place(stroke, end);
   }
 }

@@ -17,7 +17,7 @@ import tabor.rhythm.Time;
  * @param start whole notes from the start of the performance, swing included, 0 or more
  * @param length how long it sounds, in whole notes, above 0
  * @param micros its start in microseconds from the start of the performance, rounded once
- * @param stretch index of its stretch in {@link Performance#stretches()}: says which section, at
+ * @param segment index of its segment in {@link Performance#segments()}: says which section, at
  *     which tempo, which time through
  * @param bar bar of its section, 1-based; 0 is the pickup. A count-in's last bar is bar 0, the one
  *     before it -1
@@ -34,7 +34,7 @@ public record Sound(
     Time start,
     Time length,
     long micros,
-    int stretch,
+    int segment,
     int bar,
     Time at,
     @Nullable Stroke stroke) {
@@ -69,7 +69,7 @@ public record Sound(
 
   /** Where it stops. */
   public Time end() {
-    return Tame.plus(start, length);
+    return BoundedTime.plus(start, length);
   }
 
   /** True if the hand stops the cymbal at the end of this sound. */
@@ -79,6 +79,6 @@ public record Sound(
 
   Sound lasting(Time other, long since) {
     return new Sound(
-        kind, limb, surface, key, velocity, start, other, since, stretch, bar, at, stroke);
+        kind, limb, surface, key, velocity, start, other, since, segment, bar, at, stroke);
   }
 }

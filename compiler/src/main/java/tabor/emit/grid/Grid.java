@@ -44,10 +44,10 @@ public final class Grid {
         grid.chart(chart);
       }
     }
-    List<String> legend = Signs.legend(shown);
+    List<String> legend = GridSigns.legend(shown);
     if (!legend.isEmpty()) {
       grid.gap();
-      grid.lines.addAll(Prose.wrap("Signs: " + String.join(", ", legend), "", PROSE_WIDTH));
+      grid.lines.addAll(TextWrapper.wrap("Signs: " + String.join(", ", legend), "", PROSE_WIDTH));
     }
     return grid.text();
   }
@@ -79,13 +79,13 @@ public final class Grid {
   }
 
   private void head() {
-    lines.addAll(Prose.wrap(lesson.title(), "", PROSE_WIDTH));
+    lines.addAll(TextWrapper.wrap(lesson.title(), "", PROSE_WIDTH));
     String by = lesson.by();
     if (by != null) {
-      lines.addAll(Prose.wrap(by, "", PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(by, "", PROSE_WIDTH));
     }
     known = lesson.setting();
-    lines.addAll(Prose.wrap(SettingLine.of(lesson.setting(), null), "", PROSE_WIDTH));
+    lines.addAll(TextWrapper.wrap(SettingLine.of(lesson.setting(), null), "", PROSE_WIDTH));
   }
 
   private void groove(Groove groove, int number) {
@@ -94,17 +94,18 @@ public final class Grid {
     heading(number + ". ", groove);
     if (groove.isStep()) {
       String changes = Changes.of(groove).text();
-      lines.addAll(Prose.wrap(changes.isEmpty() ? "as before" : changes, INDENT, PROSE_WIDTH));
+      lines.addAll(
+          TextWrapper.wrap(changes.isEmpty() ? "as before" : changes, INDENT, PROSE_WIDTH));
     }
     String setting = SettingLine.of(groove.setting(), known);
     if (!setting.isEmpty()) {
-      lines.addAll(Prose.wrap(setting, INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
     }
     known = groove.setting();
     prose(groove.prose());
     List<String> dynamics = DynamicWords.of(groove);
     if (!dynamics.isEmpty()) {
-      lines.addAll(Prose.wrap(String.join("; ", dynamics), INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(String.join("; ", dynamics), INDENT, PROSE_WIDTH));
     }
     lines.add("");
     lines.addAll(GridWriter.write(GridLayout.of(groove)));
@@ -113,7 +114,7 @@ public final class Grid {
   private void heading(String number, Section section) {
     boolean titled = !section.caption().equals(section.name());
     lines.addAll(
-        Prose.wrap(
+        TextWrapper.wrap(
             number + section.caption() + (titled ? " (" + section.name() + ")" : ""),
             "",
             PROSE_WIDTH));
@@ -121,7 +122,7 @@ public final class Grid {
 
   private void prose(List<String> texts) {
     for (String text : texts) {
-      lines.addAll(Prose.wrap(text, INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(text, INDENT, PROSE_WIDTH));
     }
   }
 
@@ -131,7 +132,7 @@ public final class Grid {
     heading("Play-along: ", chart);
     prose(chart.prose());
     for (String item : ChartLines.of(chart)) {
-      lines.addAll(Prose.wrap(item, INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(item, INDENT, PROSE_WIDTH));
     }
   }
 }

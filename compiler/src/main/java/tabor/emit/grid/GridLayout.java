@@ -64,7 +64,7 @@ final class GridLayout {
     this.countsShown = everyLimb || groove.setting().showCounts();
     for (Stroke stroke : groove.strokes()) {
       byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
-      if (Signs.goesOn(snap, stroke)) {
+      if (GridSigns.goesOn(snap, stroke)) {
         Time start = groove.position(stroke);
         rolls
             .computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>())
@@ -133,7 +133,7 @@ final class GridLayout {
   private long regular(List<Stroke> strokes) {
     long parts = 1;
     for (Stroke stroke : strokes) {
-      long own = Places.fineness(snap.slot(stroke));
+      long own = WordPlaces.fineness(snap.slot(stroke));
       if (own == 0 || own > MOST_REGULAR) {
         return 0;
       }
@@ -204,7 +204,7 @@ final class GridLayout {
     Set<Time> places = new TreeSet<>();
     for (Stroke stroke : strokes) {
       if (stroke.surface().name().equals(part.name())) {
-        places.addAll(Places.ofWord(snap.slot(stroke), meter));
+        places.addAll(WordPlaces.ofWord(snap.slot(stroke), meter));
         places.add(stroke.at());
       }
     }
@@ -236,7 +236,7 @@ final class GridLayout {
     for (Surface part : parts) {
       List<Stroke> both = here.getOrDefault(part.name(), List.of());
       if (!both.isEmpty()) {
-        cells.add(Signs.cell(both));
+        cells.add(GridSigns.cell(both));
       } else if (!own.get(part.name()).contains(place)) {
         cells.add(Cell.NONE);
       } else {

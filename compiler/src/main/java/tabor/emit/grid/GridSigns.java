@@ -13,8 +13,8 @@ import tabor.groove.Snap;
 import tabor.groove.Stroke;
 
 /** How a stroke is shown, and the legend of the signs that are used. */
-final class Signs {
-  private Signs() {}
+final class GridSigns {
+  private GridSigns() {}
 
   /** The cell of the strokes of one part at one place: usually one, two where both hands strike. */
   static GridBar.Cell cell(Collection<Stroke> strokes) {

@@ -9,8 +9,8 @@ import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
 /** The places of the bar that belong to a stroke's word. */
-final class Places {
-  private Places() {}
+final class WordPlaces {
+  private WordPlaces() {}
 
   /** Every place of the word that a slot stands in, and of the groups around it. */
   static Set<Time> ofWord(Slot slot, Meter meter) {
