@@ -11,9 +11,11 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.Section;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
 import tabor.resolve.Header;
+import tabor.resolve.KitBuilder;
 import tabor.resolve.Options;
 import tabor.rhythm.Meter;
 import tabor.source.Passage;
@@ -169,10 +171,7 @@ public final class Compiler {
       file = file.substring(0, file.length() - ".tabor".length());
     }
     Meter meter = header.meter() == null ? Meter.COMMON : header.meter();
-    Kit kit = Kits.named(header.kit()).orElse(Kits.FIVE_PIECE);
-    if (result.kits().containsKey(header.kit())) {
-      kit = result.kits().get(header.kit()).kit();
-    }
+    Kit kit = kit(header, result);
     Groove.Setting setting =
         new Groove.Setting(
             meter,
@@ -189,5 +188,21 @@ public final class Compiler {
         header.by(),
         setting,
         result.sections());
+  }
+
+  /** The kit that all sections are played on, wherever it was made; else the one in the header. */
+  private static Kit kit(Header header, Result result) {
+    List<Kit> played = new ArrayList<>();
+    for (Section section : result.sections()) {
+      if (section instanceof Groove groove) {
+        played.add(groove.setting().kit());
+      }
+    }
+    if (!played.isEmpty()
+        && played.stream().allMatch(kit -> kit.name().equals(played.get(0).name()))) {
+      return played.get(0);
+    }
+    KitBuilder.Built own = result.kits().get(header.kit());
+    return own != null ? own.kit() : Kits.named(header.kit()).orElse(Kits.FIVE_PIECE);
   }
 }

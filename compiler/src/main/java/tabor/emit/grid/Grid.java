@@ -1,7 +1,9 @@
 package tabor.emit.grid;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Changes;
@@ -9,6 +11,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.StandIns;
 
 /**
  * The counted grid of a lesson: title, then each section with its number, what a step changed, its
@@ -20,6 +23,7 @@ public final class Grid {
 
   private final Lesson lesson;
   private final List<String> lines = new ArrayList<>();
+  private final Set<String> told = new HashSet<>();
   private Groove.@Nullable Setting known;
 
   private Grid(Lesson lesson) {
@@ -101,6 +105,7 @@ public final class Grid {
     if (!setting.isEmpty()) {
       lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
     }
+    standIns(groove);
     known = groove.setting();
     prose(groove.prose());
     List<String> dynamics = DynamicWords.of(groove);
@@ -109,6 +114,18 @@ public final class Grid {
     }
     lines.add("");
     lines.addAll(GridWriter.write(GridLayout.of(groove)));
+  }
+
+  /** What the kit lacks is told once. */
+  private void standIns(Groove groove) {
+    List<String> moved =
+        StandIns.words(groove).stream()
+            .filter(words -> told.add(groove.setting().kit().name() + ": " + words))
+            .toList();
+    if (!moved.isEmpty()) {
+      String words = "on this kit: " + String.join(", ", moved);
+      lines.addAll(TextWrapper.wrap(words, INDENT, PROSE_WIDTH));
+    }
   }
 
   private void heading(String number, Section section) {
