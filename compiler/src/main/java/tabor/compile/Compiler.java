@@ -11,7 +11,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.UseGraph.Link;
 import tabor.compile.UseGraph.Source;
+import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.Section;
+import tabor.kit.Kit;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
 import tabor.resolve.SectionDefaults;
@@ -195,7 +198,29 @@ public final class Compiler {
         file,
         title == null || title.isBlank() ? file : title,
         header.by(),
-        result.setting(),
+        setting(result),
         result.sections());
+  }
+
+  /** What the header says, on the kit that all sections are played on where they share one. */
+  private static Groove.Setting setting(Result result) {
+    Groove.Setting of = result.setting();
+    List<Kit> played = new ArrayList<>();
+    for (Section section : result.sections()) {
+      if (section instanceof Groove groove) {
+        played.add(groove.setting().kit());
+      }
+    }
+    Kit first = played.isEmpty() ? of.kit() : played.get(0);
+    boolean shared = played.stream().allMatch(kit -> kit.name().equals(first.name()));
+    return new Groove.Setting(
+        of.meters(),
+        shared ? first : of.kit(),
+        of.tempo(),
+        of.feel(),
+        of.levels(),
+        of.showCounts(),
+        of.showSticking(),
+        of.showChanges());
   }
 }

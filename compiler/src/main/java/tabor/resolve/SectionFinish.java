@@ -9,6 +9,7 @@ import tabor.body.BodyChecks;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Surface;
@@ -56,7 +57,7 @@ final class SectionFinish {
             frame.setting(),
             dealt.bars(),
             frame.pickup(),
-            StrokeOrder.tidy(struck),
+            Snap.strokes(frame.setting(), StrokeOrder.tidy(struck)),
             written,
             dealt.plays(),
             marks,

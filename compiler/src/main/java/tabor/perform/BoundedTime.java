@@ -8,13 +8,13 @@ import tabor.rhythm.Time;
  * eight deep. Such times are rounded to a 2⁻³⁰th of a whole note, far below a tick and a
  * microsecond; all others stay exact.
  */
-final class Tame {
+final class BoundedTime {
   private static final long GRID = 1L << 30;
 
   /** Denominators up to this leave room for every sum that a performance needs. */
   private static final long EXACT = 1L << 24;
 
-  private Tame() {}
+  private BoundedTime() {}
 
   static Time plus(Time a, Time b) {
     try {

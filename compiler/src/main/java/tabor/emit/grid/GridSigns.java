@@ -9,11 +9,12 @@ import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 
 /** How a stroke is shown, and the legend of the signs that are used. */
-final class Signs {
-  private Signs() {}
+final class GridSigns {
+  private GridSigns() {}
 
   /** The cell of the strokes of one part at one place: usually one, two where both hands strike. */
   static GridBar.Cell cell(Collection<Stroke> strokes) {
@@ -25,26 +26,14 @@ final class Signs {
         ornaments = ornaments.with(ornament);
       }
     }
-    String small = "'".repeat(ornaments.smallStrokes());
+    StringBuilder before = new StringBuilder();
     StringBuilder after = new StringBuilder(level == Level.GHOST ? ")" : "");
     for (Ornament ornament : ornaments.list()) {
-      after.append(suffix(ornament));
+      before.append(ornament.before());
+      after.append(ornament.after());
     }
-    return new GridBar.Cell(
-        level == Level.GHOST ? small + "(" : small,
-        level == Level.ACCENT ? 'X' : 'x',
-        after.toString());
-  }
-
-  private static String suffix(Ornament ornament) {
-    return switch (ornament) {
-      case FLAM, DRAG, RUFF -> "";
-      case DIDDLE -> "/";
-      case OPEN_ROLL -> "//";
-      case BUZZ -> "~";
-      case CHOKE -> "!";
-      case RIMSHOT -> "^";
-    };
+    before.append(level == Level.GHOST ? "(" : "");
+    return new GridBar.Cell(before.toString(), level == Level.ACCENT ? 'X' : 'x', after.toString());
   }
 
   /** The signs that these sections use, each with its meaning; empty where all is plain. */
@@ -54,11 +43,12 @@ final class Signs {
     boolean rolls = false;
     boolean both = false;
     for (Groove groove : grooves) {
+      Snap snap = Snap.of(groove);
       both |= groove.setting().showSticking() && handsMeet(groove);
       for (Stroke stroke : groove.strokes()) {
         levels.add(stroke.level());
         ornaments.addAll(stroke.ornaments().list());
-        rolls |= goesOn(groove, stroke);
+        rolls |= goesOn(snap, stroke);
       }
     }
     List<String> legend = new ArrayList<>();
@@ -98,22 +88,13 @@ final class Signs {
     return false;
   }
 
+  /** {@code x// open roll}. */
   private static String meaning(Ornament ornament) {
-    return switch (ornament) {
-      case FLAM -> "'x flam";
-      case DRAG -> "''x drag";
-      case RUFF -> "'''x ruff";
-      case DIDDLE -> "x/ diddle";
-      case OPEN_ROLL -> "x// open roll";
-      case BUZZ -> "x~ buzz";
-      case CHOKE -> "x! choke";
-      case RIMSHOT -> "x^ rimshot";
-    };
+    return ornament.before() + "x" + ornament.after() + " " + ornament.words();
   }
 
   /** True for a roll that is held beyond its own slot. */
-  static boolean goesOn(Groove groove, Stroke stroke) {
-    boolean roll = stroke.ornaments().list().stream().anyMatch(Ornament::isRoll);
-    return roll && stroke.slot().length(groove.meter()).before(stroke.length());
+  static boolean goesOn(Snap snap, Stroke stroke) {
+    return stroke.ornaments().isRolled() && snap.slotLength(stroke).before(stroke.length());
   }
 }

@@ -9,12 +9,12 @@ import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
 /**
- * A stretch that is not yet placed in time. The components are those of {@link Stretch}.
+ * A segment that is not yet placed in time. The components are those of {@link Segment}.
  *
  * @param click what the click does under it
  */
-record Leg(
-    Stretch.Kind kind,
+record PlannedSegment(
+    Segment.Kind kind,
     @Nullable Groove groove,
     Tempo tempo,
     Feel feel,
@@ -23,16 +23,18 @@ record Leg(
     Click click) {
 
   /** So many bars of count-in. It leaves {@code pickup} to what comes after it. */
-  static Leg countIn(int bars, @Nullable Groove like, Tempo tempo, Time pickup) {
+  static PlannedSegment countIn(int bars, @Nullable Groove like, Tempo tempo, Time pickup) {
     Meter meter = like == null ? Meter.COMMON : like.meter();
     Time left = pickup.before(meter.bar()) ? pickup : Time.ZERO;
-    return new Leg(Stretch.Kind.COUNT_IN, like, tempo, Feel.STRAIGHT, bars, left, Click.OFF);
+    return new PlannedSegment(
+        Segment.Kind.COUNT_IN, like, tempo, Feel.STRAIGHT, bars, left, Click.OFF);
   }
 
   /** A section once, with or without its pickup. */
-  static Leg section(Groove groove, Tempo tempo, Feel feel, boolean pickup, Click click) {
-    return new Leg(
-        Stretch.Kind.SECTION,
+  static PlannedSegment section(
+      Groove groove, Tempo tempo, Feel feel, boolean pickup, Click click) {
+    return new PlannedSegment(
+        Segment.Kind.SECTION,
         groove,
         tempo,
         feel,
@@ -41,9 +43,9 @@ record Leg(
         click);
   }
 
-  Stretch at(Time start, long picos) {
+  Segment at(Time start, long picos) {
     Meter meter = groove == null ? Meter.COMMON : groove.meter();
-    return new Stretch(kind, groove, meter, tempo, feel, bars, pickup, start, picos);
+    return new Segment(kind, groove, meter, tempo, feel, bars, pickup, start, picos);
   }
 
   Time length() {

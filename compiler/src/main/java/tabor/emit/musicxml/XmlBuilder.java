@@ -6,12 +6,12 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /** Elements with indentation, through StAX. */
-final class Xml {
+final class XmlBuilder {
   private final StringWriter text = new StringWriter();
   private final XMLStreamWriter out;
   private int depth;
 
-  Xml() {
+  XmlBuilder() {
     try {
       out = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
       out.writeStartDocument("UTF-8", "1.0");

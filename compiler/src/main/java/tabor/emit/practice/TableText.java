@@ -3,8 +3,8 @@ package tabor.emit.practice;
 import tabor.source.DisplayWidth;
 
 /** Text for tables on a terminal. */
-final class Lines {
-  private Lines() {}
+final class TableText {
+  private TableText() {}
 
   /** One line without control characters. */
   static String clean(String text) {

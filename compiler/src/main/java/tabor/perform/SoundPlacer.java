@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Grace;
 import tabor.kit.Surface;
 import tabor.rhythm.Time;
 
@@ -19,34 +20,34 @@ import tabor.rhythm.Time;
  * <p>A sound ends no later than the next one on the same key begins; any stroke on the hi-hat, by
  * stick or foot, also ends the hi-hat sound before it. All end with the performance.
  */
-final class Placing {
-  /** From one small stroke to the next. */
-  static final long SMALL = 27_500_000_000L;
+final class SoundPlacer {
+  /** From one grace note to the next. */
+  static final long GRACE = Grace.SECONDS.times(Clock.SECOND).rounded();
 
   private static final int HIHAT = -1;
 
-  private final List<Stretch> stretches;
+  private final List<Segment> segments;
   private final boolean round;
   private final Time end;
   private final List<Sound> placed = new ArrayList<>();
 
   /** {@code round} if the end is followed by the start, over and over. */
-  Placing(List<Stretch> stretches, boolean round) {
-    this.stretches = stretches;
+  SoundPlacer(List<Segment> segments, boolean round) {
+    this.segments = segments;
     this.round = round;
-    this.end = stretches.get(stretches.size() - 1).end();
+    this.end = segments.get(segments.size() - 1).end();
   }
 
-  /** Adds the sounds of a section in one stretch. */
+  /** Adds the sounds of a section in one segment. */
   void add(int index, List<SectionSounds.Local> locals) {
-    Stretch stretch = stretches.get(index);
-    Time line = stretch.barline(1);
-    boolean pickup = stretch.pickup().sign() > 0;
+    Segment segment = segments.get(index);
+    Time line = segment.barline(1);
+    boolean pickup = segment.pickup().sign() > 0;
     for (SectionSounds.Local local : locals) {
       if (local.stroke().bar() == 0 && !pickup) {
         continue;
       }
-      Time start = Tame.plus(line, local.start());
+      Time start = BoundedTime.plus(line, local.start());
       if (local.early() > 0) {
         Time early = early(index, start, local.early(), local.stroke().ornaments().smallStrokes());
         if (early == null) {
@@ -77,17 +78,17 @@ final class Placing {
   }
 
   private @Nullable Time early(int index, Time main, int steps, int small) {
-    Time first = back(index, main, small * SMALL);
+    Time first = back(index, main, small * GRACE);
     if (round) {
-      Time own = back(index, main, steps * SMALL);
-      return own.sign() < 0 ? Tame.plus(own, end) : own;
+      Time own = back(index, main, steps * GRACE);
+      return own.sign() < 0 ? BoundedTime.plus(own, end) : own;
     }
     if (main.sign() == 0) {
       return null;
     }
     return first.sign() < 0
         ? main.times(small - (long) steps).over(small)
-        : back(index, main, steps * SMALL);
+        : back(index, main, steps * GRACE);
   }
 
   /** The place so many picoseconds before another, through the tempi on the way. */
@@ -95,13 +96,13 @@ final class Placing {
     Time place = from;
     long left = picos;
     for (int i = index; ; i--) {
-      Stretch stretch = stretches.get(i);
-      long room = Clock.picos(place.minus(stretch.start()), stretch.tempo());
+      Segment segment = segments.get(i);
+      long room = Clock.picos(place.minus(segment.start()), segment.tempo());
       if (left <= room || i == 0) {
-        return Tame.minus(place, Clock.wholes(left, stretch.tempo()));
+        return BoundedTime.minus(place, Clock.wholes(left, segment.tempo()));
       }
       left -= room;
-      place = stretch.start();
+      place = segment.start();
     }
   }
 
@@ -110,7 +111,7 @@ final class Placing {
     Map<Integer, Time> next = new HashMap<>();
     if (round) {
       for (int i = placed.size() - 1; i >= 0; i--) {
-        next.put(group(placed.get(i)), Tame.plus(placed.get(i).start(), end));
+        next.put(group(placed.get(i)), BoundedTime.plus(placed.get(i).start(), end));
       }
     }
     // From the end: what starts together does not cut each other off.
@@ -122,27 +123,27 @@ final class Placing {
       for (int j = from; j <= i; j++) {
         Sound sound = placed.get(j);
         Time stop = next.getOrDefault(group(sound), sound.end());
-        Time length = Time.min(sound.length(), Tame.minus(stop, sound.start()));
+        Time length = Time.min(sound.length(), BoundedTime.minus(stop, sound.start()));
         if (!round) {
-          length = Time.min(length, Tame.minus(end, sound.start()));
+          length = Time.min(length, BoundedTime.minus(end, sound.start()));
         }
-        placed.set(j, sound.lasting(Tame.length(length), micros(sound)));
+        placed.set(j, sound.lasting(BoundedTime.length(length), micros(sound)));
       }
       for (int j = from; j <= i; j++) {
         next.put(group(placed.get(j)), placed.get(j).start());
       }
       i = from - 1;
     }
-    return new Performance(stretches, placed, end);
+    return new Performance(segments, placed, end);
   }
 
-  /** Its stretch says the tempo, unless it is a small stroke that reaches into the one before. */
+  /** Its segment says the tempo, unless it is a small stroke that reaches into the one before. */
   private long micros(Sound sound) {
-    int i = sound.stretch();
-    while (i > 0 && sound.start().before(stretches.get(i).start())) {
+    int i = sound.segment();
+    while (i > 0 && sound.start().before(segments.get(i).start())) {
       i--;
     }
-    return Performance.micros(stretches.get(i), sound.start());
+    return Performance.micros(segments.get(i), sound.start());
   }
 
   private static int group(Sound sound) {

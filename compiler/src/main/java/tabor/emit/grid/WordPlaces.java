@@ -9,19 +9,8 @@ import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
 /** The places of the bar that belong to a stroke's word. */
-final class Places {
-  private Places() {}
-
-  /** Distance of a slot, groups followed down, from the barline. */
-  static Time of(Slot slot, Meter meter) {
-    Time place = slot.start(meter);
-    Time length = slot.length(meter);
-    for (Slot.Part part : slot.parts()) {
-      length = length.over(part.of());
-      place = place.plus(length.times(part.index()));
-    }
-    return place;
-  }
+final class WordPlaces {
+  private WordPlaces() {}
 
   /** Every place of the word that a slot stands in, and of the groups around it. */
   static Set<Time> ofWord(Slot slot, Meter meter) {
@@ -34,7 +23,7 @@ final class Places {
       for (int i = 0; i < part.of(); i++) {
         List<Slot.Part> here = new ArrayList<>(way);
         here.add(new Slot.Part(i, part.of()));
-        places.add(of(new Slot(slot.division(), slot.index(), here), meter));
+        places.add(new Slot(slot.division(), slot.index(), here).place(meter));
       }
       way.add(part);
     }

@@ -5,8 +5,8 @@ import java.util.List;
 import tabor.source.DisplayWidth;
 
 /** Running text for a plain page: wrapped, and free of characters that would disturb a terminal. */
-final class Prose {
-  private Prose() {}
+final class TextWrapper {
+  private TextWrapper() {}
 
   /** Lines of at most {@code width} columns; an empty line in the text stays. */
   static List<String> wrap(String text, String indent, int width) {

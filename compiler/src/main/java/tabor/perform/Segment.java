@@ -23,7 +23,7 @@ import tabor.rhythm.Time;
  * @param start whole notes from the start of the performance
  * @param picos the same in picoseconds
  */
-public record Stretch(
+public record Segment(
     Kind kind,
     @Nullable Groove groove,
     Meter meter,
@@ -33,7 +33,7 @@ public record Stretch(
     Time pickup,
     Time start,
     long picos) {
-  /** What happens in a stretch. */
+  /** What happens in a segment. */
   public enum Kind {
     COUNT_IN,
     SECTION,

@@ -4,8 +4,8 @@ import tabor.notation.Beam;
 import tabor.notation.Written;
 
 /** Words of the format. */
-final class Names {
-  private Names() {}
+final class MusicXmlNames {
+  private MusicXmlNames() {}
 
   static String type(Written.Type type) {
     return switch (type) {

@@ -1,8 +1,8 @@
 package tabor.emit.musicxml;
 
 /** Text as XML 1.0 can hold it. */
-final class XmlText {
-  private XmlText() {}
+final class XmlCharacters {
+  private XmlCharacters() {}
 
   /**
    * The text with every character that XML 1.0 does not allow shown as a sign: control characters

@@ -10,9 +10,9 @@ import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
 /** Reads a chart into what is played and how often, without playing it out. */
-final class ChartWalk implements Chart.Cases<ChartWalk> {
-  /** Legs in a row, the row so many times, 1 or more. */
-  record Passage(List<Leg> legs, long times) {}
+final class ChartPlan implements Chart.Cases<ChartPlan> {
+  /** Segments in a row, the row so many times, 1 or more. */
+  record Passage(List<PlannedSegment> segments, long times) {}
 
   private final List<Chart.Item> items;
   private final List<Passage> passages = new ArrayList<>();
@@ -20,46 +20,46 @@ final class ChartWalk implements Chart.Cases<ChartWalk> {
   private @Nullable String before;
   private int index;
 
-  private ChartWalk(Chart chart) {
+  private ChartPlan(Chart chart) {
     items = chart.items();
   }
 
   static List<Passage> of(Chart chart) {
-    ChartWalk walk = new ChartWalk(chart);
-    for (walk.index = 0; walk.index < walk.items.size(); walk.index++) {
-      walk.items.get(walk.index).match(walk);
+    ChartPlan plan = new ChartPlan(chart);
+    for (plan.index = 0; plan.index < plan.items.size(); plan.index++) {
+      plan.items.get(plan.index).match(plan);
     }
-    return walk.passages;
+    return plan.passages;
   }
 
   @Override
-  public ChartWalk countIn(Chart.CountIn item) {
+  public ChartPlan countIn(Chart.CountIn item) {
     Groove next = next();
     Time pickup = next == null ? Time.ZERO : next.pickup();
     before = null;
-    return row(List.of(Leg.countIn(item.bars(), item.like(), item.tempo(), pickup)), 1);
+    return row(List.of(PlannedSegment.countIn(item.bars(), item.like(), item.tempo(), pickup)), 1);
   }
 
   @Override
-  public ChartWalk click(Chart.SetClick item) {
+  public ChartPlan click(Chart.SetClick item) {
     click = item.click();
     return this;
   }
 
   @Override
-  public ChartWalk play(Chart.Play item) {
-    row(legs(item.turns()), 1);
-    return item.times() > 1 ? row(legs(item.turns()), item.times() - 1L) : this;
+  public ChartPlan play(Chart.Play item) {
+    row(segments(item.turns()), 1);
+    return item.times() > 1 ? row(segments(item.turns()), item.times() - 1L) : this;
   }
 
   @Override
-  public ChartWalk rest(Chart.Rest item) {
+  public ChartPlan rest(Chart.Rest item) {
     before = null;
     Tempo tempo = item.tempo();
     return row(
         List.of(
-            new Leg(
-                Stretch.Kind.REST,
+            new PlannedSegment(
+                Segment.Kind.REST,
                 item.like(),
                 tempo,
                 Feel.STRAIGHT,
@@ -70,31 +70,31 @@ final class ChartWalk implements Chart.Cases<ChartWalk> {
   }
 
   @Override
-  public ChartWalk climb(Chart.Climb item) {
+  public ChartPlan climb(Chart.Climb item) {
     for (Tempo tempo : item.tempi()) {
       List<Chart.Turn> turn = List.of(new Chart.Turn(item.groove(), tempo, item.feel()));
-      row(legs(turn), 1);
+      row(segments(turn), 1);
       if (item.times() > 1) {
-        row(legs(turn), item.times() - 1L);
+        row(segments(turn), item.times() - 1L);
       }
     }
     return this;
   }
 
-  private List<Leg> legs(List<Chart.Turn> turns) {
-    List<Leg> legs = new ArrayList<>();
+  private List<PlannedSegment> segments(List<Chart.Turn> turns) {
+    List<PlannedSegment> segments = new ArrayList<>();
     for (Chart.Turn turn : turns) {
       Groove groove = turn.groove();
       boolean pickup = !groove.name().equals(before);
-      legs.add(Leg.section(groove, turn.tempo(), turn.feel(), pickup, click));
+      segments.add(PlannedSegment.section(groove, turn.tempo(), turn.feel(), pickup, click));
       before = groove.name();
     }
-    return legs;
+    return segments;
   }
 
-  private ChartWalk row(List<Leg> legs, long times) {
-    if (!legs.isEmpty()) {
-      passages.add(new Passage(legs, times));
+  private ChartPlan row(List<PlannedSegment> segments, long times) {
+    if (!segments.isEmpty()) {
+      passages.add(new Passage(segments, times));
     }
     return this;
   }
