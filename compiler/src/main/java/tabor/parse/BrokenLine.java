@@ -58,13 +58,15 @@ final class BrokenLine {
     return play;
   }
 
-  /** A broken heading; its name is the word after the first one, if a name may be called so. */
-  static Heading.Faulty heading(SectionKind kind, List<Token> tokens) {
-    Token second = tokens.size() > 1 ? tokens.get(1) : tokens.get(0);
-    boolean named = tokens.size() > 2 && Vocabulary.isName(second.getType());
-    boolean source = second.getType() == TaborLexer.FROM && kind == SectionKind.STEP;
-    Name name = named && !source ? new Name(second.getText(), Spans.of(second)) : null;
-    return heading(kind, name, span(tokens));
+  /** A broken heading; its name is what stands in the place of one, spelled as a name. */
+  static Heading.Faulty heading(String line, SectionKind kind, List<Token> tokens) {
+    int end = HeadingMistakes.endOfName(kind, tokens);
+    if (end == 1) {
+      return heading(kind, null, span(tokens));
+    }
+    Span span = Spans.between(tokens.get(1), tokens.get(end - 1));
+    String name = HeadingMistakes.name(span.in(line));
+    return heading(kind, name.isEmpty() ? null : new Name(name, span), span(tokens));
   }
 
   static Heading.Faulty heading(SectionKind kind, @Nullable Name name, Span span) {

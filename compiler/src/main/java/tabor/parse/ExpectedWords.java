@@ -123,6 +123,9 @@ public record ExpectedWords(
   }
 
   private static List<Item> items(List<Token> tokens) {
+    if (Nesting.deeperThan(LineParser.DEEPEST, tokens) != null) {
+      return List.of();
+    }
     LineSimulation simulation = LineSimulation.over(tokens);
     if (simulation.read() < tokens.size()) {
       return List.of();
@@ -177,8 +180,9 @@ public record ExpectedWords(
   private static List<Item> items(LineSimulation simulation) {
     Set<Item> items = new LinkedHashSet<>();
     for (Expectation expectation : simulation.expected()) {
-      List<String> rules = rules(expectation.frame().path());
-      int rule = expectation.frame().rule();
+      List<String> rules =
+          rules(expectation.rules().stream().map(i -> TaborParser.ruleNames[i]).toList());
+      int rule = expectation.rule();
       if (THINGS.contains(rule)) {
         items.add(new Item(TaborParser.ruleNames[rule], null, rules));
         continue;

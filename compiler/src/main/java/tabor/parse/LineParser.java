@@ -1,6 +1,7 @@
 package tabor.parse;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.PredictionMode;
@@ -44,6 +45,9 @@ final class LineParser {
   private final PartBuilder parts = new PartBuilder(problems, numbers, beats);
   private final EditBuilder edits = new EditBuilder(problems, numbers);
 
+  /** Of the line read last; null if it is no statement. */
+  private @Nullable StatementRow row;
+
   LineParser() {
     lexer.removeErrorListeners();
     parser.removeErrorListeners();
@@ -57,22 +61,52 @@ final class LineParser {
    * @param heading true for the first line of a section
    */
   Result read(String line, SectionKind kind, boolean heading) {
+    Statement statement = statementOf(line);
+    if (statement != null && problems.problem() == null) {
+      return new Result(statement, row, null);
+    }
+    Statement broken =
+        heading ? BrokenLine.heading(line, kind, tokens.all()) : BrokenLine.other(tokens.all());
+    return new Result(broken, null, explained(line, kind, heading, List.copyOf(tokens.all())));
+  }
+
+  /** What is wrong with the line just read, with the fixes that help. */
+  private SyntaxProblem explained(String line, SectionKind kind, boolean heading, List<Token> all) {
+    SyntaxProblem problem = problems.problem();
+    // From here on the parser reads other lines, and their problems take the place of this one's.
+    Predicate<String> reads = other -> reads(other, kind, heading);
+    if (problem == null) {
+      problem = new SyntaxErrorExplainer(line, kind, heading, all).explain(reads);
+    }
+    return problem.fixes().isEmpty() ? problem : problem.keeping(line, reads);
+  }
+
+  private boolean reads(String line, SectionKind kind, boolean heading) {
+    Statement statement = statementOf(line);
+    return statement != null
+        && problems.problem() == null
+        && row != null
+        && (heading
+            ? row.keyword() != null && row.keyword().equals(kind.word())
+            : row.sections().contains(kind) && !row.isHeading());
+  }
+
+  /** What a line says, its row and its problem kept; null if it is no statement. */
+  private @Nullable Statement statementOf(String line) {
+    problems.clear();
+    row = null;
     lex(line);
     Token deep = Nesting.deeperThan(DEEPEST, tokens.all());
     if (deep != null) {
-      return broken(kind, heading, tooDeep(deep));
+      problems.report(tooDeep(deep));
+      return null;
     }
     TaborParser.SingleContext tree = parse();
     if (tree == null) {
-      SyntaxErrorExplainer explainer = new SyntaxErrorExplainer(line, kind, heading, tokens.all());
-      return broken(kind, heading, explainer.explain());
+      return null;
     }
-    problems.clear();
-    Statement statement = statement(tree.content);
-    SyntaxProblem problem = problems.problem();
-    return problem == null
-        ? new Result(statement, row(tree.content), null)
-        : broken(kind, heading, problem);
+    row = row(tree.content);
+    return statement(tree.content);
   }
 
   /** True if the line is a statement of the notation, wherever it may stand. */
@@ -85,12 +119,6 @@ final class LineParser {
     lexer.setInputStream(new LineStream(line.substring(0, Lines.endOfBlanks(line, line.length()))));
     lexer.mode(TaborLexer.DEFAULT_MODE);
     tokens.fill();
-  }
-
-  private Result broken(SectionKind kind, boolean heading, SyntaxProblem problem) {
-    Statement statement =
-        heading ? BrokenLine.heading(kind, tokens.all()) : BrokenLine.other(tokens.all());
-    return new Result(statement, null, problem);
   }
 
   private static SyntaxProblem tooDeep(Token brace) {

@@ -1,30 +1,369 @@
 package tabor.parse;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
 import org.antlr.v4.runtime.Token;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Near;
+import tabor.grammar.TaborLexer;
+import tabor.grammar.TaborParser;
+import tabor.kit.Kits;
+import tabor.parse.LineSimulation.Expectation;
+import tabor.source.Span;
 import tabor.syntax.SectionKind;
+import tabor.syntax.StatementRow;
+import tabor.syntax.StatementTable;
 
-/** Why a line could not be read, in a teacher's words. */
+/**
+ * Why a line could not be read, in a teacher's words: from the first token that no reading of the
+ * grammar takes, what could have stood there, and the table of statements. Fixes are candidates:
+ * the reader offers those that leave a line without a problem.
+ */
 final class SyntaxErrorExplainer {
+  /** A longer usage is more than a person reads in a message. */
+  private static final int LONGEST_USAGE = 60;
+
   private final String line;
   private final SectionKind kind;
   private final boolean heading;
   private final List<Token> tokens;
   private final LineSimulation simulation;
+  private final int at;
+  private final Token offending;
 
+  /** What could stand in the place of the offending token, in statements that may stand here. */
+  private final List<Expectation> possible;
+
+  /**
+   * @param kind the section that the line stands in, or opens
+   * @param tokens all of the line, the end included; the line is no statement
+   */
   SyntaxErrorExplainer(String line, SectionKind kind, boolean heading, List<Token> tokens) {
     this.line = line;
     this.kind = kind;
     this.heading = heading;
     this.tokens = tokens;
     this.simulation = LineSimulation.over(tokens);
+    this.at = simulation.read();
+    if (at >= tokens.size()) {
+      throw new IllegalStateException("nothing is wrong with: " + line);
+    }
+    this.offending = tokens.get(at);
+    List<Expectation> here = simulation.expected().stream().filter(this::belongs).toList();
+    this.possible = here.isEmpty() ? simulation.expected() : here;
   }
 
-  SyntaxProblem explain() {
-    Token offending = tokens.get(Math.min(simulation.read(), tokens.size() - 1));
-    return SyntaxProblem.of(
-        offending.getType() == Token.EOF ? BrokenLine.span(tokens) : Spans.of(offending),
-        "`" + offending.getText() + "` does not fit here",
-        null);
+  private boolean belongs(Expectation expectation) {
+    StatementRow row = row(expectation);
+    return row == null
+        || (heading ? kind.word().equals(row.keyword()) : row.sections().contains(kind));
+  }
+
+  /**
+   * The first thing that is wrong.
+   *
+   * @param reads tells whether another line would be read without a problem in the same place
+   */
+  SyntaxProblem explain(Predicate<String> reads) {
+    SyntaxProblem problem = openText();
+    if (problem == null) {
+      problem = InvisibleCharacters.explain(line, tokens, at);
+    }
+    if (problem == null && laneStart() < at) {
+      return new BeatErrorExplainer(tokens, at).explain();
+    }
+    if (problem == null) {
+      problem = new CommonMistakes(line, kind, heading, tokens, simulation).explain(reads);
+    }
+    if (problem == null && !heading) {
+      problem = start();
+    }
+    if (problem == null) {
+      problem = misspelt();
+    }
+    return problem == null ? misplaced(reads) : problem;
+  }
+
+  /** Index of the colon; the number of tokens if there is none. */
+  private int laneStart() {
+    for (int i = 0; i < tokens.size(); i++) {
+      if (tokens.get(i).getType() == TaborLexer.LANE_START) {
+        return i;
+      }
+    }
+    return tokens.size();
+  }
+
+  private @Nullable SyntaxProblem openText() {
+    for (Token token : tokens) {
+      if (token.getType() == TaborLexer.LANE_START) {
+        return null;
+      }
+      if (token.getType() == TaborLexer.OPEN_QUOTED) {
+        Span span = Spans.of(token);
+        int end = BrokenLine.span(tokens).end();
+        return SyntaxProblem.of(
+                new Span(span.start(), span.start() + 1),
+                "this text has no closing quotes",
+                "Write \" after its last word; a text over several lines stands between \"\"\" and"
+                    + " \"\"\"")
+            .fix("Close the text", new Span(end, end), "\"");
+      }
+      if (token.getType() == TaborLexer.OPEN_TRIPLE) {
+        return SyntaxProblem.of(
+            Spans.of(token),
+            "this text is not closed before its section ends",
+            "Write \"\"\" after its last line");
+      }
+    }
+    return null;
+  }
+
+  /** A line whose first word opens no statement. */
+  private @Nullable SyntaxProblem start() {
+    Token first = tokens.get(0);
+    String written = first.getText();
+    boolean lane = tokens.size() > 1 && tokens.get(1).getType() == TaborLexer.LANE_START;
+    if (lane && Vocabulary.of(Vocabulary.Role.NOTE_VALUE).contains(written)) {
+      return SyntaxProblem.of(
+          Spans.of(first),
+          "`" + written + "` is a note value and names no part",
+          "Note values are not written: a word is a beat, and the number of strokes in it is how"
+              + " finely the beat is divided");
+    }
+    if (lane && at <= 1 && Vocabulary.keywords().contains(written)) {
+      return SyntaxProblem.of(
+          Spans.of(first),
+          "`" + written + "` is a word of the language and names no part",
+          "A part is named by a limb, hands, feet, line or a surface such as snare");
+    }
+    boolean unknown =
+        (first.getType() == TaborLexer.NAME || first.getType() == TaborLexer.ZONED)
+            && at == 1
+            && Kits.FIVE_PIECE.surface(written) == null;
+    if (at > 0 && !unknown || first.getType() == TaborLexer.MISSPELT && isCapital(written)) {
+      return null;
+    }
+    if (!Vocabulary.isWord(first.getType()) && first.getType() != TaborLexer.MISSPELT) {
+      return SyntaxProblem.of(
+          character(tokens, 0), "no line starts with " + Wording.shown(first), lines());
+    }
+    List<String> near = Near.names(written, starts());
+    SyntaxProblem problem =
+        SyntaxProblem.of(
+            Spans.of(first),
+            "no line in " + kind.words() + " starts with `" + written + "`",
+            near.isEmpty() ? lines() : meant(near));
+    return replaced(problem, first, near);
+  }
+
+  /** What a line of this section may start with. */
+  private List<String> starts() {
+    List<String> starts = new ArrayList<>();
+    for (StatementRow row : StatementTable.inSection(kind)) {
+      if (row.keyword() != null) {
+        starts.add(row.keyword());
+      }
+    }
+    if (kind == SectionKind.GROOVE || kind == SectionKind.STEP) {
+      starts.addAll(List.of("right", "left", "hands", "feet", "line"));
+      starts.addAll(Kits.FIVE_PIECE.surfaceNames());
+    }
+    return starts;
+  }
+
+  private String lines() {
+    return switch (kind) {
+      case GROOVE, STEP ->
+          "A part is written as hands : rl rl rl rl; a change starts with a word such as add,"
+              + " drop or accent";
+      case PATTERN -> "Nothing stands below a pattern";
+      case HEADER, KIT, CHART -> "It starts with " + Wording.or(starts());
+    };
+  }
+
+  private static String meant(List<String> near) {
+    return "Is " + Wording.or(near) + " meant?";
+  }
+
+  private static SyntaxProblem replaced(SyntaxProblem problem, Token token, List<String> words) {
+    SyntaxProblem better = problem;
+    for (String word : words) {
+      better = better.fix("Write " + word, Spans.of(token), word);
+    }
+    return better;
+  }
+
+  private static boolean isCapital(String written) {
+    String small = written.toLowerCase(Locale.ROOT);
+    return !small.equals(written) && small.matches("[a-z0-9.&+/-]+");
+  }
+
+  /** A word that is no word of the notation, whatever stands around it. */
+  private @Nullable SyntaxProblem misspelt() {
+    int type = offending.getType();
+    if (type != TaborLexer.MISSPELT && type != TaborLexer.STRANGE) {
+      return null;
+    }
+    String written = offending.getText();
+    Span span = Spans.of(offending);
+    if (isCapital(written)) {
+      String small = written.toLowerCase(Locale.ROOT);
+      return SyntaxProblem.of(
+              span,
+              "`" + written + "` has a capital letter",
+              "Words, names and counts are written in lower case: " + small)
+          .fix("Write " + small, span, small);
+    }
+    if (written.matches("[0-9]+[-–][0-9]+") && simulation.expectsIn(TaborParser.RULE_barList)) {
+      String to = written.replaceAll("[-–]", " to ");
+      return SyntaxProblem.of(
+              span, "`" + written + "` is no number", "From one to another is written " + to)
+          .fix("Write " + to, span, to);
+    }
+    if (written.matches("[0-9]+-[0-9]+") && simulation.expects(TaborLexer.RATIO)) {
+      String meter = written.replace('-', '/');
+      return SyntaxProblem.of(
+              span, "`" + written + "` is no meter", "It is written with a slash: " + meter)
+          .fix("Write " + meter, span, meter);
+    }
+    if (written.matches("[0-9].*") && simulation.expectsIn(TaborParser.RULE_count)) {
+      SyntaxProblem problem =
+          SyntaxProblem.of(
+              span,
+              "`" + written + "` is neither a number nor a count",
+              "A count is a beat with a syllable, such as 1, 2&, 3e or 4a, or a slot such as 2.5");
+      String count = written.replaceAll("and|und|n", "&");
+      return count.equals(written) ? problem : problem.fix("Write " + count, span, count);
+    }
+    if (written.indexOf('_') >= 0) {
+      String better = written.toLowerCase(Locale.ROOT).replace('_', '-');
+      return SyntaxProblem.of(
+              span, "`" + written + "` is no name", "Parts of a name are joined by -: " + better)
+          .fix("Write " + better, span, better);
+    }
+    return null;
+  }
+
+  /** Any other word that cannot stand where it does. */
+  private SyntaxProblem misplaced(Predicate<String> reads) {
+    boolean ends = offending.getType() == Token.EOF;
+    String expected = Wording.expected(possible);
+    Token last = tokens.get(Math.max(0, at - 1));
+    String shown = ends ? "the line ends" : Wording.shown(offending);
+    String message =
+        at == 0 || (expected == null && !ends)
+            ? shown + " does not fit here"
+            : expected == null
+                ? "the line ends too early"
+                : "after "
+                    + Wording.shown(last)
+                    + " comes "
+                    + expected
+                    + (ends ? ", but " : ", not ")
+                    + shown;
+    Span span = ends ? Spans.of(last) : character(tokens, at);
+    if (simulation.expectsOnlyStartOf(TaborParser.RULE_surface)
+        && Vocabulary.keywords().contains(offending.getText())) {
+      message = "`" + offending.getText() + "` is a word of the language and names no surface";
+    }
+    List<String> near = near();
+    if (!near.isEmpty()) {
+      return replaced(SyntaxProblem.of(span, message, meant(near)), offending, near);
+    }
+    SyntaxProblem problem = SyntaxProblem.of(span, message, usage());
+    if (simulation.expects(TaborLexer.LANE_START) && offending.getText().matches("[;=]")) {
+      return problem.fix("Write a colon", span, ":");
+    }
+    return Insertions.add(problem, line, tokens, simulation, reads);
+  }
+
+  private List<String> near() {
+    String written = offending.getText();
+    if (!Vocabulary.isWord(offending.getType()) || written.length() < 3) {
+      return List.of();
+    }
+    List<String> words = new ArrayList<>();
+    for (Expectation expectation : possible) {
+      for (int type : expectation.types().toList()) {
+        String literal = Vocabulary.literal(type);
+        boolean name = expectation.in(TaborParser.RULE_name);
+        if (literal != null && !name && !words.contains(literal)) {
+          words.add(literal);
+        }
+      }
+    }
+    return Near.names(written, words).stream()
+        .filter(
+            near ->
+                !words.contains(otherNumber(near)) || near.endsWith("s") == written.endsWith("s"))
+        .toList();
+  }
+
+  /** {@code eighths} for {@code eighth} and the other way round; one of them is enough. */
+  private static String otherNumber(String word) {
+    return word.endsWith("s") ? word.substring(0, word.length() - 1) : word + "s";
+  }
+
+  /** How the statement is written, as far as it is known which one it is. */
+  private @Nullable String usage() {
+    List<StatementRow> rows = new ArrayList<>();
+    for (Expectation expectation : possible) {
+      StatementRow row = row(expectation);
+      if (row != null && !rows.contains(row)) {
+        rows.add(row);
+      }
+    }
+    if (simulation.expects(TaborLexer.LANE_START)) {
+      rows.removeIf(row -> !row.label().equals("lane"));
+    }
+    if (rows.isEmpty()) {
+      rows.addAll(StatementTable.startingWith(tokens.get(0).getText()));
+    }
+    return rows.size() == 1 ? usage(rows.get(0)) : null;
+  }
+
+  /** The statement that an expectation is a part of; null at the end of the line. */
+  private @Nullable StatementRow row(Expectation expectation) {
+    for (int rule : expectation.rules()) {
+      String label = TaborParser.ruleNames[rule];
+      if (StatementTable.isLabel(label)) {
+        return StatementTable.find(label, tokens.get(0).getText()).orElse(null);
+      }
+    }
+    return null;
+  }
+
+  /** {@code It is written …}, long forms without what may be left out. */
+  static String usage(StatementRow row) {
+    String usage = row.usage();
+    if (usage.endsWith(" AT") || usage.length() > LONGEST_USAGE) {
+      usage = usage.replaceAll(" \\[[^\\]]*\\]", "").replaceAll(" AT$", " at COUNTS");
+    }
+    usage = usage.replace("TARGET", "PART");
+    boolean bare = usage.equals(row.example()) || usage.equals(row.keyword());
+    return "It is written " + (bare ? "" : usage + ", such as ") + "`" + row.example() + "`";
+  }
+
+  /** The place of a token; of a run of odd characters only the first, whole if it takes two. */
+  static Span character(List<Token> tokens, int at) {
+    Span span = Spans.of(tokens.get(at));
+    if (tokens.get(at).getType() != TaborLexer.STRANGE) {
+      return span;
+    }
+    int units = text(tokens, at).length();
+    return new Span(span.start(), span.start() + units);
+  }
+
+  /** The first character of a token; two units where it is outside the basic plane. */
+  static String text(List<Token> tokens, int at) {
+    String text = tokens.get(at).getText();
+    boolean half = text.length() == 1 && Character.isHighSurrogate(text.charAt(0));
+    if (half && at + 1 < tokens.size()) {
+      text += tokens.get(at + 1).getText();
+    }
+    return text.isEmpty() ? text : text.substring(0, text.offsetByCodePoints(0, 1));
   }
 }

@@ -2,6 +2,7 @@ package tabor.parse;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
@@ -55,6 +56,23 @@ record SyntaxProblem(
     List<LineFix> more = new ArrayList<>(fixes);
     more.add(new LineFix(title, edits));
     return new SyntaxProblem(code, span, message, help, more);
+  }
+
+  /** The same with those of its fixes that leave a line which {@code reads} approves of. */
+  SyntaxProblem keeping(String line, Predicate<String> reads) {
+    List<LineFix> kept =
+        fixes.stream().filter(fix -> reads.test(applied(line, fix.edits()))).toList();
+    return new SyntaxProblem(code, span, message, help, kept);
+  }
+
+  /** A line after replacements, which are in order and do not overlap. */
+  static String applied(String line, List<Replaced> edits) {
+    StringBuilder text = new StringBuilder(line);
+    for (int i = edits.size() - 1; i >= 0; i--) {
+      Span where = edits.get(i).span();
+      text.replace(where.start(), where.end(), edits.get(i).text());
+    }
+    return text.toString();
   }
 
   /** The problem of the line that starts at {@code start} in {@code passage}. */

@@ -10,7 +10,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +26,12 @@ public final class StatementTable {
   private static final String RESOURCE = "/tabor/grammar/statements.txt";
   private static final List<StatementRow> ROWS = read();
   private static final Map<String, StatementRow> BY_NAME = byName();
+
+  private static final Set<String> LABELS =
+      ROWS.stream()
+          .filter(row -> !row.isSign())
+          .map(StatementRow::label)
+          .collect(Collectors.toUnmodifiableSet());
 
   private StatementTable() {}
 
@@ -40,14 +48,14 @@ public final class StatementTable {
    * @throws IllegalArgumentException if there is none
    */
   public static StatementRow row(String label, @Nullable String word) {
+    return find(label, word)
+        .orElseThrow(() -> new IllegalArgumentException("no statement " + label + " " + word));
+  }
+
+  /** The same; empty if there is none, as for a line whose first word is still missing. */
+  public static Optional<StatementRow> find(String label, @Nullable String word) {
     StatementRow row = word == null ? null : BY_NAME.get(label + ' ' + word);
-    if (row == null) {
-      row = BY_NAME.get(label);
-    }
-    if (row == null) {
-      throw new IllegalArgumentException("no statement " + label + " " + word);
-    }
-    return row;
+    return Optional.ofNullable(row == null ? BY_NAME.get(label) : row);
   }
 
   /** The statements that a section takes below its heading, signs left out, in order. */
@@ -60,6 +68,11 @@ public final class StatementTable {
   /** The rows of the statements that start with this word, in order; none for any other word. */
   public static List<StatementRow> startingWith(String keyword) {
     return ROWS.stream().filter(row -> !row.isSign() && keyword.equals(row.keyword())).toList();
+  }
+
+  /** True for the name of a grammar rule that reads a statement. */
+  public static boolean isLabel(String name) {
+    return LABELS.contains(name);
   }
 
   private static Map<String, StatementRow> byName() {
@@ -77,16 +90,16 @@ public final class StatementTable {
     List<StatementRow> rows = new ArrayList<>();
     Map<String, String> fields = new HashMap<>();
     String name = null;
-    for (String line : (text() + "\n.").split("\n", -1)) {
+    for (String line : text().split("\n", -1)) {
       if (line.startsWith(" ")) {
         String[] field = line.strip().split(" +", 2);
         fields.put(field[0], field[1]);
+      } else if (line.isBlank() && name != null) {
+        rows.add(row(name, fields));
+        name = null;
       } else if (!line.isBlank() && !line.startsWith("#")) {
-        if (name != null) {
-          rows.add(row(name, fields));
-        }
         name = line.strip();
-        fields = new HashMap<>();
+        fields.clear();
       }
     }
     return List.copyOf(rows);

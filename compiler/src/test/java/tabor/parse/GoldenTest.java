@@ -1,5 +1,7 @@
 package tabor.parse;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +26,8 @@ class GoldenTest {
         "chart",
         "misplaced",
         "texts",
+        "meant",
+        "invisible",
         "starts"
       })
   void problems(String name) {
@@ -57,6 +61,7 @@ class GoldenTest {
       out.append("help: ").append(problem.help()).append('\n');
     }
     for (Diagnostic.Fix fix : problem.fixes()) {
+      assertThat(fix.title()).matches("[A-Z].*[^.]");
       out.append("fix: ").append(fix.title()).append(" -> ");
       out.append(
           fix.edits().stream()

@@ -130,10 +130,28 @@ class ReaderPropertyTest {
       for (Diagnostic problem : section.problems()) {
         assertThat(problem.spot().span().end())
             .isLessThanOrEqualTo(passages.get(i).text().length());
-        assertThat(problem.message()).isNotBlank();
+        assertThat(problem.message()).matches("(?s)[^A-Z].*[^.]");
+        for (Diagnostic.Fix fix : problem.fixes()) {
+          helps(passages.get(i).text(), section.problems().size(), fix);
+        }
       }
       assertThat(oneEach(section)).as("one problem a line: " + text).isTrue();
     }
+  }
+
+  /** A fix takes its problem away and brings no other. */
+  private static void helps(String text, int problems, Diagnostic.Fix fix) {
+    assertThat(fix.title()).matches("[A-Z].*[^.]");
+    String fixed = text;
+    for (int i = fix.edits().size() - 1; i >= 0; i--) {
+      Span span = fix.edits().get(i).spot().span();
+      fixed =
+          fixed.substring(0, span.start())
+              + fix.edits().get(i).text()
+              + fixed.substring(span.end());
+    }
+    SectionSyntax again = new Reader().read(new Passage(fixed));
+    assertThat(again.problems()).as(fix.title() + " in " + text).hasSize(problems - 1);
   }
 
   /** True if every broken line has exactly one problem and no good line has any. */

@@ -1,0 +1,269 @@
+package tabor.parse;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import org.antlr.v4.runtime.Token;
+import org.jspecify.annotations.Nullable;
+import tabor.grammar.TaborLexer;
+import tabor.source.Span;
+
+/**
+ * What is wrong with the beats of a lane or the places of a pattern: told from the first sign that
+ * the grammar cannot read, the one before it and what is open there.
+ */
+final class BeatErrorExplainer {
+  private final List<Token> tokens;
+  private final int at;
+  private final Token sign;
+  private final Token before;
+  private final boolean pattern;
+  private final int wordStart;
+  private final Deque<Token> open = new ArrayDeque<>();
+
+  /**
+   * @param tokens all of the line, the end included
+   * @param at index of the first one that cannot be read; the line's colon stands before it
+   */
+  BeatErrorExplainer(List<Token> tokens, int at) {
+    this.tokens = tokens;
+    this.at = at;
+    this.sign = tokens.get(at);
+    this.before = tokens.get(at - 1);
+    this.pattern = tokens.get(0).getType() == TaborLexer.PATTERN;
+    int start = at;
+    while (!isBetween(tokens.get(start - 1))) {
+      start--;
+    }
+    this.wordStart = start;
+    for (Token token : tokens.subList(start, at)) {
+      switch (token.getType()) {
+        case TaborLexer.GROUP_OPEN, TaborLexer.GHOST_OPEN -> open.push(token);
+        case TaborLexer.GROUP_CLOSE, TaborLexer.GHOST_CLOSE -> open.pop();
+        default -> {}
+      }
+    }
+  }
+
+  /** True for what stands between words. */
+  private static boolean isBetween(Token token) {
+    return switch (token.getType()) {
+      case TaborLexer.GAP, TaborLexer.BAR_LINE, TaborLexer.LANE_START, Token.EOF -> true;
+      default -> false;
+    };
+  }
+
+  SyntaxProblem explain() {
+    if (before.getType() == TaborLexer.SMALL) {
+      return graceNotes();
+    }
+    SyntaxProblem problem = isBetween(sign) ? betweenWords() : repeat();
+    return problem == null ? withinWord() : problem;
+  }
+
+  private SyntaxProblem betweenWords() {
+    if (!open.isEmpty()) {
+      return unclosed();
+    }
+    if (before.getType() == TaborLexer.BAR_LINE && sign.getType() == TaborLexer.BAR_LINE) {
+      return SyntaxProblem.of(
+          Spans.of(before).to(Spans.of(sign)),
+          "there is nothing between these two bar lines",
+          "Write the beats of the bar, or % for the bar before again");
+    }
+    if (before.getType() == TaborLexer.BAR_LINE) {
+      return SyntaxProblem.of(
+          Spans.of(before), "a bar line stands alone here", "Write the beats before or after it");
+    }
+    Span whole = BrokenLine.span(tokens);
+    return pattern
+        ? SyntaxProblem.of(
+            whole, "this pattern has no strokes", "Write them after the colon: RlrrLrll")
+        : SyntaxProblem.of(
+            whole,
+            "this part is empty",
+            "Write one word for each beat: rl rl rl rl; . is a silent beat");
+  }
+
+  private SyntaxProblem unclosed() {
+    Token first = open.peekLast();
+    boolean group = first.getType() == TaborLexer.GROUP_OPEN;
+    StringBuilder closing = new StringBuilder();
+    open.forEach(o -> closing.append(o.getType() == TaborLexer.GROUP_OPEN ? '}' : ')'));
+    int end = Spans.of(before).end();
+    return SyntaxProblem.of(
+            Spans.of(first),
+            "this " + first.getText() + " is not closed",
+            group
+                ? "Write } after the last stroke of the group; a group does not cross a space"
+                : "Write ) after the last ghost stroke; parentheses do not cross a space")
+        .fix("Close it at the end of the word", new Span(end, end), closing.toString());
+  }
+
+  private SyntaxProblem graceNotes() {
+    int start = at - 1;
+    while (tokens.get(start - 1).getType() == TaborLexer.SMALL) {
+      start--;
+    }
+    int end = at;
+    while (tokens.get(end).getType() == TaborLexer.SMALL) {
+      end++;
+    }
+    Span span = Spans.between(tokens.get(start), tokens.get(end - 1));
+    if (span.length() > 3) {
+      return SyntaxProblem.of(
+          span,
+          span.length() + " grace notes are too many",
+          "One is a flam, two a drag, three a ruff");
+    }
+    return SyntaxProblem.of(
+        span, "grace notes need a stroke right after them", "Write them before its letter: 'r");
+  }
+
+  /** A repeated bar that is not alone. */
+  private @Nullable SyntaxProblem repeat() {
+    if (sign.getType() == TaborLexer.REPEAT) {
+      if (pattern) {
+        return SyntaxProblem.of(
+            Spans.of(sign), "a pattern has no bars to repeat", "Write the strokes out");
+      }
+      return SyntaxProblem.of(
+          Spans.of(sign), "% stands alone in its bar", "Write it between two bar lines: | % |");
+    }
+    int last = before.getType() == TaborLexer.GAP ? at - 2 : at - 1;
+    if (tokens.get(last).getType() == TaborLexer.REPEAT) {
+      return SyntaxProblem.of(
+          Spans.of(tokens.get(last)),
+          "% stands alone in its bar",
+          "Write % between two bar lines, or beats only");
+    }
+    return null;
+  }
+
+  private SyntaxProblem withinWord() {
+    if (sign.getType() == TaborLexer.SPAN
+        || before.getType() == TaborLexer.SPAN
+        || sign.getText().equals(":")) {
+      return overBeats();
+    }
+    boolean ghosts = open.stream().anyMatch(o -> o.getType() == TaborLexer.GHOST_OPEN);
+    Span span = Spans.of(sign);
+    String written = "`" + sign.getText() + "`";
+    return switch (sign.getType()) {
+      case TaborLexer.GROUP_CLOSE, TaborLexer.GHOST_CLOSE -> closed();
+      case TaborLexer.GHOST_OPEN ->
+          SyntaxProblem.of(
+              span, "parentheses do not stand inside parentheses", "Leave out the inner ones");
+      case TaborLexer.SMALL ->
+          SyntaxProblem.of(
+              span, "grace notes cannot stand inside parentheses", "Write them before: '(r)");
+      case TaborLexer.HOLD ->
+          SyntaxProblem.of(
+              span, "`-` cannot stand inside parentheses", "Close the parentheses before it");
+      case TaborLexer.ONE_SLASH,
+          TaborLexer.TWO_SLASHES,
+          TaborLexer.TILDE,
+          TaborLexer.OPEN_SIGN,
+          TaborLexer.CHOKE_SIGN,
+          TaborLexer.RIM_SIGN ->
+          ghosts
+              ? SyntaxProblem.of(
+                  span,
+                  written + " cannot stand inside parentheses",
+                  "Write it after them: (r)" + sign.getText())
+              : SyntaxProblem.of(
+                  span,
+                  written + " has no stroke before it",
+                  "It stands right after a letter: r" + sign.getText());
+      default -> strange();
+    };
+  }
+
+  private SyntaxProblem overBeats() {
+    int last = at;
+    while (!isBetween(tokens.get(last + 1))) {
+      last++;
+    }
+    int first = before.getType() == TaborLexer.SPAN ? at - 1 : at;
+    Span span = Spans.between(tokens.get(first), tokens.get(last));
+    if (pattern) {
+      return SyntaxProblem.of(
+          span, "a pattern has no beats to spread over", "Leave out what follows the colon");
+    }
+    if (first == wordStart) {
+      return SyntaxProblem.of(span, "`:` has no word before it", "Write it after a word: rlr:2");
+    }
+    if (!open.isEmpty()) {
+      return unclosed();
+    }
+    return SyntaxProblem.of(
+        span,
+        "after `:` comes the number of beats that the word takes",
+        "Write it at the end of the word: rlr:2");
+  }
+
+  private SyntaxProblem closed() {
+    Span span = Spans.of(sign);
+    boolean group = sign.getType() == TaborLexer.GROUP_CLOSE;
+    Token opening = open.peek();
+    if (opening == null) {
+      return SyntaxProblem.of(
+              span,
+              "this " + sign.getText() + " closes nothing",
+              "Write " + (group ? '{' : '(') + " before the first stroke it belongs to")
+          .fix("Leave it out", span, "");
+    }
+    if (opening == before) {
+      return SyntaxProblem.of(
+          Spans.between(before, sign), "there is no stroke between these", "Write one, or a dot");
+    }
+    char wanted = opening.getType() == TaborLexer.GROUP_OPEN ? '}' : ')';
+    return SyntaxProblem.of(
+            span,
+            "this " + sign.getText() + " stands where " + wanted + " belongs",
+            "What is opened last is closed first")
+        .fix("Write " + wanted, span, String.valueOf(wanted));
+  }
+
+  private SyntaxProblem strange() {
+    Span span = SyntaxErrorExplainer.character(tokens, at);
+    switch (sign.getType()) {
+      case TaborLexer.QUOTED,
+          TaborLexer.TRIPLE_QUOTED,
+          TaborLexer.OPEN_QUOTED,
+          TaborLexer.OPEN_TRIPLE -> {
+        return SyntaxProblem.of(
+            new Span(span.start(), span.start() + 1),
+            "quotes cannot stand among beats",
+            "A drag is two single strokes: ''r");
+      }
+      default -> {}
+    }
+    String text = SyntaxErrorExplainer.text(tokens, at);
+    if (Character.isDigit(text.charAt(0))) {
+      return SyntaxProblem.of(
+          span,
+          "a digit is no stroke",
+          "Each letter is a stroke and each word a beat; durations are not written");
+    }
+    SyntaxProblem problem =
+        SyntaxProblem.of(
+            span,
+            "`" + text + "` is no stroke",
+            "A stroke is a letter from a to z; . is silence and - lets the stroke before go on");
+    String plain = plain(text);
+    return plain == null ? problem : problem.fix("Write " + plain, span, plain);
+  }
+
+  /** The sign that a look-alike from a word processor stands for. */
+  private static @Nullable String plain(String text) {
+    return switch (text) {
+      case "\u2010", "\u2011", "\u2012", "\u2013", "\u2014", "\u2212" -> "-";
+      case "\u00B7", "\u2022", "\u2024" -> ".";
+      case "\u2026" -> "...";
+      case "\u00A6", "\uFF5C", "\u2502" -> "|";
+      case "\u00B4", "\u2032", "`" -> "'";
+      default -> null;
+    };
+  }
+}

@@ -1,0 +1,278 @@
+package tabor.parse;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import org.antlr.v4.runtime.Token;
+import org.jspecify.annotations.Nullable;
+import tabor.grammar.TaborLexer;
+import tabor.grammar.TaborParser;
+import tabor.kit.Kits;
+import tabor.parse.SyntaxProblem.Replaced;
+import tabor.source.Span;
+import tabor.syntax.SectionKind;
+
+/** What people write who have not got used to the notation, each with what they mean. */
+final class CommonMistakes {
+  private final String line;
+  private final SectionKind kind;
+  private final boolean heading;
+  private final List<Token> tokens;
+  private final LineSimulation simulation;
+  private final int at;
+  private final Token offending;
+
+  CommonMistakes(
+      String line,
+      SectionKind kind,
+      boolean heading,
+      List<Token> tokens,
+      LineSimulation simulation) {
+    this.line = line;
+    this.kind = kind;
+    this.heading = heading;
+    this.tokens = tokens;
+    this.simulation = simulation;
+    this.at = simulation.read();
+    this.offending = tokens.get(at);
+  }
+
+  /** What is meant by the line, if it is one of these mistakes; else null. */
+  @Nullable SyntaxProblem explain(Predicate<String> reads) {
+    if (heading) {
+      return HeadingMistakes.explain(line, kind, tokens, simulation);
+    }
+    if (at == 0) {
+      return null;
+    }
+    SyntaxProblem problem = unquoted();
+    if (problem == null) {
+      problem = addForgotten(reads);
+    }
+    if (problem == null) {
+      problem = joinedCounts();
+    }
+    if (problem == null) {
+      problem = added();
+    }
+    if (problem == null) {
+      problem = twice();
+    }
+    if (problem == null) {
+      problem = everyFew();
+    }
+    return problem == null ? joinedTargets() : problem;
+  }
+
+  /** {@code title My lesson}. */
+  private @Nullable SyntaxProblem unquoted() {
+    String what =
+        switch (tokens.get(0).getType()) {
+          case TaborLexer.TITLE -> "a title";
+          case TaborLexer.BY -> "a name after `by`";
+          case TaborLexer.USE -> "a file name";
+          case TaborLexer.TEXT -> "a text";
+          default -> null;
+        };
+    if (what == null || at != 1 || offending.getType() == Token.EOF) {
+      return null;
+    }
+    for (Token token : tokens) {
+      if (token.getType() == TaborLexer.QUOTED || token.getType() == TaborLexer.TRIPLE_QUOTED) {
+        return null;
+      }
+    }
+    Span span = new Span(offending.getStartIndex(), BrokenLine.span(tokens).end());
+    String text = span.in(line).replaceAll("^['’‘]|['’‘]$", "");
+    String quoted = '"' + text + '"';
+    return SyntaxProblem.of(
+            span, what + " stands in quotes", "Write " + tokens.get(0).getText() + " " + quoted)
+        .fix("Put it in quotes", span, quoted);
+  }
+
+  /** {@code crash at 1}, {@code kick 1 3}. */
+  private @Nullable SyntaxProblem addForgotten(Predicate<String> reads) {
+    boolean surface =
+        tokens.get(0).getType() == TaborLexer.NAME || tokens.get(0).getType() == TaborLexer.ZONED;
+    boolean place =
+        isCount(offending)
+            || offending.getType() == TaborLexer.AT
+            || offending.getType() == TaborLexer.WITH
+            || Vocabulary.first(TaborParser.RULE_addedLevel).contains(offending.getType());
+    boolean known = Kits.FIVE_PIECE.surface(tokens.get(0).getText()) != null;
+    if (!surface || !place || at != 1 || !(known || offending.getType() == TaborLexer.AT)) {
+      return null;
+    }
+    int start = tokens.get(0).getStartIndex();
+    String text = isCount(offending) ? " at" : "";
+    Span after = new Span(Spans.of(tokens.get(0)).end(), Spans.of(tokens.get(0)).end());
+    List<Replaced> edits = new ArrayList<>();
+    edits.add(new Replaced(new Span(start, start), "add "));
+    if (!text.isEmpty()) {
+      edits.add(new Replaced(after, text));
+    }
+    String fixed = SyntaxProblem.applied(line, edits);
+    if (!reads.test(fixed) || (!known && nearStart())) {
+      return null;
+    }
+    String said = fixed.substring(start, start + BrokenLine.span(LineTokens.of(fixed)).length());
+    return SyntaxProblem.of(
+            Spans.of(offending),
+            "after "
+                + Wording.shown(tokens.get(0))
+                + " comes a colon, `plays` or `follows`, not "
+                + Wording.shown(offending),
+            "To add strokes, write " + said)
+        .fix("Write add " + tokens.get(0).getText(), edits);
+  }
+
+  /** True if the first word is nearly one that a line may start with. */
+  private boolean nearStart() {
+    return !tabor.diagnostic.Near.names(
+            tokens.get(0).getText(), Vocabulary.of(Vocabulary.Role.STATEMENT))
+        .isEmpty();
+  }
+
+  private static boolean isCount(Token token) {
+    return Vocabulary.first(TaborParser.RULE_count).contains(token.getType());
+  }
+
+  private boolean isCountAt(int index) {
+    return index >= 0 && index < tokens.size() && isCount(tokens.get(index));
+  }
+
+  /** {@code at 1, 3}, {@code at 1 and 3}. */
+  private @Nullable SyntaxProblem joinedCounts() {
+    if (!isJoint(at)) {
+      return null;
+    }
+    List<Replaced> edits = new ArrayList<>();
+    StringBuilder said = new StringBuilder(tokens.get(at - 1).getText());
+    boolean run = true;
+    for (int i = at; i < tokens.size(); i++) {
+      if (isJoint(i)) {
+        Span gap = new Span(Spans.of(tokens.get(i - 1)).end(), tokens.get(i + 1).getStartIndex());
+        edits.add(new Replaced(gap, " "));
+        said.append(run ? " " + tokens.get(i + 1).getText() : "");
+      }
+      run &= isJoint(i) || isCount(tokens.get(i));
+    }
+    boolean comma = offending.getType() == TaborLexer.COMMA;
+    boolean bars = simulation.expectsIn(TaborParser.RULE_barList);
+    return SyntaxProblem.of(
+            Spans.of(offending),
+            (bars ? "numbers of bars" : "counts")
+                + (comma ? " have no commas between them" : " are not joined by `and`"),
+            "Write them one after another: " + said)
+        .fix(comma ? "Take the commas out" : "Take `and` out", edits);
+  }
+
+  private boolean isJoint(int index) {
+    int type = tokens.get(index).getType();
+    return (type == TaborLexer.COMMA || type == TaborLexer.AND)
+        && isCountAt(index - 1)
+        && isCountAt(index + 1);
+  }
+
+  /** What {@code add} does not take, though changes do. */
+  private @Nullable SyntaxProblem added() {
+    if (tokens.get(0).getType() != TaborLexer.ADD) {
+      return null;
+    }
+    if (offending.getType() == Token.EOF && simulation.expects(TaborLexer.AT)) {
+      return SyntaxProblem.of(
+          BrokenLine.span(tokens),
+          "where to add it is not said",
+          "Write the counts after at: add kick at 1 2&");
+    }
+    if (offending.getType() == TaborLexer.TO && isCountAt(at - 1)) {
+      Span span = Spans.of(tokens.get(at - 1)).to(Spans.of(offending));
+      return SyntaxProblem.of(
+          isCountAt(at + 1) ? span.to(Spans.of(tokens.get(at + 1))) : span,
+          "strokes are added at single counts, not from one count to another",
+          "Write each count, or every &");
+    }
+    if (offending.getType() == TaborLexer.WHERE) {
+      return SyntaxProblem.of(
+          Spans.of(offending),
+          "`where` asks for strokes that are there, but `add` makes new ones",
+          "Leave it out");
+    }
+    return null;
+  }
+
+  /** {@code at 1 at 3}. */
+  private @Nullable SyntaxProblem twice() {
+    int type = offending.getType();
+    String help =
+        switch (type) {
+          case TaborLexer.AT -> "Write all counts after one at: at 1 2& 4";
+          case TaborLexer.IN -> "Write all bars after one in: in bars 2 4 6";
+          case TaborLexer.WHERE -> "Choose one level";
+          default -> null;
+        };
+    boolean before = tokens.subList(0, at).stream().anyMatch(token -> token.getType() == type);
+    if (help == null || !before) {
+      return null;
+    }
+    SyntaxProblem problem =
+        SyntaxProblem.of(
+            Spans.of(offending), "`" + offending.getText() + "` stands twice on this line", help);
+    if (type != TaborLexer.AT || !isCountAt(at - 1)) {
+      return problem;
+    }
+    Span gap = new Span(Spans.of(tokens.get(at - 1)).end(), tokens.get(at + 1).getStartIndex());
+    return problem.fix("Take the second `at` out", gap, " ");
+  }
+
+  /** {@code in every 4 bars}. */
+  private @Nullable SyntaxProblem everyFew() {
+    if (offending.getType() != TaborLexer.WHOLE || !simulation.expects(TaborLexer.ORDINAL)) {
+      return null;
+    }
+    Token next = tokens.get(at + 1);
+    boolean bars = next.getType() == TaborLexer.BARS || next.getType() == TaborLexer.BAR;
+    Span span = bars ? Spans.between(offending, next) : Spans.of(offending);
+    String nth = ordinal(offending.getText()) + " bar";
+    return SyntaxProblem.of(
+            span, "which bars are meant is said by their number in order", "Write every " + nth)
+        .fix("Write " + nth, span, nth);
+  }
+
+  private static String ordinal(String digits) {
+    return digits
+        + (digits.matches("(.*[^1])?1")
+            ? "st"
+            : digits.matches("(.*[^1])?2") ? "nd" : digits.matches("(.*[^1])?3") ? "rd" : "th");
+  }
+
+  /** {@code drop kick snare}, {@code drop kick and snare}. */
+  private @Nullable SyntaxProblem joinedTargets() {
+    boolean and = offending.getType() == TaborLexer.AND;
+    int next = and ? at + 1 : at;
+    if (!simulation.expects(TaborLexer.COMMA) || !isTarget(tokens.get(next))) {
+      return null;
+    }
+    Token before = tokens.get(at - 1);
+    Token after = tokens.get(next);
+    return SyntaxProblem.of(
+            Spans.of(offending),
+            and
+                ? "parts are not joined by `and`"
+                : Wording.shown(before)
+                    + " and "
+                    + Wording.shown(after)
+                    + " need a comma between them",
+            "Several parts are joined by commas: " + before.getText() + ", " + after.getText())
+        .fix("Write a comma", new Span(Spans.of(before).end(), after.getStartIndex()), ", ");
+  }
+
+  private static boolean isTarget(Token token) {
+    return switch (token.getType()) {
+      case TaborLexer.RIGHT, TaborLexer.LEFT, TaborLexer.HANDS, TaborLexer.FEET, TaborLexer.ALL ->
+          true;
+      default -> Kits.FIVE_PIECE.surface(token.getText().toLowerCase(Locale.ROOT)) != null;
+    };
+  }
+}

@@ -1,0 +1,133 @@
+package tabor.parse;
+
+import java.util.List;
+import java.util.Locale;
+import org.antlr.v4.runtime.Token;
+import org.jspecify.annotations.Nullable;
+import tabor.grammar.TaborLexer;
+import tabor.grammar.TaborParser;
+import tabor.source.Span;
+import tabor.syntax.SectionKind;
+
+/** Names of sections that are no names, and what is written in their place. */
+final class HeadingMistakes {
+  private HeadingMistakes() {}
+
+  /** What is wrong with the name of a heading that cannot be read; null if it is something else. */
+  static @Nullable SyntaxProblem explain(
+      String line, SectionKind kind, List<Token> tokens, LineSimulation simulation) {
+    int at = simulation.read();
+    Token offending = tokens.get(at);
+    if (at == 0) {
+      return null;
+    }
+    if (at == 1 && offending.getType() == TaborLexer.QUOTED && kind != SectionKind.STEP) {
+      return nameless(kind, offending);
+    }
+    if (at == 1 && offending.getType() == TaborLexer.LANE_START && kind != SectionKind.PATTERN) {
+      Span gap = new Span(Spans.of(tokens.get(0)).end(), tokens.get(2).getStartIndex());
+      return SyntaxProblem.of(
+              Spans.of(offending),
+              "after `" + kind.word() + "` comes a name, not the colon",
+              "Leave the colon out")
+          .fix("Take the colon out", gap, " ");
+    }
+    if (kind == SectionKind.STEP && at == 2 && tokens.get(1).getType() == TaborLexer.FROM) {
+      return SyntaxProblem.of(
+          Spans.of(tokens.get(1)),
+          "this step has neither a name nor a title",
+          "Write one before from: step feet from " + offending.getText());
+    }
+    int end = endOfName(kind, tokens);
+    if (at > end || end == 1) {
+      return null;
+    }
+    return spelling(line, kind, tokens, end, offending, simulation);
+  }
+
+  private static SyntaxProblem nameless(SectionKind kind, Token title) {
+    String text = title.getText();
+    String name = name(text.substring(1, text.length() - 1));
+    int start = title.getStartIndex();
+    SyntaxProblem problem =
+        SyntaxProblem.of(
+            Spans.of(title),
+            "after `" + kind.word() + "` comes a name, not a text",
+            "The title stands after the name: "
+                + kind.word()
+                + " "
+                + (name.isEmpty() ? "pads" : name)
+                + " "
+                + text);
+    return name.isEmpty()
+        ? problem
+        : problem.fix("Name it " + name, new Span(start, start), name + " ");
+  }
+
+  /** Index of the first token after what is meant as the name. */
+  static int endOfName(SectionKind kind, List<Token> tokens) {
+    int end = 1;
+    while (!endsName(kind, tokens.get(end))) {
+      end++;
+    }
+    return end;
+  }
+
+  private static boolean endsName(SectionKind kind, Token token) {
+    return switch (token.getType()) {
+      case Token.EOF,
+          TaborLexer.QUOTED,
+          TaborLexer.TRIPLE_QUOTED,
+          TaborLexer.OPEN_QUOTED,
+          TaborLexer.OPEN_TRIPLE,
+          TaborLexer.LANE_START ->
+          true;
+      case TaborLexer.FROM -> kind == SectionKind.STEP;
+      case TaborLexer.LIKE, TaborLexer.AS -> kind == SectionKind.KIT;
+      default -> false;
+    };
+  }
+
+  private static @Nullable SyntaxProblem spelling(
+      String line,
+      SectionKind kind,
+      List<Token> tokens,
+      int end,
+      Token offending,
+      LineSimulation simulation) {
+    Span span = Spans.between(tokens.get(1), tokens.get(end - 1));
+    String written = span.in(line);
+    String name = name(written);
+    boolean oneWord = end == 2;
+    if (oneWord && !simulation.expectsIn(TaborParser.RULE_newName)) {
+      return null;
+    }
+    String rule =
+        "A name is a letter from a to z, then letters and digits with single hyphens between them";
+    String message = "`" + written + "` is no name";
+    if (oneWord && written.toLowerCase(Locale.ROOT).equals(name)) {
+      message = "`" + written + "` has a capital letter";
+      rule = "Words, names and counts are written in lower case: " + name;
+    } else if (!oneWord) {
+      message = "a name is one word, but here stand several";
+      rule = name.isEmpty() ? rule : "Join them by hyphens: " + name;
+    } else if (!name.isEmpty()) {
+      rule = rule + ": " + name;
+    }
+    SyntaxProblem problem = SyntaxProblem.of(oneWord ? Spans.of(offending) : span, message, rule);
+    return name.isEmpty() ? problem : problem.fix("Write " + name, span, name);
+  }
+
+  /** The nearest name to some words, such as {@code rock-beat} or {@code fill-a}; may be empty. */
+  static String name(String words) {
+    String apart = words.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+    if (!apart.isEmpty() && Character.isDigit(apart.charAt(0))) {
+      return "";
+    }
+    String plain =
+        java.text.Normalizer.normalize(apart, java.text.Normalizer.Form.NFD)
+            .replaceAll("\\p{M}", "")
+            .replaceAll("['’]", "");
+    return plain.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+  }
+}
