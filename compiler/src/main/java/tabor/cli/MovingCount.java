@@ -3,7 +3,7 @@ package tabor.cli;
 import java.io.PrintStream;
 import java.util.List;
 import tabor.perform.Performance;
-import tabor.perform.Stretch;
+import tabor.perform.Segment;
 import tabor.rhythm.Time;
 
 /**
@@ -46,36 +46,36 @@ final class MovingCount {
   /** {@code bar 2 of 4 1 2 [3] 4}, always as wide. */
   String line(Time position) {
     Time last = Time.max(Time.ZERO, Time.min(position, performance.length()));
-    Stretch stretch = performance.stretchAt(last);
-    Time bar = stretch.meter().bar();
-    Time since = last.minus(stretch.barline(1));
-    long number = Math.min(since.over(bar).floor() + 1, stretch.bars());
-    int beat = last.equals(performance.length()) ? -1 : stretch.meter().beatAt(since.mod(bar));
-    StringBuilder line = new StringBuilder("  ").append(heading(stretch, number));
+    Segment segment = performance.segmentAt(last);
+    Time bar = segment.meter().bar();
+    Time since = last.minus(segment.barline(1));
+    long number = Math.min(since.over(bar).floor() + 1, segment.bars());
+    int beat = last.equals(performance.length()) ? -1 : segment.meter().beatAt(since.mod(bar));
+    StringBuilder line = new StringBuilder("  ").append(heading(segment, number));
     line.append(" ".repeat(Math.max(1, (changing ? 44 : 24) - line.length())));
-    for (int i = 0; i < stretch.meter().beatCount(); i++) {
+    for (int i = 0; i < segment.meter().beatCount(); i++) {
       line.append(i == beat ? "[" + (i + 1) + "]" : " " + (i + 1) + " ");
     }
     line.append(" ".repeat(Math.max(0, WIDTH - line.length())));
     return line.substring(0, WIDTH);
   }
 
-  private String heading(Stretch stretch, long bar) {
-    String tempo = changing ? ", tempo " + stretch.tempo().perMinute().decimal() : "";
-    return switch (stretch.kind()) {
+  private String heading(Segment segment, long bar) {
+    String tempo = changing ? ", tempo " + segment.tempo().perMinute().decimal() : "";
+    return switch (segment.kind()) {
       case COUNT_IN -> "count-in" + tempo;
-      case REST -> "rest, bar " + bar + " of " + stretch.bars() + tempo;
+      case REST -> "rest, bar " + bar + " of " + segment.bars() + tempo;
       case SECTION ->
-          (changing && stretch.groove() != null ? stretch.groove().name() + ", " : "")
-              + (bar < 1 ? "pickup" : "bar " + bar + " of " + stretch.bars())
+          (changing && segment.groove() != null ? segment.groove().name() + ", " : "")
+              + (bar < 1 ? "pickup" : "bar " + bar + " of " + segment.bars())
               + tempo;
     };
   }
 
   /** True if it makes sense to say which section at which tempo. */
   private static boolean isChanging(Performance performance) {
-    return performance.stretches().stream()
-            .filter(s -> s.kind() == Stretch.Kind.SECTION)
+    return performance.segments().stream()
+            .filter(s -> s.kind() == Segment.Kind.SECTION)
             .map(s -> List.of(s.groove() == null ? "" : s.groove().name(), s.tempo()))
             .distinct()
             .count()

@@ -113,9 +113,9 @@ final class PlayCommand extends LessonCommand {
     Time from = Time.ZERO;
     Time to = performance.length();
     if (one instanceof Groove) {
-      int last = performance.stretches().size() - 1;
-      from = performance.stretches().get(last - 1).barline(1);
-      to = performance.stretches().get(last).start();
+      int last = performance.segments().size() - 1;
+      from = performance.segments().get(last - 1).barline(1);
+      to = performance.segments().get(last).start();
     }
     return new Player.Loop(midi.ticks().at(from), midi.ticks().at(to));
   }

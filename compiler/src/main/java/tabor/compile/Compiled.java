@@ -1,8 +1,13 @@
 package tabor.compile;
 
 import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
@@ -10,6 +15,7 @@ import tabor.groove.Lesson;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
+import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
 
 /**
@@ -21,6 +27,9 @@ import tabor.syntax.SectionSyntax;
  * @param syntax header and sections as read, in order
  * @param diagnostics in the order of the file; those of files in use are not among them
  * @param places where each passage stands, those of files in use included
+ * @param unused the patterns and kits of the file that it does not use itself, each with the
+ *     diagnostic that says so
+ * @param uses the patterns and kits of other files that it uses
  */
 public record Compiled(
     Path file,
@@ -28,10 +37,32 @@ public record Compiled(
     Lesson lesson,
     List<SectionSyntax> syntax,
     List<Diagnostic> diagnostics,
-    Map<Passage, Where> places) {
+    Map<Passage, Where> places,
+    Map<Definition, Diagnostic> unused,
+    Set<Definition> uses) {
+
+  /** A file whose names no other file is asked for. */
+  public Compiled(
+      Path file,
+      String text,
+      Lesson lesson,
+      List<SectionSyntax> syntax,
+      List<Diagnostic> diagnostics,
+      Map<Passage, Where> places) {
+    this(file, text, lesson, syntax, diagnostics, places, Map.of(), Set.of());
+  }
 
   /** A passage's file and the offset of its first character there. */
   public record Where(Path file, int offset) {}
+
+  /**
+   * A pattern or kit of a file.
+   *
+   * @param file the same for every way to name the same file
+   * @param kind pattern or kit
+   * @param name its name
+   */
+  public record Definition(Path file, SectionKind kind, String name) {}
 
   /** The offsets of a spot in its file. */
   public Span span(Spot spot) {
@@ -48,5 +79,30 @@ public record Compiled(
   /** True if nothing may be built. */
   public boolean hasErrors() {
     return diagnostics.stream().anyMatch(d -> d.severity() == Severity.ERROR);
+  }
+
+  /** The same without warnings of names that one of the other files uses. */
+  public Compiled besides(Collection<Compiled> others) {
+    if (unused.isEmpty()) {
+      return this;
+    }
+    Set<Definition> used = new HashSet<>();
+    others.forEach(other -> used.addAll(other.uses()));
+    Set<Diagnostic> settled = Collections.newSetFromMap(new IdentityHashMap<>());
+    unused.forEach(
+        (definition, diagnostic) -> {
+          if (used.contains(definition)) {
+            settled.add(diagnostic);
+          }
+        });
+    return new Compiled(
+        file,
+        text,
+        lesson,
+        syntax,
+        diagnostics.stream().filter(d -> !settled.contains(d)).toList(),
+        places,
+        unused,
+        uses);
   }
 }

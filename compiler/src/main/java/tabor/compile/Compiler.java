@@ -1,21 +1,23 @@
 package tabor.compile;
 
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tabor.compile.UseGraph.Link;
+import tabor.compile.UseGraph.Source;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.Section;
 import tabor.kit.Kit;
-import tabor.kit.Kits;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
-import tabor.rhythm.Meter;
+import tabor.resolve.SectionDefaults;
 import tabor.source.Passage;
 import tabor.syntax.SectionSyntax;
 
@@ -24,15 +26,19 @@ import tabor.syntax.SectionSyntax;
  * change touches: passages with the same text keep their trees, and sections whose questions get
  * the same answers keep their results. The outcome is that of a fresh compilation.
  *
- * <p>The order: text to passages ({@code parse}), passages to trees ({@code parse}), header to
- * settings, headings to names, kits, grooves and steps from top to bottom, then charts ({@code
- * resolve}), and last the names that nobody used.
+ * <p>The order: text to passages ({@code parse}), passages to trees ({@code parse}), the files in
+ * use and all kits ({@link UseGraph}), then file by file, those in use first: header to settings,
+ * headings to names, grooves and steps from top to bottom, charts ({@code resolve}), and last the
+ * names that nobody used.
  *
  * <p>Not safe for several threads at once.
  */
 public final class Compiler {
   /** Most characters of a text; a file of more bytes is refused by whoever reads it. */
   public static final int MOST_CHARACTERS = 4 * 1024 * 1024;
+
+  /** Most files in use, counted once for each settings that they are handed. */
+  private static final int MOST_USED = 10_000;
 
   private final Loader loader;
   private final Map<Path, Document> documents = new HashMap<>();
@@ -50,16 +56,25 @@ public final class Compiler {
    * @param options what is asked for over what the file says
    */
   public Compiled compile(Path path, String text, Options options) {
-    Set<Path> inWork = new LinkedHashSet<>();
-    Document document = documents.computeIfAbsent(path, Document::new);
-    Map<Passage, Compiled.Where> places = new IdentityHashMap<>(document.nodes.size() + 16);
-    Result result = compile(document, text, options, inWork, places, true);
-    List<SectionSyntax> syntax = new ArrayList<>(document.nodes.size() + 1);
+    List<Source> sources =
+        UseGraph.of(path, text, loader, p -> documents.computeIfAbsent(p, Document::new));
+    Source root = sources.get(sources.size() - 1);
+    Result result = new Run(options).result(root);
+    Map<Passage, Compiled.Where> places = new IdentityHashMap<>();
+    sources.forEach(source -> place(source.document, places));
+    Document document = root.document;
+    List<SectionSyntax> syntax = new ArrayList<>(document.nodes().size() + 1);
     syntax.add(document.headerSyntax());
-    for (Node node : document.nodes) {
-      syntax.add(node.syntax);
-    }
-    return new Compiled(path, text, lesson(document, result), syntax, result.diagnostics(), places);
+    document.nodes().forEach(node -> syntax.add(node.syntax));
+    return new Compiled(
+        path,
+        text,
+        lesson(document, result),
+        syntax,
+        result.diagnostics(),
+        places,
+        result.unused(),
+        result.uses());
   }
 
   /** Forgets a file that will not be compiled again soon. */
@@ -67,87 +82,97 @@ public final class Compiler {
     documents.remove(path);
   }
 
-  private Result compile(
-      Document document,
-      String text,
-      Options options,
-      Set<Path> inWork,
-      Map<Passage, Compiled.Where> places,
-      boolean checked) {
-    inWork.add(document.path);
-    try {
-      if (document.update(text.length() > MOST_CHARACTERS ? "" : text)) {
-        document.revision++;
-      }
-      if (!options.equals(document.options)) {
-        document.options = options;
-        document.nodes.forEach(node -> node.result = null);
-        document.revision++;
-      }
-      List<Used> used = new ArrayList<>();
-      for (Header.Used use : document.header().uses()) {
-        used.add(used(document.path, use, options, inWork, places));
-      }
-      place(document, places);
-      List<Object> results = new ArrayList<>();
-      used.forEach(u -> results.add(u.result() == null ? u.problems() : u.result()));
-      Document.Answer answer = checked ? document.checked : document.inUse;
-      Result before = answer.result;
-      if (before != null && answer.revision == document.revision && same(results, answer.used)) {
-        return before;
-      }
-      answer.used = results;
-      answer.revision = document.revision;
-      Result result =
-          new FileCompiler(document, options, used, text.length() > MOST_CHARACTERS, checked)
-              .compile();
-      answer.result = result;
-      return result;
-    } finally {
-      inWork.remove(document.path);
-    }
-  }
-
-  /** Results are compared as objects: a file in use that did not change has the same one. */
-  private static boolean same(List<Object> now, List<Object> before) {
-    if (now.size() != before.size()) {
-      return false;
-    }
-    for (int i = 0; i < now.size(); i++) {
-      Object a = now.get(i);
-      Object b = before.get(i);
-      if (a != b && !(a instanceof String && a.equals(b))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /**
    * A file in use.
    *
-   * @param use where that is said
+   * @param link where that is said
    * @param result what it comes to; null if it could not be had
-   * @param problems why not
+   * @param alone what it comes to by itself; the same where it is handed nothing unusual, or has no
+   *     errors
    */
-  record Used(Header.Used use, @Nullable Result result, String problems) {}
+  record Used(Link link, @Nullable Result result, @Nullable Result alone) {}
 
-  private Used used(
-      Path user,
-      Header.Used use,
-      Options options,
-      Set<Path> inWork,
-      Map<Passage, Compiled.Where> places) {
-    Loader.Found found = loader.load(user, use.file());
-    String text = found.text();
-    if (text == null) {
-      return new Used(use, null, String.valueOf(found.trouble()));
+  /** One compilation of a file and all that it uses, each once for each settings it is handed. */
+  private static final class Run {
+    private final Options options;
+    private final Map<Edition, Result> results = new IdentityHashMap<>();
+    private final Deque<Step> steps = new ArrayDeque<>();
+    private int count;
+
+    Run(Options options) {
+      this.options = options;
     }
-    if (inWork.contains(found.path())) {
-      return new Used(use, null, "CYCLE");
+
+    /** A file being compiled. */
+    private record Step(Source source, Edition edition) {}
+
+    Result result(Source root) {
+      Edition top = root.document.edition(SectionDefaults.USUAL, true);
+      steps.push(new Step(root, top));
+      while (!steps.isEmpty()) {
+        Step step = steps.peek();
+        if (results.containsKey(step.edition()) || compiled(step)) {
+          steps.pop();
+        }
+      }
+      return java.util.Objects.requireNonNull(results.get(top));
     }
-    Document document = documents.computeIfAbsent(found.path(), Document::new);
-    return new Used(use, compile(document, text, options, inWork, places, false), "");
+
+    /** Compiles a file if all that it uses is there; else sees to that first. */
+    private boolean compiled(Step step) {
+      SectionDefaults defaults = step.edition().defaults(step.source().kits());
+      SectionDefaults handed = defaults.handedDown();
+      List<Used> used = new ArrayList<>();
+      for (Link link : step.source().links) {
+        Source target = link.target();
+        if (target == null) {
+          used.add(new Used(link, null, null));
+          continue;
+        }
+        Result result = known(target, handed);
+        if (result == null) {
+          return false;
+        }
+        Result alone =
+            result.errors().isEmpty() || handed.equals(SectionDefaults.USUAL)
+                ? result
+                : known(target, SectionDefaults.USUAL);
+        if (alone == null) {
+          return false;
+        }
+        used.add(new Used(link, result, alone));
+      }
+      results.put(step.edition(), compile(step, defaults, used));
+      return true;
+    }
+
+    private @Nullable Result known(Source target, SectionDefaults handed) {
+      // Too many ways to be handed settings: from here on each file is handed nothing.
+      SectionDefaults kept = ++count > MOST_USED ? SectionDefaults.USUAL : handed;
+      Edition edition = target.document.edition(kept, false);
+      Result result = results.get(edition);
+      if (result == null) {
+        steps.push(new Step(target, edition));
+      }
+      return result;
+    }
+
+    private Result compile(Step step, SectionDefaults defaults, List<Used> used) {
+      List<Object> basis = new ArrayList<>();
+      basis.add(defaults);
+      for (Used one : used) {
+        Loader.Trouble trouble = one.link().trouble();
+        basis.add(one.result() != null ? one.result() : trouble == null ? "circle" : trouble);
+        basis.add(one.alone() == null ? "" : one.alone());
+      }
+      Result before = step.edition().known(options, basis);
+      if (before != null) {
+        return before;
+      }
+      Result result = new FileCompiler(step.source(), step.edition(), options, used).compile();
+      step.edition().keep(result, basis);
+      return result;
+    }
   }
 
   private static void place(Document document, Map<Passage, Compiled.Where> places) {
@@ -155,7 +180,7 @@ public final class Compiler {
     Passage header = document.headerSyntax().passage();
     places.put(header, new Compiled.Where(document.path, at));
     at += header.text().length();
-    for (Node node : document.nodes) {
+    for (Node node : document.nodes()) {
       places.put(node.passage, new Compiled.Where(document.path, at));
       at += node.passage.text().length();
     }
@@ -168,26 +193,34 @@ public final class Compiler {
     if (file.endsWith(".tabor")) {
       file = file.substring(0, file.length() - ".tabor".length());
     }
-    Meter meter = header.meter() == null ? Meter.COMMON : header.meter();
-    Kit kit = Kits.named(header.kit()).orElse(Kits.FIVE_PIECE);
-    if (result.kits().containsKey(header.kit())) {
-      kit = result.kits().get(header.kit()).kit();
-    }
-    Groove.Setting setting =
-        new Groove.Setting(
-            meter,
-            kit,
-            header.tempo(meter),
-            header.feel(),
-            header.levels(),
-            header.showCounts(),
-            header.showSticking());
     String title = header.title();
     return new Lesson(
         file,
         title == null || title.isBlank() ? file : title,
         header.by(),
-        setting,
+        setting(result),
         result.sections());
+  }
+
+  /** What the header says, on the kit that all sections are played on where they share one. */
+  private static Groove.Setting setting(Result result) {
+    Groove.Setting of = result.setting();
+    List<Kit> played = new ArrayList<>();
+    for (Section section : result.sections()) {
+      if (section instanceof Groove groove) {
+        played.add(groove.setting().kit());
+      }
+    }
+    Kit first = played.isEmpty() ? of.kit() : played.get(0);
+    boolean shared = played.stream().allMatch(kit -> kit.name().equals(first.name()));
+    return new Groove.Setting(
+        of.meters(),
+        shared ? first : of.kit(),
+        of.tempo(),
+        of.feel(),
+        of.levels(),
+        of.showCounts(),
+        of.showSticking(),
+        of.showChanges());
   }
 }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.parse.Reader;
 import tabor.resolve.Header;
 import tabor.resolve.HeaderReader;
-import tabor.resolve.Options;
+import tabor.resolve.SectionDefaults;
 import tabor.source.Passage;
 import tabor.syntax.SectionSyntax;
 
@@ -16,43 +16,61 @@ import tabor.syntax.SectionSyntax;
  * its beginning and end stay the same objects, with all that was worked out for them.
  */
 final class Document {
+  /** Most ways to be handed settings that are remembered. */
+  private static final int MOST_EDITIONS = 8;
+
   final Path path;
   private final Reader reader = new Reader();
   private String text = "";
   private @Nullable SectionSyntax headerSyntax;
   private @Nullable Header header;
-  List<Node> nodes = List.of();
-  @Nullable Options options;
+  private List<Node> nodes = List.of();
+  private final List<Edition> editions = new ArrayList<>();
 
   /** Counts the changes, so that each answer knows which text it is of. */
-  int revision;
-
-  /** What the file comes to where it is checked itself. */
-  final Answer checked = new Answer();
-
-  /** What it comes to where another file uses it: names that nobody uses are not looked for. */
-  final Answer inUse = new Answer();
-
-  /** A result and what it rests on. */
-  static final class Answer {
-    @Nullable Result result;
-    int revision = -1;
-    List<Object> used = List.of();
-  }
+  private int revision;
 
   Document(Path path) {
     this.path = path;
   }
 
-  String text() {
-    return text;
+  int revision() {
+    return revision;
   }
 
-  /** Takes a new text; true if it differs from the one before. */
-  boolean update(String newText) {
-    if (headerSyntax != null && newText.equals(text)) {
-      return false;
+  /** Its sections, in order. */
+  List<Node> nodes() {
+    return nodes;
+  }
+
+  /**
+   * What it comes to by itself or in use.
+   *
+   * @param handed what it is handed by the file that uses it
+   * @param checked true if it is checked itself: then names that nobody uses are looked for
+   */
+  Edition edition(SectionDefaults handed, boolean checked) {
+    for (int i = 0; i < editions.size(); i++) {
+      Edition edition = editions.get(i);
+      if (edition.checked() == checked && edition.handed().equals(handed)) {
+        editions.add(editions.remove(i));
+        return edition;
+      }
     }
+    if (editions.size() == MOST_EDITIONS) {
+      editions.remove(0);
+    }
+    Edition edition = new Edition(this, handed, checked);
+    editions.add(edition);
+    return edition;
+  }
+
+  /** Takes a new text. */
+  void update(String newText) {
+    if (headerSyntax != null && newText.equals(text)) {
+      return;
+    }
+    revision++;
     SectionSyntax oldHeader = headerSyntax;
     Stretch stretch = oldHeader == null ? null : Stretch.of(oldHeader.passage(), nodes, newText);
     text = newText;
@@ -67,7 +85,6 @@ final class Document {
       stretch = new Stretch(0, 0, passages.subList(1, passages.size()));
     }
     replace(stretch);
-    return true;
   }
 
   /** Puts new passages in the place of old ones, and keeps those that are the same. */

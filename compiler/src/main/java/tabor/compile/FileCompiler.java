@@ -3,69 +3,71 @@ package tabor.compile;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import tabor.compile.Edition.Memo;
+import tabor.compile.Edition.Question;
+import tabor.compile.UseGraph.Source;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.resolve.ChartResolver;
-import tabor.resolve.GhostChecks;
-import tabor.resolve.KitBuilder;
+import tabor.resolve.Header;
 import tabor.resolve.Options;
+import tabor.resolve.PatternChecks;
 import tabor.resolve.Resolved;
-import tabor.resolve.Scope;
 import tabor.resolve.SectionResolver;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Beat;
-import tabor.syntax.Heading;
-import tabor.syntax.Line;
-import tabor.syntax.SettingStatement;
-import tabor.syntax.Word;
+import tabor.syntax.Name;
+import tabor.syntax.SectionKind;
 
 /** One compilation of one file. */
 final class FileCompiler {
   /** Most strokes that the sections of a file may hold together. */
-  private static final long MOST_STROKES = 5_000_000;
+  private static final long MOST_STROKES = 250_000;
 
+  private final Source source;
   private final Document document;
+  private final Edition edition;
   private final Options options;
   private final List<Compiler.Used> used;
-  private final boolean tooLong;
-  private final boolean checked;
+  private final FileKits kits;
   private final FileScope scope;
   private final List<Diagnostic> headerProblems = new ArrayList<>();
   private final Map<Node, Diagnostic> nameProblems = new IdentityHashMap<>();
-  private final Map<Node, Resolved> resolved;
+  private final Map<Node, Resolved> resolved = new IdentityHashMap<>();
   private final Map<String, Node> patternNodes = new LinkedHashMap<>();
-  private final Map<String, Node> sectionNodes;
+  private final Map<String, Node> sectionNodes = new HashMap<>();
+  private final List<Memo> memos = new ArrayList<>();
   private long strokes;
+  private long sounds;
 
-  FileCompiler(
-      Document document,
-      Options options,
-      List<Compiler.Used> used,
-      boolean tooLong,
-      boolean checked) {
-    this.document = document;
+  FileCompiler(Source source, Edition edition, Options options, List<Compiler.Used> used) {
+    this.source = source;
+    this.document = source.document;
+    this.edition = edition;
     this.options = options;
     this.used = used;
-    this.tooLong = tooLong;
-    this.checked = checked;
-    this.scope = new FileScope(document.header(), options, document.nodes.size());
-    this.resolved = new IdentityHashMap<>(document.nodes.size() + 1);
-    this.sectionNodes = new HashMap<>(document.nodes.size() * 2);
+    this.kits = source.kits();
+    this.scope = new FileScope(edition.defaults(kits), options, kits);
   }
 
   Result compile() {
-    if (tooLong) {
+    if (source.tooLong) {
       headerProblems.add(
           Diagnostic.of(
                   Code.TOO_LONG,
-                  headerSpot(),
+                  new Spot(document.headerSyntax().passage(), new Span(0, 0)),
                   "this text is longer than "
                       + Compiler.MOST_CHARACTERS / 1024 / 1024
                       + " million characters")
@@ -86,37 +88,29 @@ final class FileCompiler {
     return result();
   }
 
-  private Spot headerSpot() {
-    return new Spot(document.headerSyntax().passage(), new Span(0, 0));
-  }
-
   private void declareKitsAndPatterns() {
-    for (Node node : document.nodes) {
-      Word word = node.ownName;
-      if (word == null) {
+    for (Node node : document.nodes()) {
+      Name name = node.ownName;
+      if (name == null) {
         continue;
       }
-      String name = word.text();
-      if (node.kind == Node.Kind.KIT) {
-        if (scope.hasKit(name)) {
-          duplicate(node, word, "kit");
+      if (node.kind == SectionKind.KIT
+          && (kits.isTaken(name.text()) || kits.node(name.text()) != node)) {
+        duplicate(node, name, kits.node(name.text()));
+      } else if (node.kind == SectionKind.PATTERN) {
+        if (scope.hasPattern(name.text())) {
+          duplicate(node, name, patternNodes.get(name.text()));
         } else {
-          scope.declareKit(name, node);
-        }
-      } else if (node.kind == Node.Kind.PATTERN) {
-        if (scope.hasPattern(name)) {
-          duplicate(node, word, "pattern");
-        } else {
-          scope.declarePattern(name, node);
-          patternNodes.put(name, node);
+          scope.declarePattern(name.text(), node);
+          patternNodes.put(name.text(), node);
         }
       }
     }
   }
 
   private void circularKits() {
-    for (Node node : scope.circularKits()) {
-      Word like = node.headingLine().statement() instanceof Heading.Kit kit ? kit.like() : null;
+    for (Node node : kits.circular()) {
+      Name like = node.like();
       if (like != null) {
         nameProblems.put(
             node,
@@ -131,72 +125,59 @@ final class FileCompiler {
     }
   }
 
-  private void duplicate(Node node, Word word, String kind) {
+  private void duplicate(Node node, Name name, @Nullable Node first) {
+    String kind =
+        node.kind == SectionKind.KIT || node.kind == SectionKind.PATTERN
+            ? node.kind.word()
+            : "section";
     Diagnostic made =
         Diagnostic.of(
                 Code.DUPLICATE_NAME,
-                node.headingLine().spot(word.span()),
-                "there is a " + kind + " “" + word.text() + "” already")
+                node.headingLine().spot(name.span()),
+                "there is a " + kind + " “" + name.text() + "” already")
             .help("give this one another name; the first keeps its own");
-    for (Node other : document.nodes) {
-      if (other == node) {
-        break;
-      }
-      Word otherName = other.ownName;
-      boolean sameKind =
-          kind.equals("section")
-              ? other.kind != Node.Kind.KIT && other.kind != Node.Kind.PATTERN
-              : other.kind == node.kind;
-      if (sameKind && otherName != null && otherName.text().equals(word.text())) {
-        made = made.label(other.headingLine().spot(otherName.span()), "the first one");
-        break;
-      }
-    }
-    nameProblems.put(node, made);
+    Name other = first == null ? null : first.ownName;
+    nameProblems.put(
+        node,
+        first == null || other == null
+            ? made
+            : made.label(first.headingLine().spot(other.span()), "the first one"));
   }
 
   private void headerKit() {
-    String name = document.header().kit();
-    if (scope.kit(name) != null) {
-      return;
-    }
-    Line last = null;
-    for (Line line : document.headerSyntax().lines()) {
-      if (line.statement() instanceof SettingStatement.On) {
-        last = line;
-      }
-    }
-    if (last != null && last.statement() instanceof SettingStatement.On on) {
-      Spot spot = last.spot(on.kit().span());
-      Diagnostic plain = Diagnostic.of(Code.UNKNOWN_NAME, spot, "there is no kit “" + name + "”");
+    Header.Named kit = document.header().kit();
+    if (kit != null && kits.kit(kit.name()) == null) {
+      Diagnostic plain =
+          Diagnostic.of(
+              Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”");
       headerProblems.add(
-          scope
-              .near(Scope.Kind.KIT, name)
+          kits.near(kit.name())
               .map(
                   near ->
                       plain
                           .help("did you mean “" + near + "”?")
-                          .fix(Diagnostic.Fix.of("write “" + near + "”", spot, near)))
+                          .fix(Diagnostic.Fix.of("write “" + near + "”", kit.spot(), near)))
               .orElse(plain));
     }
   }
 
   private void grooves() {
     int number = 0;
-    for (Node node : document.nodes) {
-      if (!node.kind.playable()) {
-        if (node.kind == Node.Kind.CHART) {
+    for (Node node : document.nodes()) {
+      if (!node.isPlayable()) {
+        if (node.kind == SectionKind.CHART) {
           declareName(node, node.ownName == null ? "chart" : node.ownName.text());
         }
         continue;
       }
       number++;
-      Word word = node.ownName;
-      String name =
-          word == null ? (node.kind == Node.Kind.STEP ? "step-" : "groove-") + number : word.text();
+      Name own = node.ownName;
+      String name = own == null ? node.kind.word() + "-" + number : own.text();
       boolean free = declareName(node, name);
-      Resolved found = resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope));
-      found = withinBounds(node, found);
+      Resolved found =
+          withinBounds(
+              node,
+              resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
       resolved.put(node, found);
       scope.previous(found);
       if (free) {
@@ -207,29 +188,28 @@ final class FileCompiler {
 
   /** Takes a name for a section; false, and said so, if it is taken. */
   private boolean declareName(Node node, String name) {
-    Word word = node.ownName;
+    Name own = node.ownName;
     if (scope.hasSection(name) || sectionNodes.putIfAbsent(name, node) != null) {
-      if (word != null) {
-        duplicate(node, word, "section");
+      if (own != null) {
+        duplicate(node, own, sectionNodes.get(name));
       }
       return false;
     }
     return true;
   }
 
-  private interface Work {
-    Resolved run();
-  }
-
-  private Resolved resolve(Node node, String name, Work work) {
-    if (node.result instanceof Resolved before && node.name.equals(name) && scope.stillTrue(node)) {
+  private Resolved resolve(Node node, String name, Supplier<Resolved> work) {
+    Memo memo = edition.memo(node);
+    memos.add(memo);
+    Resolved before = memo.resolved;
+    if (before != null && memo.name.equals(name) && scope.stillTrue(memo)) {
       return before;
     }
-    scope.asking(node);
-    Resolved result = work.run();
+    scope.asking(memo);
+    Resolved result = work.get();
     scope.asking(null);
-    node.name = name;
-    node.result = result;
+    memo.name = name;
+    memo.resolved = result;
     return result;
   }
 
@@ -240,56 +220,77 @@ final class FileCompiler {
     Groove base = groove.base();
     boolean shared = base != null && base.written() == groove.written();
     strokes += shared ? 0 : groove.written().size();
-    if (strokes <= MOST_STROKES) {
-      return found;
-    }
-    node.result = null;
+    return strokes <= MOST_STROKES
+        ? found
+        : tooLong(
+            node,
+            found,
+            "the sections so far have more than " + MOST_STROKES + " strokes together");
+  }
+
+  private Resolved tooLong(Node node, Resolved found, String message) {
+    edition.memo(node).resolved = null;
     List<Diagnostic> problems = new ArrayList<>(found.diagnostics());
     problems.add(
-        Diagnostic.of(
-                Code.TOO_LONG,
-                node.headingLine().spot(),
-                "the sections so far have more than " + MOST_STROKES + " strokes together")
+        Diagnostic.of(Code.TOO_LONG, node.headingLine().spot(), message)
             .help("make several files of this one"));
     return new Resolved(null, true, problems);
   }
 
   private void charts() {
-    for (Node node : document.nodes) {
-      if (node.kind != Node.Kind.CHART) {
-        continue;
+    for (Node node : document.nodes()) {
+      if (node.kind == SectionKind.CHART) {
+        String name = node.ownName == null ? "chart" : node.ownName.text();
+        Resolved found =
+            resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
+        if (found.section() instanceof Chart chart) {
+          sounds += ChartResolver.sounds(chart);
+          if (sounds > ChartResolver.MOST_SOUNDS && !found.partial()) {
+            found =
+                tooLong(
+                    node,
+                    found,
+                    "the charts so far have more than "
+                        + ChartResolver.MOST_SOUNDS
+                        + " strokes together");
+          }
+        }
+        resolved.put(node, found);
       }
-      String name = node.ownName == null ? "chart" : node.ownName.text();
-      Resolved found = resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
-      resolved.put(node, found);
     }
-    for (Node node : document.nodes) {
+    for (Node node : document.nodes()) {
       Resolved found = resolved.get(node);
-      Word word = node.ownName;
-      if (node.kind == Node.Kind.CHART
+      Name own = node.ownName;
+      if (node.kind == SectionKind.CHART
           && found != null
-          && word != null
-          && sectionNodes.get(word.text()) == node) {
-        scope.declareSection(word.text(), found);
+          && own != null
+          && sectionNodes.get(own.text()) == node) {
+        scope.declareSection(own.text(), found);
       }
     }
   }
 
   private Result result() {
     List<Diagnostic> all = new ArrayList<>();
-    List<Section> sections = new ArrayList<>(document.nodes.size());
+    List<Section> sections = new ArrayList<>(document.nodes().size());
     List<Diagnostic> header = new ArrayList<>(document.headerSyntax().problems());
     header.addAll(document.header().diagnostics());
     header.addAll(headerProblems);
     addSorted(all, header);
-    Map<String, KitBuilder.Built> kits = new LinkedHashMap<>();
-    for (String name : scope.kitNodes().keySet()) {
-      KitBuilder.Built built = scope.build(name);
-      if (built != null) {
-        kits.put(name, built);
+    Set<String> askedKits = FileScope.asked(memos, Question.KIT);
+    Set<String> askedPatterns = FileScope.asked(memos, Question.PATTERN);
+    for (Node node : document.nodes()) {
+      Name like = node.like();
+      if (like != null) {
+        askedKits.add(like.text());
       }
     }
-    for (Node node : document.nodes) {
+    Header.Named named = document.header().kit();
+    if (named != null) {
+      askedKits.add(named.name());
+    }
+    Map<Compiled.Definition, Diagnostic> unused = new LinkedHashMap<>();
+    for (Node node : document.nodes()) {
       List<Diagnostic> own = new ArrayList<>(node.syntax.problems());
       Diagnostic nameProblem = nameProblems.get(node);
       if (nameProblem != null) {
@@ -303,66 +304,91 @@ final class FileCompiler {
           sections.add(section);
         }
       } else {
-        definition(node, nameProblem != null, own);
+        boolean kit = node.kind == SectionKind.KIT;
+        own.addAll(definition(node));
+        Name name = node.ownName;
+        if (name != null
+            && nameProblem == null
+            && isChecked()
+            && !(kit ? askedKits : askedPatterns).contains(name.text())) {
+          Diagnostic told = unused(node, name, kit);
+          own.add(told);
+          unused.put(new Compiled.Definition(document.path, node.kind, name.text()), told);
+        }
       }
       addSorted(all, own);
     }
-    Map<String, Resolved> grooves = new LinkedHashMap<>(document.nodes.size() * 2);
+    Map<String, List<Beat.Element>> patterns = new LinkedHashMap<>();
+    patternNodes.forEach((name, node) -> patterns.put(name, node.places()));
+    return new Result(
+        edition.defaults(kits).setting(),
+        sections,
+        ownSections(),
+        kits.own().keySet(),
+        patterns,
+        all,
+        unused,
+        uses(askedKits, askedPatterns));
+  }
+
+  /** True if names that nobody uses are worth a word: the file plays something itself. */
+  private boolean isChecked() {
+    return edition.checked() && !resolved.isEmpty() && options.on() == null;
+  }
+
+  private Map<String, Resolved> ownSections() {
+    Map<String, Resolved> own = new LinkedHashMap<>();
     scope
         .sections()
         .forEach(
             (name, one) -> {
               if (sectionNodes.containsKey(name)) {
-                grooves.put(name, one);
+                own.put(name, one);
               }
             });
-    Map<String, List<Beat.Element>> patterns = new LinkedHashMap<>();
-    patternNodes.forEach((name, node) -> patterns.put(name, node.places()));
-    return new Result(sections, grooves, kits, patterns, all);
+    return own;
   }
 
   /** What is wrong with a kit or a pattern. */
-  private void definition(Node node, boolean duplicate, List<Diagnostic> own) {
-    if (node.kind == Node.Kind.KIT && node.result instanceof KitBuilder.Built built) {
-      own.addAll(built.diagnostics());
-    } else if (node.kind == Node.Kind.PATTERN) {
-      own.addAll(GhostChecks.pattern(node.headingLine(), node.places()));
+  private static List<Diagnostic> definition(Node node) {
+    if (node.kind == SectionKind.PATTERN) {
+      return PatternChecks.check(node.headingLine(), node.places());
     }
-    Word word = node.ownName;
-    if (word == null || duplicate || !checked || resolved.isEmpty() || options.on() != null) {
-      return;
-    }
-    boolean kit = node.kind == Node.Kind.KIT;
-    if (!(kit ? usedKit(word.text()) : usedPattern(word.text()))) {
-      own.add(
-          Diagnostic.of(
-                  Code.UNUSED_NAME,
-                  node.headingLine().spot(word.span()),
-                  "nothing uses the " + (kit ? "kit" : "pattern") + " “" + word.text() + "”")
-              .help(
-                  kit
-                      ? "play a section on it with “on " + word.text() + "”, or take it out"
-                      : "play it with “hands play " + word.text() + " in …”, or take it out"));
-    }
+    return node.kit == null ? List.of() : node.kit.built().diagnostics();
   }
 
-  private boolean usedKit(String name) {
-    return asked(Node.Question.KIT, name) || document.header().kit().equals(name);
+  private static Diagnostic unused(Node node, Name name, boolean kit) {
+    return Diagnostic.of(
+            Code.UNUSED_NAME,
+            node.headingLine().spot(name.span()),
+            "nothing uses the " + (kit ? "kit" : "pattern") + " “" + name.text() + "”")
+        .help(
+            kit
+                ? "play a section on it with “on " + name.text() + "”, or take it out"
+                : "play it with “hands play " + name.text() + " in …”, or take it out");
   }
 
-  private boolean usedPattern(String name) {
-    return asked(Node.Question.PATTERN, name);
-  }
-
-  private boolean asked(Node.Question question, String name) {
-    for (Node node : document.nodes) {
-      for (Node.Dep dep : node.deps) {
-        if (dep.question() == question && dep.name().equals(name)) {
-          return true;
+  /** The kits and patterns of other files that this one asks for. */
+  private Set<Compiled.Definition> uses(Set<String> askedKits, Set<String> askedPatterns) {
+    Set<Compiled.Definition> uses = new HashSet<>();
+    for (Compiler.Used file : used) {
+      Result result = file.result();
+      Source target = file.link().target();
+      if (result != null && target != null) {
+        for (String name : result.kits()) {
+          if (askedKits.contains(name)) {
+            uses.add(new Compiled.Definition(target.document.path, SectionKind.KIT, name));
+          }
         }
+        for (String name : result.patterns().keySet()) {
+          if (askedPatterns.contains(name)) {
+            uses.add(new Compiled.Definition(target.document.path, SectionKind.PATTERN, name));
+          }
+        }
+        uses.addAll(result.uses());
       }
     }
-    return false;
+    return uses;
   }
 
   private static void addSorted(List<Diagnostic> all, List<Diagnostic> own) {

@@ -1,27 +1,26 @@
 package tabor.compile;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tabor.compile.Node.Dep;
-import tabor.compile.Node.Question;
+import tabor.compile.Edition.Asked;
+import tabor.compile.Edition.Memo;
+import tabor.compile.Edition.Question;
 import tabor.diagnostic.Near;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
 import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
-import tabor.resolve.Header;
-import tabor.resolve.KitBuilder;
 import tabor.resolve.Options;
 import tabor.resolve.Resolved;
 import tabor.resolve.Scope;
+import tabor.resolve.SectionDefaults;
 import tabor.syntax.Beat;
 
 /**
@@ -29,69 +28,37 @@ import tabor.syntax.Beat;
  * answer, and tells later whether all answers of a section are still the same.
  */
 final class FileScope implements Scope {
-  private final Header header;
+  private final SectionDefaults defaults;
   private final Options options;
-  private final Map<String, Node> kitNodes = new LinkedHashMap<>();
+  private final FileKits kits;
   private final Map<String, List<Beat.Element>> patterns = new LinkedHashMap<>();
-  private final Map<String, KitBuilder.Built> usedKits = new HashMap<>();
-  private final Map<String, Resolved> sections;
-  private final Set<Node> kitsInWork = new LinkedHashSet<>();
-  private final Set<Node> circular = new LinkedHashSet<>();
+  private final Map<String, Resolved> sections = new LinkedHashMap<>();
+  private final Map<Asked, Optional<String>> near = new LinkedHashMap<>();
   private @Nullable Resolved previous;
-  private @Nullable Node asking;
+  private @Nullable Memo asking;
 
-  /**
-   * Names nothing yet.
-   *
-   * @param size about how many sections there will be
-   */
-  FileScope(Header header, Options options, int size) {
-    this.header = header;
-    this.sections = new LinkedHashMap<>(size * 2);
+  FileScope(SectionDefaults defaults, Options options, FileKits kits) {
+    this.defaults = defaults;
     this.options = options;
+    this.kits = kits;
   }
 
   // ---- declaring
 
+  /** The patterns and sections of a file in use; the first holder keeps a name. */
   void use(Result used) {
-    used.kits().forEach(usedKits::putIfAbsent);
     used.patterns().forEach(patterns::putIfAbsent);
     used.grooves().forEach(sections::putIfAbsent);
   }
 
-  boolean hasKit(String name) {
-    return Kits.named(name).isPresent() || usedKits.containsKey(name) || kitNodes.containsKey(name);
-  }
-
   boolean hasPattern(String name) {
-    return name.equals("euclid")
-        || Rudiments.named(name).isPresent()
+    return Rudiments.named(name).isPresent()
         || Timelines.named(name).isPresent()
         || patterns.containsKey(name);
   }
 
   boolean hasSection(String name) {
     return sections.containsKey(name);
-  }
-
-  void declareKit(String name, Node node) {
-    kitNodes.put(name, node);
-  }
-
-  /** Finds the kits that are like each other in a circle; they are made like the five-piece. */
-  Set<Node> circularKits() {
-    for (Node start : kitNodes.values()) {
-      Node at = start;
-      for (int i = 0; i <= kitNodes.size() && at != null; i++) {
-        String like = at.like();
-        at = like == null ? null : kitNodes.get(like);
-        if (at == start) {
-          circular.add(start);
-          break;
-        }
-      }
-    }
-    return circular;
   }
 
   void declarePattern(String name, Node node) {
@@ -109,57 +76,53 @@ final class FileScope implements Scope {
   // ---- asking
 
   /** Whose questions are noted from here on; null for nobody's. */
-  void asking(@Nullable Node node) {
-    asking = node;
-    if (node != null) {
-      node.deps = new ArrayList<>(4);
+  void asking(@Nullable Memo memo) {
+    asking = memo;
+    if (memo != null) {
+      memo.answers.clear();
     }
   }
 
-  private <T> T noted(Question question, String name, T answer) {
-    Node node = asking;
-    if (node != null) {
-      for (Dep dep : node.deps) {
-        if (dep.question() == question && dep.name().equals(name)) {
-          return answer;
-        }
-      }
-      node.deps.add(new Dep(question, name, answer));
+  private static final Object NOTHING = new Object();
+
+  private <T extends @Nullable Object> T noted(Question question, String name, T answer) {
+    Memo memo = asking;
+    if (memo != null) {
+      memo.answers.putIfAbsent(
+          new Asked(question, name), answer == null ? NOTHING : answer);
     }
     return answer;
   }
 
-  /** True if every answer that a node's result rests on is still the same. */
-  boolean stillTrue(Node node) {
-    Node before = asking;
-    asking = null;
-    try {
-      for (Dep dep : node.deps) {
-        Object now =
-            switch (dep.question()) {
-              case HEADER -> header;
-              case KIT -> kit(dep.name());
-              case PATTERN -> pattern(dep.name());
-              case SECTION -> section(dep.name());
-              case PREVIOUS -> previous;
-              case NEAR_PATTERN -> near(Kind.PATTERN, dep.name());
-              case NEAR_KIT -> near(Kind.KIT, dep.name());
-              case NEAR_SECTION -> near(Kind.SECTION, dep.name());
-            };
-        if (dep.answer() != now
-            && !(now instanceof Optional && Objects.equals(dep.answer(), now))) {
-          return false;
-        }
+  /** True if every answer that a section's result rests on is still the same. */
+  boolean stillTrue(Memo memo) {
+    for (Map.Entry<Asked, Object> entry : memo.answers.entrySet()) {
+      Object now = answer(entry.getKey());
+      Object before = entry.getValue();
+      if (now != before && !(now instanceof Optional && now.equals(before))) {
+        return false;
       }
-      return true;
-    } finally {
-      asking = before;
     }
+    return true;
+  }
+
+  private Object answer(Asked asked) {
+    String name = asked.name();
+    Object now =
+        switch (asked.question()) {
+          case DEFAULTS -> defaults;
+          case KIT -> kits.kit(name);
+          case PATTERN -> patterns.get(name);
+          case SECTION -> sections.get(name);
+          case PREVIOUS -> previous;
+          case NEAR_PATTERN, NEAR_KIT, NEAR_SECTION -> near(asked);
+        };
+    return now == null ? NOTHING : now;
   }
 
   @Override
-  public Header header() {
-    return noted(Question.HEADER, "", header);
+  public SectionDefaults defaults() {
+    return noted(Question.DEFAULTS, "", defaults);
   }
 
   @Override
@@ -169,43 +132,9 @@ final class FileScope implements Scope {
 
   @Override
   public @Nullable Kit kit(String name) {
-    Optional<Kit> builtIn = Kits.named(name);
-    if (builtIn.isPresent()) {
-      return builtIn.get();
-    }
-    KitBuilder.Built used = usedKits.get(name);
-    if (used != null) {
-      return noted(Question.KIT, name, used.kit());
-    }
-    if (asking != null && circular.contains(asking) && circular.contains(kitNodes.get(name))) {
-      return Kits.FIVE_PIECE;
-    }
-    KitBuilder.Built built = build(name);
-    return noted(Question.KIT, name, built == null ? null : built.kit());
-  }
-
-  /** The file's own kit of this name; null if there is none, or it is being built right now. */
-  KitBuilder.@Nullable Built build(String name) {
-    Node node = kitNodes.get(name);
-    if (node == null || !kitsInWork.add(node)) {
-      return null;
-    }
-    Node before = asking;
-    try {
-      if (node.result instanceof KitBuilder.Built built
-          && node.name.equals(name)
-          && stillTrue(node)) {
-        return built;
-      }
-      asking(node);
-      KitBuilder.Built built = KitBuilder.build(node.syntax, name, this);
-      node.result = built;
-      node.name = name;
-      return built;
-    } finally {
-      asking = before;
-      kitsInWork.remove(node);
-    }
+    return Kits.named(name).isPresent()
+        ? kits.kit(name)
+        : noted(Question.KIT, name, kits.kit(name));
   }
 
   @Override
@@ -225,29 +154,35 @@ final class FileScope implements Scope {
 
   @Override
   public Optional<String> near(Kind kind, String name) {
-    List<String> names = new ArrayList<>();
-    switch (kind) {
-      case PATTERN -> {
-        names.addAll(patterns.keySet());
-        names.add("paradiddle");
-        names.add("paradiddle-diddle");
-        names.addAll(Rudiments.all().keySet());
-        names.addAll(Timelines.all().keySet());
-      }
-      case KIT -> {
-        names.addAll(kitNodes.keySet());
-        names.addAll(usedKits.keySet());
-        names.addAll(Kits.NAMES);
-      }
-      case SECTION -> names.addAll(sections.keySet());
-    }
     Question question =
         switch (kind) {
           case PATTERN -> Question.NEAR_PATTERN;
           case KIT -> Question.NEAR_KIT;
           case SECTION -> Question.NEAR_SECTION;
         };
-    return noted(question, name, Near.find(name, names));
+    return noted(question, name, near(new Asked(question, name)));
+  }
+
+  private Optional<String> near(Asked asked) {
+    // Sections are named as they come, so only the other names stay the same.
+    if (asked.question() == Question.NEAR_SECTION) {
+      return Near.find(asked.name(), sections.keySet());
+    }
+    Optional<String> known = near.get(asked);
+    if (known == null) {
+      known = asked.question() == Question.NEAR_KIT ? kits.near(asked.name()) : nearPattern(asked);
+      near.put(asked, known);
+    }
+    return known;
+  }
+
+  private Optional<String> nearPattern(Asked asked) {
+    List<String> names = new ArrayList<>(patterns.keySet());
+    names.add("paradiddle");
+    names.add("paradiddle-diddle");
+    names.addAll(Rudiments.all().keySet());
+    names.addAll(Timelines.all().keySet());
+    return Near.find(asked.name(), names);
   }
 
   // ---- afterwards
@@ -256,11 +191,20 @@ final class FileScope implements Scope {
     return sections;
   }
 
-  Map<String, Node> kitNodes() {
-    return kitNodes;
+  /** The names of this kind that some of these sections asked for. */
+  static Set<String> asked(List<Memo> memos, Question question) {
+    Set<String> names = new HashSet<>();
+    for (Memo memo : memos) {
+      for (Asked asked : memo.answers.keySet()) {
+        if (asked.question() == question) {
+          names.add(asked.name());
+        }
+      }
+    }
+    return names;
   }
 
-  Map<String, List<Beat.Element>> patterns() {
-    return patterns;
+  FileKits kits() {
+    return Objects.requireNonNull(kits);
   }
 }

@@ -1,54 +1,34 @@
 package tabor.compile;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.kit.Kit;
+import tabor.resolve.KitResolver;
 import tabor.source.Passage;
+import tabor.syntax.Beat;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
+import tabor.syntax.Name;
+import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
-import tabor.syntax.Word;
 
-/**
- * One section of a file between two compilations: its tree, its result, and the answers that the
- * result rests on. It is used again while its text, its name and all those answers are the same.
- */
+/** One section of a file between two compilations: its tree, and the kit that it makes. */
 final class Node {
-  /** Kinds of section. */
-  enum Kind {
-    PATTERN,
-    KIT,
-    GROOVE,
-    STEP,
-    CHART;
-
-    boolean playable() {
-      return this == GROOVE || this == STEP;
-    }
-  }
-
-  /** An answer that was asked for. */
-  record Dep(Question question, String name, @Nullable Object answer) {}
-
-  /** What can be asked. */
-  enum Question {
-    HEADER,
-    KIT,
-    PATTERN,
-    SECTION,
-    PREVIOUS,
-    NEAR_PATTERN,
-    NEAR_KIT,
-    NEAR_SECTION
-  }
-
   final Passage passage;
   final SectionSyntax syntax;
-  final Kind kind;
-  final @Nullable Word ownName;
-  String name = "";
-  @Nullable Object result;
-  List<Dep> deps = new ArrayList<>();
+  final SectionKind kind;
+  final @Nullable Name ownName;
+
+  /** The kit that a kit section makes, and what it rests on; null before it is made. */
+  @Nullable BuiltKit kit;
+
+  /**
+   * A kit and what it rests on.
+   *
+   * @param like the kit that it starts from; null if there is none such
+   * @param near the name offered where there is none; null for none
+   */
+  record BuiltKit(@Nullable Kit like, @Nullable String near, KitResolver.Built built) {}
 
   Node(SectionSyntax syntax) {
     this.syntax = syntax;
@@ -70,55 +50,53 @@ final class Node {
     return (Heading) headingLine().statement();
   }
 
-  private static Kind kind(Heading heading) {
+  /** True for grooves and steps. */
+  boolean isPlayable() {
+    return kind == SectionKind.GROOVE || kind == SectionKind.STEP;
+  }
+
+  private static SectionKind kind(Heading heading) {
     return heading.match(
-        new Heading.Cases<Kind>() {
+        new Heading.Cases<SectionKind>() {
           @Override
-          public Kind pattern(Heading.Pattern one) {
-            return Kind.PATTERN;
+          public SectionKind pattern(Heading.Pattern one) {
+            return SectionKind.PATTERN;
           }
 
           @Override
-          public Kind kit(Heading.Kit one) {
-            return Kind.KIT;
+          public SectionKind kit(Heading.Kit one) {
+            return SectionKind.KIT;
           }
 
           @Override
-          public Kind groove(Heading.Groove one) {
-            return Kind.GROOVE;
+          public SectionKind groove(Heading.Groove one) {
+            return SectionKind.GROOVE;
           }
 
           @Override
-          public Kind step(Heading.Step one) {
-            return Kind.STEP;
+          public SectionKind step(Heading.Step one) {
+            return SectionKind.STEP;
           }
 
           @Override
-          public Kind chart(Heading.Chart one) {
-            return Kind.CHART;
+          public SectionKind chart(Heading.Chart one) {
+            return SectionKind.CHART;
           }
 
           @Override
-          public Kind broken(Heading.Faulty one) {
-            return switch (one.keyword().text()) {
-              case "pattern" -> Kind.PATTERN;
-              case "kit" -> Kind.KIT;
-              case "step" -> Kind.STEP;
-              case "chart" -> Kind.CHART;
-              default -> Kind.GROOVE;
-            };
+          public SectionKind broken(Heading.Faulty one) {
+            return one.kind();
           }
         });
   }
 
-  /** The name of the kit that a kit is like; null for none, and for other sections. */
-  @Nullable String like() {
-    Word like = heading() instanceof Heading.Kit kit ? kit.like() : null;
-    return like == null ? null : like.text();
+  /** The kit that a kit is like; null for none, and for other sections. */
+  @Nullable Name like() {
+    return heading() instanceof Heading.Kit kit ? kit.like() : null;
   }
 
   /** The places of a pattern; empty for one that could not be read. */
-  List<tabor.syntax.Beat.Element> places() {
+  List<Beat.Element> places() {
     return heading() instanceof Heading.Pattern pattern ? pattern.places() : List.of();
   }
 }

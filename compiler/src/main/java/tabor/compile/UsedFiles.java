@@ -2,8 +2,11 @@ package tabor.compile;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Spot;
@@ -17,21 +20,16 @@ final class UsedFiles {
     List<Diagnostic> problems = new ArrayList<>();
     Map<String, Spot> first = new HashMap<>();
     for (Compiler.Used file : used) {
-      Spot spot = file.use().spot();
+      Spot spot = file.link().use().spot();
       Result result = file.result();
       if (result == null) {
-        problems.add(trouble(file));
+        problems.add(trouble(file.link().trouble(), spot, quoted(file)));
         continue;
       }
       if (result.diagnostics().stream().anyMatch(d -> d.code() == Code.USE_CYCLE)) {
-        problems.add(cycle(spot, "“" + file.use().file() + "” leads back to where it began"));
-      } else if (result.errors() > 0) {
-        problems.add(
-            Diagnostic.of(
-                    Code.UNREADABLE,
-                    spot,
-                    "“" + file.use().file() + "” has " + errors(result.errors()))
-                .help("mend them there first: tabor check " + file.use().file()));
+        problems.add(cycle(spot, quoted(file) + " leads back to where it began"));
+      } else {
+        errors(file, result, spot, problems);
       }
       for (String name : names(result)) {
         Spot other = first.putIfAbsent(name, spot);
@@ -40,7 +38,7 @@ final class UsedFiles {
               Diagnostic.of(
                       Code.DUPLICATE_NAME,
                       spot,
-                      "the " + name + " is in an other file in use as well")
+                      "the " + name + " is in another file in use as well")
                   .label(other, "the first one is kept")
                   .help("give one of the two another name"));
         }
@@ -49,13 +47,50 @@ final class UsedFiles {
     return problems;
   }
 
-  private static String errors(long count) {
-    return count == 1 ? "an error" : count + " errors";
+  private static String quoted(Compiler.Used file) {
+    return "“" + file.link().use().name() + "”";
+  }
+
+  /**
+   * Errors of a file in use: how many it has by itself, and each that only the settings of this
+   * file bring about.
+   */
+  private static void errors(
+      Compiler.Used file, Result result, Spot spot, List<Diagnostic> problems) {
+    List<Diagnostic> alone = file.alone() == null ? List.of() : file.alone().errors();
+    if (!alone.isEmpty()) {
+      problems.add(
+          Diagnostic.of(
+                  Code.UNREADABLE,
+                  spot,
+                  quoted(file)
+                      + " has "
+                      + (alone.size() == 1 ? "an error" : alone.size() + " errors"))
+              .help("fix them there first: tabor check " + file.link().use().name()));
+      return;
+    }
+    record Told(Code code, Spot spot) {}
+    Set<Told> told = new HashSet<>();
+    for (Diagnostic error : result.errors()) {
+      if (told.add(new Told(error.code(), error.spot()))) {
+        Diagnostic.Place place = error.place();
+        problems.add(
+            Diagnostic.of(
+                    error.code(),
+                    spot,
+                    "with the settings of this file, in "
+                        + quoted(file)
+                        + (place == null ? "" : ", " + place.words())
+                        + ": "
+                        + error.message())
+                .help(error.help()));
+      }
+    }
   }
 
   private static List<String> names(Result result) {
     List<String> names = new ArrayList<>();
-    result.kits().keySet().forEach(name -> names.add("kit “" + name + "”"));
+    result.kits().forEach(name -> names.add("kit “" + name + "”"));
     result.patterns().keySet().forEach(name -> names.add("pattern “" + name + "”"));
     result.grooves().keySet().forEach(name -> names.add("section “" + name + "”"));
     return names;
@@ -66,21 +101,21 @@ final class UsedFiles {
         .help("put what both need into a third file that uses neither");
   }
 
-  private static Diagnostic trouble(Compiler.Used file) {
-    Spot spot = file.use().spot();
-    String name = "“" + file.use().file() + "”";
-    return switch (file.problems()) {
-      case "CYCLE" -> cycle(spot, "this file and " + name + " use each other");
-      case "OUTSIDE" ->
+  private static Diagnostic trouble(Loader.@Nullable Trouble trouble, Spot spot, String name) {
+    if (trouble == null) {
+      return cycle(spot, "this file and " + name + " use each other");
+    }
+    return switch (trouble) {
+      case OUTSIDE ->
           Diagnostic.of(Code.USE_OUTSIDE, spot, name + " lies outside the folder of this file")
               .help("put it into the folder, or into one below it");
-      case "TOO_LONG" ->
+      case TOO_LONG ->
           Diagnostic.of(Code.TOO_LONG, spot, name + " is longer than 4 MiB")
               .help("make several files of it");
-      case "MISSING" ->
+      case MISSING ->
           Diagnostic.of(Code.UNREADABLE, spot, "there is no file " + name + " here")
               .help("look at the spelling; the name counts from this file's own folder");
-      default ->
+      case UNREADABLE ->
           Diagnostic.of(Code.UNREADABLE, spot, name + " cannot be read as text")
               .help("a source is a text in UTF-8 that you may read");
     };

@@ -38,7 +38,7 @@ public enum Code {
   UNUSED_NAME(Severity.WARNING),
   ALL_ACCENTS(Severity.WARNING),
   /** What the command line asked for changes who or what is struck. */
-  PLAYED_OTHERWISE(Severity.WARNING),
+  PLAYED_DIFFERENTLY(Severity.WARNING),
   /** MIDI ticks had to be rounded. */
   ROUNDED_TICKS(Severity.WARNING),
 
@@ -53,7 +53,7 @@ public enum Code {
     this.severity = severity;
   }
 
-  /** How bad every diagnostic of this code is. */
+  /** How bad a diagnostic of this code usually is. */
   public Severity severity() {
     return severity;
   }

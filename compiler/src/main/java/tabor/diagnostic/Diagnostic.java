@@ -8,15 +8,17 @@ import tabor.source.Spot;
  * One thing that is wrong, or worth a look.
  *
  * @param code its kind
+ * @param severity how bad it is: that of its code, unless this one is worse or milder
  * @param spot where in the source; for a clash the later of the two places
  * @param place where in the music; null outside music
  * @param message one sentence in a teacher's words, without a full stop
  * @param labels further places that matter, such as the other side of a clash
- * @param help what would mend it, in a sentence; null where there is nothing to say
- * @param fixes edits that mend it, the likeliest first
+ * @param help what would fix it, in a sentence; null where there is nothing to say
+ * @param fixes edits that fix it, the likeliest first
  */
 public record Diagnostic(
     Code code,
+    Severity severity,
     Spot spot,
     @Nullable Place place,
     String message,
@@ -32,33 +34,36 @@ public record Diagnostic(
 
   /** A diagnostic with nothing but its message. */
   public static Diagnostic of(Code code, Spot spot, String message) {
-    return new Diagnostic(code, spot, null, message, List.of(), null, List.of());
+    return new Diagnostic(code, code.severity(), spot, null, message, List.of(), null, List.of());
   }
 
-  /** How bad it is. */
-  public Severity severity() {
-    return code.severity();
+  /** The same, worse or milder than its code usually is. */
+  public Diagnostic at(Severity other) {
+    return new Diagnostic(code, other, spot, place, message, labels, help, fixes);
   }
 
   /** The same at a place in the music. */
   public Diagnostic in(@Nullable Place music) {
-    return new Diagnostic(code, spot, music, message, labels, help, fixes);
+    return new Diagnostic(code, severity, spot, music, message, labels, help, fixes);
   }
 
   /** The same with a way out. */
   public Diagnostic help(@Nullable String words) {
-    return new Diagnostic(code, spot, place, message, labels, words, fixes);
+    return new Diagnostic(code, severity, spot, place, message, labels, words, fixes);
   }
 
   /** The same with one more place. */
   public Diagnostic label(Spot other, String words) {
     return new Diagnostic(
-        code, spot, place, message, plus(labels, new Label(other, words)), help, fixes);
+        code, severity, spot, place, message, plus(labels, new Label(other, words)), help, fixes);
   }
 
-  /** The same with one more fix. */
+  /** The same with one more fix; a fix that is there already is not added twice. */
   public Diagnostic fix(Fix fix) {
-    return new Diagnostic(code, spot, place, message, labels, help, plus(fixes, fix));
+    if (fixes.stream().anyMatch(other -> other.edits().equals(fix.edits()))) {
+      return this;
+    }
+    return new Diagnostic(code, severity, spot, place, message, labels, help, plus(fixes, fix));
   }
 
   private static <T> List<T> plus(List<T> list, T more) {
@@ -87,7 +92,7 @@ public record Diagnostic(
   public record Label(Spot spot, String text) {}
 
   /**
-   * A way to mend it.
+   * A way to fix it.
    *
    * @param title what it does, in a few words
    * @param edits the replacements, none overlapping another

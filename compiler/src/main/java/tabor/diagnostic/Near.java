@@ -7,6 +7,9 @@ import java.util.Optional;
 
 /** Finds the name that somebody probably meant. */
 public final class Near {
+  /** More names of about the right length are not looked at: nobody has so many. */
+  private static final int MOST_COMPARED = 1_000;
+
   private Near() {}
 
   /**
@@ -20,9 +23,13 @@ public final class Near {
     }
     int allowed = name.length() < 3 ? 0 : Math.max(1, name.length() / 3);
     String best = null;
+    int compared = 0;
     for (String candidate : candidates) {
       if (candidate.equals(name) || Math.abs(candidate.length() - name.length()) > allowed) {
         continue;
+      }
+      if (++compared > MOST_COMPARED) {
+        break;
       }
       int slips = slips(name, candidate, allowed);
       if (slips <= allowed) {

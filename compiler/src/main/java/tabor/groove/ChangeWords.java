@@ -24,7 +24,7 @@ final class ChangeWords {
   private ChangeWords(Comparison found, Set<Integer> without) {
     this.found = found.without(without);
     this.step = found.step();
-    this.now = step.strokes().stream().filter(s -> !without.contains(s.bar())).toList();
+    this.now = this.found.now();
   }
 
   /** What concerns the whole section, then one entry for each part, hands first. */
@@ -159,8 +159,8 @@ final class ChangeWords {
           lost.add(pair.after());
         }
       }
-      ornament(gained, OrnamentWords.gained(ornament));
-      ornament(lost, OrnamentWords.lost(ornament));
+      ornament(gained, ornament.everywhere(), ornament.some());
+      ornament(lost, "no " + ornament.words() + " any more", "no " + ornament.words());
     }
   }
 
@@ -168,12 +168,12 @@ final class ChangeWords {
     return pair.after().ornaments().list().stream().filter(lost::excludes).findFirst();
   }
 
-  private void ornament(List<Stroke> strokes, OrnamentWords words) {
+  private void ornament(List<Stroke> strokes, String everywhere, String some) {
     PartSplit.split(
         strokes,
         now,
         (part, whole, chosen) ->
-            phrases.add(part, whole ? words.everywhere() : words.some() + " " + where(chosen)));
+            phrases.add(part, whole ? everywhere : some + " " + where(chosen)));
   }
 
   // Other limbs, other places.

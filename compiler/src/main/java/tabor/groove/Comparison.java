@@ -19,7 +19,8 @@ import tabor.rhythm.Time;
  *
  * @param base the section that the step came from
  * @param step the step
- * @param before the base's strokes, as the step's kit and player would strike them
+ * @param before the base's strokes as written, as the step's kit and player would strike them
+ * @param now the step's strokes as written: what snaps to a triplet is no change of a step
  * @param added strokes that have no counterpart
  * @param dropped strokes of the base that have none
  * @param altered same limb, same surface, other level or ornaments
@@ -30,6 +31,7 @@ record Comparison(
     Groove base,
     Groove step,
     List<Stroke> before,
+    List<Stroke> now,
     List<Stroke> added,
     List<Stroke> dropped,
     List<Pair> altered,
@@ -53,13 +55,14 @@ record Comparison(
             base,
             step,
             before,
+            Snap.of(step).written(step.strokes()),
             new ArrayList<>(),
             new ArrayList<>(),
             new ArrayList<>(),
             new ArrayList<>(),
             new ArrayList<>());
     Map<Place, List<Stroke>> old = byPlace(before);
-    Map<Place, List<Stroke>> now = byPlace(step.strokes());
+    Map<Place, List<Stroke>> now = byPlace(found.now);
     now.forEach((place, strokes) -> found.match(old.getOrDefault(place, List.of()), strokes));
     old.forEach(
         (place, strokes) -> {
@@ -80,6 +83,18 @@ record Comparison(
     return changed;
   }
 
+  /** The same strokes as the finished step has them. */
+  Set<Stroke> shown() {
+    Set<Stroke> changed = changed();
+    Set<Stroke> shown = new HashSet<>();
+    for (int i = 0; i < now.size(); i++) {
+      if (changed.contains(now.get(i))) {
+        shown.add(step.strokes().get(i));
+      }
+    }
+    return shown;
+  }
+
   /** The same with some bars of the step left out of account. */
   Comparison without(Set<Integer> bars) {
     if (bars.isEmpty()) {
@@ -89,6 +104,7 @@ record Comparison(
         base,
         step,
         before.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
+        now.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
         added.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
         dropped.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
         outside(altered, bars),
@@ -135,10 +151,9 @@ record Comparison(
   private static boolean isSame(Pair pair) {
     Stroke a = pair.before();
     Stroke b = pair.after();
-    boolean rolls = b.ornaments().list().stream().anyMatch(Ornament::isRoll);
     return a.level() == b.level()
         && a.ornaments().equals(b.ornaments())
-        && (!rolls || a.length().equals(b.length()));
+        && (!b.ornaments().isRolled() || a.length().equals(b.length()));
   }
 
   private static Map<Place, List<Stroke>> byPlace(List<Stroke> strokes) {
@@ -170,7 +185,7 @@ record Comparison(
 
   private static List<Stroke> played(Groove base, Groove step) {
     if (base.setting().kit().equals(step.setting().kit())) {
-      return base.strokes();
+      return Snap.of(base).written(base.strokes());
     }
     boolean mirror = step.setting().kit().leftHanded();
     Map<List<Object>, Stroke> played = new LinkedHashMap<>();

@@ -31,7 +31,7 @@ final class Displacement {
     if (found.changed().isEmpty() && found.dropped().isEmpty()) {
       return Optional.empty();
     }
-    if (found.before().size() > MOST_STROKES || found.step().strokes().size() > MOST_STROKES) {
+    if (found.before().size() > MOST_STROKES || found.now().size() > MOST_STROKES) {
       return Optional.empty();
     }
     if (isSwapped(found)) {
@@ -51,7 +51,7 @@ final class Displacement {
 
   private static boolean isSwapped(Comparison found) {
     Set<Hit> now = new HashSet<>();
-    found.step().strokes().forEach(stroke -> now.add(hit(found.step(), stroke, stroke.limb())));
+    found.now().forEach(stroke -> now.add(hit(found.step(), stroke, stroke.limb())));
     Set<Hit> swapped = new HashSet<>();
     for (Stroke stroke : found.before()) {
       Limb limb = stroke.limb().isHand() ? stroke.limb().other() : stroke.limb();
@@ -78,7 +78,7 @@ final class Displacement {
     for (Limb limb : Limb.values()) {
       parts.put(limb.words(), stroke -> stroke.limb() == limb);
     }
-    for (Stroke stroke : found.step().strokes()) {
+    for (Stroke stroke : found.now()) {
       String name = stroke.surface().name();
       parts.putIfAbsent(stroke.surface().words(), s -> s.surface().name().equals(name));
     }
@@ -91,7 +91,7 @@ final class Displacement {
       return Optional.empty();
     }
     List<Hit> was = hits(step, found.before(), part);
-    List<Hit> is = hits(step, step.strokes(), part);
+    List<Hit> is = hits(step, found.now(), part);
     if (was.size() != is.size() || was.size() < 2) {
       return Optional.empty();
     }
@@ -117,7 +117,7 @@ final class Displacement {
   private static boolean onlyThisPart(Comparison found, Predicate<Stroke> part) {
     return found.changed().stream().allMatch(part)
         && found.dropped().stream().allMatch(part)
-        && found.step().strokes().stream().filter(part).allMatch(s -> s.bar() > 0);
+        && found.now().stream().filter(part).allMatch(s -> s.bar() > 0);
   }
 
   private static List<Hit> hits(Groove section, List<Stroke> strokes, Predicate<Stroke> part) {

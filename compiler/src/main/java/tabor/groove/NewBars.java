@@ -29,7 +29,7 @@ final class NewBars {
     found.dropped().forEach(stroke -> changed.merge(stroke.bar(), 1, Integer::sum));
     found.moved().forEach(pair -> changed.merge(pair.after().bar(), 1, Integer::sum));
     Map<Integer, Integer> now = new TreeMap<>();
-    found.step().strokes().forEach(stroke -> now.merge(stroke.bar(), 1, Integer::sum));
+    found.now().forEach(stroke -> now.merge(stroke.bar(), 1, Integer::sum));
     Set<Integer> bars = new TreeSet<>();
     changed.forEach(
         (bar, count) -> {

@@ -1,26 +1,104 @@
 package tabor.groove;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tabor.rhythm.Time;
 
 /** What is done to a stroke beside striking it, in the order of every list. */
 public enum Ornament {
-  FLAM,
-  DRAG,
-  RUFF,
-  DIDDLE,
-  OPEN_ROLL,
-  BUZZ,
-  CHOKE,
-  RIMSHOT;
+  FLAM("'", "", "now with flams", "flam", Way.grace(1)),
+  DRAG("''", "", "now with drags", "drag", Way.grace(2)),
+  RUFF("'''", "", "now with ruffs", "ruff", Way.grace(3)),
+  DIDDLE("", "/", "now in diddles", "diddle", Way.inSlot(2, false)),
+  OPEN_ROLL("", "//", "now in open rolls", "open roll", Way.inSlot(4, true)),
+  BUZZ("", "~", "now buzzed", "buzzed", Way.PRESSED),
+  CHOKE("", "!", "now choked", "choked", Way.ONCE),
+  RIMSHOT("", "^", "now with rimshots", "rimshot", Way.ONCE);
 
-  /** {@code open-roll}. */
+  /**
+   * How an ornament is played.
+   *
+   * @param graceNotes how many grace notes come before the stroke, 0 to 3
+   * @param inSlot how many measured strokes fill the slot of the stroke, and as many each further
+   *     slot that it is held for; 0 if that is not how it is played
+   * @param value the note value that it goes on in as long as the slot and its holds last; null if
+   *     that is not how it is played
+   * @param bothLimbs true if both limbs of the pair play it, two strokes each in turn
+   * @param pressed true for bounces that nobody counts
+   */
+  record Way(int graceNotes, int inSlot, @Nullable Time value, boolean bothLimbs, boolean pressed) {
+    static final Way ONCE = new Way(0, 0, null, false, false);
+    static final Way PRESSED = new Way(0, 0, null, false, true);
+
+    static Way grace(int notes) {
+      return new Way(notes, 0, null, false, false);
+    }
+
+    static Way inSlot(int strokes, boolean bothLimbs) {
+      return new Way(0, strokes, null, bothLimbs, false);
+    }
+
+    /** A roll of both limbs in a note value. */
+    static Way inValue(Time value) {
+      return new Way(0, 0, value, true, false);
+    }
+
+    boolean isMeasured() {
+      return inSlot > 0 || value != null;
+    }
+  }
+
+  private final String before;
+  private final String after;
+  private final String everywhere;
+  private final String some;
+  private final Way way;
+
+  Ornament(String before, String after, String everywhere, String some, Way way) {
+    this.before = before;
+    this.after = after;
+    this.everywhere = everywhere;
+    this.some = some;
+    this.way = way;
+  }
+
+  /** As lists name it: {@code open-roll}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** How many small strokes come before the main stroke: 1, 2, 3, or 0. */
+  /** As a sentence names it: {@code open roll}. */
+  public String words() {
+    return word().replace('-', ' ');
+  }
+
+  /** The signs that the notation writes before the letter; empty if there are none. */
+  public String before() {
+    return before;
+  }
+
+  /** The signs that the notation writes after the letter; empty if there are none. */
+  public String after() {
+    return after;
+  }
+
+  /** How a step says that every stroke of a part has it now: {@code now with flams}. */
+  String everywhere() {
+    return everywhere;
+  }
+
+  /** How a step says that strokes have it now, before their places: {@code flam}. */
+  String some() {
+    return some;
+  }
+
+  Way way() {
+    return way;
+  }
+
+  /** How many grace notes come before the main stroke: 1, 2, 3, or 0. */
   public int smallStrokes() {
-    return this == FLAM ? 1 : this == DRAG ? 2 : this == RUFF ? 3 : 0;
+    return way.graceNotes;
   }
 
   /** True for the ornaments that replace each other with {@code other}. */
@@ -28,8 +106,18 @@ public enum Ornament {
     return (smallStrokes() > 0 && other.smallStrokes() > 0) || (isRoll() && other.isRoll());
   }
 
-  /** True for diddle, open roll and buzz: what fills the slot. */
+  /** True for what fills the slot and goes on while the stroke is held. */
   public boolean isRoll() {
-    return this == DIDDLE || this == OPEN_ROLL || this == BUZZ;
+    return way.pressed || isMeasured();
+  }
+
+  /** True for a roll whose strokes are counted: a diddle or an open roll. */
+  public boolean isMeasured() {
+    return way.isMeasured();
+  }
+
+  /** True for a roll that keeps both limbs of the pair busy. */
+  public boolean takesBothLimbs() {
+    return way.bothLimbs;
   }
 }

@@ -54,9 +54,18 @@ public record Ornaments(int bits) {
     return found;
   }
 
-  /** How many small strokes come before the main stroke: 0 to 3. */
+  /** How many grace notes come before the main stroke: 0 to 3. */
   public int smallStrokes() {
-    return has(Ornament.FLAM) ? 1 : has(Ornament.DRAG) ? 2 : has(Ornament.RUFF) ? 3 : 0;
+    int most = 0;
+    for (Ornament ornament : list()) {
+      most = Math.max(most, ornament.smallStrokes());
+    }
+    return most;
+  }
+
+  /** True if one of them fills the slot and goes on while the stroke is held. */
+  public boolean isRolled() {
+    return list().stream().anyMatch(Ornament::isRoll);
   }
 
   /** {@code flam,buzz}, or {@code -} for none. */

@@ -133,6 +133,11 @@ public record Surface(String name, int key, StaffPlace place, Head head, Surface
     return facts.label();
   }
 
+  @Override
+  public String toString() {
+    return name;
+  }
+
   // Written out: what records get by themselves is linked anew at every start, at some cost.
 
   @Override

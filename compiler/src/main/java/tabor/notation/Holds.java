@@ -7,7 +7,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import tabor.groove.Groove;
-import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
@@ -37,7 +36,7 @@ final class Holds {
         first--;
       }
       for (Stroke stroke : strokes.subList(first, i + 1)) {
-        if (isRoll(stroke)) {
+        if (stroke.ornaments().isRolled()) {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
           end = Time.min(end, nextOfLimb.getOrDefault(stroke.limb(), end));
           ends.put(stroke, Time.min(end, nextOnSurface.getOrDefault(stroke.surface().name(), end)));
@@ -54,10 +53,6 @@ final class Holds {
       }
       i = first - 1;
     }
-  }
-
-  private static boolean isRoll(Stroke stroke) {
-    return stroke.ornaments().list().stream().anyMatch(Ornament::isRoll);
   }
 
   private Time beatEnd(Stroke stroke) {

@@ -9,6 +9,7 @@ import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
 import tabor.groove.Groove;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
@@ -19,6 +20,7 @@ import tabor.rhythm.Time;
  */
 final class Line {
   private final Groove groove;
+  private final Snap snap;
   private final Holds holds;
   private final Map<Integer, List<Time>> heldEnds;
   private final Map<Integer, List<Stroke>> strokes = new HashMap<>();
@@ -38,6 +40,7 @@ final class Line {
 
   Line(Groove groove, Holds holds, Voice voice) {
     this.groove = groove;
+    this.snap = Snap.of(groove);
     this.holds = holds;
     this.heldEnds = holds.endsByBar(voice);
     Time bar = groove.meter().bar();
@@ -69,7 +72,7 @@ final class Line {
     if (marks.isEmpty() && sounding.isEmpty() && number != 0) {
       return new Result(List.of(), List.of(), edges);
     }
-    List<Region> regions = Region.of(meter, meter.beatAt(start), marks, here);
+    List<Region> regions = Region.of(meter, snap, meter.beatAt(start), marks, here);
     for (int i = 0; i < regions.size(); ) {
       Region region = regions.get(i);
       int taken = together(regions, i);
@@ -93,7 +96,7 @@ final class Line {
     List<Mark> marks = new ArrayList<>();
     for (Stroke stroke : here) {
       struckAt.computeIfAbsent(stroke.at(), none -> new ArrayList<>()).add(stroke);
-      marks.add(Mark.of(stroke, groove.meter()));
+      marks.add(Mark.of(snap, stroke, groove.meter()));
     }
     Set<Time> beats = new HashSet<>();
     for (int i = 0; i < groove.meter().beatCount(); i++) {

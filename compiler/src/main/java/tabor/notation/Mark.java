@@ -2,6 +2,7 @@ package tabor.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Slot;
@@ -31,27 +32,22 @@ record Mark(Time at, List<Group> groups) {
   }
 
   /** The place of a stroke; its groups are left out if they do not lead to where it is. */
-  static Mark of(Stroke stroke, Meter meter) {
+  static Mark of(Snap snap, Stroke stroke, Meter meter) {
     Slot slot = stroke.slot();
-    if (slot.parts().isEmpty() || !isInside(slot, meter)) {
+    if (slot.parts().isEmpty() || !slot.division().isInside(meter)) {
       return bare(stroke.at());
     }
     List<Group> groups = new ArrayList<>();
     Time start = slot.start(meter);
     Time length = slot.length(meter);
     for (Slot.Part part : slot.parts()) {
-      groups.add(new Group(start, start.plus(length)));
+      groups.add(new Group(snap.shown(stroke, start), snap.shown(stroke, start.plus(length))));
       length = length.over(part.of());
       start = start.plus(length.times(part.index()));
     }
-    return start.equals(stroke.at())
+    return snap.shown(stroke, start).equals(stroke.at())
         ? new Mark(stroke.at(), List.copyOf(groups))
         : bare(stroke.at());
-  }
-
-  /** True if the beats of the slot's word exist. */
-  static boolean isInside(Slot slot, Meter meter) {
-    return slot.division().beat() + slot.division().beats() <= meter.beatCount();
   }
 
   /** The same place seen from inside a stretch: without the groups that are not smaller. */

@@ -2,7 +2,9 @@ package tabor.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
+import tabor.rhythm.Division;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
@@ -22,12 +24,13 @@ record Region(int first, int beats, Stretch stretch) {
    * @param marks in order of time
    * @param strokes of the voice in that bar
    */
-  static List<Region> of(Meter meter, int from, List<Mark> marks, List<Stroke> strokes) {
+  static List<Region> of(Meter meter, Snap snap, int from, List<Mark> marks, List<Stroke> strokes) {
     boolean[] joined = new boolean[meter.beatCount() + 1];
     for (Stroke stroke : strokes) {
-      if (Mark.isInside(stroke.slot(), meter)) {
-        int first = stroke.slot().division().beat();
-        for (int i = 1; i < stroke.slot().division().beats(); i++) {
+      Division division = snap.slot(stroke).division();
+      if (division.isInside(meter)) {
+        int first = division.beat();
+        for (int i = 1; i < division.beats(); i++) {
           joined[first + i] = true;
         }
       }

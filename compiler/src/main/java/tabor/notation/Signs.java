@@ -6,10 +6,13 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
+import tabor.groove.Roll;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
@@ -23,12 +26,14 @@ import tabor.rhythm.Time;
 /** What is written at the strokes of a section beside their time. */
 final class Signs {
   private final Groove groove;
+  private final Snap snap;
   private final Set<Stroke> changed;
   private final IdentityHashMap<Stroke, Hihat> hihats = new IdentityHashMap<>();
   private final boolean usualFeet;
 
   Signs(Groove groove, Set<Stroke> changed) {
     this.groove = groove;
+    this.snap = Snap.of(groove);
     this.changed = changed;
     this.usualFeet = groove.strokes().stream().allMatch(this::isUsual);
     readHihat();
@@ -131,36 +136,22 @@ final class Signs {
    * diddle, four in that of an open roll.
    */
   private int slashes(Stroke stroke, Draft draft, boolean held) {
-    int finer =
-        stroke.ornaments().has(Ornament.DIDDLE)
-            ? 1
-            : stroke.ornaments().has(Ornament.OPEN_ROLL) ? 2 : 0;
-    if (finer == 0) {
+    Optional<Roll> roll = Roll.of(groove, snap, stroke);
+    if (roll.isEmpty()) {
       return 0;
     }
     Time factor = draft.length().over(draft.written().length());
-    Written.Type slot = Values.notAbove(slotLength(stroke).over(factor));
-    int flags = slot.ordinal() - Written.Type.QUARTER.ordinal() + finer;
+    Written.Type one = Values.notAbove(roll.get().step().over(factor));
+    int flags = one.ordinal() - Written.Type.QUARTER.ordinal();
     return Math.max(held ? 0 : 1, flags - draft.written().type().flags());
-  }
-
-  private Time slotLength(Stroke stroke) {
-    Slot slot = stroke.slot();
-    if (!Mark.isInside(slot, groove.meter())) {
-      return stroke.length();
-    }
-    Time length = slot.length(groove.meter());
-    for (Slot.Part part : slot.parts()) {
-      length = length.over(part.of());
-    }
-    return length;
   }
 
   /** How the place is counted: the number of a beat, a syllable, or nothing. */
   String count(Draft draft) {
     for (Stroke stroke : draft.struck()) {
-      if (Mark.isInside(stroke.slot(), groove.meter())) {
-        Count count = CountNames.of(stroke.slot(), groove.meter());
+      Slot slot = snap.slot(stroke);
+      if (slot.division().isInside(groove.meter())) {
+        Count count = CountNames.of(slot, groove.meter());
         if (count.places().isEmpty()) {
           return count.syllable() == Count.Syllable.NONE
               ? Integer.toString(count.beat())

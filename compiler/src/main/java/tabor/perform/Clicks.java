@@ -20,31 +20,31 @@ final class Clicks {
   private Clicks() {}
 
   /** The beats of a count-in. It stops where the pickup after it begins. */
-  static void countIn(Placing placing, int index, Stretch stretch) {
-    List<Time> beats = places(stretch.meter(), Click.ON);
-    for (int bar = 1 - stretch.bars(); bar <= 0; bar++) {
+  static void countIn(SoundPlacer placer, int index, Segment segment) {
+    List<Time> beats = places(segment.meter(), Click.ON);
+    for (int bar = 1 - segment.bars(); bar <= 0; bar++) {
       for (Time at : beats) {
-        Time start = stretch.barline(bar).plus(at);
-        if (start.before(stretch.end())) {
-          placing.add(sound(Sound.Kind.COUNT_IN, at.sign() == 0, 100, start, index, bar, at));
+        Time start = segment.barline(bar).plus(at);
+        if (start.before(segment.end())) {
+          placer.add(sound(Sound.Kind.COUNT_IN, at.sign() == 0, 100, start, index, bar, at));
         }
       }
     }
   }
 
   /** The click through a section or a rest. */
-  static void under(Placing placing, int index, Stretch stretch, Click click) {
-    Groove groove = stretch.groove();
+  static void under(SoundPlacer placer, int index, Segment segment, Click click) {
+    Groove groove = segment.groove();
     Swing swing =
-        new Swing(stretch.meter(), stretch.feel(), groove == null ? List.of() : groove.strokes());
-    List<Time> beats = places(stretch.meter(), Click.ON);
-    List<Time> places = places(stretch.meter(), click);
-    for (int bar = stretch.pickup().sign() > 0 ? 0 : 1; bar <= stretch.bars(); bar++) {
+        new Swing(segment.meter(), segment.feel(), groove == null ? List.of() : groove.strokes());
+    List<Time> beats = places(segment.meter(), Click.ON);
+    List<Time> places = places(segment.meter(), click);
+    for (int bar = segment.pickup().sign() > 0 ? 0 : 1; bar <= segment.bars(); bar++) {
       for (Time at : places) {
-        Time start = stretch.barline(bar).plus(sounded(stretch.meter(), swing, bar, at));
-        if (!start.before(stretch.start())) {
+        Time start = segment.barline(bar).plus(sounded(segment.meter(), swing, bar, at));
+        if (!start.before(segment.start())) {
           int loud = beats.contains(at) ? 80 : 50;
-          placing.add(sound(Sound.Kind.CLICK, at.sign() == 0, loud, start, index, bar, at));
+          placer.add(sound(Sound.Kind.CLICK, at.sign() == 0, loud, start, index, bar, at));
         }
       }
     }

@@ -7,11 +7,11 @@ import tabor.rhythm.Time;
 /**
  * Everything that sounds, in order of time.
  *
- * @param stretches the runs it is made of, without gaps, in order; never empty
+ * @param segments the runs it is made of, without gaps, in order; never empty
  * @param sounds ordered by start, then limb (clicks last), then key
  * @param length from the start to the last barline, in whole notes
  */
-public record Performance(List<Stretch> stretches, List<Sound> sounds, Time length) {
+public record Performance(List<Segment> segments, List<Sound> sounds, Time length) {
   static final Comparator<Sound> ORDER =
       Comparator.comparing(Sound::start)
           .thenComparingInt(s -> rank(s))
@@ -20,7 +20,7 @@ public record Performance(List<Stretch> stretches, List<Sound> sounds, Time leng
 
   /** Copies the lists. */
   public Performance {
-    stretches = List.copyOf(stretches);
+    segments = List.copyOf(segments);
     sounds = List.copyOf(sounds);
   }
 
@@ -28,19 +28,19 @@ public record Performance(List<Stretch> stretches, List<Sound> sounds, Time leng
     return sound.limb() == null ? 4 : sound.limb().ordinal();
   }
 
-  /** The stretch that a place lies in; after the end the last one. */
-  public Stretch stretchAt(Time position) {
+  /** The segment that a place lies in; after the end the last one. */
+  public Segment segmentAt(Time position) {
     int low = 0;
-    int high = stretches.size() - 1;
+    int high = segments.size() - 1;
     while (low < high) {
       int middle = (low + high + 1) >>> 1;
-      if (position.before(stretches.get(middle).start())) {
+      if (position.before(segments.get(middle).start())) {
         high = middle - 1;
       } else {
         low = middle;
       }
     }
-    return stretches.get(low);
+    return segments.get(low);
   }
 
   /**
@@ -48,7 +48,7 @@ public record Performance(List<Stretch> stretches, List<Sound> sounds, Time leng
    * tempo the reckoning is exact; each change is placed to the nearest picosecond.
    */
   public long micros(Time position) {
-    return micros(stretchAt(position), position);
+    return micros(segmentAt(position), position);
   }
 
   /** Microseconds from the start to the end. */
@@ -56,8 +56,8 @@ public record Performance(List<Stretch> stretches, List<Sound> sounds, Time leng
     return micros(length);
   }
 
-  static long micros(Stretch stretch, Time position) {
-    long picos = stretch.picos() + Clock.picos(position.minus(stretch.start()), stretch.tempo());
+  static long micros(Segment segment, Time position) {
+    long picos = segment.picos() + Clock.picos(position.minus(segment.start()), segment.tempo());
     return Math.floorDiv(picos + 500_000, 1_000_000);
   }
 }

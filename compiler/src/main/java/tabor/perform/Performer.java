@@ -30,12 +30,13 @@ public final class Performer {
   /** A groove or step once through, after so many bars of count-in; 0 for none. */
   public static Performance once(Groove groove, int countIn) {
     Groove.Setting setting = groove.setting();
-    List<Leg> legs = new ArrayList<>();
+    List<PlannedSegment> planned = new ArrayList<>();
     if (countIn > 0) {
-      legs.add(Leg.countIn(countIn, groove, setting.tempo(), groove.pickup()));
+      planned.add(PlannedSegment.countIn(countIn, groove, setting.tempo(), groove.pickup()));
     }
-    legs.add(Leg.section(groove, setting.tempo(), setting.feel(), true, Chart.Click.OFF));
-    return play(legs, false);
+    planned.add(
+        PlannedSegment.section(groove, setting.tempo(), setting.feel(), true, Chart.Click.OFF));
+    return play(planned, false);
   }
 
   /**
@@ -44,13 +45,15 @@ public final class Performer {
    */
   public static Performance twice(Groove groove, int countIn) {
     Groove.Setting setting = groove.setting();
-    List<Leg> legs = new ArrayList<>();
+    List<PlannedSegment> planned = new ArrayList<>();
     if (countIn > 0) {
-      legs.add(Leg.countIn(countIn, groove, setting.tempo(), groove.pickup()));
+      planned.add(PlannedSegment.countIn(countIn, groove, setting.tempo(), groove.pickup()));
     }
-    legs.add(Leg.section(groove, setting.tempo(), setting.feel(), true, Chart.Click.OFF));
-    legs.add(Leg.section(groove, setting.tempo(), setting.feel(), false, Chart.Click.OFF));
-    return play(legs, false);
+    planned.add(
+        PlannedSegment.section(groove, setting.tempo(), setting.feel(), true, Chart.Click.OFF));
+    planned.add(
+        PlannedSegment.section(groove, setting.tempo(), setting.feel(), false, Chart.Click.OFF));
+    return play(planned, false);
   }
 
   /**
@@ -61,7 +64,9 @@ public final class Performer {
   public static Performance round(Groove groove) {
     Groove.Setting setting = groove.setting();
     return play(
-        List.of(Leg.section(groove, setting.tempo(), setting.feel(), false, Chart.Click.OFF)),
+        List.of(
+            PlannedSegment.section(
+                groove, setting.tempo(), setting.feel(), false, Chart.Click.OFF)),
         true);
   }
 
@@ -70,7 +75,7 @@ public final class Performer {
    * to know where its strokes can stand.
    */
   public static Performance once(Groove groove, Tempo tempo, Feel feel) {
-    return play(List.of(Leg.section(groove, tempo, feel, true, Chart.Click.OFF)), false);
+    return play(List.of(PlannedSegment.section(groove, tempo, feel, true, Chart.Click.OFF)), false);
   }
 
   /**
@@ -82,18 +87,19 @@ public final class Performer {
     if (seconds(chart) > LONGEST_SECONDS) {
       throw new IllegalArgumentException("the chart " + chart.name() + " is too long to play");
     }
-    List<Leg> legs = new ArrayList<>();
-    for (ChartWalk.Passage passage : ChartWalk.of(chart)) {
+    List<PlannedSegment> planned = new ArrayList<>();
+    for (ChartPlan.Passage passage : ChartPlan.of(chart)) {
       for (long i = 0; i < passage.times(); i++) {
-        legs.addAll(passage.legs());
+        planned.addAll(passage.segments());
       }
     }
-    if (legs.isEmpty()) {
+    if (planned.isEmpty()) {
       Tempo tempo = new Tempo(Time.of(1, 4), Time.of(90));
-      legs.add(
-          new Leg(Stretch.Kind.REST, null, tempo, Feel.STRAIGHT, 1, Time.ZERO, Chart.Click.OFF));
+      planned.add(
+          new PlannedSegment(
+              Segment.Kind.REST, null, tempo, Feel.STRAIGHT, 1, Time.ZERO, Chart.Click.OFF));
     }
-    return play(legs, false);
+    return play(planned, false);
   }
 
   /**
@@ -102,10 +108,10 @@ public final class Performer {
    */
   public static long seconds(Chart chart) {
     BigInteger sum = BigInteger.ZERO;
-    for (ChartWalk.Passage passage : ChartWalk.of(chart)) {
+    for (ChartPlan.Passage passage : ChartPlan.of(chart)) {
       BigInteger once = BigInteger.ZERO;
-      for (Leg leg : passage.legs()) {
-        once = once.add(BigInteger.valueOf(Clock.picos(leg.length(), leg.tempo())));
+      for (PlannedSegment segment : passage.segments()) {
+        once = once.add(BigInteger.valueOf(Clock.picos(segment.length(), segment.tempo())));
       }
       sum = sum.add(once.multiply(BigInteger.valueOf(passage.times())));
     }
@@ -114,44 +120,44 @@ public final class Performer {
     return up.min(BigInteger.valueOf(Long.MAX_VALUE)).longValueExact();
   }
 
-  private static Performance play(List<Leg> legs, boolean round) {
-    List<Stretch> stretches = new ArrayList<>();
+  private static Performance play(List<PlannedSegment> planned, boolean round) {
+    List<Segment> segments = new ArrayList<>();
     Time start = Time.ZERO;
     long picos = 0;
-    for (Leg leg : legs) {
-      Stretch stretch = leg.at(start, picos);
-      stretches.add(stretch);
-      start = stretch.end();
-      picos += Clock.picos(stretch.length(), stretch.tempo());
+    for (PlannedSegment next : planned) {
+      Segment segment = next.at(start, picos);
+      segments.add(segment);
+      start = segment.end();
+      picos += Clock.picos(segment.length(), segment.tempo());
     }
-    Placing placing = new Placing(stretches, round);
+    SoundPlacer placer = new SoundPlacer(segments, round);
     Map<String, Known> known = new HashMap<>();
-    for (int i = 0; i < legs.size(); i++) {
-      Stretch stretch = stretches.get(i);
-      if (stretch.kind() == Stretch.Kind.COUNT_IN) {
-        Clicks.countIn(placing, i, stretch);
+    for (int i = 0; i < planned.size(); i++) {
+      Segment segment = segments.get(i);
+      if (segment.kind() == Segment.Kind.COUNT_IN) {
+        Clicks.countIn(placer, i, segment);
         continue;
       }
-      Groove groove = stretch.groove();
-      if (stretch.kind() == Stretch.Kind.SECTION && groove != null) {
-        placing.add(i, sounds(known, groove, stretch));
+      Groove groove = segment.groove();
+      if (segment.kind() == Segment.Kind.SECTION && groove != null) {
+        placer.add(i, sounds(known, groove, segment));
       }
-      Clicks.under(placing, i, stretch, legs.get(i).click());
+      Clicks.under(placer, i, segment, planned.get(i).click());
     }
-    return placing.finished();
+    return placer.finished();
   }
 
   private static List<SectionSounds.Local> sounds(
-      Map<String, Known> known, Groove groove, Stretch stretch) {
+      Map<String, Known> known, Groove groove, Segment segment) {
     Known last = known.get(groove.name());
     if (last == null
-        || !last.tempo().equals(stretch.tempo())
-        || !last.feel().equals(stretch.feel())) {
+        || !last.tempo().equals(segment.tempo())
+        || !last.feel().equals(segment.feel())) {
       last =
           new Known(
-              stretch.tempo(),
-              stretch.feel(),
-              SectionSounds.of(groove, stretch.tempo(), stretch.feel()));
+              segment.tempo(),
+              segment.feel(),
+              SectionSounds.of(groove, segment.tempo(), segment.feel()));
       known.put(groove.name(), last);
     }
     return last.sounds();

@@ -1,28 +1,26 @@
 package tabor.perform;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
+import tabor.groove.Grace;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
+import tabor.groove.Roll;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
-import tabor.rhythm.Slot;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
 /**
- * The sounds of one section at one tempo and feel, not yet placed in a performance.
- *
- * <p>A diddle is two strokes in the slot, an open roll four, two and two, beginning with the limb
- * that is written; where the other limb rolls at the same place too, each limb plays all four.
- * While the stroke is held they go on at the same speed. Further strokes are no louder than plain.
- * A buzz bounces about every 40 ms through its length, at three fifths of its velocity (common
- * practice, no source).
+ * The sounds of one section at one tempo and feel, not yet placed in a performance. Grace notes and
+ * measured rolls are those of {@link Grace} and {@link Roll}; a buzz bounces about every 40 ms
+ * through its length, at three fifths of its velocity (common practice, no source).
  */
 final class SectionSounds {
   /** A cymbal that nothing cuts off is let ring so long. */
@@ -35,8 +33,9 @@ final class SectionSounds {
   /**
    * A sound, placed from the barline of bar 1.
    *
-   * @param early 0, or how many small strokes stand from this one to the main stroke, whose place
+   * @param early 0, or how many grace notes stand from this one to the main stroke, whose place
    *     {@code start} then is
+   * @param stroke the stroke of the section that it belongs to
    */
   record Local(
       Sound.Kind kind,
@@ -48,13 +47,12 @@ final class SectionSounds {
       int early,
       Stroke stroke) {}
 
-  private record Rolling(int bar, Time at, Limb limb) {}
-
   private final Groove groove;
   private final Tempo tempo;
+  private final Snap snap;
+  private final boolean snaps;
   private final Swing swing;
   private final Volume volume;
-  private final Set<Rolling> rolling = new HashSet<>();
   private final List<Local> found = new ArrayList<>();
 
   private final boolean coarse;
@@ -63,6 +61,8 @@ final class SectionSounds {
     this.groove = groove;
     this.tempo = tempo;
     this.coarse = coarse;
+    this.snap = Snap.of(groove);
+    this.snaps = Snap.isSwungEighths(feel);
     Feel played = coarse ? new Feel(feel.unit(), share(feel.share())) : feel;
     this.swing = new Swing(groove.meter(), played, groove.strokes());
     this.volume = new Volume(groove, coarse);
@@ -72,7 +72,8 @@ final class SectionSounds {
   static List<Local> of(Groove groove, Tempo tempo, Feel feel) {
     try {
       List<Local> exact = of(groove, tempo, feel, false);
-      if (exact.stream().allMatch(s -> Tame.isExact(s.start()) && Tame.isExact(s.length()))) {
+      if (exact.stream()
+          .allMatch(s -> BoundedTime.isExact(s.start()) && BoundedTime.isExact(s.length()))) {
         return exact;
       }
     } catch (ArithmeticException e) {
@@ -84,83 +85,82 @@ final class SectionSounds {
   /** A share of swing to a millionth, where exact ones grow too long. */
   private static Time share(Time exact) {
     return Time.of(
-        Math.max(1, Math.min((1 << 20) - 1, Tame.rounded(exact).times(1 << 20).rounded())),
+        Math.max(1, Math.min((1 << 20) - 1, BoundedTime.rounded(exact).times(1 << 20).rounded())),
         1 << 20);
   }
 
   private static List<Local> of(Groove groove, Tempo tempo, Feel feel, boolean coarse) {
     SectionSounds sounds = new SectionSounds(groove, tempo, feel, coarse);
-    for (Stroke stroke : groove.strokes()) {
-      if (stroke.ornaments().has(Ornament.OPEN_ROLL)) {
-        sounds.rolling.add(new Rolling(stroke.bar(), stroke.at(), stroke.limb()));
-      }
-    }
     groove.strokes().forEach(sounds::add);
     return sounds.found;
   }
 
-  private void add(Stroke stroke) {
-    int small = stroke.ornaments().smallStrokes();
-    Limb limb = stroke.limb();
-    for (int i = small; i >= 1; i--) {
-      // A ruff alternates into the main stroke: l r l R.
-      Limb by = small == 3 && i == 2 ? limb : limb.other();
-      Time gap = Clock.wholes(Placing.SMALL, tempo);
+  private void add(Stroke shown) {
+    // Another feel than the section's own is heard only: what had snapped goes back.
+    Stroke stroke = snaps ? shown : snap.written(shown);
+    for (Grace grace : Grace.of(stroke)) {
       add(
-          Sound.Kind.SMALL,
-          by,
+          Sound.Kind.GRACE,
+          grace.limb(),
           velocity(stroke, Level.GHOST),
           place(stroke, stroke.at()),
-          gap,
-          i,
-          stroke);
+          Clock.wholes(SoundPlacer.GRACE, tempo),
+          grace.before(),
+          shown);
     }
     if (stroke.ornaments().has(Ornament.BUZZ)) {
-      buzz(stroke);
-    } else if (stroke.ornaments().has(Ornament.DIDDLE)) {
-      roll(stroke, 2, false);
-    } else if (stroke.ornaments().has(Ornament.OPEN_ROLL)) {
-      roll(stroke, 4, !rolling.contains(new Rolling(stroke.bar(), stroke.at(), limb.other())));
-    } else {
-      Time start = place(stroke, stroke.at());
-      Time length = end(stroke).minus(start);
-      if (stroke.surface().rings() && !stroke.ornaments().has(Ornament.CHOKE)) {
-        length = Time.max(length, Clock.wholes(RING, tempo));
-      }
-      add(Sound.Kind.STROKE, limb, velocity(stroke, stroke.level()), start, length, 0, stroke);
+      buzz(stroke, shown);
+      return;
     }
+    Optional<Roll> roll = Roll.of(groove, snap, stroke);
+    if (roll.isPresent()) {
+      roll(roll.get(), shown);
+      return;
+    }
+    Time start = place(stroke, stroke.at());
+    Time length = end(stroke).minus(start);
+    if (stroke.surface().rings() && !stroke.ornaments().has(Ornament.CHOKE)) {
+      length = Time.max(length, Clock.wholes(RING, tempo));
+    }
+    add(
+        Sound.Kind.STROKE,
+        stroke.limb(),
+        velocity(stroke, stroke.level()),
+        start,
+        length,
+        0,
+        shown);
   }
 
-  private void roll(Stroke stroke, int inSlot, boolean shared) {
-    Time held = tame(stroke.length());
-    Time step = Time.min(Tame.length(tame(slot(stroke))), held).over(inSlot);
+  private void roll(Roll roll, Stroke shown) {
+    Stroke stroke = roll.stroke();
+    Time step = BoundedTime.length(bounded(roll.step()));
     // Nobody rolls faster than that; what is held on in so small a slot would be endless.
-    long count = Clock.picos(step, tempo) < FASTEST ? inSlot : held.over(step).floor();
+    boolean endless = Clock.picos(step, tempo) < FASTEST;
+    long count = endless ? Math.min(roll.count(), roll.inSlot()) : roll.count();
     for (int i = 0; i < count; i++) {
-      Time at = tame(stroke.at()).plus(step.times(i));
+      Time at = bounded(stroke.at()).plus(step.times(i));
       Time start = place(stroke, at);
       Time length = place(stroke, at.plus(step)).minus(start);
-      Limb by = shared && i / 2 % 2 == 1 ? stroke.limb().other() : stroke.limb();
-      Level level = i > 0 && stroke.level() == Level.ACCENT ? Level.PLAIN : stroke.level();
-      Time written = tame(groove.position(stroke.bar(), at));
+      Time written = bounded(groove.position(stroke.bar(), at));
       add(
           i == 0 ? Sound.Kind.STROKE : Sound.Kind.ROLL,
-          by,
-          volume.of(level, written),
+          roll.limb(i),
+          volume.of(roll.level(i), written),
           start,
           length,
           0,
-          stroke);
+          shown);
     }
   }
 
-  private void buzz(Stroke stroke) {
+  private void buzz(Stroke stroke, Stroke shown) {
     Time start = place(stroke, stroke.at());
     Time length = end(stroke).minus(start);
     long bounces = Math.max(2, Math.min(10_000, Clock.picos(length, tempo) / BOUNCE));
     Time step = length.over(bounces);
     for (int i = 0; i < bounces; i++) {
-      Time written = written(stroke).plus(tame(stroke.length()).over(bounces).times(i));
+      Time written = written(stroke).plus(bounded(stroke.length()).over(bounces).times(i));
       Time full = Time.of(groove.setting().levels().of(stroke.level()));
       Time velocity = i == 0 ? full : full.times(3).over(5);
       add(
@@ -170,44 +170,42 @@ final class SectionSounds {
           start.plus(step.times(i)),
           step,
           0,
-          stroke);
+          shown);
     }
   }
 
   private void add(
       Sound.Kind kind, Limb limb, int velocity, Time start, Time length, int early, Stroke stroke) {
-    Time lasting = Tame.length(tame(length));
+    Time lasting = BoundedTime.length(bounded(length));
     found.add(
-        new Local(kind, limb, stroke.surface(), velocity, tame(start), lasting, early, stroke));
+        new Local(kind, limb, stroke.surface(), velocity, bounded(start), lasting, early, stroke));
   }
 
-  private Time tame(Time time) {
-    return coarse ? Tame.rounded(time) : time;
+  private Time bounded(Time time) {
+    return coarse ? BoundedTime.rounded(time) : time;
   }
 
   private Time written(Stroke stroke) {
-    return tame(groove.position(stroke));
+    return bounded(groove.position(stroke));
   }
 
   private int velocity(Stroke stroke, Level level) {
     return volume.of(level, written(stroke));
   }
 
-  /** The slot of a stroke by itself, without the holds after it. */
-  private Time slot(Stroke stroke) {
-    Time length = stroke.slot().length(groove.meter());
-    for (Slot.Part part : stroke.slot().parts()) {
-      length = length.over(part.of());
-    }
-    return length;
-  }
-
   private Time place(Stroke stroke, Time at) {
     Time line = groove.meter().bar().times(stroke.bar() - 1L);
-    return tame(line.plus(swing.place(stroke.slot().division(), stroke.bar(), tame(at))));
+    return bounded(line.plus(swing.place(division(stroke), stroke.bar(), bounded(at))));
+  }
+
+  private Division division(Stroke stroke) {
+    return snaps ? snap.slot(stroke).division() : stroke.slot().division();
   }
 
   private Time end(Stroke stroke) {
-    return place(stroke, tame(stroke.at()).plus(tame(stroke.length())));
+    Time end = bounded(stroke.at()).plus(bounded(stroke.length()));
+    return snaps && snap.isSnapped(stroke.bar(), end)
+        ? bounded(groove.meter().bar().times(stroke.bar() - 1L).plus(end))
+        : place(stroke, end);
   }
 }

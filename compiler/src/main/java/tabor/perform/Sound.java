@@ -17,12 +17,12 @@ import tabor.rhythm.Time;
  * @param start whole notes from the start of the performance, swing included, 0 or more
  * @param length how long it sounds, in whole notes, above 0
  * @param micros its start in microseconds from the start of the performance, rounded once
- * @param stretch index of its stretch in {@link Performance#stretches()}: says which section, at
+ * @param segment index of its segment in {@link Performance#segments()}: says which section, at
  *     which tempo, which time through
  * @param bar bar of its section, 1-based; 0 is the pickup. A count-in's last bar is bar 0, the one
  *     before it -1
  * @param at where it is written: distance from the barline in whole notes, swing left out; for
- *     small strokes and rolls the place of their main stroke
+ *     grace notes and rolls the place of their main stroke
  * @param stroke the written stroke it belongs to; null for clicks and the count-in
  */
 public record Sound(
@@ -34,7 +34,7 @@ public record Sound(
     Time start,
     Time length,
     long micros,
-    int stretch,
+    int segment,
     int bar,
     Time at,
     @Nullable Stroke stroke) {
@@ -43,8 +43,8 @@ public record Sound(
   public enum Kind {
     /** A written stroke: one of the stroke list. */
     STROKE,
-    /** A small stroke before a flam, drag or ruff. Timed in milliseconds. */
-    SMALL,
+    /** A grace note of a flam, drag or ruff. Timed in milliseconds. */
+    GRACE,
     /** A further stroke of a diddle or open roll. Measured. */
     ROLL,
     /** A further bounce of a buzzed stroke. Timed in milliseconds. */
@@ -56,7 +56,7 @@ public record Sound(
 
     /** True if the start is an exact place of the bar's divisions, which outputs must not round. */
     public boolean isMeasured() {
-      return this != SMALL && this != BOUNCE;
+      return this != GRACE && this != BOUNCE;
     }
   }
 
@@ -69,7 +69,7 @@ public record Sound(
 
   /** Where it stops. */
   public Time end() {
-    return Tame.plus(start, length);
+    return BoundedTime.plus(start, length);
   }
 
   /** True if the hand stops the cymbal at the end of this sound. */
@@ -79,6 +79,6 @@ public record Sound(
 
   Sound lasting(Time other, long since) {
     return new Sound(
-        kind, limb, surface, key, velocity, start, other, since, stretch, bar, at, stroke);
+        kind, limb, surface, key, velocity, start, other, since, segment, bar, at, stroke);
   }
 }

@@ -49,11 +49,6 @@ public final class Swing {
     return Time.of(division.slots(), division.beats());
   }
 
-  /** Where a stroke sounds: distance from its barline in whole notes. */
-  public Time place(Stroke stroke) {
-    return place(stroke.slot().division(), stroke.bar(), stroke.at());
-  }
-
   /**
    * Where a place sounds that is written in a word of this division.
    *

@@ -34,12 +34,12 @@ public final class Volume {
     record Sign(Time from, Time to, Loudness target) {}
     List<Sign> signs = new ArrayList<>();
     for (Loudness.Mark mark : groove.marks()) {
-      Time at = tame(groove.position(mark.bar(), mark.at()), coarse);
+      Time at = bounded(groove.position(mark.bar(), mark.at()), coarse);
       signs.add(new Sign(at, at, mark.loudness()));
     }
     for (Loudness.Hairpin pin : groove.hairpins()) {
-      Time from = tame(groove.position(pin.fromBar(), pin.from()), coarse);
-      Time to = tame(groove.position(pin.toBar(), pin.to()), coarse);
+      Time from = bounded(groove.position(pin.fromBar(), pin.from()), coarse);
+      Time to = bounded(groove.position(pin.toBar(), pin.to()), coarse);
       signs.add(new Sign(from, to, pin.target()));
     }
     // Stable: at one place a mark comes before the hairpin that grows out of it.
@@ -49,8 +49,8 @@ public final class Volume {
     }
   }
 
-  private static Time tame(Time position, boolean coarse) {
-    return coarse ? Tame.rounded(position) : position;
+  private static Time bounded(Time position, boolean coarse) {
+    return coarse ? BoundedTime.rounded(position) : position;
   }
 
   /** Percent of a level at {@code mf} for a dynamic mark. */

@@ -2,222 +2,185 @@ package tabor.resolve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import tabor.body.Dealer;
 import tabor.diagnostic.Code;
 import tabor.groove.Level;
 import tabor.groove.Ornaments;
 import tabor.groove.Stroke;
+import tabor.groove.Stroke.Choice;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
-import tabor.rhythm.Count;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Time;
+import tabor.source.Span;
 import tabor.syntax.At;
-import tabor.syntax.CountWord;
 import tabor.syntax.Edit;
-import tabor.syntax.Line;
-import tabor.syntax.Word;
+import tabor.syntax.LimbRef;
+import tabor.syntax.SurfaceRef;
+import tabor.syntax.TargetRef;
 
 /** The edits that bring new strokes: {@code add} and {@code follows}. */
 final class AddEdits {
-  private final Work work;
-  private final Line line;
-  private final List<Stroke> given = new ArrayList<>();
-  private final List<Letters.Pending> open = new ArrayList<>();
+  private final LineContext context;
+  private final SectionDraft draft;
   private final List<Stroke> known;
+  private final List<Stroke> added = new ArrayList<>();
+  private boolean changed;
 
-  AddEdits(Work work, Line line) {
-    this.work = work;
-    this.line = line;
-    this.known = new ArrayList<>(work.strokes());
+  AddEdits(LineContext context, SectionDraft draft) {
+    this.context = context;
+    this.draft = draft;
+    this.known = new ArrayList<>(draft.strokes());
   }
 
   /** What is added: on which surface, by whom if that is said, how loud if that is said. */
   private record What(
       Surface surface, @Nullable Limb limb, @Nullable Level level, Predicate<Stroke> target) {}
 
-  void add(Edit.Add edit) {
+  SectionDraft add(Edit.Add edit) {
     What what = what(edit);
-    At.Places places = edit.at().places();
-    if (what == null || places == null) {
-      return;
+    if (what == null) {
+      return draft;
     }
-    Selector selector = new Selector(work, line);
-    Set<Integer> bars = selector.bars(edit.at().bars());
-    if (bars == null) {
-      return;
+    // A limb's strokes are known only once they are dealt.
+    SectionView view =
+        edit.what() instanceof TargetRef.OfLimb
+            ? Dealing.dealt(context.frame(), draft).view()
+            : draft.view();
+    PlaceQuery.Bars bars = new PlaceQuery(view, what.target()).bars(edit.bars());
+    Span missing = bars.missing();
+    if (missing != null) {
+      say(view, edit, what, new Miss.NoBar(missing));
+      return draft;
     }
-    boolean eachBar = edit.at().bars() != null;
-    boolean[] anything = new boolean[1];
-    for (At.Place place : places.items()) {
-      if (!addAt(place, what, bars, eachBar, selector, anything)) {
-        return;
+    PlaceReader reader = new PlaceReader(view, what.target(), true);
+    for (At.Place place : edit.places().items()) {
+      boolean found = false;
+      Miss outside = null;
+      for (int bar : bars.numbers()) {
+        PlaceReading reading = reader.read(place, bar);
+        if (reading.isAmbiguous()) {
+          say(view, edit, what, reading.miss());
+          return draft;
+        }
+        for (CountReading one : reading.readings()) {
+          put(bar, one.place(), one.length(), one.slot(), what);
+        }
+        found |= !reading.readings().isEmpty();
+        outside = outside == null ? reading.miss() : outside;
+        if (context.tooMany(draft, added.size())) {
+          return draft;
+        }
+      }
+      boolean each = edit.bars() != null && place instanceof At.One;
+      if (outside != null && (each || !found)) {
+        say(view, edit, what, outside);
+        return draft;
       }
     }
-    if (!anything[0]) {
-      work.problems.add(
-          work.problems.make(
-              Code.ALREADY_THERE, line, edit.span(), "what this line adds is there already"));
+    if (!changed) {
+      context
+          .problems()
+          .add(
+              context.make(
+                  Code.ALREADY_THERE, edit.span(), "what this line adds is there already"));
+      return draft;
     }
-    finish();
+    return finished();
   }
 
-  private void finish() {
-    work.strokes(known);
-    work.add(given);
-    Dealing.deal(work, open);
+  private void say(SectionView view, Edit.Add edit, What what, @Nullable Miss miss) {
+    if (miss != null) {
+      context.say(view, what.target(), edit.what().words(), List.of(miss));
+    }
+  }
+
+  private SectionDraft finished() {
+    known.addAll(added);
+    return draft.with(known);
   }
 
   private @Nullable What what(Edit.Add edit) {
-    Word named = edit.what();
-    Limb self = Subject.limb(named.text());
-    Level level = Edits.written(edit.level());
-    if (self != null) {
-      Surface plays = work.plays(self);
-      return plays == null ? null : new What(plays, self, level, s -> s.limb() == self);
-    }
-    if (named.text().equals("hands") || named.text().equals("feet")) {
-      work.partial = true;
-      work.problems.add(
-          work.problems
-              .make(
-                  Code.SYNTAX,
-                  line,
-                  named.span(),
-                  "“add " + named.text() + "” does not say which of the two strikes")
-              .help("name one limb, or a surface: add snare at 2"));
-      return null;
-    }
-    Surface surface = Edits.surface(work, line, named);
-    if (surface == null) {
-      return null;
-    }
-    Subject subject = Subject.of(named.text(), work.kit());
-    Predicate<Stroke> target = subject == null ? s -> false : subject::matches;
-    Word with = edit.with();
-    if (with == null) {
-      return new What(surface, null, level, target);
-    }
-    Limb limb = Edits.limb(work, line, with);
-    if (limb == null) {
-      return null;
-    }
-    // “right hand” is read as “right”, but says more than the bare word.
-    boolean bare = with.text().equals(line.spot(with.span()).text());
-    Limb meant =
-        bare && surface.isFoot() ? (limb.isRight() ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT) : limb;
-    return Edits.fits(work, line, with.span(), meant, surface)
-        ? new What(surface, meant, level, target)
-        : null;
+    Level level = edit.level() == null ? null : edit.level().value();
+    return edit.what()
+        .match(
+            new TargetRef.Cases<@Nullable What>() {
+              @Override
+              public @Nullable What limb(LimbRef limb) {
+                Surface plays = draft.plays(limb.limb());
+                return plays == null
+                    ? null
+                    : new What(plays, limb.limb(), level, TargetFilter.of(limb.limb()));
+              }
+
+              @Override
+              public @Nullable What group(TargetRef.Group group) {
+                return null;
+              }
+
+              @Override
+              public @Nullable What surface(SurfaceRef named) {
+                Surface surface = context.surface(named);
+                if (surface == null) {
+                  return null;
+                }
+                TargetFilter filter = TargetFilter.of(edit.what(), context.kit());
+                Predicate<Stroke> target = filter == null ? stroke -> false : filter;
+                LimbRef with = edit.with();
+                if (with == null) {
+                  return new What(surface, null, level, target);
+                }
+                Limb limb = meant(with, surface);
+                return context.fits(with.span(), limb, surface)
+                    ? new What(surface, limb, level, target)
+                    : null;
+              }
+            });
   }
 
-  private boolean addAt(
-      At.Place place,
-      What what,
-      Set<Integer> bars,
-      boolean eachBar,
-      Selector selector,
-      boolean[] anything) {
-    int found = 0;
-    int missing = -1;
-    for (int bar : bars) {
-      boolean here = false;
-      if (place instanceof At.Every every) {
-        for (int beat = work.firstBeat(bar); beat < work.grid.beats(); beat++) {
-          Count count = Count.of(beat + 1, every.syllable());
-          CountWord word = new CountWord(count, every.span());
-          CountReader.Reading reading = reading(word, bar, what, selector);
-          if (reading == AMBIGUOUS) {
-            return false;
-          }
-          if (reading != null) {
-            here = true;
-            anything[0] |= put(bar, reading, what);
-          }
-        }
-      } else if (place instanceof At.One one) {
-        CountReader.Reading reading = reading(one.count(), bar, what, selector);
-        if (reading == AMBIGUOUS) {
-          return false;
-        }
-        if (reading != null) {
-          here = true;
-          anything[0] |= put(bar, reading, what);
-        }
-      }
-      if (here) {
-        found++;
-      } else if (missing < 0) {
-        missing = bar;
-      }
-      if (work.tooMany(given.size() + (long) open.size(), line.spot())) {
-        return false;
-      }
+  /** A bare {@code right} after {@code with} is a foot for a foot surface. */
+  private static Limb meant(LimbRef with, Surface surface) {
+    if (with.spelledOut() || !surface.isFoot()) {
+      return with.limb();
     }
-    boolean each = eachBar && place instanceof At.One;
-    if (found == 0 || (each && missing >= 0)) {
-      selector.misses().outsideBar(place, missing);
-      return false;
-    }
-    return true;
+    return with.limb().isRight() ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
   }
 
-  private static final CountReader.Reading AMBIGUOUS =
-      new CountReader.Reading(
-          tabor.rhythm.Time.ZERO,
-          tabor.rhythm.Time.ZERO,
-          new tabor.rhythm.Slot(new tabor.rhythm.Division(0, 1, 1), 0, List.of()),
-          false);
-
-  private CountReader.@Nullable Reading reading(
-      CountWord word, int bar, What what, Selector selector) {
-    List<CountReader.Reading> readings =
-        selector.reader().read(word.count(), bar, selector.inBar(bar), what.target());
-    if (readings.size() > 1) {
-      selector.misses().ambiguous(word, bar, readings);
-      return AMBIGUOUS;
-    }
-    return readings.isEmpty() ? null : readings.get(0);
-  }
-
-  /** Adds one stroke; true if that changed anything. */
-  private boolean put(int bar, CountReader.Reading reading, What what) {
-    Level level = what.level() == null ? Level.PLAIN : what.level();
+  /** Adds one stroke, or sets limb and level of one that is there. */
+  private void put(int bar, Time at, Time length, Slot slot, What what) {
     Limb limb = what.limb();
-    int there = find(bar, reading.place(), what.surface(), limb);
+    Level level = what.level();
+    int there = find(bar, at, what.surface(), limb);
     if (there >= 0) {
       Stroke old = known.get(there);
-      if (what.level() == null || old.level() == what.level()) {
-        return false;
-      }
-      known.set(there, old.at(level));
-      return true;
+      Stroke stroke = limb != null && old.isOpen() ? old.by(limb, Choice.WRITTEN) : old;
+      stroke = level == null || old.level() == level ? stroke : stroke.at(level);
+      changed |= stroke != old;
+      known.set(there, stroke);
+      return;
     }
-    Limb first = limb != null ? limb : what.surface().isFoot() ? Limb.RIGHT_FOOT : Limb.RIGHT_HAND;
-    Stroke stroke =
+    changed = true;
+    added.add(
         new Stroke(
             bar,
-            reading.place(),
-            reading.length(),
-            first,
+            at,
+            length,
+            limb != null ? limb : first(what.surface()),
             what.surface(),
-            level,
+            level == null ? Level.PLAIN : level,
             Ornaments.NONE,
-            reading.slot(),
-            line.spot(),
-            false);
-    if (limb != null) {
-      given.add(stroke);
-    } else {
-      Dealer.Open one = new Dealer.Open(stroke, !what.surface().isFoot(), false);
-      open.add(new Letters.Pending(one, false, null));
-    }
-    return true;
+            slot,
+            context.line().spot(),
+            limb == null ? Choice.OPEN : Choice.WRITTEN));
+  }
+
+  private static Limb first(Surface surface) {
+    return surface.isFoot() ? Limb.RIGHT_FOOT : Limb.RIGHT_HAND;
   }
 
   /** The stroke that an added one would fall on: by that limb, or by any where none is named. */
-  private int find(int bar, tabor.rhythm.Time at, Surface surface, @Nullable Limb limb) {
+  private int find(int bar, Time at, Surface surface, @Nullable Limb limb) {
     int low = 0;
     int high = known.size();
     while (low < high) {
@@ -234,42 +197,24 @@ final class AddEdits {
       if (one.bar() != bar || !one.at().equals(at)) {
         return -1;
       }
-      if (one.surface().name().equals(surface.name()) && (limb == null || one.limb() == limb)) {
+      if (one.surface().name().equals(surface.name())
+          && (limb == null || one.isOpen() || one.limb() == limb)) {
         return i;
       }
     }
     return -1;
   }
 
-  void follows(Edit.Follows edit) {
-    Surface surface = Edits.surface(work, line, edit.surface());
-    Limb limb = Edits.limb(work, line, edit.limb());
-    if (surface == null || limb == null) {
-      return;
+  /** Adds a stroke of a surface wherever the leaders are, where it is not struck already. */
+  SectionDraft follow(Surface surface, List<Stroke> leaders) {
+    if (context.tooMany(draft, leaders.size())) {
+      return draft;
     }
-    List<Stroke> chosen =
-        new Selector(work, line).select(s -> s.limb() == limb, edit.at(), edit.limb().span());
-    if (chosen == null || work.tooMany(chosen.size(), line.spot())) {
-      return;
+    What what = new What(surface, null, null, stroke -> false);
+    for (Stroke leader : leaders) {
+      Time length = draft.view().grid(leader.bar()).placeLength(leader.slot());
+      put(leader.bar(), leader.at(), length, leader.slot(), what);
     }
-    for (Stroke leader : chosen) {
-      if (find(leader.bar(), leader.at(), surface, null) >= 0) {
-        continue;
-      }
-      Stroke stroke =
-          new Stroke(
-              leader.bar(),
-              leader.at(),
-              work.grid.placeLength(leader.slot()),
-              surface.isFoot() ? Limb.RIGHT_FOOT : Limb.RIGHT_HAND,
-              surface,
-              Level.PLAIN,
-              Ornaments.NONE,
-              leader.slot(),
-              line.spot(),
-              false);
-      open.add(new Letters.Pending(new Dealer.Open(stroke, !surface.isFoot(), false), false, null));
-    }
-    finish();
+    return finished();
   }
 }

@@ -11,6 +11,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.syntax.ChartStatement;
@@ -20,7 +21,8 @@ import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.Statement;
 import tabor.syntax.Text;
-import tabor.syntax.Word;
+import tabor.syntax.Name;
+import tabor.syntax.Num;
 
 /** Works out one chart. */
 public final class ChartResolver implements ChartStatement.Cases<@Nullable Void> {
@@ -32,13 +34,16 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private static final int MOST_TIMES = 100_000;
   private static final int MOST_RUNGS = 10_000;
   private static final int MOST_PLAYED = 512;
+  private static final int MOST_COUNT_IN = 64;
+
+  /** Most strokes that the charts of a file sound together; outputs grow with them. */
+  public static final long MOST_SOUNDS = 250_000;
 
   private final Scope scope;
   private final Problems problems;
-  private final SettingReader settings;
   private final List<Chart.Item> items = new ArrayList<>();
   private final List<Line> lines = new ArrayList<>();
-  private SettingStatement.@Nullable Tempo tempo;
+  private @Nullable TempoMark tempo;
   private @Nullable Feel feel;
   private boolean partial;
   private Line line;
@@ -46,7 +51,6 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private ChartResolver(Scope scope, String name, Line heading) {
     this.scope = scope;
     this.problems = new Problems(name);
-    this.settings = new SettingReader(problems);
     this.line = heading;
   }
 
@@ -67,12 +71,9 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       if (statement instanceof ChartStatement item) {
         item.match(resolver);
       } else if (statement instanceof SettingStatement.TempoSetting setting) {
-        if (resolver.settings.perMinute(next, setting.tempo().perMinute()) != null) {
-          resolver.tempo = setting.tempo();
-        }
+        resolver.tempo = TempoMark.of(setting.tempo());
       } else if (statement instanceof SettingStatement.FeelSetting setting) {
-        Feel read = resolver.settings.feel(next, setting);
-        resolver.feel = read == null ? resolver.feel : read;
+        resolver.feel = SettingReader.feel(setting);
       } else if (statement instanceof Statement.Prose text) {
         prose.add(text.text().value());
       } else if (statement instanceof Statement.Broken) {
@@ -95,11 +96,16 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     lines.add(line);
   }
 
-  private @Nullable Groove groove(Word word) {
+  private @Nullable Groove groove(Name word) {
     Resolved found = scope.section(word.text());
     if (found == null) {
       partial = true;
-      problems.unknown(line, word, "section", scope.near(Scope.Kind.SECTION, word.text()));
+      problems.unknown(
+          line,
+          word.text(),
+          word.span(),
+          "section",
+          scope.near(Scope.Kind.SECTION, word.text()));
       return null;
     }
     partial |= found.partial();
@@ -120,14 +126,11 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     return null;
   }
 
-  private Tempo tempoOf(Groove groove, SettingStatement.@Nullable Tempo own) {
-    SettingStatement.Tempo said = own == null ? tempo : own;
-    Time asked = scope.options().tempo();
-    if (said == null || asked != null) {
-      return groove.setting().tempo();
-    }
-    Time beat = SettingReader.beat(said.value());
-    return new Tempo(beat == null ? groove.meter().tempoBeat() : beat, said.perMinute().value());
+  private Tempo tempoOf(Groove groove, @Nullable TempoMark own) {
+    TempoMark said = own == null ? tempo : own;
+    return said == null || scope.options().tempo() != null
+        ? groove.setting().tempo()
+        : said.in(groove.meter());
   }
 
   private Feel feelOf(Groove groove) {
@@ -135,9 +138,23 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     return own == null ? groove.setting().feel() : own;
   }
 
+  /** The number that a line says; 0, and said so, if it is out of range. */
+  private int within(Num number, int most, String what) {
+    int value = number.whole();
+    if (value >= 1 && value <= most) {
+      return value;
+    }
+    partial = true;
+    problems.add(
+        problems
+            .make(Code.TOO_LONG, line, number.span(), what + " is longer than Tabor plays")
+            .help("write " + most + " or fewer"));
+    return 0;
+  }
+
   @Override
   public @Nullable Void countIn(ChartStatement.CountIn item) {
-    int bars = settings.whole(line, item.bars(), 1, 64, "a count-in");
+    int bars = within(item.bars(), MOST_COUNT_IN, "this count-in");
     if (bars > 0) {
       put(new Chart.CountIn(bars, null, fallback()));
     }
@@ -146,39 +163,37 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   /** The header's tempo, where a chart has nothing to play. */
   private Tempo fallback() {
-    Meter meter = scope.header().meter();
-    return scope.header().tempo(meter == null ? Meter.COMMON : meter);
+    return scope.defaults().setting().tempo();
   }
 
   @Override
-  public @Nullable Void click(ChartStatement.Click item) {
-    put(
-        new Chart.SetClick(
-            switch (item.how().text()) {
-              case "off" -> Chart.Click.OFF;
-              case "quarters" -> Chart.Click.QUARTERS;
-              case "eighths" -> Chart.Click.EIGHTHS;
-              default -> Chart.Click.ON;
-            }));
+  public @Nullable Void click(ChartStatement.SetClick item) {
+    put(new Chart.SetClick(item.click().value()));
     return null;
   }
 
   @Override
   public @Nullable Void play(ChartStatement.Play item) {
-    SettingStatement.Tempo own = item.tempo();
-    boolean fine = own == null || settings.perMinute(line, own.perMinute()) != null;
-    int times =
-        item.times() == null
-            ? 1
-            : settings.whole(line, item.times(), 1, MOST_TIMES, "the number of times");
+    TempoMark own = item.tempo() == null ? null : TempoMark.of(item.tempo());
+    int times = item.times() == null ? 1 : within(item.times(), MOST_TIMES, "this line");
     List<Chart.Turn> turns = new ArrayList<>();
-    for (Word word : item.sections()) {
-      Groove groove = groove(word);
-      if (groove != null && fine) {
+    for (Name name : item.sections()) {
+      Groove groove = groove(name);
+      if (groove != null) {
         turns.add(new Chart.Turn(groove, tempoOf(groove, own), feelOf(groove)));
       }
     }
-    if (!turns.isEmpty() && times > 0 && turns.size() <= MOST_PLAYED) {
+    if (turns.size() > MOST_PLAYED) {
+      partial = true;
+      problems.add(
+          problems
+              .make(
+                  Code.TOO_LONG,
+                  line,
+                  item.span(),
+                  "one line plays at most " + MOST_PLAYED + " sections")
+              .help("write several lines"));
+    } else if (!turns.isEmpty() && times > 0) {
       put(new Chart.Play(turns, times));
     }
     return null;
@@ -186,7 +201,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void rest(ChartStatement.Rest item) {
-    int bars = settings.whole(line, item.bars(), 1, Work.MOST_BARS, "a rest");
+    int bars = within(item.bars(), SectionDraft.MOST_BARS, "this rest");
     if (bars > 0) {
       put(new Chart.Rest(bars, null, fallback()));
     }
@@ -196,12 +211,12 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   @Override
   public @Nullable Void climb(ChartStatement.Climb item) {
     Groove groove = groove(item.section());
-    Time from = settings.perMinute(line, item.from());
-    Time to = settings.perMinute(line, item.to());
-    Time by = settings.perMinute(line, item.by());
-    boolean inBars = item.unit().text().startsWith("bar");
-    int every = settings.whole(line, item.every(), 1, MOST_TIMES, "the number");
-    if (groove == null || from == null || to == null || by == null || every == 0) {
+    Time from = item.from().value();
+    Time to = item.to().value();
+    Time by = item.by().value();
+    boolean inBars = item.inBars();
+    int every = within(item.every(), MOST_TIMES, "one step of this ladder");
+    if (groove == null || every == 0) {
       return null;
     }
     if (inBars && every % groove.bars() != 0) {
@@ -210,13 +225,13 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
               .make(
                   Code.BAR_COUNT,
                   line,
-                  item.every().span().to(item.unit().span()),
+                  item.every().span(),
                   "“"
                       + groove.name()
                       + "” has "
-                      + Plan.bars(groove.bars())
-                      + ", which do not go into "
-                      + Plan.bars(every))
+                      + SectionLength.bars(groove.bars())
+                      + ", which do not divide "
+                      + SectionLength.bars(every))
               .help("climb every " + groove.bars() + " bars, or a multiple"));
       return null;
     }
@@ -229,7 +244,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
                   Code.TOO_LONG,
                   line,
                   item.span(),
-                  "this ladder has more than " + MOST_RUNGS + " rungs")
+                  "this ladder has more than " + MOST_RUNGS + " steps")
               .help("climb by more at a time"));
       return null;
     }
@@ -298,12 +313,20 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     return null;
   }
 
-  /** Says so where the chart grows longer than a day. */
+  /** How many strokes a chart sounds. */
+  public static long sounds(Chart chart) {
+    return chart.items().stream().mapToLong(item -> item.match(SOUNDS)).sum();
+  }
+
+  /** Says so where the chart grows longer than a day, or beyond what can be written out. */
   private void measure(List<Chart.Item> finished) {
     BigInteger all = BigInteger.ZERO;
+    long sounds = 0;
     for (int i = 0; i < finished.size(); i++) {
       all = all.add(finished.get(i).match(LENGTH));
-      if (all.compareTo(DAY) > 0) {
+      sounds += finished.get(i).match(SOUNDS);
+      boolean day = all.compareTo(DAY) > 0;
+      if (day || sounds > MOST_SOUNDS) {
         partial = true;
         problems.add(
             problems
@@ -311,12 +334,47 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
                     Code.TOO_LONG,
                     lines.get(i),
                     lines.get(i).statement().span(),
-                    "here the chart grows longer than 24 hours")
+                    day
+                        ? "here the chart grows longer than 24 hours"
+                        : "here the chart grows beyond " + MOST_SOUNDS + " strokes")
                 .help("play fewer times"));
         return;
       }
     }
   }
+
+  /** How many strokes an item sounds. */
+  private static final Chart.Cases<Long> SOUNDS =
+      new Chart.Cases<>() {
+        @Override
+        public Long countIn(Chart.CountIn one) {
+          return 0L;
+        }
+
+        @Override
+        public Long click(Chart.SetClick one) {
+          return 0L;
+        }
+
+        @Override
+        public Long play(Chart.Play one) {
+          long row = 0;
+          for (Chart.Turn turn : one.turns()) {
+            row += turn.groove().strokes().size();
+          }
+          return row * one.times();
+        }
+
+        @Override
+        public Long rest(Chart.Rest one) {
+          return 0L;
+        }
+
+        @Override
+        public Long climb(Chart.Climb one) {
+          return (long) one.groove().strokes().size() * one.times() * one.tempi().size();
+        }
+      };
 
   /** How long an item lasts, in picoseconds. */
   private static final Chart.Cases<BigInteger> LENGTH =
@@ -355,8 +413,8 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
         }
 
         private BigInteger bars(int bars, @Nullable Groove like, Tempo tempo) {
-          Meter meter = like == null ? Meter.COMMON : like.meter();
-          return picos(meter.bar().times(bars), tempo);
+          Meters meters = like == null ? Meters.of(Meter.COMMON) : like.setting().meters();
+          return picos(meters.length(bars), tempo);
         }
 
         private BigInteger picos(Time length, Tempo tempo) {

@@ -1,338 +1,397 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Section;
 import tabor.groove.Stroke;
 import tabor.kit.Surface;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.At;
-import tabor.syntax.CountWord;
+import tabor.syntax.CountRef;
 import tabor.syntax.Edit;
-import tabor.syntax.Line;
-import tabor.syntax.Word;
+import tabor.syntax.Name;
 
 /** The edits that copy strokes: {@code take}, {@code fill}, and {@code bars} in a step. */
 final class CopyEdits {
-  private final Work work;
-  private final Line line;
+  private final LineContext context;
+  private final SectionDraft draft;
 
-  CopyEdits(Work work, Line line) {
-    this.work = work;
-    this.line = line;
+  CopyEdits(LineContext context, SectionDraft draft) {
+    this.context = context;
+    this.draft = draft;
   }
 
-  /** The groove that a word names, in the section's own meter; null, and said so, if not. */
-  private @Nullable Groove source(Word word) {
-    Resolved found = work.scope.section(word.text());
+  /** The groove that a name means; null, and said so, if it means none. */
+  private @Nullable Groove source(Name name) {
+    Resolved found = context.frame().scope().section(name.text());
     if (found == null) {
-      work.partial = true;
-      work.problems.unknown(
-          line, word, "section above", work.scope.near(Scope.Kind.SECTION, word.text()));
+      context.problems().incomplete();
+      context
+          .problems()
+          .unknown(
+              context.line(),
+              name.text(),
+              name.span(),
+              "section above",
+              context.frame().scope().near(Scope.Kind.SECTION, name.text()));
       return null;
+    }
+    if (found.partial()) {
+      context.problems().incomplete();
     }
     Section section = found.section();
-    if (!(section instanceof Groove groove)) {
-      work.partial = true;
-      if (section != null) {
-        work.problems.add(
-            work.problems
+    if (section instanceof Groove groove) {
+      return groove;
+    }
+    context.problems().incomplete();
+    if (section != null) {
+      context.problems().add(isChart(context.make(Code.UNKNOWN_NAME, name.span(), ""), name));
+    }
+    return null;
+  }
+
+  private static Diagnostic isChart(Diagnostic plain, Name name) {
+    return Diagnostic.of(
+            plain.code(),
+            plain.spot(),
+            "“" + name.text() + "” is a chart, not a groove or a step")
+        .in(plain.place())
+        .help("name a groove or a step");
+  }
+
+  /** True if a bar of the source fits in a bar of this section; says so if not. */
+  private boolean fits(Groove source, int from, int to, Span span) {
+    Meter there = source.meter(from);
+    Meter here = draft.view().meters().of(to);
+    if (here.hasSameBeats(there)) {
+      return true;
+    }
+    boolean beats = there.signature().equals(here.signature());
+    context
+        .problems()
+        .add(
+            context
+                .problems()
                 .make(
-                    Code.UNKNOWN_NAME,
-                    line,
-                    word.span(),
-                    "“" + word.text() + "” is a chart, not a groove or a step")
-                .help("name a groove or a step"));
-      }
-      return null;
-    }
-    work.partial |= found.partial();
-    if (!groove.meter().equals(work.meter())) {
-      work.problems.add(
-          work.problems
-              .make(
-                  Code.BAR_LENGTH,
-                  line,
-                  word.span(),
-                  "“"
-                      + word.text()
-                      + "” is in "
-                      + groove.meter()
-                      + ", this section in "
-                      + work.meter()
-                      + (groove.meter().signature().equals(work.meter().signature())
-                          ? " with other beats"
-                          : ""))
-              .help("strokes are copied only between sections of the same meter"));
-      return null;
-    }
-    return groove;
+                    Code.BAR_LENGTH,
+                    context.line().spot(span),
+                    to,
+                    null,
+                    "“"
+                        + source.name()
+                        + "” is in "
+                        + (beats ? there.words() : there.signature())
+                        + ", bar "
+                        + to
+                        + " of this section in "
+                        + (beats ? here.words() : here.signature()))
+                .help("strokes are copied only between bars of the same meter"));
+    return false;
   }
 
   /** The strokes of another section with this section's surfaces of the same names. */
-  private @Nullable List<Stroke> translated(Groove source, Span span) {
+  private @Nullable SectionView translated(Groove source, Span span) {
     List<Stroke> all = new ArrayList<>(source.written().size());
     for (Stroke stroke : source.written()) {
-      Surface surface = work.kit().surface(stroke.surface().name());
+      Surface surface = context.kit().surface(stroke.surface().name());
       if (surface == null) {
-        work.partial = true;
-        work.problems.add(
-            work.problems
-                .make(
-                    Code.MISSING_SURFACE,
-                    line,
-                    span,
-                    "“"
-                        + source.name()
-                        + "” plays the "
-                        + stroke.surface().words()
-                        + ", which the kit “"
-                        + work.kit().name()
-                        + "” does not know")
-                .help("play this section on the same kit"));
+        context.problems().incomplete();
+        context
+            .problems()
+            .add(
+                context
+                    .make(
+                        Code.MISSING_SURFACE,
+                        span,
+                        "“"
+                            + source.name()
+                            + "” plays the "
+                            + stroke.surface().words()
+                            + ", which the kit “"
+                            + context.kit().name()
+                            + "” does not know")
+                    .help("play this section on the same kit"));
         return null;
       }
       all.add(surface.equals(stroke.surface()) ? stroke : stroke.on(surface));
     }
-    return all;
+    return SectionView.of(source).with(all);
   }
 
-  void take(Edit.Take edit) {
-    Predicate<Stroke> target = new Selector(work, line).target(edit.targets());
+  private Stroke copied(Stroke stroke, int bar) {
+    return stroke
+        .moved(bar, stroke.at(), stroke.length(), stroke.slot())
+        .from(context.line().spot());
+  }
+
+  SectionDraft take(Edit.Take edit) {
+    LineContext.Targets targets = context.targets(edit.targets());
     Groove source = source(edit.section());
-    if (target == null || source == null) {
-      return;
+    if (targets == null || source == null) {
+      return draft;
     }
-    List<Stroke> from = translated(source, edit.section().span());
-    Set<Integer> bars = new Selector(work, line).bars(edit.at().bars());
-    if (from == null || bars == null) {
-      return;
+    SectionView there = translated(source, edit.section().span());
+    SectionDraft seen =
+        targets.nameLimb() ? Dealing.dealt(context.frame(), draft) : draft;
+    PlaceQuery.Bars bars = new PlaceQuery(seen.view(), targets.any()).bars(edit.at().bars());
+    Span missing = bars.missing();
+    if (missing != null) {
+      context.say(seen.view(), targets.any(), targets.words(), List.of(new Miss.NoBar(missing)));
     }
-    Selector here = new Selector(work, line);
-    Selector there = new Selector(work, line, from, source.bars());
-    Level level = Selector.level(edit.at().where());
-    List<Stroke> more = new ArrayList<>();
-    boolean anywhere = false;
-    At.Places places = edit.at().places();
-    List<At.Place> items = new ArrayList<>();
-    if (places == null) {
-      items.add(null);
-    } else {
-      items.addAll(places.items());
+    if (there == null || missing != null) {
+      return draft;
     }
-    Set<Stroke> gone = Edits.identities(List.of());
-    for (At.Place place : items) {
+    for (int bar : bars.numbers()) {
+      if (!fits(source, sourceBar(source, bar), bar, edit.section().span())) {
+        return draft;
+      }
+    }
+    return new Taking(edit, targets, source, there, seen).take(bars.numbers());
+  }
+
+  private static int sourceBar(Groove source, int bar) {
+    return bar == 0 ? 0 : (bar - 1) % source.bars() + 1;
+  }
+
+  /** One {@code take} at work. */
+  private final class Taking {
+    private final Edit.Take edit;
+    private final LineContext.Targets targets;
+    private final Groove source;
+    private final SectionView there;
+    private final SectionDraft seen;
+    private final PlaceReader reader;
+    private final Set<Stroke> gone = SectionDraft.identities(List.of());
+    private final List<Stroke> taken = new ArrayList<>();
+
+    Taking(
+        Edit.Take edit,
+        LineContext.Targets targets,
+        Groove source,
+        SectionView there,
+        SectionDraft seen) {
+      this.edit = edit;
+      this.targets = targets;
+      this.source = source;
+      this.there = there;
+      this.seen = seen;
+      this.reader = new PlaceReader(there, targets.any(), false);
+    }
+
+    SectionDraft take(Collection<Integer> bars) {
+      At.Places places = edit.at().places();
+      if (places == null) {
+        for (int bar : bars) {
+          choose(bar, PlaceReading.of(List.of(), stroke -> true));
+        }
+      } else {
+        for (At.Place place : places.items()) {
+          if (!take(place, bars)) {
+            return draft;
+          }
+        }
+      }
+      if (edit.at().where() != null
+          && gone.isEmpty()
+          && taken.isEmpty()
+          && !context.problems().isIncomplete()) {
+        nothing(edit.at().where().span(), "like this");
+        return draft;
+      }
+      return context.tooMany(draft, taken.size())
+          ? draft
+          : seen.keep(stroke -> !gone.contains(stroke)).plus(taken);
+    }
+
+    private boolean take(At.Place place, Collection<Integer> bars) {
       boolean found = false;
-      boolean exists = place == null;
-      int firstBar = bars.iterator().next();
+      boolean exists = false;
+      Miss miss = null;
       for (int bar : bars) {
-        int sourceBar = bar == 0 ? 0 : (bar - 1) % source.bars() + 1;
-        Places chosen = new Places(there, sourceBar, target, place);
-        if (chosen.ambiguous) {
-          return;
+        PlaceReading reading = reader.read(place, sourceBar(source, bar));
+        if (reading.isAmbiguous() && reading.miss() != null) {
+          say(reading.miss());
+          return false;
         }
-        exists |= chosen.exists;
-        for (Stroke stroke : here.inBar(bar)) {
-          if (target.test(stroke) && chosen.holds(stroke, here) && at(stroke, level)) {
-            gone.add(stroke);
-            found = true;
-          }
-        }
-        for (Stroke stroke : there.inBar(sourceBar)) {
-          if (target.test(stroke) && chosen.holds(stroke, there) && at(stroke, level)) {
-            more.add(
-                Work.from(
-                    stroke.moved(bar, stroke.at(), stroke.length(), stroke.slot()), line.spot()));
-            found = true;
-          }
-        }
+        exists |= reading.miss() == null;
+        miss = miss == null ? reading.miss() : miss;
+        found |= choose(bar, reading);
       }
-      anywhere |= found;
-      if (place != null && !exists) {
-        there.misses().outsideBar(place, firstBar);
-        return;
-      }
-      if (place != null && !found && !work.partial) {
-        nothing(place.span(), edit, "at this place");
-        return;
-      }
-    }
-    if (!anywhere && level != null && !work.partial) {
-      nothing(
-          edit.at().where() == null ? edit.span() : edit.at().where().span(), edit, "like this");
-      return;
-    }
-    if (work.tooMany(more.size(), line.spot())) {
-      return;
-    }
-    work.keep(stroke -> !gone.contains(stroke));
-    work.add(more);
-  }
-
-  private static boolean at(Stroke stroke, @Nullable Level level) {
-    return level == null || stroke.level() == level;
-  }
-
-  private void nothing(Span span, Edit.Take edit, String where) {
-    work.problems.add(
-        work.problems
-            .make(
-                Code.NOTHING_THERE,
-                line,
-                span,
-                "neither this section nor “"
-                    + edit.section().text()
-                    + "” has such a stroke "
-                    + where)
-            .help("name a place where one of the two has one"));
-  }
-
-  /** The places of a source bar that a clause means. */
-  private static final class Places {
-    private final At.@Nullable Place place;
-    private final List<Stroke> strokes;
-    private CountReader.@Nullable Reading from;
-    private CountReader.@Nullable Reading to;
-    boolean exists = true;
-    boolean ambiguous;
-
-    Places(Selector there, int bar, Predicate<Stroke> target, At.@Nullable Place place) {
-      this.place = place;
-      this.strokes = there.inBar(bar);
-      if (place instanceof At.One one) {
-        from = read(there, one.count(), bar, target);
-        exists = from != null;
-      } else if (place instanceof At.Range range) {
-        from = read(there, range.from(), bar, target);
-        to = read(there, range.to(), bar, target);
-        exists = from != null && to != null;
-      }
-    }
-
-    private CountReader.@Nullable Reading read(
-        Selector there, CountWord word, int bar, Predicate<Stroke> target) {
-      List<CountReader.Reading> readings = there.reader().read(word.count(), bar, strokes, target);
-      if (readings.size() > 1) {
-        List<CountReader.Reading> meeting =
-            readings.stream()
-                .filter(
-                    r ->
-                        strokes.stream()
-                            .anyMatch(s -> target.test(s) && there.reader().meets(s, r)))
-                .toList();
-        if (meeting.size() > 1) {
-          ambiguous = true;
-          there.misses().ambiguous(word, bar, meeting);
-          return null;
-        }
-        return meeting.isEmpty() ? readings.get(0) : meeting.get(0);
-      }
-      return readings.isEmpty() ? null : readings.get(0);
-    }
-
-    boolean holds(Stroke stroke, Selector selector) {
-      if (place == null) {
-        return true;
-      }
-      CountReader reader = selector.reader();
-      if (place instanceof At.Every every) {
-        return reader.hasSyllable(stroke, every.syllable());
-      }
-      CountReader.Reading first = from;
-      if (first == null) {
+      if (!exists && miss != null) {
+        say(miss);
         return false;
       }
-      if (place instanceof At.Range) {
-        CountReader.Reading last = to;
-        Time start = reader.slotStart(stroke);
-        return last != null
-            && start.compareTo(first.place()) >= 0
-            && start.compareTo(last.place()) <= 0;
+      if (!found && !context.problems().isIncomplete()) {
+        nothing(place.span(), "at this place");
+        return false;
       }
-      return reader.meets(stroke, first);
+      return true;
+    }
+
+    /** Notes what goes and what comes in a bar; true if there is a stroke in either section. */
+    private boolean choose(int bar, PlaceReading reading) {
+      boolean found = false;
+      for (Stroke stroke : seen.view().inBar(bar)) {
+        if (targets.any().test(stroke) && reading.chosen().test(stroke)) {
+          found = true;
+          if (isWanted(stroke)) {
+            gone.add(stroke);
+          }
+        }
+      }
+      for (Stroke stroke : there.inBar(sourceBar(source, bar))) {
+        if (targets.any().test(stroke) && reading.chosen().test(stroke)) {
+          found = true;
+          if (isWanted(stroke)) {
+            Stroke kept = targets.byLimb(stroke) ? EditLine.fixed(stroke) : stroke;
+            taken.add(copied(kept, bar));
+          }
+        }
+      }
+      return found;
+    }
+
+    private boolean isWanted(Stroke stroke) {
+      Level level = edit.at().where() == null ? null : edit.at().where().value();
+      return level == null || stroke.level() == level;
+    }
+
+    private void say(Miss miss) {
+      context.say(there, targets.any(), targets.words(), List.of(miss));
+    }
+
+    private void nothing(Span span, String where) {
+      context
+          .problems()
+          .add(
+              context
+                  .make(
+                      Code.NOTHING_THERE,
+                      span,
+                      "neither this section nor “"
+                          + edit.section().text()
+                          + "” has such a stroke "
+                          + where)
+                  .help("name a place where one of the two has one"));
     }
   }
 
-  void fill(Edit.Fill edit) {
+  SectionDraft fill(Edit.Fill edit) {
     Groove source = source(edit.section());
-    Selector here = new Selector(work, line);
-    Set<Integer> bars = here.bars(edit.bars());
-    if (source == null || bars == null) {
-      return;
+    PlaceQuery query = new PlaceQuery(draft.view(), stroke -> true);
+    PlaceQuery.Bars bars = query.bars(edit.bars());
+    Span missing = bars.missing();
+    if (missing != null) {
+      context.say(draft.view(), stroke -> true, "", List.of(new Miss.NoBar(missing)));
     }
-    List<Stroke> from = translated(source, edit.section().span());
-    if (from == null) {
-      return;
+    if (source == null || missing != null) {
+      return draft;
     }
-    Selector there = new Selector(work, line, from, source.bars());
-    CountWord count = edit.from();
+    SectionView there = translated(source, edit.section().span());
+    if (there == null) {
+      return draft;
+    }
+    boolean brief = isShortFill(source, there);
     Map<Integer, Time> cuts = new HashMap<>();
     List<Stroke> more = new ArrayList<>();
     int turn = 0;
-    for (int bar : bars) {
-      int fillBar = turn++ % source.bars() + 1;
-      Time cut = Time.ZERO;
-      if (count != null) {
-        Places place = new Places(there, fillBar, stroke -> true, new At.One(count));
-        CountReader.Reading reading = place.from;
-        if (place.ambiguous) {
-          return;
-        }
-        if (reading == null) {
-          there.misses().outsideBar(count.span(), count.count(), fillBar);
-          return;
-        }
-        cut = reading.place();
+    for (int bar : bars.numbers()) {
+      int fillBar = brief ? 0 : turn++ % source.bars() + 1;
+      Time cut =
+          fits(source, fillBar, bar, edit.section().span())
+              ? cut(edit.from(), there, fillBar)
+              : null;
+      if (cut == null) {
+        return draft;
       }
       cuts.put(bar, cut);
       for (Stroke stroke : there.inBar(fillBar)) {
-        if (stroke.at().compareTo(cut) >= 0) {
-          more.add(
-              Work.from(
-                  stroke.moved(bar, stroke.at(), stroke.length(), stroke.slot()), line.spot()));
+        if (!stroke.at().before(cut)) {
+          more.add(copied(stroke, bar));
         }
       }
     }
-    if (work.tooMany(more.size(), line.spot())) {
-      return;
+    if (context.tooMany(draft, more.size())) {
+      return draft;
     }
-    work.keep(
-        stroke -> {
-          Time cut = cuts.get(stroke.bar());
-          return cut == null || stroke.at().before(cut);
-        });
-    work.add(more);
+    return draft
+        .keep(
+            stroke -> {
+              Time cut = cuts.get(stroke.bar());
+              return cut == null || stroke.at().before(cut);
+            })
+        .plus(more);
+  }
+
+  /** True for a groove that has nothing but its pickup. */
+  private static boolean isShortFill(Groove source, SectionView there) {
+    return source.pickup().sign() > 0 && source.bars() == 1 && there.inBar(1).isEmpty();
+  }
+
+  /** From which place on a bar of the fill counts; null, and said so, if there is none such. */
+  private @Nullable Time cut(@Nullable CountRef from, SectionView there, int bar) {
+    if (from == null) {
+      return there.grid(bar).start(there.firstBeat(bar));
+    }
+    PlaceReading reading = new PlaceQuery(there, stroke -> true).read(from, bar);
+    Miss miss = reading.miss();
+    if (miss != null) {
+      context.say(there, stroke -> true, "", List.of(miss));
+      return null;
+    }
+    return reading.readings().get(0).place();
   }
 
   /** {@code bars N} in a step: the bars so far are repeated from the first, or cut. */
-  void bars(int bars) {
-    int before = work.bars;
+  SectionDraft bars(int bars, Span span) {
+    int before = draft.bars();
     if (bars < before) {
-      work.keep(stroke -> stroke.bar() <= bars);
-      work.marks.removeIf(mark -> mark.bar() > bars);
-      work.hairpins.removeIf(hairpin -> hairpin.toBar() > bars);
-    } else {
-      Selector here = new Selector(work, line);
-      List<Stroke> more = new ArrayList<>();
-      for (int bar = before + 1; bar <= bars; bar++) {
-        for (Stroke stroke : here.inBar((bar - 1) % before + 1)) {
-          more.add(stroke.moved(bar, stroke.at(), stroke.length(), stroke.slot()));
-        }
-        if (work.tooMany(more.size(), line.spot())) {
-          return;
-        }
-      }
-      work.add(more);
+      return draft.bars(bars, draft.keep(stroke -> stroke.bar() <= bars).strokes());
     }
-    work.bars = bars;
+    List<Stroke> all = new ArrayList<>(draft.strokes());
+    for (int bar = before + 1; bar <= bars; bar++) {
+      int from = (bar - 1) % before + 1;
+      Meter meter = draft.view().meters().of(bar);
+      if (!meter.hasSameBeats(draft.view().meters().of(from))) {
+        context
+            .problems()
+            .add(
+                context
+                    .problems()
+                    .make(
+                        Code.BAR_LENGTH,
+                        context.line().spot(span),
+                        bar,
+                        null,
+                        "bar "
+                            + bar
+                            + " is in "
+                            + meter
+                            + ", but would repeat bar "
+                            + from
+                            + " in "
+                            + draft.view().meters().of(from))
+                    .help("repeat whole rounds of the meters"));
+        return draft;
+      }
+      for (Stroke stroke : draft.view().inBar(from)) {
+        all.add(stroke.moved(bar, stroke.at(), stroke.length(), stroke.slot()));
+      }
+      if (context.tooMany(draft, all.size() - (long) draft.strokes().size())) {
+        return draft;
+      }
+    }
+    return draft.bars(bars, all);
   }
 }

@@ -13,111 +13,104 @@ import tabor.groove.Stroke;
 import tabor.rhythm.Count;
 import tabor.rhythm.Count.Syllable;
 import tabor.rhythm.Division;
+import tabor.rhythm.Feel;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Syllables;
 import tabor.rhythm.Time;
 
 /**
- * Reads counts: which places of a bar they may mean, by the divisions of the strokes that are
+ * Reads counts in one bar: which places they may mean, by the divisions of the strokes that are
  * there. The target's own strokes have the first say, then all others, then the plain reading.
  */
 final class CountReader {
-  /**
-   * One way to read a count.
-   *
-   * @param place distance from the barline
-   * @param length of the place
-   * @param slot where that is; its division is the one the count was read in
-   * @param inGroup true if a place within a group is meant, else the whole slot
-   */
-  record Reading(Time place, Time length, Slot slot, boolean inGroup) {}
-
+  private final SectionView view;
+  private final int bar;
   private final BarGrid grid;
-  private final Work work;
+  private final Predicate<Stroke> target;
 
-  CountReader(Work work) {
-    this.work = work;
-    this.grid = work.grid;
+  CountReader(SectionView view, int bar, Predicate<Stroke> target) {
+    this.view = view;
+    this.bar = bar;
+    this.grid = view.grid(bar);
+    this.target = target;
   }
 
-  /** True if the count's beat exists in a bar. */
-  boolean beatExists(Count count, int bar) {
-    return count.beat() >= 1
-        && count.beat() <= grid.beats()
-        && count.beat() - 1 >= work.firstBeat(bar);
+  /** True if the count's beat exists in the bar. */
+  boolean beatExists(Count count) {
+    return count.beat() > view.firstBeat(bar) && count.beat() <= grid.beats();
   }
 
   /**
-   * The different places that a count may mean in a bar, each read in its coarsest division; empty
-   * if the beat has no such syllable, slot or group.
-   *
-   * @param strokes all strokes of the bar
-   * @param target which of them are spoken of
+   * The different places that a count may mean, each read in its coarsest division, in order of
+   * time; empty if the beat has no such syllable, slot or group.
    */
-  List<Reading> read(Count count, int bar, List<Stroke> strokes, Predicate<Stroke> target) {
-    if (!beatExists(count, bar)) {
+  List<CountReading> read(Count count) {
+    if (!beatExists(count)) {
       return List.of();
     }
     int beat = count.beat() - 1;
-    if (count.syllable() == Syllable.NONE && count.places().isEmpty()) {
+    if (count.syllable() == Syllable.NONE && count.places().isEmpty() && count.division() == 0) {
       Division whole = new Division(beat, 1, 1);
       Slot slot = new Slot(whole, 0, List.of());
-      return List.of(new Reading(grid.start(beat), grid.length(whole), slot, false));
+      return List.of(new CountReading(grid.start(beat), grid.length(whole), slot, false));
     }
     if (count.division() != 0) {
-      if (count.division() > Work.FINEST) {
-        return List.of();
-      }
-      Division named = new Division(beat, 1, count.division());
-      return distinct(readings(count, Set.of(named), strokes, target));
+      return count.division() > SectionDraft.FINEST
+          ? List.of()
+          : readings(count, Set.of(new Division(beat, 1, count.division())));
     }
     Set<Division> own = new LinkedHashSet<>();
     Set<Division> others = new LinkedHashSet<>();
-    for (Stroke stroke : strokes) {
+    for (Stroke stroke : view.inBar(bar)) {
       Division division = stroke.slot().division();
       if (division.beat() <= beat && beat < division.beat() + division.beats()) {
         (target.test(stroke) ? own : others).add(division);
       }
     }
-    List<Reading> found = readings(count, own, strokes, target);
+    List<CountReading> found = readings(count, own);
     if (found.isEmpty()) {
-      found = readings(count, others, strokes, target);
+      found = readings(count, others);
     }
-    if (found.isEmpty()) {
-      found = readings(count, Set.of(plain(count, beat)), strokes, target);
-    }
-    return distinct(found);
+    return found.isEmpty() ? readings(count, Set.of(plain(count.syllable(), beat))) : found;
   }
 
   /** The division that a count is read in where no stroke has a say. */
-  private Division plain(Count count, int beat) {
-    if (count.syllable() == Syllable.NONE) {
+  private Division plain(Syllable syllable, int beat) {
+    if (syllable == Syllable.NONE) {
       return new Division(beat, 1, grid.dotted(beat) ? 6 : 4);
     }
     if (grid.dotted(beat)) {
       return new Division(beat, 1, 3);
     }
-    return new Division(beat, 1, count.syllable() == Syllable.AND ? 2 : 4);
+    Feel feel = view.feel();
+    boolean swung = !feel.isStraight() && feel.unit() == Feel.Unit.EIGHTHS;
+    return new Division(
+        beat, 1, syllable == Syllable.AND ? 2 : syllable == Syllable.A && swung ? 3 : 4);
   }
 
-  private List<Reading> readings(
-      Count count, Set<Division> divisions, List<Stroke> strokes, Predicate<Stroke> target) {
-    List<Reading> found = new ArrayList<>();
+  /** One reading for each place, the coarsest, in order of time. */
+  private List<CountReading> readings(Count count, Set<Division> divisions) {
+    Map<Time, CountReading> byPlace = new LinkedHashMap<>();
     for (Division division : divisions) {
-      Reading reading = reading(count, division, strokes, target);
+      CountReading reading = reading(count, division);
       if (reading != null) {
-        found.add(reading);
+        byPlace.merge(reading.place(), reading, CountReader::coarser);
       }
     }
+    List<CountReading> found = new ArrayList<>(byPlace.values());
+    found.sort(Comparator.comparing(CountReading::place));
     return found;
   }
 
-  private @Nullable Reading reading(
-      Count count, Division division, List<Stroke> strokes, Predicate<Stroke> target) {
+  private static CountReading coarser(CountReading a, CountReading b) {
+    return a.slot().division().slots() <= b.slot().division().slots() ? a : b;
+  }
+
+  private @Nullable CountReading reading(Count count, Division division) {
     int beat = count.beat() - 1;
     int index;
     List<Integer> path = count.places();
-    if (count.syllable() != Syllable.NONE) {
+    if (count.syllable() != Syllable.NONE || path.isEmpty()) {
       index =
           division.beats() == 1
               ? Syllables.slot(division.slots(), grid.dotted(beat), count.syllable())
@@ -131,7 +124,7 @@ final class CountReader {
     }
     Slot slot = new Slot(division, index, List.of());
     for (int place : path) {
-      int of = groupSize(slot, strokes, target);
+      int of = groupSize(slot);
       if (place < 1 || place > of) {
         return null;
       }
@@ -139,57 +132,31 @@ final class CountReader {
       parts.add(new Slot.Part(place - 1, of));
       slot = new Slot(division, index, parts);
     }
-    return new Reading(grid.place(slot), grid.placeLength(slot), slot, !path.isEmpty());
+    return new CountReading(grid.place(slot), grid.placeLength(slot), slot, !path.isEmpty());
   }
 
   /** How many places the group at a slot has, the target's own group first; 0 without a group. */
-  private static int groupSize(Slot slot, List<Stroke> strokes, Predicate<Stroke> target) {
+  private int groupSize(Slot slot) {
     int other = 0;
-    for (Stroke stroke : strokes) {
+    int depth = slot.parts().size();
+    for (Stroke stroke : view.inBar(bar)) {
       Slot where = stroke.slot();
-      int depth = slot.parts().size();
       if (where.parts().size() > depth
           && where.index() == slot.index()
           && where.division().equals(slot.division())
           && where.parts().subList(0, depth).equals(slot.parts())) {
-        if (target.test(stroke)) {
-          return where.parts().get(depth).of();
-        }
         other = where.parts().get(depth).of();
+        if (target.test(stroke)) {
+          return other;
+        }
       }
     }
     return other;
   }
 
-  /** One reading for each place, the coarsest, in order of time. */
-  private static List<Reading> distinct(List<Reading> readings) {
-    if (readings.size() < 2) {
-      return readings;
-    }
-    Map<Time, Reading> byPlace = new LinkedHashMap<>();
-    for (Reading reading : readings) {
-      byPlace.merge(
-          reading.place(),
-          reading,
-          (a, b) -> a.slot().division().slots() <= b.slot().division().slots() ? a : b);
-    }
-    List<Reading> found = new ArrayList<>(byPlace.values());
-    found.sort(Comparator.comparing(Reading::place));
-    return found;
-  }
-
-  /** True if a stroke stands where a reading says; a slot takes the whole group in it. */
-  boolean meets(Stroke stroke, Reading reading) {
-    if (reading.inGroup()) {
-      Slot slot = stroke.slot();
-      int depth = reading.slot().parts().size();
-      return stroke.at().equals(reading.place())
-          || (slot.parts().size() >= depth
-              && slot.division().equals(reading.slot().division())
-              && slot.index() == reading.slot().index()
-              && slot.parts().subList(0, depth).equals(reading.slot().parts()));
-    }
-    return slotStart(stroke).equals(reading.place());
+  /** True if a stroke stands where a reading says. */
+  boolean meets(Stroke stroke, CountReading reading) {
+    return reading.meets(stroke, slotStart(stroke));
   }
 
   /** Where a stroke's slot starts: its own place, or the place of the group that it is in. */
@@ -207,10 +174,17 @@ final class CountReader {
     }
     // Over several beats the syllables stay the meter's own.
     Time at = slotStart(stroke);
-    int beat = work.meter().beatAt(at);
-    Division plain = plain(Count.of(beat + 1, syllable), beat);
-    int index =
-        syllable == Syllable.NONE ? 0 : Syllables.slot(plain.slots(), grid.dotted(beat), syllable);
+    int beat = grid.meter().beatAt(at);
+    if (syllable == Syllable.NONE) {
+      return grid.start(beat).equals(at);
+    }
+    Division plain = plain(syllable, beat);
+    int index = Syllables.slot(plain.slots(), grid.dotted(beat), syllable);
     return index >= 0 && grid.slotStart(plain, index).equals(at);
+  }
+
+  /** True if a stroke is in this 0-based slot of its own word. */
+  boolean hasSlot(Stroke stroke, int index) {
+    return stroke.slot().index() == index;
   }
 }

@@ -1,167 +1,139 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.body.Dealer;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
-import tabor.groove.Level;
 import tabor.groove.Stroke;
+import tabor.groove.Stroke.Choice;
 import tabor.kit.Limb;
-import tabor.kit.Surface;
 import tabor.rhythm.CountNames;
 import tabor.source.Spot;
 
-/** Finds limbs for open strokes and adds them to the section. */
+/** Finds limbs for the open strokes of a section. */
 final class Dealing {
   private Dealing() {}
 
-  /**
-   * Deals open strokes together; everything the section has so far counts as given. An open stroke
-   * on a surface that is already struck at its place only makes that stroke louder, if it is.
-   */
-  static void deal(Work work, List<Letters.Pending> pending) {
-    if (pending.isEmpty()) {
-      return;
-    }
-    List<Letters.Pending> sorted = new ArrayList<>(pending);
-    sorted.sort(Comparator.comparing(one -> one.open().stroke(), Stroke.ORDER));
-    List<Letters.Pending> open = new ArrayList<>(sorted.size());
-    List<Stroke> louder = new ArrayList<>();
-    List<Stroke> given = work.strokes();
-    int from = 0;
-    for (Letters.Pending one : sorted) {
-      Stroke stroke = one.open().stroke();
-      while (from < given.size() && earlier(given.get(from), stroke)) {
-        from++;
-      }
-      if (!one.byLimb() && (struck(given, from, stroke) || wanted(open, stroke))) {
-        louder.add(stroke);
+  /** A draft in which every open stroke has the limb that it would have if the section ended. */
+  static SectionDraft dealt(SectionFrame frame, SectionDraft draft) {
+    List<Stroke> strokes = draft.strokes();
+    List<Stroke> given = new ArrayList<>(strokes.size());
+    List<Dealer.Open> open = new ArrayList<>();
+    for (Stroke stroke : strokes) {
+      if (stroke.isOpen()) {
+        open.add(new Dealer.Open(stroke, !stroke.surface().isFoot(), false));
       } else {
-        open.add(one);
+        given.add(stroke);
       }
     }
-    raise(work, louder);
-    List<@Nullable Limb> limbs =
-        Dealer.deal(
-            work.setting,
-            work.bars,
-            work.pickup(),
-            work.strokes(),
-            open.stream().map(Letters.Pending::open).toList());
-    List<Stroke> dealt = new ArrayList<>();
-    List<Letters.Pending> left = new ArrayList<>();
+    if (open.isEmpty()) {
+      return draft;
+    }
+    List<@Nullable Limb> limbs = deal(frame, draft, given, open);
+    List<Stroke> all = given;
     for (int i = 0; i < open.size(); i++) {
+      Stroke stroke = open.get(i).stroke();
       Limb limb = limbs.get(i);
-      if (limb == null) {
-        left.add(open.get(i));
+      all.add(limb == null ? stroke.by(stroke.limb(), Choice.NONE_FREE) : stroke.by(limb, Choice.OPEN));
+    }
+    return draft.with(all);
+  }
+
+  private static List<@Nullable Limb> deal(
+      SectionFrame frame, SectionDraft draft, List<Stroke> given, List<Dealer.Open> open) {
+    return Dealer.deal(frame.setting(), draft.bars(), frame.pickup(), given, open);
+  }
+
+  /**
+   * The limbs of strokes of {@code hands} and {@code feet} parts that leave them open, dealt with
+   * all that is there; null where none is free.
+   */
+  static List<@Nullable Limb> limbs(SectionFrame frame, SectionDraft draft, List<Stroke> either) {
+    List<Stroke> given = new ArrayList<>();
+    List<Dealer.Open> open = new ArrayList<>();
+    int next = 0;
+    List<Integer> at = new ArrayList<>();
+    for (Stroke stroke : draft.strokes()) {
+      while (next < either.size() && Stroke.ORDER.compare(either.get(next), stroke) <= 0) {
+        at.add(open.size());
+        open.add(new Dealer.Open(either.get(next), either.get(next).limb().isHand(), true));
+        next++;
+      }
+      if (stroke.isOpen()) {
+        open.add(new Dealer.Open(stroke, !stroke.surface().isFoot(), false));
       } else {
-        Stroke done = by(work, open.get(i), limb);
-        if (done != null) {
-          dealt.add(done);
+        given.add(stroke);
+      }
+    }
+    for (; next < either.size(); next++) {
+      at.add(open.size());
+      open.add(new Dealer.Open(either.get(next), either.get(next).limb().isHand(), true));
+    }
+    List<@Nullable Limb> limbs = deal(frame, draft, given, open);
+    List<@Nullable Limb> own = new ArrayList<>();
+    at.forEach(index -> own.add(limbs.get(index)));
+    return own;
+  }
+
+  /**
+   * Says for which strokes there is no limb. What was so already in the section that this one came
+   * from is told there.
+   */
+  static void report(SectionFrame frame, Problems problems, SectionDraft dealt) {
+    for (Stroke stroke : dealt.strokes()) {
+      if (stroke.choice() == Choice.NONE_FREE) {
+        problems.incomplete();
+        List<Stroke> busy = busy(dealt, stroke);
+        boolean own = frame.owns(stroke.spot());
+        for (Stroke other : busy) {
+          own |= frame.owns(other.spot());
+        }
+        if (own || !wasSo(frame, stroke)) {
+          problems.add(noneFree(frame, problems, stroke, busy));
         }
       }
     }
-    List<Stroke> before = work.strokes();
-    work.add(dealt);
-    for (Letters.Pending one : left) {
-      work.partial = true;
-      work.problems.add(noneFree(work, one, before));
-    }
   }
 
-  private static boolean earlier(Stroke a, Stroke b) {
-    return a.bar() < b.bar() || (a.bar() == b.bar() && a.at().before(b.at()));
+  private static boolean wasSo(SectionFrame frame, Stroke stroke) {
+    return frame.base() != null
+        && frame.base().written().stream()
+            .anyMatch(
+                other ->
+                    other.choice() == Choice.NONE_FREE
+                        && StrokeOrder.together(other, stroke)
+                        && other.surface().name().equals(stroke.surface().name()));
   }
 
-  private static boolean together(Stroke a, Stroke b) {
-    return a.bar() == b.bar() && a.at().equals(b.at());
-  }
-
-  /** True if a given stroke strikes the same surface at the same place. */
-  private static boolean struck(List<Stroke> given, int from, Stroke stroke) {
-    for (int i = from; i < given.size() && together(given.get(i), stroke); i++) {
-      if (given.get(i).surface().name().equals(stroke.surface().name())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** True if an open stroke before this one wants the same surface at the same place. */
-  private static boolean wanted(List<Letters.Pending> open, Stroke stroke) {
-    for (int i = open.size() - 1; i >= 0; i--) {
-      Letters.Pending other = open.get(i);
-      if (!together(other.open().stroke(), stroke)) {
-        return false;
-      }
-      if (!other.byLimb()
-          && other.open().stroke().surface().name().equals(stroke.surface().name())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static @Nullable Stroke by(Work work, Letters.Pending pending, Limb limb) {
-    Stroke stroke = pending.open().stroke().by(limb, true);
-    if (!pending.byLimb()) {
-      return stroke;
-    }
-    Surface surface = work.plays(limb);
-    Stroke placed = surface == null ? stroke : Work.on(stroke, surface);
-    return pending.hit() == null
-        ? placed
-        : new Letters(work, new Subject(Subject.Kind.LIMB, limb, null, false))
-            .adorned(pending.hit(), placed, null);
-  }
-
-  private static void raise(Work work, List<Stroke> louder) {
-    if (louder.isEmpty()) {
-      return;
-    }
-    List<Stroke> all = new ArrayList<>(work.strokes());
-    for (Stroke loud : louder) {
-      if (loud.level() == Level.GHOST) {
-        continue;
-      }
-      for (int i = 0; i < all.size(); i++) {
-        Stroke one = all.get(i);
-        if (one.bar() == loud.bar()
-            && one.at().equals(loud.at())
-            && one.surface().name().equals(loud.surface().name())
-            && one.level().compareTo(loud.level()) < 0) {
-          all.set(i, one.at(loud.level()));
-          break;
-        }
-      }
-    }
-    work.strokes(all);
-  }
-
-  private static Diagnostic noneFree(Work work, Letters.Pending pending, List<Stroke> given) {
-    Stroke stroke = pending.open().stroke();
-    boolean hands = pending.open().hands();
+  private static List<Stroke> busy(SectionDraft draft, Stroke stroke) {
     List<Stroke> busy = new ArrayList<>();
-    for (Stroke other : given) {
-      if (other.bar() == stroke.bar()
-          && other.at().equals(stroke.at())
-          && other.limb().isHand() == hands) {
+    for (Stroke other : draft.view().inBar(stroke.bar())) {
+      if (other.at().equals(stroke.at())
+          && other.choice() != Choice.NONE_FREE
+          && other.limb().isHand() != stroke.surface().isFoot()) {
         busy.add(other);
       }
     }
-    Spot spot = stroke.spot();
+    return busy;
+  }
+
+  /** A diagnostic on a stroke that finds no limb; at the later of the lines in question. */
+  static Diagnostic noneFree(
+      SectionFrame frame, Problems problems, Stroke stroke, List<Stroke> busy) {
+    boolean hands = !stroke.surface().isFoot();
+    Spot spot = frame.owns(stroke.spot()) ? stroke.spot() : frame.heading().spot();
     for (Stroke other : busy) {
-      if (other.spot().passage() == spot.passage()
-          && other.spot().span().start() > spot.span().start()) {
+      if (frame.owns(other.spot())
+          && (!frame.owns(stroke.spot())
+              || other.spot().span().start() > spot.span().start())) {
         spot = other.spot();
       }
     }
-    String count = CountNames.of(stroke.slot(), work.meter()).toString();
+    String count = CountNames.of(stroke.slot(), frame.meters().of(stroke.bar())).toString();
     Diagnostic made =
-        work.problems
+        problems
             .make(
                 hands ? Code.THREE_HANDS : Code.THREE_FEET,
                 spot,
@@ -184,9 +156,8 @@ final class Dealing {
                 "the " + other.limb().words() + " plays the " + other.surface().words() + " here");
       }
     }
-    if (!stroke.spot().equals(spot)) {
-      made = made.label(stroke.spot(), "this stroke finds no limb");
-    }
-    return made;
+    return stroke.spot().equals(spot)
+        ? made
+        : made.label(stroke.spot(), "this stroke finds no limb");
   }
 }

@@ -1,94 +1,92 @@
 package tabor.resolve;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Loudness;
-import tabor.groove.Stroke;
 import tabor.rhythm.Time;
-import tabor.syntax.CountWord;
+import tabor.syntax.CountRef;
 import tabor.syntax.Edit;
-import tabor.syntax.Line;
 import tabor.syntax.Num;
 
 /** Dynamics and hairpins. */
 final class DynamicEdits {
-  private final Work work;
-  private final Line line;
-  private final Selector selector;
+  private final LineContext context;
+  private final SectionDraft draft;
+  private final PlaceQuery query;
 
-  DynamicEdits(Work work, Line line) {
-    this.work = work;
-    this.line = line;
-    this.selector = new Selector(work, line);
+  DynamicEdits(LineContext context, SectionDraft draft) {
+    this.context = context;
+    this.draft = draft;
+    this.query = new PlaceQuery(draft.view(), stroke -> true);
   }
 
-  void dynamic(Edit.Dynamic edit) {
-    Loudness loudness = Loudness.of(edit.loudness().text()).orElse(null);
+  SectionDraft dynamic(Edit.Dynamic edit) {
     int bar = bar(edit.bar(), 1);
-    if (loudness == null || bar < 0) {
-      return;
+    if (bar < 0) {
+      return draft;
     }
-    CountWord word = edit.at();
-    Time at = word == null ? work.grid.start(work.firstBeat(bar)) : place(word, bar);
-    if (at != null) {
-      work.marks.removeIf(mark -> mark.bar() == bar && mark.at().equals(at));
-      work.marks.add(new Loudness.Mark(bar, at, loudness));
+    CountRef count = edit.at();
+    Time at =
+        count == null
+            ? draft.view().grid(bar).start(draft.view().firstBeat(bar))
+            : place(count, bar);
+    if (at == null) {
+      return draft;
     }
+    List<Loudness.Mark> marks = new ArrayList<>(draft.marks());
+    marks.removeIf(mark -> mark.bar() == bar && mark.at().equals(at));
+    marks.add(new Loudness.Mark(bar, at, edit.loudness().value()));
+    return draft.marks(marks);
   }
 
-  void hairpin(Edit.Hairpin edit) {
-    Loudness loudness = Loudness.of(edit.loudness().text()).orElse(null);
+  SectionDraft hairpin(Edit.Hairpin edit) {
     int fromBar = bar(edit.fromBar(), 1);
     int toBar = fromBar < 0 ? -1 : bar(edit.toBar(), fromBar);
-    if (loudness == null || toBar < 0) {
-      return;
-    }
-    Time from = place(edit.from(), fromBar);
+    Time from = toBar < 0 ? null : place(edit.from(), fromBar);
     Time to = from == null ? null : place(edit.to(), toBar);
     if (from == null || to == null) {
-      return;
+      return draft;
     }
     if (toBar < fromBar || (toBar == fromBar && to.compareTo(from) <= 0)) {
-      work.problems.add(
-          work.problems
-              .make(
-                  Code.COUNT_OUTSIDE_BAR,
-                  line.spot(edit.to().span()),
-                  toBar,
-                  edit.to().count().toString(),
-                  "this ends before it begins")
-              .help("name the bar of its end: to 1 in bar " + (fromBar + 1)));
-      return;
+      context
+          .problems()
+          .add(
+              context
+                  .problems()
+                  .make(
+                      Code.COUNT_OUTSIDE_BAR,
+                      context.line().spot(edit.to().span()),
+                      toBar,
+                      edit.to().count().toString(),
+                      "this ends before it begins")
+                  .help("name the bar of its end: to 1 in bar " + (fromBar + 1)));
+      return draft;
     }
-    work.hairpins.add(
+    List<Loudness.Hairpin> hairpins = new ArrayList<>(draft.hairpins());
+    hairpins.add(
         new Loudness.Hairpin(
-            edit.verb().text().equals("crescendo"), fromBar, from, toBar, to, loudness));
+            edit.grows(), fromBar, from, toBar, to, edit.loudness().value()));
+    return draft.hairpins(hairpins);
   }
 
+  /** The number of a bar, {@code otherwise} where none is named; -1, and said so, if none is so. */
   private int bar(@Nullable Num num, int otherwise) {
-    return num == null ? otherwise : selector.exists(num) ? num.whole() : -1;
+    if (num == null || query.has(num)) {
+      return num == null ? otherwise : num.whole();
+    }
+    context.say(draft.view(), stroke -> true, "", List.of(new Miss.NoBar(num.span())));
+    return -1;
   }
 
-  private @Nullable Time place(CountWord word, int bar) {
-    List<Stroke> here = selector.inBar(bar);
-    List<CountReader.Reading> readings =
-        selector.reader().read(word.count(), bar, here, stroke -> true);
-    if (readings.isEmpty()) {
-      selector.misses().outsideBar(word.span(), word.count(), bar);
+  private @Nullable Time place(CountRef count, int bar) {
+    PlaceReading reading = query.read(count, bar);
+    Miss miss = reading.miss();
+    if (miss != null) {
+      context.say(draft.view(), stroke -> true, "", List.of(miss));
       return null;
     }
-    if (readings.size() > 1) {
-      List<CountReader.Reading> meeting =
-          readings.stream()
-              .filter(r -> here.stream().anyMatch(s -> selector.reader().meets(s, r)))
-              .toList();
-      if (meeting.size() > 1) {
-        selector.misses().ambiguous(word, bar, meeting);
-        return null;
-      }
-      return meeting.isEmpty() ? readings.get(0).place() : meeting.get(0).place();
-    }
-    return readings.get(0).place();
+    return reading.readings().get(0).place();
   }
 }

@@ -7,40 +7,39 @@ import tabor.diagnostic.Diagnostic;
 import tabor.groove.Levels;
 import tabor.kit.Limits;
 import tabor.rhythm.Feel;
-import tabor.rhythm.Meter;
-import tabor.rhythm.Tempo;
-import tabor.rhythm.Time;
+import tabor.rhythm.Meters;
+import tabor.source.Spot;
 
 /**
- * What the header says.
+ * What a header says; null for what it does not say.
  *
- * @param title as written; null without one
- * @param by as written; null without one
- * @param meter the meter; null if the one written does not add up
- * @param tempoBeat the note value the tempo counts; null for the meter's own beat
- * @param perMinute beats a minute
+ * @param title as written
+ * @param by as written
+ * @param meters the meters; null also if those written do not add up
+ * @param meterIn what stands between signature and numbers of a meter with {@code in}
+ * @param saysTime true if a meter is written, whether it adds up or not
+ * @param tempo the tempo
  * @param feel where off-beats sound
  * @param levels velocities
- * @param showCounts counts are printed
- * @param showSticking stickings are printed
+ * @param shows what is printed
  * @param kit name of the kit
  * @param limits limits of players by name; the empty name is everybody
- * @param uses files named by {@code use}, with their places
+ * @param uses files named by {@code use}
  * @param diagnostics what is wrong with it
  */
 public record Header(
     @Nullable String title,
     @Nullable String by,
-    @Nullable Meter meter,
-    @Nullable Time tempoBeat,
-    Time perMinute,
-    Feel feel,
-    Levels levels,
-    boolean showCounts,
-    boolean showSticking,
-    String kit,
+    @Nullable Meters meters,
+    @Nullable Spot meterIn,
+    boolean saysTime,
+    @Nullable TempoMark tempo,
+    @Nullable Feel feel,
+    @Nullable Levels levels,
+    @Nullable Shows shows,
+    @Nullable Named kit,
     Map<String, Limits> limits,
-    List<Used> uses,
+    List<Named> uses,
     List<Diagnostic> diagnostics) {
   /** Copies the collections. */
   public Header {
@@ -49,11 +48,6 @@ public record Header(
     diagnostics = List.copyOf(diagnostics);
   }
 
-  /** A file in use and where that is said. */
-  public record Used(String file, tabor.source.Spot spot) {}
-
-  /** The tempo in a meter. */
-  public Tempo tempo(Meter of) {
-    return new Tempo(tempoBeat == null ? of.tempoBeat() : tempoBeat, perMinute);
-  }
+  /** A name or file name and where it is written. */
+  public record Named(String name, Spot spot) {}
 }

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import tabor.groove.Levels;
 import tabor.kit.Limits;
 import tabor.rhythm.Feel;
-import tabor.rhythm.Meter;
-import tabor.rhythm.Time;
+import tabor.rhythm.Meters;
+import tabor.source.Spot;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
@@ -21,71 +21,52 @@ public final class HeaderReader implements SettingStatement.Cases<@Nullable Void
   private final SettingReader settings = new SettingReader(problems);
   private @Nullable String title;
   private @Nullable String by;
-  private @Nullable Meter meter = Meter.COMMON;
-  private @Nullable Time tempoBeat;
-  private Time perMinute = Time.of(90);
-  private Feel feel = Feel.STRAIGHT;
-  private Levels levels = Levels.DEFAULT;
-  private boolean counts = true;
-  private boolean sticking = true;
-  private String kit = "five-piece";
+  private @Nullable Meters meters;
+  private @Nullable Spot meterIn;
+  private boolean saysTime;
+  private @Nullable TempoMark tempo;
+  private @Nullable Feel feel;
+  private @Nullable Levels levels;
+  private @Nullable Shows shows;
+  private Header.@Nullable Named kit;
   private final Map<String, Limits> limits = new HashMap<>();
-  private final List<Header.Used> uses = new ArrayList<>();
-  private Line line;
+  private final List<Header.Named> uses = new ArrayList<>();
+  private @Nullable Line line;
 
-  private HeaderReader(Line first) {
-    this.line = first;
-  }
+  private HeaderReader() {}
 
   /** Reads the lines of a header; of a statement said twice the last counts. */
   public static Header read(SectionSyntax header) {
-    if (header.lines().isEmpty()) {
-      return EMPTY;
-    }
-    HeaderReader reader = new HeaderReader(header.lines().get(0));
+    HeaderReader reader = new HeaderReader();
     for (Line next : header.lines()) {
       reader.line = next;
       if (next.statement() instanceof SettingStatement setting) {
         setting.match(reader);
-      } else if (next.statement() instanceof Statement.Broken && next.startsWith("time")) {
+      } else if (next.statement() instanceof Statement.Broken broken
+          && broken.keyword().equals("time")) {
         // Whatever the meter was to be, it is not the usual one: nothing is measured by it.
-        reader.meter = null;
+        reader.saysTime = true;
+        reader.meters = null;
       }
     }
-    return reader.header();
+    return new Header(
+        reader.title,
+        reader.by,
+        reader.meters,
+        reader.meterIn,
+        reader.saysTime,
+        reader.tempo,
+        reader.feel,
+        reader.levels,
+        reader.shows,
+        reader.kit,
+        reader.limits,
+        reader.uses,
+        reader.problems.found());
   }
 
-  private static final Header EMPTY =
-      new Header(
-          null,
-          null,
-          Meter.COMMON,
-          null,
-          Time.of(90),
-          Feel.STRAIGHT,
-          Levels.DEFAULT,
-          true,
-          true,
-          "five-piece",
-          Map.of(),
-          List.of(),
-          List.of());
-
-  private Header header() {
-    return new Header(
-        title,
-        by,
-        meter,
-        tempoBeat,
-        perMinute,
-        feel,
-        levels,
-        counts,
-        sticking,
-        kit,
-        limits,
-        uses,
-        problems.found());
+  private Line line() {
+    return java.util.Objects.requireNonNull(line);
   }
 
   @Override
@@ -102,55 +83,51 @@ public final class HeaderReader implements SettingStatement.Cases<@Nullable Void
 
   @Override
   public @Nullable Void use(SettingStatement.Use setting) {
-    uses.add(new Header.Used(setting.file().value(), line.spot(setting.file().span())));
+    uses.add(new Header.Named(setting.file().value(), line().spot(setting.file().span())));
     return null;
   }
 
   @Override
-  public @Nullable Void meter(SettingStatement.MeterSetting setting) {
-    meter = settings.meter(line, setting);
+  public @Nullable Void time(SettingStatement.Time setting) {
+    saysTime = true;
+    meters = settings.meters(line(), setting);
+    meterIn = SettingReader.meterIn(line(), setting);
     return null;
   }
 
   @Override
   public @Nullable Void tempo(SettingStatement.TempoSetting setting) {
-    Time speed = settings.perMinute(line, setting.tempo().perMinute());
-    if (speed != null) {
-      perMinute = speed;
-      tempoBeat = SettingReader.beat(setting.tempo().value());
-    }
+    tempo = TempoMark.of(setting.tempo());
     return null;
   }
 
   @Override
   public @Nullable Void feel(SettingStatement.FeelSetting setting) {
-    Feel read = settings.feel(line, setting);
-    feel = read == null ? feel : read;
+    feel = SettingReader.feel(setting);
     return null;
   }
 
   @Override
   public @Nullable Void on(SettingStatement.On setting) {
-    kit = setting.kit().text();
+    kit = new Header.Named(setting.kit().text(), line().spot(setting.kit().span()));
     return null;
   }
 
   @Override
   public @Nullable Void levels(SettingStatement.LevelsSetting setting) {
-    levels = settings.levels(line, setting, levels);
+    levels = SettingReader.levels(setting, levels == null ? Levels.DEFAULT : levels);
     return null;
   }
 
   @Override
   public @Nullable Void show(SettingStatement.Show setting) {
-    counts = SettingReader.shows(setting, "counts");
-    sticking = SettingReader.shows(setting, "sticking");
+    shows = (shows == null ? Shows.ALL : shows).after(setting);
     return null;
   }
 
   @Override
   public @Nullable Void limits(SettingStatement.LimitsSetting setting) {
-    settings.limits(line, setting, limits);
+    SettingReader.limits(setting, limits);
     return null;
   }
 }

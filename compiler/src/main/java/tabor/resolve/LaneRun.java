@@ -8,29 +8,27 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
-import tabor.diagnostic.Near;
 import tabor.groove.Stroke;
-import tabor.rhythm.Division;
-import tabor.rhythm.NoteValue;
-import tabor.rhythm.Slot;
+import tabor.kit.Limb;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.Statement;
-import tabor.syntax.Word;
+import tabor.syntax.Subject;
 
 /**
- * Turns parts into strokes. One of these lives as long as its section, since a part may go on after
- * {@code next}; open strokes are dealt each time a run of parts ends.
+ * Turns parts into strokes, one run of lines after another: it knows which part goes on after
+ * {@code next}.
  */
 final class LaneRun {
   /** A part that may go on in the next system. */
   private static final class Track {
     final LaneWalker walker;
+    final Map<Meter, Bar> latest = new HashMap<>();
     int nextBar;
-    @Nullable Bar last;
     int read;
 
     Track(LaneWalker walker) {
@@ -38,208 +36,306 @@ final class LaneRun {
     }
   }
 
-  private final Work work;
+  /** What repeats a bar in which the part was silent. */
+  private static final Bar SILENT = new Bar(List.of(), true, new tabor.source.Span(0, 0));
+
+  private final SectionFrame frame;
+  private final Problems problems;
   private final Patterns patterns;
   private final Map<String, Track> tracks = new HashMap<>();
   private final Map<Integer, int[]> percents = new HashMap<>();
-  private final List<Runnable> unread = new ArrayList<>();
+  private final Map<String, Integer> inSystem = new HashMap<>();
   private int system;
-  private Set<String> inSystem = new HashSet<>();
 
-  LaneRun(Work work, Patterns patterns) {
-    this.work = work;
-    this.patterns = patterns;
+  LaneRun(SectionFrame frame, Problems problems) {
+    this.frame = frame;
+    this.problems = problems;
+    this.patterns = new Patterns(frame.scope());
   }
+
+  /**
+   * The strokes of one run of parts, as written.
+   *
+   * @param strokes by their limbs, or open
+   * @param readers of each part, with the strokes that leave open which hand or foot
+   */
+  private record WrittenRun(List<Stroke> strokes, List<LetterReader> readers) {}
 
   /**
    * Writes the parts of one run.
    *
    * @param lines parts and {@code next} lines in order
-   * @param plan where the systems start
-   * @param replaces true in a step: what the subjects match is taken out first
+   * @param length where the systems start
    */
-  void run(List<Line> lines, Plan.Found plan, boolean replaces) {
-    if (replaces) {
-      system = 0;
-      tracks.clear();
-      percents.clear();
-      inSystem = new HashSet<>();
-      takeOut(lines);
+  SectionDraft write(SectionDraft draft, List<Line> lines, SectionLength length) {
+    SectionDraft written = written(draft, lines, length);
+    return written.repeats(repeats());
+  }
+
+  private SectionDraft written(SectionDraft draft, List<Line> lines, SectionLength length) {
+    WrittenRun run = read(draft, lines, length);
+    return settled(draft.plus(run.strokes()), run.readers());
+  }
+
+  /** The same in a step: what the subjects match is taken out first. */
+  SectionDraft replace(SectionDraft draft, List<Line> lines, SectionLength length) {
+    List<TargetFilter> filters = new ArrayList<>();
+    for (Line line : lines) {
+      Subject subject = subject(line.statement());
+      TargetFilter filter =
+          subject == null ? null : TargetFilter.of(subject.target(), frame.kit());
+      if (filter != null) {
+        filters.add(filter);
+      }
     }
-    List<Letters> all = new ArrayList<>();
+    boolean byLimb = filters.stream().anyMatch(filter -> filter.limb() != null);
+    SectionDraft seen = byLimb ? Dealing.dealt(frame, draft) : draft;
+    return written(
+        seen.keep(stroke -> filters.stream().noneMatch(filter -> filter.test(stroke))),
+        lines,
+        length);
+  }
+
+  private static @Nullable Subject subject(Statement statement) {
+    return statement instanceof PartStatement.Lane lane
+        ? lane.subject()
+        : statement instanceof PartStatement.Played played ? played.subject() : null;
+  }
+
+  private WrittenRun read(SectionDraft draft, List<Line> lines, SectionLength length) {
+    List<Runnable> unread = new ArrayList<>();
+    List<LetterReader> readers = new ArrayList<>();
+    long count = 0;
     for (Line line : lines) {
       Statement statement = line.statement();
       if (statement instanceof PartStatement.Next) {
         system++;
-        inSystem = new HashSet<>();
+        inSystem.clear();
         continue;
       }
-      Letters letters = null;
-      if (statement instanceof PartStatement.Lane lane) {
-        letters = lane(line, lane, plan);
-      } else if (statement instanceof PartStatement.Played played) {
-        letters = played(line, played);
+      Subject subject = subject(statement);
+      if (subject == null || !isKnown(line, subject)) {
+        continue;
       }
-      if (letters != null) {
-        all.add(letters);
-      }
-    }
-    // Letters are read when the whole run has been walked: a hold in a later system lengthens the
-    // last stroke of the one before.
-    unread.forEach(Runnable::run);
-    unread.clear();
-    List<Stroke> given = new ArrayList<>();
-    List<Letters.Pending> open = new ArrayList<>();
-    for (Letters letters : all) {
-      if (work.tooMany(given.size() + (long) letters.given().size(), lines.get(0).spot())) {
+      LetterReader letters = new LetterReader(frame, problems, draft, subject);
+      List<LaneWalker.Placed> placed =
+          statement instanceof PartStatement.Lane lane
+              ? lane(draft, line, lane, length)
+              : played(draft, line, (PartStatement.Played) statement);
+      count += placed.size();
+      if (new LineContext(frame, problems, line).tooMany(draft, count)) {
         break;
       }
-      given.addAll(letters.given());
-      open.addAll(letters.open());
+      // Letters are read when the whole run has been walked: a hold in a later system lengthens
+      // the last stroke of the one before.
+      unread.add(() -> placed.forEach(letters::read));
+      readers.add(letters);
     }
-    work.add(given);
-    Dealing.deal(work, open);
+    unread.forEach(Runnable::run);
+    List<Stroke> strokes = new ArrayList<>();
+    readers.forEach(letters -> strokes.addAll(letters.strokes()));
+    return new WrittenRun(strokes, readers);
   }
 
-  private void takeOut(List<Line> lines) {
-    List<Subject> subjects = new ArrayList<>();
-    for (Line line : lines) {
-      Word word =
-          line.statement() instanceof PartStatement.Lane lane
-              ? lane.subject()
-              : line.statement() instanceof PartStatement.Played played ? played.subject() : null;
-      Subject subject = word == null ? null : Subject.of(word.text(), work.kit());
-      if (subject != null) {
-        subjects.add(subject);
+  /** Deals the strokes of the run that leave open which hand or foot; they keep what they get. */
+  private SectionDraft settled(SectionDraft draft, List<LetterReader> readers) {
+    record Waiting(LetterReader reader, LetterReader.Either either) {}
+    List<Waiting> waiting = new ArrayList<>();
+    for (LetterReader reader : readers) {
+      reader.either().forEach(either -> waiting.add(new Waiting(reader, either)));
+    }
+    if (waiting.isEmpty()) {
+      return draft;
+    }
+    waiting.sort((a, b) -> Stroke.ORDER.compare(a.either().stroke(), b.either().stroke()));
+    List<Stroke> open = waiting.stream().map(one -> one.either().stroke()).toList();
+    List<@Nullable Limb> limbs = Dealing.limbs(frame, draft, open);
+    List<Stroke> settled = new ArrayList<>();
+    for (int i = 0; i < open.size(); i++) {
+      Limb limb = limbs.get(i);
+      Stroke stroke = open.get(i);
+      if (limb != null) {
+        Stroke done = waiting.get(i).reader().settled(waiting.get(i).either(), limb);
+        if (done != null) {
+          settled.add(done);
+        }
+      } else {
+        problems.incomplete();
+        List<Stroke> busy =
+            draft.view().inBar(stroke.bar()).stream()
+                .filter(o -> o.at().equals(stroke.at()))
+                .filter(o -> o.limb().isHand() == stroke.limb().isHand())
+                .toList();
+        if (problems.isNew(stroke.spot())) {
+          problems.add(Dealing.noneFree(frame, problems, stroke, busy));
+        }
       }
     }
-    work.keep(stroke -> subjects.stream().noneMatch(subject -> subject.matches(stroke)));
+    return draft.plus(settled);
   }
 
-  private @Nullable Subject subject(Line line, Word word) {
-    Subject subject = Subject.of(word.text(), work.kit());
-    boolean piece =
-        subject != null
-            && subject.kind() == Subject.Kind.SURFACE
-            && work.kit().surface(word.text()) == null;
-    if (subject == null || piece || subject.kind() == Subject.Kind.ALL) {
-      work.partial = true;
-      List<String> names = new ArrayList<>(work.kit().surfaceNames());
-      names.addAll(List.of("hands", "feet", "line", "right", "left", "right foot", "left foot"));
-      work.problems.unknown(line, word, "surface or limb", Near.find(word.text(), names));
-      return null;
+  private boolean isKnown(Line line, Subject subject) {
+    boolean known =
+        subject.match(
+            new Subject.Cases<Boolean>() {
+              @Override
+              public Boolean limb(tabor.syntax.LimbRef limb) {
+                return true;
+              }
+
+              @Override
+              public Boolean hands(tabor.source.Span span) {
+                return true;
+              }
+
+              @Override
+              public Boolean feet(tabor.source.Span span) {
+                return true;
+              }
+
+              @Override
+              public Boolean line(tabor.source.Span span) {
+                return true;
+              }
+
+              @Override
+              public Boolean surface(tabor.syntax.SurfaceRef surface) {
+                return frame.kit().surface(surface.name()) != null;
+              }
+            });
+    if (!known) {
+      problems.incomplete();
+      SurfaceMessages.unknownPart(problems, line, subject, frame.kit());
     }
-    return subject;
+    return known;
   }
 
-  private @Nullable Letters lane(Line line, PartStatement.Lane lane, Plan.Found plan) {
-    Subject subject = subject(line, lane.subject());
-    if (subject == null) {
-      return null;
-    }
-    PartHints.ghosts(work, line, lane);
-    PartHints.hints(work, line, lane);
-    Letters letters = new Letters(work, subject);
+  private List<LaneWalker.Placed> lane(
+      SectionDraft draft, Line line, PartStatement.Lane lane, SectionLength length) {
+    PartHints hints = new PartHints(problems, line);
+    hints.ghosts(lane);
     if (lane.ostinato()) {
-      ostinato(line, lane, letters);
-    } else {
-      bars(line, lane, letters, plan);
+      hints.letters(lane, frame.meters(), 1);
+      return ostinato(draft, line, lane, hints);
     }
-    return letters;
+    int start = length.systems().get(Math.min(system, length.systems().size() - 1));
+    int bar = system == 0 && frame.pickupBeats() > 0 ? 0 : start;
+    hints.letters(lane, frame.meters(), bar);
+    return bars(draft, line, lane, bar, hints);
   }
 
-  private void bars(Line line, PartStatement.Lane lane, Letters letters, Plan.Found plan) {
-    String key = lane.subject().text();
-    for (int i = 2; !inSystem.add(key); i++) {
-      key = lane.subject().text() + " " + i;
-    }
-    int start = plan.systems().get(Math.min(system, plan.systems().size() - 1));
-    int bar = system == 0 && work.pickupBeats > 0 ? 0 : start;
-    Track track = tracks.computeIfAbsent(key, k -> new Track(new LaneWalker(work, line)));
+  private List<LaneWalker.Placed> bars(
+      SectionDraft draft, Line line, PartStatement.Lane lane, int first, PartHints hints) {
+    int number = inSystem.merge(lane.subject().words(), 1, Integer::sum);
+    String key = lane.subject().words() + " " + number;
+    Track track =
+        tracks.computeIfAbsent(
+            key, k -> new Track(new LaneWalker(frame, problems, draft.view(), line)));
     track.walker.on(line);
-    if (track.nextBar < bar && track.nextBar > 0) {
+    int bar = first;
+    if (track.nextBar < bar) {
       track.walker.silence();
-      track.last = null;
+      for (int silent = Math.max(1, track.nextBar); silent < bar; silent++) {
+        track.latest.put(frame.meters().of(silent), SILENT);
+      }
     }
     for (Bar written : lane.bars()) {
-      if (bar > work.bars) {
+      if (bar > draft.bars()) {
         break;
       }
       int[] count = percents.computeIfAbsent(bar, k -> new int[2]);
       count[0]++;
       if (written.repeat()) {
         count[1]++;
-        Bar last = track.last;
-        if (bar <= 1 && (bar == 0 || track.nextBar <= 1)) {
+        Bar latest = bar == 1 ? null : track.latest.get(frame.meters().of(bar));
+        if (latest == null) {
           nothingBefore(line, written, bar);
-        } else if (last == null) {
+        } else if (latest == SILENT) {
           track.walker.silence();
         } else {
-          track.walker.bar(bar, last, false);
+          track.walker.bar(bar, latest, false);
         }
       } else {
         track.walker.bar(bar, written, true);
-        track.last = written;
+        if (bar > 0) {
+          track.latest.put(frame.meters().of(bar), written);
+        }
       }
       bar++;
       track.nextBar = bar;
     }
     int from = track.read;
-    int to = track.walker.placed().size();
-    track.read = to;
-    unread.add(() -> track.walker.placed().subList(from, to).forEach(letters::read));
-    PartHints.held(work, track.walker, line, lane.subject());
+    track.read = track.walker.placed().size();
+    hints.held(track.walker, lane.subject(), draft, frame);
+    return List.copyOf(track.walker.placed().subList(from, track.read));
   }
 
   private void nothingBefore(Line line, Bar written, int bar) {
-    work.partial = true;
-    work.problems.add(
-        work.problems
+    problems.incomplete();
+    boolean meters = bar > 1;
+    problems.add(
+        problems
             .make(
                 Code.NOTHING_THERE,
                 line.spot(written.span()),
                 bar,
                 null,
-                "there is no bar before this one to repeat")
+                meters
+                    ? "there is no bar of "
+                        + frame.meters().of(bar).signature()
+                        + " before this one to repeat"
+                    : "there is no bar before this one to repeat")
             .help("write the bar out here; % repeats it from the next bar on"));
   }
 
-  private void ostinato(Line line, PartStatement.Lane lane, Letters letters) {
-    LaneWalker walker = new LaneWalker(work, line);
+  private List<LaneWalker.Placed> ostinato(
+      SectionDraft draft, Line line, PartStatement.Lane lane, PartHints hints) {
+    LaneWalker walker = new LaneWalker(frame, problems, draft.view(), line);
     int period = lane.bars().size();
+    Map<Meter, Bar> latest = new HashMap<>();
     List<Bar> effective = new ArrayList<>();
     for (int i = 0; i < period; i++) {
       Bar written = lane.bars().get(i);
-      if (written.repeat() && i == 0) {
-        nothingBefore(line, written, 1);
-        return;
+      Meter meter = frame.meters().of(i + 1);
+      Bar bar = written.repeat() ? latest.get(meter) : written;
+      if (bar == null) {
+        nothingBefore(line, written, i + 1);
+        return List.of();
       }
-      effective.add(written.repeat() ? effective.get(i - 1) : written);
+      latest.put(meter, bar);
+      effective.add(bar);
     }
-    for (int bar = 1; bar <= work.bars; bar++) {
-      int i = (bar - 1) % period;
-      walker.bar(bar, effective.get(i), bar <= period && !lane.bars().get(i).repeat());
+    Set<Bar> told = new HashSet<>();
+    for (int bar = 1; bar <= draft.bars(); bar++) {
+      Bar written = effective.get((bar - 1) % period);
+      // Under meters in turn a bar may come to stand in another meter than its first.
+      boolean first = bar <= period || frame.meters().size() > 1;
+      int before = problems.found().size();
+      walker.bar(bar, written, first && !told.contains(written));
+      if (problems.found().size() > before) {
+        told.add(written);
+      }
+      if (walker.placed().size() > SectionDraft.MOST_STROKES) {
+        break;
+      }
     }
-    walker.placed().forEach(letters::read);
-    PartHints.held(work, walker, line, lane.subject());
+    hints.held(walker, lane.subject(), draft, frame);
+    return walker.placed();
   }
 
-  private @Nullable Letters played(Line line, PartStatement.Played played) {
-    Subject subject = subject(line, played.subject());
+  private List<LaneWalker.Placed> played(
+      SectionDraft draft, Line line, PartStatement.Played played) {
     List<Beat.Element> places = patterns.of(played);
     if (places == null) {
-      work.partial = true;
-      work.problems.unknown(
+      problems.incomplete();
+      String name = Patterns.words(played.pattern());
+      problems.unknown(
           line,
-          played.pattern(),
+          name,
+          played.pattern().span(),
           "pattern",
-          work.scope.near(Scope.Kind.PATTERN, played.pattern().text()));
-      return null;
-    }
-    NoteValue value = NoteValue.of(played.value().text()).orElse(null);
-    if (subject == null || value == null || places.isEmpty()) {
-      work.partial = true;
-      return null;
+          frame.scope().near(Scope.Kind.PATTERN, name));
+      return List.of();
     }
     List<Beat.Element> each = new ArrayList<>();
     for (Beat.Element element : places) {
@@ -249,86 +345,58 @@ final class LaneRun {
         each.add(element);
       }
     }
-    Letters letters = new Letters(work, subject);
-    pour(line, played, each, value.length(), letters);
-    return letters;
+    if (each.isEmpty()) {
+      problems.incomplete();
+      return List.of();
+    }
+    return pour(draft, line, played, each);
   }
 
-  private void pour(
-      Line line,
-      PartStatement.Played played,
-      List<Beat.Element> places,
-      Time value,
-      Letters letters) {
-    LaneWalker walker = new LaneWalker(work, line);
-    Slots slots = new Slots(work.grid, value);
-    Time bar = work.meter().bar();
-    Time end = bar.times(work.bars);
-    int number = 1;
+  /** Writes one place after another until the section ends. */
+  private List<LaneWalker.Placed> pour(
+      SectionDraft draft, Line line, PartStatement.Played played, List<Beat.Element> places) {
+    Time value = played.value().value().length();
+    Time end = frame.meters().length(draft.bars());
+    if (new LineContext(frame, problems, line).tooMany(draft, end.over(value).floor())) {
+      return List.of();
+    }
+    LaneWalker walker = new LaneWalker(frame, problems, draft.view(), line);
+    Map<Meter, ValueSlots> slots = new HashMap<>();
+    int bar = 1;
     Time place = Time.ZERO;
     long count = 0;
-    if (work.tooMany(end.over(value).floor(), line.spot())) {
-      return;
-    }
     for (Time at = Time.ZERO; at.before(end); at = at.plus(value)) {
-      while (place.compareTo(bar) >= 0) {
-        place = place.minus(bar);
-        number++;
+      while (place.compareTo(frame.meters().of(bar).bar()) >= 0) {
+        place = place.minus(frame.meters().of(bar).bar());
+        bar++;
       }
-      Beat.Element element = places.get((int) (count % places.size()));
-      walker.place(number, place, value, slots.at(place), element);
+      int here = bar;
+      ValueSlots inBar =
+          slots.computeIfAbsent(
+              frame.meters().of(bar), meter -> new ValueSlots(draft.view().grid(here), value));
+      walker.place(
+          bar, place, value, inBar.at(place), places.get((int) (count % places.size())));
       place = place.plus(value);
       count++;
     }
-    if (!work.partial && (!end.over(value).isWhole() || count % places.size() != 0)) {
-      work.problems.add(
-          work.problems
+    if (!problems.isIncomplete()
+        && (!end.over(value).isWhole() || count % places.size() != 0)) {
+      problems.add(
+          problems
               .make(
                   Code.PATTERN_CUT,
                   line,
                   line.statement().span(),
-                  "the section ends in the middle of the pattern “" + played.pattern().text() + "”")
+                  "the section ends in the middle of the pattern “"
+                      + Patterns.words(played.pattern())
+                      + "”")
               .help("give the section a length that the pattern fills, or leave its length open"));
     }
-    walker.placed().forEach(letters::read);
-  }
-
-  /** The slots that places of a note value have in the bar's beats. */
-  private static final class Slots {
-    private final BarGrid grid;
-    private final Map<Time, Slot> known = new HashMap<>();
-
-    Slots(BarGrid grid, Time value) {
-      this.grid = grid;
-      int beat = 0;
-      while (beat < grid.beats()) {
-        int beats = 1;
-        while (beat + beats <= grid.beats()
-            && !grid.length(new Division(beat, beats, 1)).over(value).isWhole()) {
-          beats++;
-        }
-        if (beat + beats > grid.beats()) {
-          beat++;
-          continue;
-        }
-        int slots = (int) grid.length(new Division(beat, beats, 1)).over(value).num();
-        Division division = new Division(beat, beats, slots);
-        for (int i = 0; i < slots; i++) {
-          known.putIfAbsent(grid.slotStart(division, i), new Slot(division, i, List.of()));
-        }
-        beat += beats;
-      }
-    }
-
-    /** The slot at a place; where no word fits there, the fewest equal slots that hold it. */
-    Slot at(Time place) {
-      Slot slot = known.get(place);
-      return slot == null ? grid.fewest(place) : slot;
-    }
+    return walker.placed();
   }
 
   /** The bars in which every part that writes bars repeats the one before. */
-  Set<Integer> repeatedBars() {
+  private Set<Integer> repeats() {
     Set<Integer> found = new HashSet<>();
     percents.forEach(
         (bar, count) -> {

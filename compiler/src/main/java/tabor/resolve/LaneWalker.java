@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
-import tabor.diagnostic.Diagnostic;
 import tabor.rhythm.Division;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
@@ -39,31 +38,49 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
     }
   }
 
-  private final Work work;
-  private final BarGrid grid;
+  /**
+   * A hold and the letter that it lengthens.
+   *
+   * @param stroke the letter
+   * @param hold where the hold is written
+   * @param length how long the letter lasts with it
+   */
+  record Held(Placed stroke, Span hold, Time length) {}
+
+  private final SectionFrame frame;
+  private final Problems problems;
+  private final SectionView view;
   private final List<Placed> placed = new ArrayList<>();
+  private final List<Held> holds = new ArrayList<>();
   private Line line;
 
   // where the walk stands
   private int bar;
+  private BarGrid grid;
   private Time at = Time.ZERO;
   private Time length = Time.ZERO;
   private Division division = new Division(0, 1, 1);
-  private int slot;
   private Slot whole = new Slot(division, 0, List.of());
   private List<Slot.Part> parts = List.of();
   private boolean ghost;
   private @Nullable Placed sounding;
   private boolean holdRefused;
 
-  LaneWalker(Work work, Line line) {
-    this.work = work;
-    this.grid = work.grid;
+  LaneWalker(SectionFrame frame, Problems problems, SectionView view, Line line) {
+    this.frame = frame;
+    this.problems = problems;
+    this.view = view;
     this.line = line;
+    this.grid = view.grid(1);
   }
 
   List<Placed> placed() {
     return placed;
+  }
+
+  /** The holds of the walk, for those who know what is struck. */
+  List<Held> holds() {
+    return holds;
   }
 
   /** Goes on in another line of the same part. */
@@ -79,18 +96,20 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
   /** Walks through a bar, which must have as many beats as it has room for; says so if not. */
   void bar(int number, Bar written, boolean first) {
     bar = number;
-    int beat = work.firstBeat(number);
+    grid = view.grid(number);
+    int beat = view.firstBeat(number);
     int room = grid.beats() - beat;
     long has = 0;
     for (Beat word : written.beats()) {
-      has += beats(word);
+      has += BarLengths.beats(word);
     }
     if (has != room && first) {
-      work.problems.add(wrongLength(written, has, room));
-      work.partial = true;
+      problems.add(
+          new BarLengths(frame, problems, line).wrong(written, number, grid.meter(), has, room));
+      problems.incomplete();
     }
     for (Beat word : written.beats()) {
-      int beats = beats(word);
+      int beats = BarLengths.beats(word);
       if (beat + beats > grid.beats()) {
         break;
       }
@@ -102,72 +121,18 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
     }
   }
 
-  private static int beats(Beat word) {
-    return word.beats() == null ? 1 : Math.max(1, word.beats().whole());
-  }
-
-  private Diagnostic wrongLength(Bar written, long has, int room) {
-    String name = bar == 0 ? "the pickup" : "bar " + bar;
-    Diagnostic made =
-        work.problems.make(
-            Code.BAR_LENGTH,
-            line.spot(written.span()),
-            bar,
-            null,
-            name
-                + " has "
-                + beatsInWords(has)
-                + ", but "
-                + (bar == 0 ? "it" : work.meter())
-                + (bar == 0 ? " has room for " : " has ")
-                + beatsInWords(room));
-    List<Beat> words = written.beats();
-    if (has < room) {
-      StringBuilder rests = new StringBuilder();
-      for (long i = has; i < room; i++) {
-        rests.append(" .");
-      }
-      Span end = new Span(written.span().end(), written.span().end());
-      return made.help(
-              "each word between spaces is one beat: write "
-                  + (room - has == 1 ? "one more word" : (room - has) + " more words")
-                  + ", a dot for a silent beat")
-          .fix(Diagnostic.Fix.of("fill the bar with rests", line.spot(end), rests.toString()));
-    }
-    Diagnostic help =
-        made.help(
-            "each word between spaces is one beat: take "
-                + (has - room == 1 ? "one word" : (has - room) + " beats")
-                + " out, or set a bar line");
-    long kept = 0;
-    for (int i = 0; i < words.size(); i++) {
-      kept += beats(words.get(i));
-      if (kept == room && i + 1 < words.size()) {
-        Span surplus =
-            new Span(words.get(i).span().end(), words.get(words.size() - 1).span().end());
-        return help.fix(Diagnostic.Fix.of("cut the surplus", line.spot(surplus), ""));
-      }
-    }
-    return help;
-  }
-
-  private static String beatsInWords(long beats) {
-    return beats == 1 ? "1 beat" : beats + " beats";
-  }
-
   private void word(Beat word, int beat, int beats) {
     List<Beat.Element> slots = flat(word.elements());
     if (slots.isEmpty()) {
       return;
     }
-    if (slots.size() > Work.FINEST) {
+    if (slots.size() > SectionDraft.FINEST) {
       tooFine(word.span());
       return;
     }
     division = new Division(beat, beats, slots.size());
     BarGrid.Word known = grid.word(division);
     for (int i = 0; i < slots.size(); i++) {
-      slot = i;
       at = known.starts().get(i);
       length = known.length();
       whole = known.slots().get(i);
@@ -177,11 +142,7 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
 
   /** Takes ghost parentheses off, marking what they hold. */
   private static List<Beat.Element> flat(List<Beat.Element> elements) {
-    boolean any = false;
-    for (Beat.Element element : elements) {
-      any |= element instanceof Beat.Ghosts;
-    }
-    if (!any) {
+    if (elements.stream().noneMatch(Beat.Ghosts.class::isInstance)) {
       return elements;
     }
     List<Beat.Element> all = new ArrayList<>();
@@ -200,10 +161,10 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
   /** Places one element of a played pattern. */
   void place(int number, Time place, Time lasts, Slot where, Beat.Element element) {
     bar = number;
+    grid = view.grid(number);
     at = place;
     length = lasts;
     division = where.division();
-    slot = where.index();
     whole = where;
     parts = where.parts();
     element.match(this);
@@ -212,20 +173,20 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void hit(Beat.Hit hit) {
-    Slot where = parts.isEmpty() ? whole : new Slot(division, slot, parts);
+    Slot where = parts.isEmpty() ? whole : new Slot(division, whole.index(), parts);
     int number = bar;
     Time place = at;
-    Time end = work.meter().bar();
+    Time end = grid.meter().bar();
     if (!place.before(end)) {
       // A group in a slot of a played pattern that crosses the bar line: the rest is in the next
       // bar.
       number++;
       place = place.minus(end);
-      where = grid.fewest(place);
-      if (number > work.bars) {
+      if (number > view.bars()) {
         sounding = null;
         return null;
       }
+      where = view.grid(number).fewest(place);
     }
     sounding = new Placed(number, place, length, where, hit, ghost, line);
     placed.add(sounding);
@@ -245,11 +206,13 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
     Placed before = sounding;
     if (before != null) {
       before.length = before.length.plus(length);
-      hintHeldDrum(hold);
-    } else if (!holdRefused && !work.partial) {
+      if (before.line == line) {
+        holds.add(new Held(before, hold.span(), before.length));
+      }
+    } else if (!holdRefused && !problems.isIncomplete()) {
       holdRefused = true;
-      work.problems.add(
-          work.problems
+      problems.add(
+          problems
               .make(
                   Code.NOTHING_THERE,
                   line.spot(hold.span()),
@@ -259,24 +222,6 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
               .help("write a dot for silence, or a stroke before the hold"));
     }
     return null;
-  }
-
-  private void hintHeldDrum(Beat.Hold hold) {
-    Placed before = sounding;
-    if (before == null || before.line != line) {
-      return;
-    }
-    heldAfter.add(new Held(before, hold.span()));
-  }
-
-  /** A hold and the letter that it lengthens. */
-  record Held(Placed stroke, Span hold) {}
-
-  private final List<Held> heldAfter = new ArrayList<>();
-
-  /** The holds of the walk, for those who know what is struck. */
-  List<Held> holds() {
-    return heldAfter;
   }
 
   @Override
@@ -289,14 +234,14 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
     for (Slot.Part part : parts) {
       fineness *= part.of();
     }
-    if (fineness > Work.FINEST) {
+    if (fineness > SectionDraft.FINEST) {
       tooFine(group.span());
       return null;
     }
     List<Slot.Part> outer = parts;
     Time from = at;
-    Time whole = length;
-    Time one = whole.over(inner.size());
+    Time lasts = length;
+    Time one = lasts.over(inner.size());
     for (int i = 0; i < inner.size(); i++) {
       List<Slot.Part> path = new ArrayList<>(outer);
       path.add(new Slot.Part(i, inner.size()));
@@ -307,7 +252,7 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
     }
     parts = outer;
     at = from;
-    length = whole;
+    length = lasts;
     return null;
   }
 
@@ -323,14 +268,14 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
   }
 
   private void tooFine(Span span) {
-    work.partial = true;
-    work.problems.add(
-        work.problems
+    problems.incomplete();
+    problems.add(
+        problems
             .make(
                 Code.TOO_DEEP,
                 line,
                 span,
-                "a beat is divided into more than " + Work.FINEST + " places here")
+                "a beat is divided into more than " + SectionDraft.FINEST + " places here")
             .help("write fewer strokes in one word"));
   }
 }

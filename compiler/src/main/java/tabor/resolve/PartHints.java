@@ -1,52 +1,55 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
+import tabor.rhythm.Time;
 import tabor.source.Span;
+import tabor.source.Spot;
 import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.Line;
+import tabor.syntax.LimbRef;
 import tabor.syntax.PartStatement;
-import tabor.syntax.Word;
+import tabor.syntax.Subject;
+import tabor.syntax.SurfaceRef;
 
 /** What can be said of a part from its letters alone. */
 final class PartHints {
   private static final int MANY = 8;
 
-  private PartHints() {}
+  private final Problems problems;
+  private final Line line;
+
+  PartHints(Problems problems, Line line) {
+    this.problems = problems;
+    this.line = line;
+  }
 
   /** Finds capitals in ghost parentheses. */
-  static void ghosts(Work work, Line line, PartStatement.Lane lane) {
-    if (!has(line, '(')) {
-      return;
-    }
+  void ghosts(PartStatement.Lane lane) {
     for (Bar bar : lane.bars()) {
       for (Beat beat : bar.beats()) {
-        ghosts(work.problems, line, beat.elements(), false);
+        ghosts(beat.elements(), false);
       }
     }
-  }
-
-  private static boolean has(Line line, char sign) {
-    String text = line.passage().text();
-    int end = line.start() + line.statement().span().end();
-    for (int i = line.start() + line.statement().span().start(); i < end; i++) {
-      if (text.charAt(i) == sign) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Finds capitals in ghost parentheses. */
-  static void ghosts(Problems problems, Line line, List<Beat.Element> elements, boolean ghost) {
+  void ghosts(List<Beat.Element> elements, boolean ghost) {
     for (Beat.Element element : elements) {
       if (element instanceof Beat.Hit hit && ghost && hit.accent()) {
+        Spot spot = line.spot(hit.span());
         problems.add(
             problems
                 .make(
@@ -58,74 +61,166 @@ final class PartHints {
                 .help("write " + hit.letter() + " for a ghost, or take the parentheses away")
                 .fix(
                     Diagnostic.Fix.of(
-                        "make it a ghost stroke",
-                        line.spot(hit.span()),
-                        line.spot(hit.span()).text().toLowerCase(java.util.Locale.ROOT))));
+                        "make it a ghost stroke", spot, spot.text().toLowerCase(Locale.ROOT))));
       } else if (element instanceof Beat.Group group) {
-        ghosts(problems, line, group.elements(), ghost);
+        ghosts(group.elements(), ghost);
       } else if (element instanceof Beat.Ghosts inner) {
-        ghosts(problems, line, inner.elements(), true);
+        ghosts(inner.elements(), true);
       }
     }
   }
 
-  /** Warns of parts in capitals throughout, and hints at beats divided unlike their neighbours. */
-  static void hints(Work work, Line line, PartStatement.Lane lane) {
-    List<Beat> beats = new ArrayList<>();
-    int accents = 0;
-    for (Bar bar : lane.bars()) {
-      beats.addAll(bar.beats());
-      for (int i = 0; i < bar.beats().size() && accents >= 0; i++) {
-        accents = accents(bar.beats().get(i).elements(), accents);
+  /**
+   * Warns of parts in capitals throughout and of beats divided unlike their neighbours.
+   *
+   * @param first the number of the part's first bar
+   */
+  void letters(PartStatement.Lane lane, Meters meters, int first) {
+    capitals(lane);
+    Set<Beat> told = new HashSet<>();
+    for (int i = 0; i < lane.bars().size(); i++) {
+      Meter meter = meters.of(first + i);
+      if (meter.isEven()) {
+        odd(lane.bars().get(i).beats(), meter, told);
       }
     }
-    if (accents >= MANY) {
-      work.problems.add(
-          work.problems
+    neighbours(lane, meters, first, told);
+  }
+
+  private void capitals(PartStatement.Lane lane) {
+    List<Beat.Hit> hits = new ArrayList<>();
+    lane.bars().forEach(bar -> bar.beats().forEach(beat -> collect(beat.elements(), hits)));
+    List<Beat.Hit> grace = new ArrayList<>();
+    for (int i = 0; i + 1 < hits.size(); i++) {
+      Beat.Hit hit = hits.get(i);
+      Beat.Hit next = hits.get(i + 1);
+      boolean hands = hit.letter() == 'r' || hit.letter() == 'l';
+      if (hands
+          && !hit.accent()
+          && next.accent()
+          && next.letter() == (hit.letter() == 'r' ? 'l' : 'r')
+          && hit.span().end() == next.span().start()) {
+        grace.add(hit);
+      }
+    }
+    long accents = hits.stream().filter(Beat.Hit::accent).count();
+    if (hits.size() < MANY || accents + grace.size() < hits.size()) {
+      return;
+    }
+    if (grace.isEmpty()) {
+      problems.add(
+          problems
               .make(
                   Code.ALL_ACCENTS,
                   line,
                   lane.subject().span(),
                   "every stroke of this part is an accent: capitals are accents")
               .help("write small letters for plain strokes"));
+    } else if (grace.stream().anyMatch(hit -> hit.letter() == 'l')) {
+      // Flams as method books print them. Only small rights and capital lefts are played as
+      // written: accents off the beat.
+      List<Diagnostic.Edit> edits = new ArrayList<>();
+      grace.forEach(hit -> edits.add(new Diagnostic.Edit(line.spot(hit.span()), "'")));
+      problems.add(
+          problems
+              .make(
+                  Code.ALL_ACCENTS,
+                  line,
+                  lane.subject().span(),
+                  "capitals are accents here, and small letters are strokes of their own")
+              .help("a flam is written with an apostrophe: 'R")
+              .fix(new Diagnostic.Fix("write flams", edits)));
     }
-    // Unequal beats are divided unequally on purpose.
-    int last = work.meter().isEven() ? beats.size() - 1 : 0;
-    int[] divided = new int[last > 0 ? beats.size() : 0];
-    for (int i = 0; i < divided.length; i++) {
-      divided[i] = slots(beats.get(i));
-    }
-    for (int i = 1; i < last; i++) {
-      int before = divided[i - 1];
-      int here = divided[i];
-      if (before > 1
-          && here > 1
-          && here != before
-          && before == divided[i + 1]
-          && here % before != 0
-          && before % here != 0) {
-        work.problems.add(
-            work.problems
-                .make(
-                    Code.ODD_BEAT,
-                    line,
-                    beats.get(i).span(),
-                    "this beat is divided in "
-                        + here
-                        + ", the beats around it in "
-                        + before
-                        + ": is a stroke or a dot missing?")
-                .help("write " + beats.get(i).span().in(lineText(line)) + ":1 to say it is meant"));
+  }
+
+  private static void collect(List<Beat.Element> elements, List<Beat.Hit> hits) {
+    for (Beat.Element element : elements) {
+      if (element instanceof Beat.Hit hit) {
+        hits.add(hit);
+      } else if (element instanceof Beat.Group group) {
+        collect(group.elements(), hits);
+      } else if (element instanceof Beat.Ghosts ghosts) {
+        collect(ghosts.elements(), hits);
       }
     }
   }
 
-  private static String lineText(Line line) {
-    return line.passage().text().substring(line.start());
+  /** Warns of the one word of a bar that has a stroke more or fewer than all others. */
+  private void odd(List<Beat> words, Meter meter, Set<Beat> told) {
+    if (words.size() < 3 || words.stream().anyMatch(word -> word.beats() != null)) {
+      return;
+    }
+    int usual = slots(words.get(0)) == slots(words.get(1)) ? slots(words.get(0)) : slots(words.get(2));
+    Beat odd = null;
+    for (Beat word : words) {
+      if (slots(word) != usual) {
+        if (odd != null) {
+          return;
+        }
+        odd = word;
+      }
+    }
+    if (odd == null || usual % 2 != 0 || Math.abs(slots(odd) - usual) != 1) {
+      return;
+    }
+    boolean tuplet =
+        Meter.isDotted(meter.beat(0)) ? slots(odd) % 3 != 0 : Integer.bitCount(slots(odd)) != 1;
+    if (tuplet && slots(odd) > 1) {
+      told.add(odd);
+      problems.add(
+          uneven(odd, slots(odd), "this beat has " + slots(odd) + " strokes or dots, the others of"
+              + " the bar " + usual + ": is one missing or too many?")
+              .at(Severity.WARNING));
+    }
+  }
+
+  /** Hints at a word that is divided unlike the two beside it. */
+  private void neighbours(PartStatement.Lane lane, Meters meters, int first, Set<Beat> told) {
+    List<Beat> words = new ArrayList<>();
+    for (int i = 0; i < lane.bars().size(); i++) {
+      // Unequal beats are divided unequally on purpose.
+      if (!meters.of(first + i).isEven()) {
+        return;
+      }
+      words.addAll(lane.bars().get(i).beats());
+    }
+    for (int i = 1; i + 1 < words.size(); i++) {
+      int before = measured(words.get(i - 1));
+      int here = measured(words.get(i));
+      if (before > 1
+          && here > 1
+          && before == measured(words.get(i + 1))
+          && here % before != 0
+          && before % here != 0
+          && !told.contains(words.get(i))) {
+        problems.add(
+            uneven(
+                words.get(i),
+                here,
+                "this beat is divided in "
+                    + here
+                    + ", the beats around it in "
+                    + before
+                    + ": is a stroke or a dot missing?"));
+      }
+    }
+  }
+
+  private Diagnostic uneven(Beat word, int slots, String message) {
+    Spot spot = line.spot(word.span());
+    Spot end = line.spot(new Span(word.span().end(), word.span().end()));
+    return problems
+        .make(Code.ODD_BEAT, line, word.span(), message)
+        .help("write " + spot.text() + ":1 to say that " + slots + " in the beat are meant")
+        .fix(Diagnostic.Fix.of("say that it is meant", end, ":1"));
+  }
+
+  private static int measured(Beat beat) {
+    return beat.beats() == null ? slots(beat) : 0;
   }
 
   private static int slots(Beat beat) {
-    return beat.beats() == null ? slots(beat.elements()) : 0;
+    return slots(beat.elements());
   }
 
   private static int slots(List<Beat.Element> elements) {
@@ -136,71 +231,74 @@ final class PartHints {
     return slots;
   }
 
-  /** So many accents more than before; -1 from the first stroke on that is none. */
-  private static int accents(List<Beat.Element> elements, int before) {
-    int accents = before;
-    for (int i = 0; i < elements.size() && accents >= 0; i++) {
-      Beat.Element element = elements.get(i);
-      if (element instanceof Beat.Hit hit) {
-        accents = hit.accent() ? accents + 1 : -1;
-      } else if (element instanceof Beat.Group group) {
-        accents = accents(group.elements(), accents);
-      } else if (element instanceof Beat.Ghosts ghosts) {
-        accents = accents(ghosts.elements(), accents);
-      }
-    }
-    return accents;
-  }
-
-  /** Hints at holds after drum strokes that do not roll: a drum does not ring on. */
-  static void held(Work work, LaneWalker walker, Line line, Word subject) {
-    Subject of = Subject.of(subject.text(), work.kit());
-    List<Span> said = new ArrayList<>();
+  /** Hints at holds after drum strokes that do not roll, or that one hand cannot press so long. */
+  void held(LaneWalker walker, Subject subject, SectionDraft draft, SectionFrame frame) {
+    Set<Span> said = new HashSet<>();
     for (LaneWalker.Held held : walker.holds()) {
       Beat.Hit hit = held.stroke().hit;
-      boolean rolls =
-          hit.suffixes().stream()
-              .anyMatch(
-                  s ->
-                      s == Beat.Suffix.DIDDLE
-                          || s == Beat.Suffix.OPEN_ROLL
-                          || s == Beat.Suffix.BUZZ);
-      Surface surface = of == null || rolls ? null : surface(work, of, hit.letter());
-      if (surface == null
-          || surface.isCymbal()
-          || surface.sort() == Surface.Sort.OWN
-          || said.contains(hit.span())
-          || held.stroke().line != line) {
+      if (held.stroke().line != line || said.contains(hit.span())) {
         continue;
       }
-      said.add(hit.span());
-      work.problems.add(
-          work.problems
-              .make(
-                  Code.HELD_DRUM,
-                  line,
-                  held.hold(),
-                  "the " + surface.words() + " does not ring on after a stroke")
-              .help("write a dot for silence, or a roll: " + hit.letter() + "//"));
+      Surface surface = subject.match(new Struck(hit.letter(), draft, frame));
+      if (surface == null || surface.isCymbal() || surface.sort() == Surface.Sort.OWN) {
+        continue;
+      }
+      boolean press = hit.suffixes().contains(Beat.Suffix.BUZZ);
+      boolean rolls =
+          press
+              || hit.suffixes().contains(Beat.Suffix.DIDDLE)
+              || hit.suffixes().contains(Beat.Suffix.OPEN_ROLL);
+      Meter meter = frame.meters().of(held.stroke().bar);
+      Time twoBeats = meter.beat(0).times(2);
+      boolean tooLong =
+          press && hit.letter() != 'b' && held.length().compareTo(twoBeats) > 0;
+      if (!rolls || tooLong) {
+        said.add(hit.span());
+        problems.add(
+            problems
+                .make(
+                    Code.HELD_DRUM,
+                    line,
+                    held.hold(),
+                    tooLong
+                        ? "the buzz of one hand does not last over two beats"
+                        : "the " + surface.words() + " does not ring on after a stroke")
+                .help(
+                    tooLong
+                        ? "press with both hands: b~, or start the buzz again"
+                        : "write a dot for silence, or a roll: " + hit.letter() + "//"));
+      }
     }
   }
 
-  private static @Nullable Surface surface(Work work, Subject subject, char letter) {
-    return switch (subject.kind()) {
-      case SURFACE -> subject.surface();
-      case LIMB -> {
-        Surface named = work.kit().letter(letter);
-        Limb limb = subject.limb();
-        yield letter == 'x' && limb != null ? work.plays(limb) : named;
-      }
-      case FEET -> work.plays(letter == 'l' ? Limb.LEFT_FOOT : Limb.RIGHT_FOOT);
-      case HANDS, LINE, ALL ->
-          work.plays(
-              letter == 'l'
-                  ? Limb.LEFT_HAND
-                  : letter == 'k'
-                      ? Limb.RIGHT_FOOT
-                      : letter == 'p' ? Limb.LEFT_FOOT : Limb.RIGHT_HAND);
-    };
+  /** What a letter strikes, as far as that is known before the strokes are dealt. */
+  private record Struck(char letter, SectionDraft draft, SectionFrame frame)
+      implements Subject.Cases<@Nullable Surface> {
+    @Override
+    public @Nullable Surface limb(LimbRef limb) {
+      return letter == 'x' ? draft.plays(limb.limb()) : frame.kit().letter(letter);
+    }
+
+    @Override
+    public @Nullable Surface hands(Span span) {
+      return draft.plays(letter == 'l' ? Limb.LEFT_HAND : Limb.RIGHT_HAND);
+    }
+
+    @Override
+    public @Nullable Surface feet(Span span) {
+      return draft.plays(letter == 'l' ? Limb.LEFT_FOOT : Limb.RIGHT_FOOT);
+    }
+
+    @Override
+    public @Nullable Surface line(Span span) {
+      return letter == 'k' || letter == 'p'
+          ? draft.plays(letter == 'k' ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT)
+          : hands(span);
+    }
+
+    @Override
+    public @Nullable Surface surface(SurfaceRef surface) {
+      return frame.kit().surface(surface.name());
+    }
   }
 }

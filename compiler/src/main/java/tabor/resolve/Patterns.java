@@ -9,10 +9,9 @@ import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
 import tabor.source.Span;
 import tabor.syntax.Beat;
-import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
 
-/** Finds patterns by name: rudiments, timelines, Euclidean ones and the file's own. */
+/** Finds what is played: rudiments, timelines, spread strokes and the file's own patterns. */
 final class Patterns {
   private static final int MOST_PLACES = 512;
 
@@ -22,38 +21,43 @@ final class Patterns {
     this.scope = scope;
   }
 
-  /** True if the name belongs to a built-in pattern. */
+  /** True if a built-in pattern has this name. */
   static boolean isBuiltIn(String name) {
-    return name.equals("euclid")
-        || Rudiments.named(name).isPresent()
-        || Timelines.named(name).isPresent();
+    return Rudiments.named(name).isPresent() || Timelines.named(name).isPresent();
   }
 
   /** The places of what a line plays, mirrored if it says so; null if there is no such pattern. */
   @Nullable List<Beat.Element> of(PartStatement.Played played) {
-    List<Beat.Element> places = unmirrored(played);
-    return places == null ? null : here(places, played.leftLead(), played.pattern().span());
+    List<Beat.Element> places = unmirrored(played.pattern());
+    return places == null
+        ? null
+        : new Rewriter(played.leftLead(), played.pattern().span()).each(places);
   }
 
-  private @Nullable List<Beat.Element> unmirrored(PartStatement.Played played) {
-    String name = played.pattern().text();
-    Num k = played.strokes();
-    Num n = played.places();
-    if (k != null && n != null) {
-      int strokes = k.whole();
-      int places = n.whole();
+  private @Nullable List<Beat.Element> unmirrored(PartStatement.PatternSource source) {
+    if (source instanceof PartStatement.Spread spread) {
+      int strokes = spread.strokes().whole();
+      int places = spread.places().whole();
       return strokes < 1 || places < strokes || places > MOST_PLACES
           ? List.of()
           : elements(Timelines.euclid(strokes, places));
     }
+    String name = ((PartStatement.Named) source).name().text();
     Optional<List<Place>> builtIn =
         Rudiments.named(name).map(Rudiments.Rudiment::places).or(() -> Timelines.named(name));
     return builtIn.isPresent() ? elements(builtIn.get()) : scope.pattern(name);
   }
 
+  /** What is played, as a message names it. */
+  static String words(PartStatement.PatternSource source) {
+    return source instanceof PartStatement.Spread spread
+        ? "spread " + spread.strokes().whole() + " over " + spread.places().whole()
+        : ((PartStatement.Named) source).name().text();
+  }
+
   /** How many places a line's pattern has; 0 if there is no such pattern or it is empty. */
   int length(PartStatement.Played played) {
-    List<Beat.Element> places = unmirrored(played);
+    List<Beat.Element> places = unmirrored(played.pattern());
     return places == null ? 0 : count(places);
   }
 
@@ -83,44 +87,40 @@ final class Patterns {
     return elements;
   }
 
-  /** The same places, written where the pattern is played. */
-  private static List<Beat.Element> here(List<Beat.Element> elements, boolean mirror, Span span) {
-    List<Beat.Element> all = new ArrayList<>(elements.size());
-    for (Beat.Element element : elements) {
-      all.add(
-          element.match(
-              new Beat.Cases<Beat.Element>() {
-                @Override
-                public Beat.Element hit(Beat.Hit hit) {
-                  char letter = mirror ? mirrored(hit.letter()) : hit.letter();
-                  return new Beat.Hit(letter, hit.accent(), hit.small(), hit.suffixes(), span);
-                }
-
-                @Override
-                public Beat.Element rest(Beat.Rest rest) {
-                  return new Beat.Rest(span);
-                }
-
-                @Override
-                public Beat.Element hold(Beat.Hold hold) {
-                  return new Beat.Hold(span);
-                }
-
-                @Override
-                public Beat.Element group(Beat.Group group) {
-                  return new Beat.Group(here(group.elements(), mirror, span), span);
-                }
-
-                @Override
-                public Beat.Element ghosts(Beat.Ghosts ghosts) {
-                  return new Beat.Ghosts(here(ghosts.elements(), mirror, span), span);
-                }
-              }));
+  /** Writes places where the pattern is played, with the hands exchanged if asked for. */
+  private record Rewriter(boolean mirror, Span span) implements Beat.Cases<Beat.Element> {
+    List<Beat.Element> each(List<Beat.Element> elements) {
+      List<Beat.Element> all = new ArrayList<>(elements.size());
+      elements.forEach(element -> all.add(element.match(this)));
+      return all;
     }
-    return all;
-  }
 
-  private static char mirrored(char letter) {
-    return letter == 'r' ? 'l' : letter == 'l' ? 'r' : letter;
+    @Override
+    public Beat.Element hit(Beat.Hit hit) {
+      char letter = hit.letter();
+      char other = letter == 'r' ? 'l' : letter == 'l' ? 'r' : letter;
+      return new Beat.Hit(
+          mirror ? other : letter, hit.accent(), hit.grace(), hit.suffixes(), span);
+    }
+
+    @Override
+    public Beat.Element rest(Beat.Rest rest) {
+      return new Beat.Rest(span);
+    }
+
+    @Override
+    public Beat.Element hold(Beat.Hold hold) {
+      return new Beat.Hold(span);
+    }
+
+    @Override
+    public Beat.Element group(Beat.Group group) {
+      return new Beat.Group(each(group.elements()), span);
+    }
+
+    @Override
+    public Beat.Element ghosts(Beat.Ghosts ghosts) {
+      return new Beat.Ghosts(each(ghosts.elements()), span);
+    }
   }
 }

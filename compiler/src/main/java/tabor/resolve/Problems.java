@@ -1,19 +1,23 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Line;
-import tabor.syntax.Word;
 
-/** Collects what is wrong with one section. */
+/** Takes what is found wrong with one section, and knows whether some of it is missing. */
 final class Problems {
   private final @Nullable String section;
   private final List<Diagnostic> found = new ArrayList<>();
+  private final Set<Object> said = new HashSet<>();
+  private boolean incomplete;
 
   /** For the section of this name; null for the header. */
   Problems(@Nullable String section) {
@@ -28,16 +32,34 @@ final class Problems {
     found.addAll(diagnostics);
   }
 
+  /** True the first time that it is asked for this key. */
+  boolean isNew(Object key) {
+    return said.add(key);
+  }
+
   List<Diagnostic> found() {
     return found;
   }
 
-  /** A diagnostic at a span of a line, not collected yet. */
+  /**
+   * Notes that something written could not be read or placed: strokes may be missing that are not
+   * missing in the source, and are not to be missed.
+   */
+  void incomplete() {
+    incomplete = true;
+  }
+
+  /** True if strokes may be missing that are not missing in the source. */
+  boolean isIncomplete() {
+    return incomplete;
+  }
+
+  /** A diagnostic at a span of a line, not taken yet. */
   Diagnostic make(Code code, Line line, Span span, String message) {
     return make(code, line.spot(span), null, null, message);
   }
 
-  /** A diagnostic at a spot, with its place in the music, not collected yet. */
+  /** A diagnostic at a spot, with its place in the music, not taken yet. */
   Diagnostic make(
       Code code, Spot spot, @Nullable Integer bar, @Nullable String count, String message) {
     Diagnostic.Place place = section == null ? null : new Diagnostic.Place(section, bar, count);
@@ -45,18 +67,21 @@ final class Problems {
   }
 
   /** Says that a name is not known, and which one was probably meant. */
-  void unknown(Line line, Word word, String kind, java.util.Optional<String> near) {
-    Diagnostic plain =
-        make(
-            Code.UNKNOWN_NAME, line, word.span(), "there is no " + kind + " “" + word.text() + "”");
+  void unknown(Line line, String name, Span span, String kind, Optional<String> near) {
     add(
-        near.map(
-                name ->
-                    plain
-                        .help("did you mean “" + name + "”?")
-                        .fix(
-                            Diagnostic.Fix.of(
-                                "write “" + name + "”", line.spot(word.span()), name)))
-            .orElse(plain));
+        unknown(
+            make(Code.UNKNOWN_NAME, line, span, "there is no " + kind + " “" + name + "”"),
+            line.spot(span),
+            near));
+  }
+
+  /** A diagnostic on an unknown name with the one that was probably meant. */
+  static Diagnostic unknown(Diagnostic plain, Spot spot, Optional<String> near) {
+    return near.map(
+            name ->
+                plain
+                    .help("did you mean “" + name + "”?")
+                    .fix(Diagnostic.Fix.of("write “" + name + "”", spot, name)))
+        .orElse(plain);
   }
 }

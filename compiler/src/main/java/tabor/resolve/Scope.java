@@ -15,20 +15,11 @@ public interface Scope {
   enum Kind {
     PATTERN,
     KIT,
-    SECTION;
-
-    /** As a sentence says it. */
-    public String word() {
-      return switch (this) {
-        case PATTERN -> "pattern";
-        case KIT -> "kit";
-        case SECTION -> "section";
-      };
-    }
+    SECTION
   }
 
-  /** What the header says. */
-  Header header();
+  /** What sections start from. */
+  SectionDefaults defaults();
 
   /** What the person asks for over what the file says. */
   Options options();

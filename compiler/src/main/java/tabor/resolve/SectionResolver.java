@@ -1,31 +1,35 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Section;
-import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
-import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
+import tabor.source.Spot;
 import tabor.syntax.Edit;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
+import tabor.syntax.Name;
 import tabor.syntax.PartStatement;
+import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.Statement;
 import tabor.syntax.Text;
-import tabor.syntax.Word;
 
 /**
- * Works out one groove or step: first kit, meter and length, then its lines from top to bottom,
- * then what the finished section has to be checked for.
+ * Works out one groove or step, in a chain of results: settings and length ({@link SectionFrame},
+ * {@link SectionLength}), then its lines from top to bottom, parts and edits ({@link
+ * SectionDraft}), then the limbs of open strokes ({@link Dealing}), then the finished section with
+ * what it has to be checked for ({@link SectionFinish}).
  */
 public final class SectionResolver {
   private final SectionSyntax syntax;
@@ -33,9 +37,7 @@ public final class SectionResolver {
   private final String name;
   private final Scope scope;
   private final Problems problems;
-  private final SettingReader settings;
-  private final Patterns patterns;
-  private final OwnSetting own;
+  private final SectionSettings settings;
 
   private SectionResolver(SectionSyntax syntax, String name, Scope scope) {
     this.syntax = syntax;
@@ -43,9 +45,7 @@ public final class SectionResolver {
     this.name = name;
     this.scope = scope;
     this.problems = new Problems(name);
-    this.settings = new SettingReader(problems);
-    this.patterns = new Patterns(scope);
-    this.own = new OwnSetting(syntax, scope, problems);
+    this.settings = new SectionSettings(syntax, scope, problems);
   }
 
   /**
@@ -57,13 +57,16 @@ public final class SectionResolver {
    */
   public static Resolved resolve(SectionSyntax syntax, String name, Scope scope) {
     SectionResolver resolver = new SectionResolver(syntax, name, scope);
+    if (resolver.hasBrokenLine()) {
+      resolver.problems.incomplete();
+    }
     return resolver.isStep() ? resolver.step() : resolver.groove();
   }
 
   private boolean isStep() {
     return heading.statement() instanceof Heading.Step
         || (heading.statement() instanceof Heading.Faulty faulty
-            && faulty.keyword().text().equals("step"));
+            && faulty.kind() == SectionKind.STEP);
   }
 
   private @Nullable String title() {
@@ -74,94 +77,126 @@ public final class SectionResolver {
     return title == null ? null : title.value();
   }
 
-  private boolean hasBrokenPart() {
-    for (Line line : syntax.lines()) {
-      if (line.statement() instanceof Statement.Broken) {
-        return true;
-      }
-    }
-    return false;
+  private boolean hasBrokenLine() {
+    return heading.statement() instanceof Heading.Faulty
+        || syntax.lines().stream().anyMatch(line -> line.statement() instanceof Statement.Broken);
   }
 
-  private Resolved failed(boolean partial) {
-    return new Resolved(null, partial, problems.found());
+  private Resolved failed() {
+    return new Resolved(null, true, problems.found());
   }
 
   // ---- grooves
 
-  private Resolved groove() {
-    Header header = scope.header();
-    Meter meter = header.meter();
-    int pickup = 0;
-    Line pickupLine = null;
-    Line barsLine = null;
-    int bars = 0;
-    for (Line line : syntax.lines()) {
-      Statement statement = line.statement();
-      if (statement instanceof SettingStatement.MeterSetting setting) {
-        meter = settings.meter(line, setting);
-      } else if (statement instanceof PartStatement.Pickup written) {
-        pickupLine = line;
-        pickup = written.beats().whole();
-      } else if (statement instanceof Statement.Broken
-          && (line.startsWith("time") || line.startsWith("pickup"))) {
-        meter = null;
-      } else if (statement instanceof PartStatement.Bars written) {
-        int said = settings.whole(line, written.bars(), 1, 1_000_000, "the number of bars");
-        if (said > Work.MOST_BARS) {
-          tooManyBars(line, said);
-        } else if (said > 0) {
-          barsLine = line;
-          bars = said;
+  /** The lines of a groove that settle it before its strokes are looked at. */
+  private final class Preamble {
+    @Nullable Meters meters = scope.defaults().meters();
+    @Nullable Spot meterIn = scope.defaults().meterIn();
+    @Nullable Line pickupLine;
+    SectionLength.@Nullable Said said;
+
+    Preamble() {
+      for (Line line : syntax.lines()) {
+        Statement statement = line.statement();
+        if (statement instanceof SettingStatement.Time setting) {
+          meters = new SettingReader(problems).meters(line, setting);
+          meterIn = SettingReader.meterIn(line, setting);
+        } else if (statement instanceof PartStatement.Pickup) {
+          pickupLine = line;
+        } else if (statement instanceof PartStatement.Bars written) {
+          int bars = bars(line, written);
+          said = bars == 0 ? said : new SectionLength.Said(line, bars);
+        } else if (statement instanceof Statement.Broken broken
+            && (broken.keyword().equals("time") || broken.keyword().equals("pickup"))) {
+          meters = null;
         }
       }
     }
-    if (meter == null) {
-      lint(header);
-      return failed(true);
-    }
-    if (pickupLine != null && (pickup < 1 || pickup >= meter.beatCount())) {
-      PartStatement.Pickup written = (PartStatement.Pickup) pickupLine.statement();
+
+    /** The beats of bar 0; 0, and said so, if they do not fit. */
+    int pickup(Meters known) {
+      if (pickupLine == null
+          || !(pickupLine.statement() instanceof PartStatement.Pickup written)) {
+        return 0;
+      }
+      int beats = known.first().beatCount();
+      if (written.beats().whole() < beats) {
+        return written.beats().whole();
+      }
       problems.add(
           problems
               .make(
                   Code.SYNTAX,
                   pickupLine,
                   written.beats().span(),
-                  "a pickup is shorter than a bar of " + meter)
-              .help("a pickup has 1 to " + (meter.beatCount() - 1) + " beats here"));
-      pickup = 0;
+                  "a pickup is shorter than a bar of " + known.first())
+              .help(
+                  beats == 1
+                      ? "a bar of one beat has no room for a pickup"
+                      : "a pickup has 1 to " + (beats - 1) + " beats here"));
+      return 0;
     }
-    Groove.Setting setting =
-        own.setting(
-            new Groove.Setting(
-                meter,
-                own.kit(header.kit(), null),
-                header.tempo(meter),
-                header.feel(),
-                header.levels(),
-                header.showCounts(),
-                header.showSticking()));
-    Plan plan = new Plan(problems, patterns, setting.kit(), pickup);
-    Plan.Found found = plan.measure(syntax.lines(), meter, 0, barsLine, bars);
-    int whole = found.bars();
-    if (whole > Work.MOST_BARS) {
-      tooManyBars(heading, whole);
-      whole = Work.MOST_BARS;
-    }
-    Work work = new Work(problems, scope, name, setting, whole, pickup, List.of());
-    work.partial = hasBrokenPart() || !found.fits() || isFaulty();
-    for (Limb limb : Limb.values()) {
-      work.plays.put(limb, work.kit().home(limb));
-    }
-    LaneRun lanes = new LaneRun(work, patterns);
-    walk(work, lanes, found);
-    work.repeats.addAll(lanes.repeatedBars());
-    return finish(work, null);
   }
 
-  private boolean isFaulty() {
-    return heading.statement() instanceof Heading.Faulty;
+  private Resolved groove() {
+    Preamble preamble = new Preamble();
+    Meters meters = preamble.meters;
+    if (meters == null) {
+      lookAtNames();
+      return failed();
+    }
+    SectionDefaults defaults = scope.defaults();
+    Groove.Setting setting =
+        settings.after(
+            new Groove.Setting(
+                meters,
+                settings.ofFile(),
+                defaults.tempo().in(meters.first()),
+                defaults.feel(),
+                defaults.levels(),
+                defaults.shows().counts(),
+                defaults.shows().sticking(),
+                defaults.shows().changes()));
+    SectionFrame frame =
+        new SectionFrame(
+            name,
+            title(),
+            heading,
+            scope,
+            null,
+            setting,
+            preamble.pickup(meters),
+            preamble.meterIn);
+    SectionLength length =
+        within(new LengthReader(frame, problems, syntax.lines()).ofGroove(preamble.said));
+    if (!length.fits()) {
+      problems.incomplete();
+    }
+    Map<Limb, Surface> plays = new EnumMap<>(Limb.class);
+    for (Limb limb : Limb.values()) {
+      plays.put(limb, setting.kit().home(limb));
+    }
+    SectionDraft draft = SectionDraft.empty(frame, length.bars(), plays);
+    return finished(frame, lines(frame, draft, new LaneRun(frame, problems), length));
+  }
+
+  private SectionLength within(SectionLength length) {
+    if (length.bars() <= SectionDraft.MOST_BARS) {
+      return length;
+    }
+    tooManyBars(heading, length.bars());
+    return new SectionLength(SectionDraft.MOST_BARS, length.systems(), length.fits());
+  }
+
+  /** How many bars a line says; 0, and said so, if they are too many. */
+  private int bars(Line line, PartStatement.Bars statement) {
+    int bars = statement.bars().whole();
+    if (bars <= SectionDraft.MOST_BARS) {
+      return bars;
+    }
+    problems.incomplete();
+    tooManyBars(line, bars);
+    return 0;
   }
 
   private void tooManyBars(Line line, int bars) {
@@ -171,21 +206,17 @@ public final class SectionResolver {
                 Code.TOO_LONG,
                 line,
                 line.statement().span(),
-                "a section has at most " + Work.MOST_BARS + " bars, this one has " + bars)
+                "a section has at most " + SectionDraft.MOST_BARS + " bars, this one has " + bars)
             .help("make sections of it, and play them one after another in a chart"));
   }
 
   /** Names are looked at even where nothing can be measured. */
-  private void lint(Header header) {
-    Kit kit = own.kit(header.kit(), null);
+  private void lookAtNames() {
+    Kit kit = settings.ofFile();
     for (Line line : syntax.lines()) {
       if (line.statement() instanceof PartStatement.Lane lane
-          && Subject.of(lane.subject().text(), kit) == null) {
-        problems.unknown(
-            line,
-            lane.subject(),
-            "surface or limb",
-            tabor.diagnostic.Near.find(lane.subject().text(), kit.surfaceNames()));
+          && TargetFilter.of(lane.subject().target(), kit) == null) {
+        SurfaceMessages.unknownPart(problems, line, lane.subject(), kit);
       }
     }
   }
@@ -194,41 +225,31 @@ public final class SectionResolver {
 
   private Resolved step() {
     Resolved from = base();
-    if (from == null) {
-      return failed(true);
+    if (from == null || !(from.section() instanceof Groove base)) {
+      return failed();
     }
-    Section section = from.section();
-    if (!(section instanceof Groove base)) {
-      return failed(true);
+    if (from.partial()) {
+      problems.incomplete();
     }
-    Groove.Setting setting = own.setting(base.setting());
-    int pickup = 0;
-    for (int beat = base.meter().beatCount() - 1; base.pickup().sign() > 0 && beat > 0; beat--) {
-      pickup++;
-      if (base.meter().bar().minus(base.meter().beatStart(beat)).equals(base.pickup())) {
-        break;
-      }
-    }
-    Work work = new Work(problems, scope, name, setting, base.bars(), pickup, base.written());
-    work.partial = from.partial() || hasBrokenPart() || isFaulty();
-    work.marks.addAll(base.marks());
-    work.hairpins.addAll(base.hairpins());
-    work.repeats.addAll(base.repeats());
-    base.plays()
-        .forEach(
-            (limb, surface) -> {
-              Surface own = work.kit().surface(surface.name());
-              work.plays.put(limb, own == null ? surface : own);
-            });
-    if (!setting.kit().equals(base.setting().kit())) {
-      changeKit(work);
-    }
-    walk(work, new LaneRun(work, patterns), null);
-    return finish(work, base);
+    SectionView view = SectionView.of(base);
+    Groove.Setting setting = settings.after(base.setting());
+    SectionFrame frame =
+        new SectionFrame(
+            name, title(), heading, scope, base, setting, view.pickupBeats(), null);
+    SectionView own =
+        SectionView.of(
+            setting.meters(), setting.feel(), view.pickupBeats(), base.bars(), base.written());
+    SectionDraft draft =
+        new SectionDraft(own, base.plays(), base.marks(), base.hairpins(), base.repeats());
+    SectionDraft onKit =
+        setting.kit().equals(base.setting().kit())
+            ? draft
+            : new KitChange(frame, problems, syntax).change(draft);
+    return finished(frame, lines(frame, onKit, null, null));
   }
 
   private @Nullable Resolved base() {
-    Word from = heading.statement() instanceof Heading.Step step ? step.from() : null;
+    Name from = heading.statement() instanceof Heading.Step step ? step.from() : null;
     if (from == null) {
       Resolved previous = scope.previous();
       if (previous == null) {
@@ -245,10 +266,16 @@ public final class SectionResolver {
     }
     Resolved found = scope.section(from.text());
     if (found == null) {
-      problems.unknown(heading, from, "section above", scope.near(Scope.Kind.SECTION, from.text()));
+      problems.unknown(
+          heading,
+          from.text(),
+          from.span(),
+          "section above",
+          scope.near(Scope.Kind.SECTION, from.text()));
       return null;
     }
-    if (found.section() != null && !(found.section() instanceof Groove)) {
+    Section section = found.section();
+    if (section != null && !(section instanceof Groove)) {
       problems.add(
           problems
               .make(
@@ -262,46 +289,21 @@ public final class SectionResolver {
     return found;
   }
 
-  /** Another kit: the same names, looked up anew. */
-  private void changeKit(Work work) {
-    Line on = heading;
-    for (Line line : syntax.lines()) {
-      if (line.statement() instanceof SettingStatement.On) {
-        on = line;
-      }
-    }
-    List<Stroke> all = new ArrayList<>(work.strokes().size());
-    Set<String> said = new java.util.HashSet<>();
-    for (Stroke stroke : work.strokes()) {
-      Surface own = work.kit().surface(stroke.surface().name());
-      if (own != null) {
-        all.add(own.equals(stroke.surface()) ? stroke : Work.on(stroke, own));
-      } else if (said.add(stroke.surface().name())) {
-        work.partial = true;
-        problems.add(
-            problems
-                .make(
-                    Code.MISSING_SURFACE,
-                    on.spot(),
-                    stroke.bar(),
-                    null,
-                    "the kit “"
-                        + work.kit().name()
-                        + "” does not know the "
-                        + stroke.surface().words()
-                        + " that the step before plays")
-                .help("drop it before, or give the kit one"));
-      }
-    }
-    work.strokes(all);
-  }
-
   // ---- both
 
-  /** Applies the lines from top to bottom; parts in runs, everything else by itself. */
-  private void walk(Work work, LaneRun lanes, Plan.@Nullable Found plan) {
+  /**
+   * Applies the lines from top to bottom; parts in runs, everything else by itself.
+   *
+   * @param lanes writes the parts of a groove; null in a step, where each run replaces strokes
+   * @param length how long a groove is; null in a step
+   */
+  private SectionDraft lines(
+      SectionFrame frame,
+      SectionDraft start,
+      @Nullable LaneRun lanes,
+      @Nullable SectionLength length) {
+    SectionDraft draft = start;
     List<Line> run = new ArrayList<>();
-    Edits edits = new Edits(work, heading);
     for (Line line : syntax.lines()) {
       Statement statement = line.statement();
       if (statement instanceof PartStatement.Lane
@@ -309,47 +311,47 @@ public final class SectionResolver {
           || statement instanceof PartStatement.Next) {
         run.add(line);
       } else if (statement instanceof Edit edit) {
-        flush(work, lanes, plan, run);
-        edits.apply(line, edit);
-      } else if (statement instanceof PartStatement.Bars bars && plan == null) {
-        flush(work, lanes, null, run);
-        stepBars(work, line, bars);
-      } else if (statement instanceof Statement.Prose prose) {
-        work.prose.add(prose.text().value());
+        draft = run(frame, draft, run, lanes, length);
+        draft = edit.match(new EditLine(new LineContext(frame, problems, line), draft));
+      } else if (statement instanceof PartStatement.Bars written && lanes == null) {
+        draft = run(frame, draft, run, null, null);
+        int bars = bars(line, written);
+        LineContext context = new LineContext(frame, problems, line);
+        draft =
+            bars == 0
+                ? draft
+                : new CopyEdits(context, draft).bars(bars, written.bars().span());
       }
     }
-    flush(work, lanes, plan, run);
+    return run(frame, draft, run, lanes, length);
   }
 
-  private void stepBars(Work work, Line line, PartStatement.Bars statement) {
-    int bars = settings.whole(line, statement.bars(), 1, 1_000_000, "the number of bars");
-    if (bars > Work.MOST_BARS) {
-      tooManyBars(line, bars);
-    } else if (bars > 0) {
-      new CopyEdits(work, line).bars(bars);
-    } else {
-      work.partial = true;
-    }
-  }
-
-  private void flush(Work work, LaneRun lanes, Plan.@Nullable Found plan, List<Line> run) {
-    boolean parts = run.stream().anyMatch(l -> !(l.statement() instanceof PartStatement.Next));
-    if (plan != null) {
-      if (!run.isEmpty()) {
-        lanes.run(run, plan, false);
-      }
-    } else if (parts) {
-      Plan.Found found =
-          new Plan(problems, patterns, work.kit(), work.pickupBeats)
-              .measure(run, work.meter(), work.bars, null, 0);
-      work.partial |= !found.fits();
-      lanes.run(run, found, true);
-    }
+  /** Writes the parts gathered so far. */
+  private SectionDraft run(
+      SectionFrame frame,
+      SectionDraft draft,
+      List<Line> run,
+      @Nullable LaneRun lanes,
+      @Nullable SectionLength length) {
+    List<Line> lines = List.copyOf(run);
     run.clear();
+    if (lanes != null && length != null) {
+      return lines.isEmpty() ? draft : lanes.write(draft, lines, length);
+    }
+    if (lines.stream().allMatch(line -> line.statement() instanceof PartStatement.Next)) {
+      return draft;
+    }
+    SectionLength fixed = new LengthReader(frame, problems, lines).ofStep(draft.bars());
+    if (!fixed.fits()) {
+      problems.incomplete();
+    }
+    return new LaneRun(frame, problems).replace(draft, lines, fixed);
   }
 
-  private Resolved finish(Work work, @Nullable Groove base) {
-    Groove groove = Finisher.finish(work, title(), heading, base);
-    return new Resolved(groove, work.partial, problems.found());
+  private Resolved finished(SectionFrame frame, SectionDraft edited) {
+    SectionDraft dealt = Dealing.dealt(frame, edited);
+    Dealing.report(frame, problems, dealt);
+    Groove groove = new SectionFinish(frame, problems, syntax).finish(dealt);
+    return new Resolved(groove, problems.isIncomplete(), problems.found());
   }
 }

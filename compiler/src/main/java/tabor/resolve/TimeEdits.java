@@ -1,7 +1,9 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -9,165 +11,179 @@ import tabor.diagnostic.Code;
 import tabor.groove.Ornaments;
 import tabor.groove.Stroke;
 import tabor.rhythm.Count;
-import tabor.rhythm.NoteValue;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
-import tabor.source.Span;
-import tabor.syntax.At;
-import tabor.syntax.CountWord;
+import tabor.syntax.Distance;
 import tabor.syntax.Edit;
-import tabor.syntax.Line;
 
 /** The edits that change when something is struck: {@code double}, {@code move}, {@code shift}. */
 final class TimeEdits {
-  private final Work work;
-  private final Line line;
+  private final LineContext context;
+  private final SectionDraft draft;
 
-  TimeEdits(Work work, Line line) {
-    this.work = work;
-    this.line = line;
+  TimeEdits(LineContext context, SectionDraft draft) {
+    this.context = context;
+    this.draft = draft;
   }
 
-  void multiply(Edit.Multiply edit, List<Stroke> chosen) {
-    int times = edit.verb().text().equals("double") ? 2 : 3;
-    if (work.tooMany((long) chosen.size() * (times - 1), line.spot())) {
-      return;
+  private static long fineness(Slot slot) {
+    long fineness = slot.division().slots();
+    for (Slot.Part part : slot.parts()) {
+      fineness *= part.of();
     }
-    Set<Stroke> these = Edits.identities(chosen);
+    return fineness;
+  }
+
+  SectionDraft multiply(Edit.Change edit, List<Stroke> chosen) {
+    int times = edit.verb().strokes();
+    if (context.tooMany(draft, (long) chosen.size() * (times - 1))) {
+      return draft;
+    }
+    Set<Stroke> these = SectionDraft.identities(chosen);
     List<Stroke> all = new ArrayList<>();
-    for (Stroke stroke : work.strokes()) {
+    for (Stroke stroke : draft.strokes()) {
       if (!these.contains(stroke)) {
         all.add(stroke);
         continue;
       }
-      long fineness = (long) stroke.slot().division().slots() * times;
-      for (Slot.Part part : stroke.slot().parts()) {
-        fineness *= part.of();
+      if (fineness(stroke.slot()) * times > SectionDraft.FINEST) {
+        context
+            .problems()
+            .add(
+                context
+                    .make(
+                        Code.TOO_DEEP,
+                        edit.span(),
+                        "the strokes are divided too finely to be divided once more")
+                    .help("a beat has at most " + SectionDraft.FINEST + " places"));
+        return draft;
       }
-      if (fineness > Work.FINEST) {
-        work.problems.add(
-            work.problems
-                .make(
-                    Code.TOO_DEEP,
-                    line,
-                    edit.span(),
-                    "the strokes are divided too finely to be divided once more")
-                .help("a beat has at most " + Work.FINEST + " places"));
-        return;
-      }
-      Time own = work.grid.placeLength(stroke.slot());
-      Time one = own.over(times);
-      for (int i = 0; i < times; i++) {
-        List<Slot.Part> parts = new ArrayList<>(stroke.slot().parts());
-        parts.add(new Slot.Part(i, times));
-        Slot slot = new Slot(stroke.slot().division(), stroke.slot().index(), parts);
-        Time length = i + 1 < times ? one : one.plus(stroke.length().minus(own));
-        Stroke part =
-            stroke.moved(
-                stroke.bar(),
-                stroke.at().plus(one.times(i)),
-                length.sign() > 0 ? length : one,
-                slot);
-        all.add(Work.from(i == 0 ? part : part.with(Ornaments.NONE), line.spot()));
-      }
+      multiply(stroke, times, all);
     }
-    work.strokes(all);
+    return draft.with(all);
   }
 
-  void move(Edit.Move edit, Selector selector, Predicate<Stroke> target, Span what) {
-    At.Places from = new At.Places(List.of(new At.One(edit.from())), edit.from().span());
-    List<Stroke> chosen = selector.select(target, new At(from, edit.bars(), null), what);
-    if (chosen == null) {
-      return;
+  /** The strokes that one becomes: equal parts of its slot, the last with the holds after it. */
+  private void multiply(Stroke stroke, int times, List<Stroke> all) {
+    Time own = draft.view().grid(stroke.bar()).placeLength(stroke.slot());
+    Time one = own.over(times);
+    for (int i = 0; i < times; i++) {
+      List<Slot.Part> parts = new ArrayList<>(stroke.slot().parts());
+      parts.add(new Slot.Part(i, times));
+      Slot slot = new Slot(stroke.slot().division(), stroke.slot().index(), parts);
+      Time held = i + 1 < times ? one : one.plus(stroke.length().minus(own));
+      Stroke part =
+          stroke.moved(
+              stroke.bar(),
+              stroke.at().plus(one.times(i)),
+              held.sign() > 0 ? held : one,
+              slot);
+      all.add((i == 0 ? part : part.with(Ornaments.NONE)).from(context.line().spot()));
     }
-    Count count = edit.from().count();
+  }
+
+  SectionDraft move(Edit.Move edit, List<Stroke> chosen, Predicate<Stroke> target) {
+    Count from = edit.from().count();
     // A place within a group leaves the group; a whole group moves as one.
-    int inGroup = count.places().size() - (count.syllable() == Count.Syllable.NONE ? 1 : 0);
-    inGroup = Math.max(0, inGroup);
-    Set<Stroke> these = Edits.identities(chosen);
+    int inGroup =
+        Math.max(
+            0, from.places().size() - (from.syllable() == Count.Syllable.NONE ? 1 : 0));
+    PlaceReader reader = new PlaceReader(draft.view(), target, true);
+    Set<Stroke> these = SectionDraft.identities(chosen);
     List<Stroke> all = new ArrayList<>();
-    int readBar = -1;
-    CountReader.Reading to = null;
-    for (Stroke stroke : work.strokes()) {
+    Map<Integer, CountReading> goals = new HashMap<>();
+    for (Stroke stroke : draft.strokes()) {
       if (!these.contains(stroke)) {
         all.add(stroke);
         continue;
       }
-      if (stroke.bar() != readBar) {
-        readBar = stroke.bar();
-        to = goal(edit.to(), readBar, selector, target);
-      }
+      CountReading to = goals.get(stroke.bar());
       if (to == null) {
-        return;
+        PlaceReading reading = reader.read(edit.to(), stroke.bar());
+        if (reading.miss() != null) {
+          context.say(draft.view(), target, "", List.of(reading.miss()));
+          return draft;
+        }
+        to = reading.readings().get(0);
+        goals.put(stroke.bar(), to);
       }
-      List<Slot.Part> own = stroke.slot().parts();
-      List<Slot.Part> parts = new ArrayList<>(to.slot().parts());
-      parts.addAll(own.subList(Math.min(inGroup, own.size()), own.size()));
-      Slot slot = new Slot(to.slot().division(), to.slot().index(), parts);
-      long fineness = slot.division().slots();
-      for (Slot.Part part : parts) {
-        fineness *= part.of();
-      }
-      Slot fits = fineness > Work.FINEST ? to.slot() : slot;
-      Stroke moved =
-          stroke.moved(stroke.bar(), work.grid.place(fits), work.grid.placeLength(fits), fits);
-      all.add(Work.from(moved, line.spot()));
+      all.add(moved(stroke, to, inGroup).from(context.line().spot()));
     }
-    work.strokes(all);
+    return draft.with(all);
   }
 
-  private CountReader.@Nullable Reading goal(
-      CountWord word, int bar, Selector selector, Predicate<Stroke> target) {
-    List<CountReader.Reading> readings =
-        selector.reader().read(word.count(), bar, selector.inBar(bar), target);
-    if (readings.isEmpty()) {
-      selector.misses().outsideBar(word.span(), word.count(), bar);
-      return null;
-    }
-    if (readings.size() > 1) {
-      selector.misses().ambiguous(word, bar, readings);
-      return null;
-    }
-    return readings.get(0);
+  private Stroke moved(Stroke stroke, CountReading to, int inGroup) {
+    List<Slot.Part> own = stroke.slot().parts();
+    List<Slot.Part> parts = new ArrayList<>(to.slot().parts());
+    parts.addAll(own.subList(Math.min(inGroup, own.size()), own.size()));
+    Slot slot = new Slot(to.slot().division(), to.slot().index(), parts);
+    Slot fits = fineness(slot) > SectionDraft.FINEST ? to.slot() : slot;
+    BarGrid grid = draft.view().grid(stroke.bar());
+    return stroke.moved(stroke.bar(), grid.place(fits), grid.placeLength(fits), fits);
   }
 
-  void shift(Edit.Shift edit, List<Stroke> chosen) {
-    Time value = value(edit.value().text());
+  SectionDraft shift(Edit.Shift edit, List<Stroke> chosen) {
+    Meters meters = context.frame().meters();
+    Time unit = unit(edit.unit());
     int by = edit.by().whole();
-    Time length = work.meter().bar().times(work.bars);
+    if (unit == null) {
+      return draft;
+    }
     if (by < 1 || by > 100_000) {
-      work.problems.add(
-          work.problems
-              .make(Code.SYNTAX, line, edit.by().span(), "this number is out of range")
-              .help("shift by 1 or more; by a whole section nothing changes"));
-      return;
+      context
+          .problems()
+          .add(
+              context
+                  .make(Code.SYNTAX, edit.by().span(), "this number is out of range")
+                  .help("shift by 1 or more; by a whole section nothing changes"));
+      return draft;
     }
-    Time distance = value.times(by).mod(length);
-    if (!edit.later()) {
-      distance = length.minus(distance).mod(length);
-    }
-    Set<Stroke> these = Edits.identities(chosen);
-    List<Stroke> all = new ArrayList<>();
-    Time bar = work.meter().bar();
-    for (Stroke stroke : work.strokes()) {
+    Time length = meters.length(draft.bars());
+    Time distance = unit.times(by).mod(length);
+    Time later = edit.later() ? distance : length.minus(distance).mod(length);
+    Set<Stroke> these = SectionDraft.identities(chosen);
+    List<Stroke> all = new ArrayList<>(draft.strokes().size());
+    Map<Time, Slot> slots = new HashMap<>();
+    for (Stroke stroke : draft.strokes()) {
       if (!these.contains(stroke) || stroke.bar() == 0) {
         all.add(stroke);
         continue;
       }
-      Time at = bar.times(stroke.bar() - 1L).plus(stroke.at()).plus(distance).mod(length);
-      int newBar = (int) at.over(bar).floor();
-      Time place = at.minus(bar.times(newBar));
-      Slot slot = work.grid.fewest(place);
-      all.add(Work.from(stroke.moved(newBar + 1, place, stroke.length(), slot), line.spot()));
+      Time at = meters.start(stroke.bar()).plus(stroke.at()).plus(later);
+      at = at.before(length) ? at : at.minus(length);
+      int bar = meters.barAt(at);
+      Time place = at.minus(meters.start(bar));
+      Slot slot =
+          meters.size() == 1
+              ? slots.computeIfAbsent(place, draft.view().grid(bar)::fewest)
+              : draft.view().grid(bar).fewest(place);
+      all.add(stroke.moved(bar, place, stroke.length(), slot).from(context.line().spot()));
     }
-    work.strokes(all);
+    return draft.with(all);
   }
 
-  private Time value(String word) {
-    return switch (word) {
-      case "beat", "beats" -> work.meter().tempoBeat();
-      case "bar", "bars" -> work.meter().bar();
-      default -> NoteValue.of(word).map(NoteValue::length).orElse(Time.of(1, 8));
-    };
+  /** The length of a unit; null, and said so, for bars that are not equally long. */
+  private @Nullable Time unit(Distance unit) {
+    Meters meters = context.frame().meters();
+    if (unit instanceof Distance.OfValue value) {
+      return value.value().length();
+    }
+    if (unit instanceof Distance.Beats) {
+      return meters.first().tempoBeat();
+    }
+    if (meters.hasEqualBars()) {
+      return meters.first().bar();
+    }
+    context
+        .problems()
+        .add(
+            context
+                .make(
+                    Code.BAR_LENGTH,
+                    unit.span(),
+                    "the bars of " + meters + " are not equally long")
+                .help("shift by beats or by a note value"));
+    return null;
   }
 }

@@ -18,6 +18,11 @@ public record Division(int beat, int beats, int slots) {
     }
   }
 
+  /** True if a bar of this meter has the beats of the word. */
+  public boolean isInside(Meter meter) {
+    return beat + beats <= meter.beatCount();
+  }
+
   // Written out: what records get by themselves is linked anew at every start, at some cost.
 
   @Override

@@ -61,6 +61,26 @@ public record Slot(Division division, int index, List<Part> parts) {
     return wordLength(meter).over(division.slots());
   }
 
+  /** Distance of the place of a stroke, down through its groups, from the barline. */
+  public Time place(Meter meter) {
+    Time place = start(meter);
+    Time length = length(meter);
+    for (Part part : parts) {
+      length = length.over(part.of());
+      place = place.plus(length.times(part.index()));
+    }
+    return place;
+  }
+
+  /** Length of the place of a stroke, down through its groups, in whole notes. */
+  public Time placeLength(Meter meter) {
+    Time length = length(meter);
+    for (Part part : parts) {
+      length = length.over(part.of());
+    }
+    return length;
+  }
+
   // Written out: what records get by themselves is linked anew at every start, at some cost.
 
   @Override

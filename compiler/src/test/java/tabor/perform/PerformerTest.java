@@ -118,7 +118,7 @@ class PerformerTest {
             .word(1, 3, RIGHT, "tom1", "x", Ornament.RUFF)
             .done();
     Performance played = Performer.once(groove, 0);
-    List<Sound> small = played.sounds().stream().filter(s -> s.kind() == Kind.SMALL).toList();
+    List<Sound> small = played.sounds().stream().filter(s -> s.kind() == Kind.GRACE).toList();
     assertThat(small)
         .extracting(Sound::limb)
         .containsExactly(LEFT, RIGHT, RIGHT, LEFT, RIGHT, LEFT);
@@ -146,10 +146,10 @@ class PerformerTest {
             .done();
     assertThat(Performer.once(atStart, 0).sounds()).hasSize(1);
     assertThat(Performer.once(atStart, 1).sounds()).hasSize(6);
-    assertThat(starts(Performer.once(soon, 0), Kind.SMALL, Kind.STROKE)).isEqualTo("0 1/128 1/64");
+    assertThat(starts(Performer.once(soon, 0), Kind.GRACE, Kind.STROKE)).isEqualTo("0 1/128 1/64");
     assertThat(Performer.round(atStart).sounds())
         .extracting(Sound::kind)
-        .containsExactly(Kind.STROKE, Kind.SMALL);
+        .containsExactly(Kind.STROKE, Kind.GRACE);
   }
 
   @Test
@@ -288,7 +288,7 @@ class PerformerTest {
     Performance played =
         Performer.chart(Sketch.chart(new Chart.Play(List.of(Sketch.turn(a), Sketch.turn(b)), 1)));
     Sound small = played.sounds().get(1);
-    assertThat(small.kind()).isEqualTo(Kind.SMALL);
+    assertThat(small.kind()).isEqualTo(Kind.GRACE);
     assertThat(4_000_000 - small.micros()).isBetween(25_000L, 30_000L);
   }
 

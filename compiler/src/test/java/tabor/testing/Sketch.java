@@ -12,6 +12,7 @@ import tabor.groove.Levels;
 import tabor.groove.Loudness;
 import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
@@ -239,15 +240,17 @@ public final class Sketch {
     List<Stroke> sorted = new ArrayList<>(strokes);
     sorted.sort(Stroke.ORDER);
     Tempo tempo = new Tempo(meter.tempoBeat(), perMinute);
+    Groove.Setting setting =
+        new Groove.Setting(meter, kit, tempo, feel, Levels.DEFAULT, true, true);
     return new Groove(
         name,
         title,
         NOWHERE,
         base,
-        new Groove.Setting(meter, kit, tempo, feel, Levels.DEFAULT, true, true),
+        setting,
         bars,
         pickup,
-        sorted,
+        Snap.strokes(setting, sorted),
         sorted,
         Map.of(),
         marks,

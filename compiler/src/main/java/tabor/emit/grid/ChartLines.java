@@ -40,7 +40,7 @@ final class ChartLines implements Chart.Cases<String> {
   public String play(Chart.Play item) {
     String names =
         item.turns().stream()
-            .map(turn -> Prose.clean(turn.groove().caption()))
+            .map(turn -> TextWrapper.clean(turn.groove().caption()))
             .collect(Collectors.joining(", then "));
     String tempi =
         item.turns().stream()
@@ -66,6 +66,6 @@ final class ChartLines implements Chart.Cases<String> {
           case TIMES -> some(item.every(), "time", "times");
           case BARS -> some(item.every(), "bar", "bars");
         };
-    return Prose.clean(item.groove().caption()) + ": " + unit + " at each of " + rungs;
+    return TextWrapper.clean(item.groove().caption()) + ": " + unit + " at each of " + rungs;
   }
 }

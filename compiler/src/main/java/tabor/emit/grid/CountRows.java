@@ -43,7 +43,7 @@ final class CountRows {
       Map<Division, Map<Time, String>> divisions = new HashMap<>();
       for (Slot slot : slots) {
         Map<Time, String> labels = divisions.computeIfAbsent(slot.division(), found::labels);
-        Time place = Places.of(slot, meter);
+        Time place = slot.place(meter);
         labels.putIfAbsent(place, found.label(slot));
       }
       divisions.entrySet().stream()
@@ -71,7 +71,7 @@ final class CountRows {
   /** The count without the number of its beat, which stands at the beat's start. */
   private String label(Slot slot) {
     Count count = CountNames.of(slot, meter);
-    int beat = meter.beatAt(Places.of(slot, meter));
+    int beat = meter.beatAt(slot.place(meter));
     String text = count.toString();
     String number = Integer.toString(beat + 1);
     return text.startsWith(number) && text.length() > number.length() && count.beat() == beat + 1

@@ -1,7 +1,9 @@
 package tabor.emit.grid;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Changes;
@@ -9,6 +11,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.StandIns;
 
 /**
  * The counted grid of a lesson: title, then each section with its number, what a step changed, its
@@ -20,6 +23,7 @@ public final class Grid {
 
   private final Lesson lesson;
   private final List<String> lines = new ArrayList<>();
+  private final Set<String> told = new HashSet<>();
   private Groove.@Nullable Setting known;
 
   private Grid(Lesson lesson) {
@@ -44,10 +48,10 @@ public final class Grid {
         grid.chart(chart);
       }
     }
-    List<String> legend = Signs.legend(shown);
+    List<String> legend = GridSigns.legend(shown);
     if (!legend.isEmpty()) {
       grid.gap();
-      grid.lines.addAll(Prose.wrap("Signs: " + String.join(", ", legend), "", PROSE_WIDTH));
+      grid.lines.addAll(TextWrapper.wrap("Signs: " + String.join(", ", legend), "", PROSE_WIDTH));
     }
     return grid.text();
   }
@@ -79,13 +83,13 @@ public final class Grid {
   }
 
   private void head() {
-    lines.addAll(Prose.wrap(lesson.title(), "", PROSE_WIDTH));
+    lines.addAll(TextWrapper.wrap(lesson.title(), "", PROSE_WIDTH));
     String by = lesson.by();
     if (by != null) {
-      lines.addAll(Prose.wrap(by, "", PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(by, "", PROSE_WIDTH));
     }
     known = lesson.setting();
-    lines.addAll(Prose.wrap(SettingLine.of(lesson.setting(), null), "", PROSE_WIDTH));
+    lines.addAll(TextWrapper.wrap(SettingLine.of(lesson.setting(), null), "", PROSE_WIDTH));
   }
 
   private void groove(Groove groove, int number) {
@@ -94,26 +98,40 @@ public final class Grid {
     heading(number + ". ", groove);
     if (groove.isStep()) {
       String changes = Changes.of(groove).text();
-      lines.addAll(Prose.wrap(changes.isEmpty() ? "as before" : changes, INDENT, PROSE_WIDTH));
+      lines.addAll(
+          TextWrapper.wrap(changes.isEmpty() ? "as before" : changes, INDENT, PROSE_WIDTH));
     }
     String setting = SettingLine.of(groove.setting(), known);
     if (!setting.isEmpty()) {
-      lines.addAll(Prose.wrap(setting, INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
     }
+    standIns(groove);
     known = groove.setting();
     prose(groove.prose());
     List<String> dynamics = DynamicWords.of(groove);
     if (!dynamics.isEmpty()) {
-      lines.addAll(Prose.wrap(String.join("; ", dynamics), INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(String.join("; ", dynamics), INDENT, PROSE_WIDTH));
     }
     lines.add("");
     lines.addAll(GridWriter.write(GridLayout.of(groove)));
   }
 
+  /** What the kit lacks is told once. */
+  private void standIns(Groove groove) {
+    List<String> moved =
+        StandIns.words(groove).stream()
+            .filter(words -> told.add(groove.setting().kit().name() + ": " + words))
+            .toList();
+    if (!moved.isEmpty()) {
+      String words = "on this kit: " + String.join(", ", moved);
+      lines.addAll(TextWrapper.wrap(words, INDENT, PROSE_WIDTH));
+    }
+  }
+
   private void heading(String number, Section section) {
     boolean titled = !section.caption().equals(section.name());
     lines.addAll(
-        Prose.wrap(
+        TextWrapper.wrap(
             number + section.caption() + (titled ? " (" + section.name() + ")" : ""),
             "",
             PROSE_WIDTH));
@@ -121,7 +139,7 @@ public final class Grid {
 
   private void prose(List<String> texts) {
     for (String text : texts) {
-      lines.addAll(Prose.wrap(text, INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(text, INDENT, PROSE_WIDTH));
     }
   }
 
@@ -131,7 +149,7 @@ public final class Grid {
     heading("Play-along: ", chart);
     prose(chart.prose());
     for (String item : ChartLines.of(chart)) {
-      lines.addAll(Prose.wrap(item, INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(item, INDENT, PROSE_WIDTH));
     }
   }
 }

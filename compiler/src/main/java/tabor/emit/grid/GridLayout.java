@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import tabor.emit.grid.GridBar.Cell;
 import tabor.emit.grid.GridBar.Column;
 import tabor.groove.Groove;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
@@ -31,6 +32,7 @@ final class GridLayout {
 
   private final Groove groove;
   private final Meter meter;
+  private final Snap snap;
   private final List<Surface> parts;
   private final boolean handsShown;
   private final boolean feetShown;
@@ -50,6 +52,7 @@ final class GridLayout {
   private GridLayout(Groove groove, boolean everyLimb) {
     this.groove = groove;
     this.meter = groove.meter();
+    this.snap = Snap.of(groove);
     this.parts = parts(groove);
     this.handsShown =
         (everyLimb || groove.setting().showSticking())
@@ -61,7 +64,7 @@ final class GridLayout {
     this.countsShown = everyLimb || groove.setting().showCounts();
     for (Stroke stroke : groove.strokes()) {
       byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
-      if (Signs.goesOn(groove, stroke)) {
+      if (GridSigns.goesOn(snap, stroke)) {
         Time start = groove.position(stroke);
         rolls
             .computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>())
@@ -127,10 +130,10 @@ final class GridLayout {
   }
 
   /** Into how many columns every beat of a bar can be laid out; 0 if they differ too much. */
-  private static long regular(List<Stroke> strokes) {
+  private long regular(List<Stroke> strokes) {
     long parts = 1;
     for (Stroke stroke : strokes) {
-      long own = Places.fineness(stroke.slot());
+      long own = WordPlaces.fineness(snap.slot(stroke));
       if (own == 0 || own > MOST_REGULAR) {
         return 0;
       }
@@ -156,7 +159,7 @@ final class GridLayout {
   private GridBar bar(int number) {
     List<Stroke> strokes = byBar.getOrDefault(number, List.of());
     List<Integer> beats = beats(number);
-    List<Slot> slots = strokes.stream().map(Stroke::slot).toList();
+    List<Slot> slots = strokes.stream().map(snap::slot).toList();
     List<Map<Time, String>> counts = CountRows.of(meter, beats, slots, countsShown);
     Map<String, Set<Time>> own = new HashMap<>();
     Set<Time> places = new TreeSet<>();
@@ -201,7 +204,7 @@ final class GridLayout {
     Set<Time> places = new TreeSet<>();
     for (Stroke stroke : strokes) {
       if (stroke.surface().name().equals(part.name())) {
-        places.addAll(Places.ofWord(stroke.slot(), meter));
+        places.addAll(WordPlaces.ofWord(snap.slot(stroke), meter));
         places.add(stroke.at());
       }
     }
@@ -233,7 +236,7 @@ final class GridLayout {
     for (Surface part : parts) {
       List<Stroke> both = here.getOrDefault(part.name(), List.of());
       if (!both.isEmpty()) {
-        cells.add(Signs.cell(both));
+        cells.add(GridSigns.cell(both));
       } else if (!own.get(part.name()).contains(place)) {
         cells.add(Cell.NONE);
       } else {

@@ -39,7 +39,8 @@ final class GridWriter {
         longest = Math.max(longest, Math.min(MOST_NAME, name.length()));
       }
     }
-    this.gutter = longest + 2;
+    // A space at least stands after a heading such as "bars 10-11".
+    this.gutter = Math.max(longest + 2, longestHeading(sheet.bars()) + 1);
     this.room = MOST_COLUMNS - gutter;
     List<Column> all = sheet.bars().stream().flatMap(bar -> bar.columns().stream()).toList();
     this.before = all.stream().mapToInt(GridWriter::before).max().orElse(0);
@@ -70,6 +71,20 @@ final class GridWriter {
   }
 
   // Widths.
+
+  /** How long the longest heading can be that a line of these bars may get. */
+  private static int longestHeading(List<GridBar> bars) {
+    int last = bars.isEmpty() ? 1 : bars.get(bars.size() - 1).number();
+    int digits = Integer.toString(last).length();
+    int beats =
+        bars.stream()
+            .flatMap(bar -> bar.columns().stream())
+            .mapToInt(column -> Integer.toString(column.beat()).length())
+            .max()
+            .orElse(1);
+    int range = bars.size() < 2 ? 0 : "bars -".length() + 2 * digits;
+    return Math.max(range, "bar .".length() + digits + beats);
+  }
 
   private static int before(Column column) {
     return column.cells().stream().mapToInt(cell -> cell.before().length()).max().orElse(0);

@@ -47,7 +47,7 @@ public final class Sticking {
     }
     boolean titled = !groove.caption().equals(groove.name());
     String name = titled ? " (" + groove.name() + ")" : "";
-    lines.addAll(Prose.wrap(number + ". " + groove.caption() + name, "", WIDTH));
+    lines.addAll(TextWrapper.wrap(number + ". " + groove.caption() + name, "", WIDTH));
     if (groove.strokes().isEmpty()) {
       lines.add(INDENT + "nobody strikes anything");
       return;
@@ -56,7 +56,7 @@ public final class Sticking {
     lines.addAll(rudiments(groove));
     String dealt = dealt(groove);
     if (!dealt.isEmpty()) {
-      lines.addAll(Prose.wrap("dealt by Tabor: " + dealt, INDENT, WIDTH));
+      lines.addAll(TextWrapper.wrap("dealt by Tabor: " + dealt, INDENT, WIDTH));
     }
   }
 
@@ -79,7 +79,8 @@ public final class Sticking {
     bars.forEach(
         (words, in) ->
             lines.addAll(
-                Prose.wrap((one || in.isEmpty() ? "" : bars(in) + ", ") + words, INDENT, WIDTH)));
+                TextWrapper.wrap(
+                    (one || in.isEmpty() ? "" : bars(in) + ", ") + words, INDENT, WIDTH)));
     return lines;
   }
 

@@ -10,11 +10,11 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
-import tabor.perform.Stretch;
+import tabor.perform.Segment;
 import tabor.rhythm.Tempo;
 
 /**
- * Turns a chart into legs and into the rows that the page shows. The performance has one stretch
+ * Turns a chart into legs and into the rows that the page shows. The performance has one segment
  * for each time that something is played, in the order of the chart's lines.
  */
 final class Charts implements Chart.Cases<@Nullable Void> {
@@ -138,16 +138,16 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     return null;
   }
 
-  /** Takes the next stretches; those that repeat the one before become one leg. */
+  /** Takes the next segments; those that repeat the one before become one leg. */
   private void take(int count, String words) {
     int begin = legs.size();
     for (int i = 0; i < count; i++, next++) {
-      Stretch stretch = performance.stretches().get(next);
+      Segment segment = performance.segments().get(next);
       int take = takes.get(next);
-      boolean section = stretch.kind() == Stretch.Kind.SECTION;
-      Groove groove = stretch.groove();
+      boolean section = segment.kind() == Segment.Kind.SECTION;
+      Groove groove = segment.groove();
       int figure = section && groove != null ? figures.of(groove) : -1;
-      Leg leg = new Leg(take, stretch.tempo(), 1, figure, words);
+      Leg leg = new Leg(take, segment.tempo(), 1, figure, words);
       Leg last = legs.size() > begin ? legs.get(legs.size() - 1) : null;
       if (last != null && last.take() == take && last.tempo().equals(leg.tempo())) {
         legs.set(legs.size() - 1, new Leg(take, leg.tempo(), last.times() + 1, figure, words));

@@ -13,8 +13,8 @@ import tabor.groove.Stroke;
 import tabor.kit.Kits;
 import tabor.kit.Surface;
 import tabor.perform.Performance;
+import tabor.perform.Segment;
 import tabor.perform.Sound;
-import tabor.perform.Stretch;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
@@ -27,25 +27,25 @@ final class Takes {
     return List.copyOf(numbers.keySet());
   }
 
-  /** The number of the take that each stretch of a performance is. */
+  /** The number of the take that each segment of a performance is. */
   List<Integer> of(Performance performance) {
     List<List<Sound>> sounds = new ArrayList<>();
-    for (int i = 0; i < performance.stretches().size(); i++) {
+    for (int i = 0; i < performance.segments().size(); i++) {
       sounds.add(new ArrayList<>());
     }
     for (Sound sound : performance.sounds()) {
-      sounds.get(sound.stretch()).add(sound);
+      sounds.get(sound.segment()).add(sound);
     }
     List<Integer> found = new ArrayList<>();
     for (int i = 0; i < sounds.size(); i++) {
-      Take take = take(performance.stretches().get(i), sounds.get(i));
+      Take take = take(performance.segments().get(i), sounds.get(i));
       Integer number = numbers.putIfAbsent(take, numbers.size());
       found.add(number == null ? numbers.size() - 1 : number);
     }
     return found;
   }
 
-  private static Take take(Stretch stretch, List<Sound> sounds) {
+  private static Take take(Segment segment, List<Sound> sounds) {
     IdentityHashMap<Stroke, Sound> mains = new IdentityHashMap<>();
     for (Sound sound : sounds) {
       if (sound.kind() == Sound.Kind.STROKE && sound.stroke() != null) {
@@ -56,24 +56,24 @@ final class Takes {
     List<Tick> clicks = new ArrayList<>();
     List<Tick> counts = new ArrayList<>();
     for (Sound sound : sounds) {
-      Time at = sound.start().minus(stretch.start());
+      Time at = sound.start().minus(segment.start());
       switch (sound.kind()) {
         case CLICK -> clicks.add(new Tick(at, sound.at().sign() == 0));
         case COUNT_IN -> counts.add(new Tick(at, sound.at().sign() == 0));
-        case STROKE, SMALL, ROLL, BOUNCE -> blows.add(blow(stretch, sound, at, mains));
+        case STROKE, GRACE, ROLL, BOUNCE -> blows.add(blow(segment, sound, at, mains));
       }
     }
-    boolean section = stretch.kind() == Stretch.Kind.SECTION;
-    List<Tick> countIn = section ? countIn(stretch) : List.of();
-    Time from = section ? stretch.pickup().negate() : Time.ZERO;
-    return new Take(from, stretch.length(), blows, clicks, counts, countIn);
+    boolean section = segment.kind() == Segment.Kind.SECTION;
+    List<Tick> countIn = section ? countIn(segment) : List.of();
+    Time from = section ? segment.pickup().negate() : Time.ZERO;
+    return new Take(from, segment.length(), blows, clicks, counts, countIn);
   }
 
   private static Blow blow(
-      Stretch stretch, Sound sound, Time at, IdentityHashMap<Stroke, Sound> mains) {
+      Segment segment, Sound sound, Time at, IdentityHashMap<Stroke, Sound> mains) {
     Sound main = sound.stroke() == null ? null : mains.get(sound.stroke());
     boolean timed = !sound.kind().isMeasured() && main != null;
-    Time place = timed && main != null ? main.start().minus(stretch.start()) : at;
+    Time place = timed && main != null ? main.start().minus(segment.start()) : at;
     long lead = timed && main != null ? Time.of(main.micros() - sound.micros(), 100).rounded() : 0;
     Time damp = sound.isChoked() ? sound.length() : Time.ZERO;
     return new Blow(place, name(sound), sound.velocity(), limb(sound), lead, damp);
@@ -104,9 +104,9 @@ final class Takes {
   }
 
   /** One bar of beats before a section; it stops where the section's pickup begins. */
-  private static List<Tick> countIn(Stretch stretch) {
-    Meter meter = stretch.meter();
-    Time left = stretch.pickup().before(meter.bar()) ? stretch.pickup() : Time.ZERO;
+  private static List<Tick> countIn(Segment segment) {
+    Meter meter = segment.meter();
+    Time left = segment.pickup().before(meter.bar()) ? segment.pickup() : Time.ZERO;
     Time end = meter.bar().minus(left);
     List<Tick> ticks = new ArrayList<>();
     for (int i = 0; i < meter.beatCount() && meter.beatStart(i).before(end); i++) {

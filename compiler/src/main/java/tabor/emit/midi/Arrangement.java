@@ -16,22 +16,31 @@ import tabor.rhythm.Time;
  * Deals a performance out over the tracks.
  *
  * <p>Two sounds on one key at one tick are one note, the louder one, in the track of the first
- * limb. A note ends a tick before the next one on its key, whichever track that is in: players that
- * read track by track then never meet a note-on before the note-off that belongs before it.
+ * limb; a written stroke goes before a grace note or a bounce. A note ends a tick before the next
+ * one on its key, whichever track that is in: players that read track by track then never meet a
+ * note-on before the note-off that belongs before it. Where the next note comes at the very next
+ * tick there is no room for that, and it stands in a track that is not read earlier. No note is
+ * moved in time.
  */
 final class Arrangement {
   /** Each limb in the order of lists, then the click. */
   private static final int CLICK = Limb.values().length;
 
-  private record Dealt(int track, long tick, long end, int key, int velocity, boolean choked) {
+  private record Dealt(
+      int track, long tick, long end, int key, int velocity, boolean choked, boolean measured) {
 
     Dealt with(Dealt other) {
       int loud = Math.max(velocity, other.velocity);
-      return new Dealt(track, tick, Math.max(end, other.end), key, loud, choked && other.choked);
+      boolean both = choked && other.choked;
+      return new Dealt(track, tick, Math.max(end, other.end), key, loud, both, measured);
     }
 
     Dealt until(long other) {
-      return new Dealt(track, tick, other, key, velocity, choked && other == end);
+      return new Dealt(track, tick, other, key, velocity, choked && other == end, measured);
+    }
+
+    Dealt notBefore(int other) {
+      return new Dealt(Math.max(track, other), tick, end, key, velocity, choked, measured);
     }
 
     Smf.Note note() {
@@ -87,10 +96,12 @@ final class Arrangement {
               ticks.at(Time.min(sound.end(), performance.length())),
               sound.key(),
               sound.velocity(),
-              sound.isChoked()));
+              sound.isChoked(),
+              sound.kind().isMeasured()));
     }
     all.sort(
         Comparator.comparingLong(Dealt::tick)
+            .thenComparing(Dealt::measured, Comparator.reverseOrder())
             .thenComparingInt(Dealt::track)
             .thenComparingInt(Dealt::key));
     List<Dealt> kept = new ArrayList<>();
@@ -98,23 +109,15 @@ final class Arrangement {
     for (Dealt note : all) {
       Integer index = lastOfKey.get(note.key());
       Dealt last = index == null ? null : kept.get(index);
-      if (index != null && last != null && isOne(last, note)) {
+      if (index != null && last != null && last.tick() == note.tick()) {
         kept.set(index, last.with(note));
-      } else {
-        lastOfKey.put(note.key(), kept.size());
-        kept.add(note);
+        continue;
       }
+      lastOfKey.put(note.key(), kept.size());
+      boolean follows = last != null && last.tick() + 1 == note.tick();
+      kept.add(follows ? note.notBefore(last.track()) : note);
     }
     return kept;
-  }
-
-  /**
-   * True for one place; also for two ticks in a row where the second note stands in an earlier
-   * track, since no note-off would fit between them there.
-   */
-  private static boolean isOne(Dealt first, Dealt second) {
-    long gap = second.tick() - first.tick();
-    return gap == 0 || (gap == 1 && second.track() < first.track());
   }
 
   /** Ends each note where the next on its key lets it; changes the list that it is given. */

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.perform.Performance;
-import tabor.perform.Stretch;
+import tabor.perform.Segment;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
@@ -31,31 +31,31 @@ final class Conductor {
 
   static List<Smf.Event> events(Performance performance, Ticks ticks) {
     Conductor conductor = new Conductor(ticks);
-    Stretch before = null;
-    for (Stretch stretch : performance.stretches()) {
-      conductor.add(stretch, before);
-      before = stretch;
+    Segment before = null;
+    for (Segment segment : performance.segments()) {
+      conductor.add(segment, before);
+      before = segment;
     }
     return conductor.events;
   }
 
-  private void add(Stretch stretch, @Nullable Stretch before) {
-    Time start = stretch.start();
-    boolean pickup = stretch.kind() == Stretch.Kind.SECTION && stretch.pickup().sign() > 0;
+  private void add(Segment segment, @Nullable Segment before) {
+    Time start = segment.start();
+    boolean pickup = segment.kind() == Segment.Kind.SECTION && segment.pickup().sign() > 0;
     boolean completes =
         before != null
-            && before.kind() == Stretch.Kind.COUNT_IN
-            && before.pickup().equals(stretch.pickup());
+            && before.kind() == Segment.Kind.COUNT_IN
+            && before.pickup().equals(segment.pickup());
     if (pickup && !completes) {
-      meter(start, shortBar(stretch.pickup(), stretch.meter()), stretch.meter());
+      meter(start, shortBar(segment.pickup(), segment.meter()), segment.meter());
     } else if (!pickup) {
-      meter(start, stretch.meter().count(), stretch.meter().unit(), stretch.meter());
+      meter(start, segment.meter().count(), segment.meter().unit(), segment.meter());
     }
-    tempo(start, stretch.tempo());
-    mark(stretch);
+    tempo(start, segment.tempo());
+    mark(segment);
     if (pickup) {
-      Meter own = stretch.meter();
-      meter(stretch.barline(1), own.count(), own.unit(), own);
+      Meter own = segment.meter();
+      meter(segment.barline(1), own.count(), own.unit(), own);
     }
   }
 
@@ -90,18 +90,18 @@ final class Conductor {
     }
   }
 
-  private void mark(Stretch stretch) {
-    Groove groove = stretch.groove();
-    if (stretch.kind() != Stretch.Kind.SECTION || groove == null) {
+  private void mark(Segment segment) {
+    Groove groove = segment.groove();
+    if (segment.kind() != Segment.Kind.SECTION || groove == null) {
       section = null;
       return;
     }
     boolean same = groove.name().equals(section);
-    if (!same || !stretch.tempo().equals(marked)) {
-      String at = same ? " at " + stretch.tempo().perMinute().decimal() : "";
-      events.add(new Smf.Marker(ticks.at(stretch.start()), groove.caption() + at));
+    if (!same || !segment.tempo().equals(marked)) {
+      String at = same ? " at " + segment.tempo().perMinute().decimal() : "";
+      events.add(new Smf.Marker(ticks.at(segment.start()), groove.caption() + at));
     }
     section = groove.name();
-    marked = stretch.tempo();
+    marked = segment.tempo();
   }
 }

@@ -50,7 +50,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   static void write(Chart chart, Measures measures, Function<Groove, Score> scores) {
     ChartMeasures written = new ChartMeasures(measures, scores);
     written.head.addAll(MusicXml.title(chart));
-    chart.prose().forEach(text -> written.words(XmlText.of(text)));
+    chart.prose().forEach(text -> written.words(XmlCharacters.of(text)));
     if (isTooLong(chart)) {
       written.words("This chart is too long to be written out.");
       measures.silence(Meter.COMMON, 1, written.head, null);
@@ -158,7 +158,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
       Groove groove = turn.groove();
       boolean again = groove.name().equals(before);
       if (!again) {
-        words(XmlText.line(groove.caption()));
+        words(XmlCharacters.line(groove.caption()));
       }
       // A pickup leads in from another section, not from the same one's own end.
       boolean around = !groove.name().equals(turns.get(turns.size() - 1).groove().name());

@@ -66,7 +66,8 @@ final class Marks {
     for (Written.Type type : Written.Type.values()) {
       for (int dots = 0; dots < 2; dots++) {
         if (new Written(type, dots).length().equals(tempo.beat())) {
-          return new Metronome(Names.type(type), dots == 1, tempo.perMinute().decimal(), quarters);
+          return new Metronome(
+              MusicXmlNames.type(type), dots == 1, tempo.perMinute().decimal(), quarters);
         }
       }
     }

@@ -28,9 +28,9 @@ final class MeasureWriter implements ScoreFile.Cases {
   /** How much of the stroke before it a small stroke takes, in percent: an approximation. */
   private static final String GRACE_PERCENT = "10";
 
-  private final Xml xml;
+  private final XmlBuilder xml;
 
-  MeasureWriter(Xml xml) {
+  MeasureWriter(XmlBuilder xml) {
     this.xml = xml;
   }
 

@@ -55,8 +55,8 @@ public final class MusicXml {
     made.measures.finish();
     String by = lesson.by();
     return new ScoreFile(
-        XmlText.line(lesson.title()),
-        by == null ? null : XmlText.line(by),
+        XmlCharacters.line(lesson.title()),
+        by == null ? null : XmlCharacters.line(by),
         instruments.list(),
         made.measures.list());
   }
@@ -99,13 +99,13 @@ public final class MusicXml {
     List<DirectionKind> head = new ArrayList<>(title(groove));
     String changed = Changes.of(groove).text();
     if (!changed.isEmpty()) {
-      head.add(new Words(XmlText.line(changed), true, null));
+      head.add(new Words(XmlCharacters.line(changed), true, null));
     }
-    groove.prose().forEach(text -> head.add(new Words(XmlText.of(text), false, null)));
+    groove.prose().forEach(text -> head.add(new Words(XmlCharacters.of(text), false, null)));
     return head;
   }
 
   static List<DirectionKind> title(Section section) {
-    return List.of(new Rehearsal(XmlText.line(section.caption())));
+    return List.of(new Rehearsal(XmlCharacters.line(section.caption())));
   }
 }

@@ -88,7 +88,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
               voice.number(),
               shape(chord),
               stem(chord.written()),
-              first ? chord.beams().stream().map(Names::beam).toList() : List.of(),
+              first ? chord.beams().stream().map(MusicXmlNames::beam).toList() : List.of(),
               notations(note, first ? tuplets(chord) : List.of()),
               first ? lyrics(chord) : List.of()));
       first = false;
@@ -171,9 +171,9 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
         normal = normal.multiply(BigInteger.valueOf(place.tuplet().normal()));
       }
       Written.Type unit = places.get(places.size() - 1).tuplet().unit();
-      ratio = new Ratio(actual, normal, Names.type(unit));
+      ratio = new Ratio(actual, normal, MusicXmlNames.type(unit));
     }
-    return new Shape(Names.type(event.written().type()), event.written().dots(), ratio);
+    return new Shape(MusicXmlNames.type(event.written().type()), event.written().dots(), ratio);
   }
 
   private static List<TupletMark> tuplets(Event event) {
@@ -200,7 +200,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
         place.tuplet().bracket(),
         place.tuplet().actual(),
         place.tuplet().normal(),
-        Names.type(place.tuplet().unit()));
+        MusicXmlNames.type(place.tuplet().unit()));
   }
 
   private static Notations notations(Note note, List<TupletMark> tuplets) {

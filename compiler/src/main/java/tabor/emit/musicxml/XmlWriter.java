@@ -7,14 +7,14 @@ import tabor.emit.musicxml.ScoreFile.Measure;
 final class XmlWriter {
   private static final String PART = "P1";
 
-  private final Xml xml;
+  private final XmlBuilder xml;
 
-  private XmlWriter(Xml xml) {
+  private XmlWriter(XmlBuilder xml) {
     this.xml = xml;
   }
 
   static String text(ScoreFile score) {
-    Xml xml = new Xml();
+    XmlBuilder xml = new XmlBuilder();
     new XmlWriter(xml).score(score);
     return xml.finish();
   }

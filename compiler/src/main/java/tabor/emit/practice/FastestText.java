@@ -28,7 +28,7 @@ public final class FastestText {
       lines.add(
           (names.indexOf(groove.name()) + 1)
               + ". "
-              + Lines.clean(groove.caption())
+              + TableText.clean(groove.caption())
               + (titled ? " (" + groove.name() + ")" : "")
               + ", "
               + groove.setting().tempo().words());

@@ -80,7 +80,7 @@ public final class StepsTable {
       }
     }
     List<String> lines = new ArrayList<>();
-    lines.add(Lines.clean(lesson.title()));
+    lines.add(TableText.clean(lesson.title()));
     lines.add("");
     lines.add(line(HEADS, widths));
     for (int i = 0; i < rows.size(); i++) {
@@ -89,10 +89,10 @@ public final class StepsTable {
       String indent = " ".repeat(widths[0] + 2);
       String title = row.groove().title();
       if (title != null && !title.isBlank()) {
-        lines.add(indent + Lines.clean(title));
+        lines.add(indent + TableText.clean(title));
       }
       for (String change : row.changes().words()) {
-        lines.add(indent + "- " + Lines.clean(change));
+        lines.add(indent + "- " + TableText.clean(change));
       }
     }
     lines.add("");
@@ -115,8 +115,8 @@ public final class StepsTable {
       List<String> cells = row.cells(++number);
       String title = row.groove().title();
       List<String> all = new ArrayList<>(cells.subList(0, 2));
-      all.add(title == null ? "" : Lines.clean(title));
-      all.add(Lines.clean(row.changes().text()));
+      all.add(title == null ? "" : TableText.clean(title));
+      all.add(TableText.clean(row.changes().text()));
       all.addAll(cells.subList(2, 4));
       all.add(cells.get(4).replace(" %", ""));
       all.addAll(cells.subList(5, cells.size()));
@@ -135,8 +135,8 @@ public final class StepsTable {
       line.append(i == 0 ? "" : i == FIRST_NUMBER ? " " : "  ");
       line.append(
           i == 0 || i >= FIRST_NUMBER
-              ? Lines.right(cells.get(i), widths[i])
-              : Lines.left(cells.get(i), widths[i]));
+              ? TableText.right(cells.get(i), widths[i])
+              : TableText.left(cells.get(i), widths[i]));
     }
     return line.toString().stripTrailing();
   }

@@ -182,8 +182,40 @@ class MidiLessonTest {
     assertThat(first).singleElement().extracting(SmfDump.Event::text).isEqualTo("on ch 10 38 115");
   }
 
+  /**
+   * A flam at the 36th part of a beat after a stroke on the same drum: at about 60 beats a minute
+   * its grace note falls on that stroke, at other tempi a tick or two beside it. Whichever hand
+   * plays which, both strokes stay where they are written.
+   */
   @Test
-  void smallStrokesLastTwentyFiveToThirtyMilliseconds() {
+  void aGraceNoteNeverMovesOrHidesAStroke() {
+    boolean apart = false;
+    boolean together = false;
+    for (int tempo = 57_000; tempo <= 64_000; tempo += 20) {
+      for (Limb first : List.of(RIGHT, LEFT)) {
+        Groove groove =
+            Sketch.groove("r")
+                .tempo(Time.of(tempo, 1000))
+                .word(1, 0, first, "snare", "X" + ".".repeat(35))
+                .word(1, 0, RIGHT, "snare", ".x" + ".".repeat(34), Ornament.FLAM)
+                .done();
+        SmfDump dump = SmfDump.of(MidiLesson.of(lesson(groove)).bytes(groove, true));
+        Map<Long, String> notes = new HashMap<>();
+        dump.events().stream()
+            .filter(e -> e.isOn() && e.type() == 38)
+            .forEach(e -> notes.put(e.tick(), e.text()));
+        long bar = 4L * dump.division();
+        assertThat(notes.get(bar)).as("%d", tempo).isEqualTo("on ch 10 38 115");
+        assertThat(notes.get(bar + dump.division() / 36)).isEqualTo("on ch 10 38 78");
+        together |= notes.size() == 2;
+        apart |= notes.containsKey(bar - 1) || notes.containsKey(bar + 1);
+      }
+    }
+    assertThat(together && apart).isTrue();
+  }
+
+  @Test
+  void graceNotesLastTwentyFiveToThirtyMilliseconds() {
     for (int tempo : new int[] {20, 61, 97, 180, 320}) {
       Groove groove =
           Sketch.groove("r").tempo(tempo).word(1, 0, RIGHT, "snare", "x", Ornament.RUFF).done();

@@ -144,7 +144,7 @@ class MusicXmlTest {
 
   @Test
   void whatXmlCannotHoldIsShown() {
-    assertThat(XmlText.of("a\u0007b\u007fc\u0085d\ufffee\ud800f\r\ng"))
+    assertThat(XmlCharacters.of("a\u0007b\u007fc\u0085d\ufffee\ud800f\r\ng"))
         .isEqualTo("a\u2407b\u2421c\ufffdd\ufffde\ufffdf\ng");
   }
 

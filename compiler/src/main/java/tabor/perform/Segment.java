@@ -1,0 +1,63 @@
+package tabor.perform;
+
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Groove;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/**
+ * A run of a performance in one tempo, meter and feel: a section once through, a count-in or a
+ * rest.
+ *
+ * @param kind what happens in it
+ * @param groove the section; for a count-in or rest the one whose meter it takes, null for none
+ * @param meter time signature
+ * @param tempo speed
+ * @param feel where off-beats sound
+ * @param bars whole bars, the pickup not counted; of a count-in the bars counted, of which the
+ *     pickup after it takes the end
+ * @param pickup of a section the pickup that is played in front, of a count-in what it leaves to
+ *     the pickup after it, in whole notes
+ * @param start whole notes from the start of the performance
+ * @param picos the same in picoseconds
+ */
+public record Segment(
+    Kind kind,
+    @Nullable Groove groove,
+    Meter meter,
+    Tempo tempo,
+    Feel feel,
+    int bars,
+    Time pickup,
+    Time start,
+    long picos) {
+  /** What happens in a segment. */
+  public enum Kind {
+    COUNT_IN,
+    SECTION,
+    REST
+  }
+
+  /** How long it is in whole notes. */
+  public Time length() {
+    Time whole = meter.bar().times(bars);
+    return kind == Kind.COUNT_IN ? whole.minus(pickup) : whole.plus(pickup);
+  }
+
+  /** Where it ends, in whole notes from the start of the performance. */
+  public Time end() {
+    return start.plus(length());
+  }
+
+  /**
+   * Where a barline stands, in whole notes from the start of the performance; bar 1 is the first
+   * whole bar of a section or rest, the last bar of a count-in is bar 0.
+   */
+  public Time barline(int bar) {
+    return kind == Kind.COUNT_IN
+        ? start.plus(meter.bar().times(bar + (long) bars - 1))
+        : start.plus(pickup).plus(meter.bar().times(bar - 1L));
+  }
+}

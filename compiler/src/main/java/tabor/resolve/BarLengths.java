@@ -1,0 +1,158 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.rhythm.Meter;
+import tabor.source.Span;
+import tabor.syntax.Bar;
+import tabor.syntax.Beat;
+import tabor.syntax.Line;
+
+/** Says that a bar has too few or too many beats, and what was probably meant. */
+final class BarLengths {
+  private final SectionFrame frame;
+  private final Problems problems;
+  private final Line line;
+
+  BarLengths(SectionFrame frame, Problems problems, Line line) {
+    this.frame = frame;
+    this.problems = problems;
+    this.line = line;
+  }
+
+  /** Over how many beats a word spreads. */
+  static int beats(Beat word) {
+    return word.beats() == null ? 1 : Math.max(1, word.beats().whole());
+  }
+
+  /** {@code 1 beat}, {@code 3 beats}. */
+  static String inWords(long beats) {
+    return beats == 1 ? "1 beat" : beats + " beats";
+  }
+
+  /** A diagnostic on a bar that has so many beats and room for so many others. */
+  Diagnostic wrong(Bar written, int bar, Meter meter, long has, int room) {
+    Diagnostic made =
+        problems.make(
+            Code.BAR_LENGTH,
+            line.spot(written.span()),
+            bar,
+            null,
+            bar == 0
+                ? "the pickup has " + inWords(has) + ", but it has room for " + inWords(room)
+                : "bar " + bar + " has " + inWords(has) + ", but " + meter.words() + " has "
+                    + inWords(room));
+    Diagnostic unit = longBeats(made, bar, meter, has);
+    if (unit != null) {
+      return unit;
+    }
+    String regrouped = regrouped(written, room);
+    if (regrouped != null) {
+      made =
+          made.help("each word between spaces is one beat: " + regrouped)
+              .fix(
+                  Diagnostic.Fix.of(
+                      "write “" + regrouped + "”", line.spot(written.span()), regrouped));
+    }
+    return has < room ? tooShort(made, written, has, room) : tooLong(made, written, has, room);
+  }
+
+  /** A word for each unit where {@code in} made longer beats of them. */
+  private @Nullable Diagnostic longBeats(Diagnostic made, int bar, Meter meter, long has) {
+    Meter usual = Meter.of(meter.count(), meter.unit());
+    if (bar == 0
+        || has != usual.beatCount()
+        || usual.beatCount() <= meter.beatCount()
+        || meter.isEven()) {
+      return null;
+    }
+    String in = meter.words().substring(meter.signature().length() + 1);
+    String grouped = in.replace("in ", "grouped ");
+    Diagnostic told =
+        made.help(
+            "“"
+                + in
+                + "” makes "
+                + meter.beatCount()
+                + " long beats of the bar; “"
+                + grouped
+                + "” leaves "
+                + has
+                + " beats and groups them");
+    return frame.meterIn() == null
+        ? told
+        : told.fix(
+            Diagnostic.Fix.of("write “" + grouped + "”", frame.meterIn(), " grouped "));
+  }
+
+  /**
+   * The bar in the right number of words, where it was written stroke by stroke or in one word;
+   * null where it was not.
+   */
+  private @Nullable String regrouped(Bar written, int room) {
+    List<Beat.Element> slots = new ArrayList<>();
+    for (Beat word : written.beats()) {
+      if (word.beats() != null || (word.elements().size() != 1 && written.beats().size() != 1)) {
+        return null;
+      }
+      slots.addAll(word.elements());
+    }
+    int each = room == 0 ? 0 : slots.size() / room;
+    if (each < 2 || slots.size() % room != 0) {
+      return null;
+    }
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < slots.size(); i++) {
+      text.append(i > 0 && i % each == 0 ? " " : "").append(line.spot(slots.get(i).span()).text());
+    }
+    return text.toString();
+  }
+
+  private Diagnostic tooShort(Diagnostic made, Bar written, long has, int room) {
+    Span end = new Span(written.span().end(), written.span().end());
+    Diagnostic told =
+        made.help() != null
+            ? made
+            : made.help(
+                "each word between spaces is one beat: write "
+                    + (room - has == 1 ? "one more word" : (room - has) + " more words")
+                    + ", a dot for a silent beat");
+    return told.fix(
+        Diagnostic.Fix.of(
+            "fill the bar with rests", line.spot(end), " .".repeat((int) (room - has))));
+  }
+
+  private Diagnostic tooLong(Diagnostic made, Bar written, long has, int room) {
+    Diagnostic told =
+        made.help() != null
+            ? made
+            : made.help(
+                "each word between spaces is one beat: take "
+                    + (has - room == 1 ? "one word" : inWords(has - room))
+                    + " out, or set a bar line");
+    List<Beat> words = written.beats();
+    List<Diagnostic.Edit> barLines = new ArrayList<>();
+    Span surplus = null;
+    long kept = 0;
+    for (int i = 0; i + 1 < words.size(); i++) {
+      kept += beats(words.get(i));
+      if (room > 0 && kept % room == 0) {
+        Span end = new Span(words.get(i).span().end(), words.get(i).span().end());
+        barLines.add(new Diagnostic.Edit(line.spot(end), " |"));
+        surplus =
+            surplus == null
+                ? new Span(end.start(), words.get(words.size() - 1).span().end())
+                : surplus;
+      }
+    }
+    if (room > 0 && has % room == 0 && barLines.size() == has / room - 1) {
+      told = told.fix(new Diagnostic.Fix("set the bar line", barLines));
+    }
+    return surplus == null
+        ? told
+        : told.fix(Diagnostic.Fix.of("cut the surplus", line.spot(surplus), ""));
+  }
+}

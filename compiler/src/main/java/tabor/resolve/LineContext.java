@@ -1,0 +1,134 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.groove.Stroke;
+import tabor.kit.Kit;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.source.Span;
+import tabor.syntax.Line;
+import tabor.syntax.SurfaceRef;
+import tabor.syntax.TargetRef;
+
+/**
+ * What a line of a section acts in: the section's frame, where problems go, and the line.
+ *
+ * @param frame what is settled
+ * @param problems takes what is wrong
+ * @param line the line
+ */
+record LineContext(SectionFrame frame, Problems problems, Line line) {
+
+  Kit kit() {
+    return frame.kit();
+  }
+
+  /** A diagnostic at a span of the line, not taken yet. */
+  Diagnostic make(Code code, Span span, String message) {
+    return problems.make(code, line, span, message);
+  }
+
+  /** The surface of a name; null, and said so, if the kit has none. */
+  @Nullable Surface surface(SurfaceRef named) {
+    Surface surface = kit().surface(named.name());
+    if (surface == null) {
+      problems.incomplete();
+      problems.unknown(
+          line, named.name(), named.span(), "surface", SurfaceNames.near(named.name(), kit()));
+    }
+    return surface;
+  }
+
+  /** True if the limb can play the surface; says so if it cannot. */
+  boolean fits(Span span, Limb limb, Surface surface) {
+    if (surface.isFoot() != limb.isHand()) {
+      return true;
+    }
+    problems.incomplete();
+    problems.add(
+        SurfaceMessages.wrongLimb(line.spot(span), limb, surface)
+            .in(new Diagnostic.Place(frame.name(), null, null)));
+    return false;
+  }
+
+  /** What targets mean; null, and said so, if one names nothing. */
+  @Nullable Targets targets(List<TargetRef> named) {
+    List<TargetFilter> filters = new ArrayList<>();
+    for (TargetRef target : named) {
+      TargetFilter filter = TargetFilter.of(target, kit());
+      if (filter == null) {
+        problems.incomplete();
+        problems.unknown(
+            line,
+            target.words(),
+            target.span(),
+            "surface or limb",
+            SurfaceNames.nearTarget(target.words(), kit()));
+        return null;
+      }
+      filters.add(filter);
+    }
+    return new Targets(filters, words(named), span(named));
+  }
+
+  /**
+   * Whose strokes an edit means.
+   *
+   * @param filters each target
+   * @param words as written
+   * @param span where
+   */
+  record Targets(List<TargetFilter> filters, String words, Span span) {
+    Predicate<Stroke> any() {
+      return TargetFilter.any(filters);
+    }
+
+    /** True if a single limb is among them, so that its strokes must be known. */
+    boolean nameLimb() {
+      return filters.stream().anyMatch(filter -> filter.limb() != null);
+    }
+
+    /** True if a stroke is meant because a single limb is. */
+    boolean byLimb(Stroke stroke) {
+      return filters.stream().anyMatch(filter -> filter.limb() != null && filter.test(stroke));
+    }
+  }
+
+  private static String words(List<TargetRef> named) {
+    return String.join(", ", named.stream().map(TargetRef::words).toList());
+  }
+
+  private static Span span(List<TargetRef> named) {
+    return named.get(0).span().to(named.get(named.size() - 1).span());
+  }
+
+  /** True if so many strokes more would be too many; says so once, at this line. */
+  boolean tooMany(SectionDraft draft, long more) {
+    if (draft.strokes().size() + more <= SectionDraft.MOST_STROKES) {
+      return false;
+    }
+    problems.incomplete();
+    if (problems.isNew(Code.TOO_LONG)) {
+      problems.add(
+          make(
+                  Code.TOO_LONG,
+                  line.statement().span(),
+                  "here the section grows beyond "
+                      + SectionDraft.MOST_STROKES
+                      + " strokes")
+              .help("make two sections of it, and play them one after another in a chart"));
+    }
+    return true;
+  }
+
+  /** Says what an edit speaks of that is not there. */
+  void say(SectionView view, Predicate<Stroke> target, String words, List<Miss> misses) {
+    MissMessages messages = new MissMessages(this, view, target, words);
+    misses.forEach(messages::say);
+  }
+}

@@ -1,0 +1,47 @@
+package tabor.resolve;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Level;
+import tabor.rhythm.Count;
+import tabor.source.Span;
+import tabor.syntax.CountRef;
+
+/** What an edit speaks of that is not there, or not plainly. */
+public sealed interface Miss {
+  /** Where that is written, counted from the line. */
+  Span span();
+
+  /** A bar that the section does not have. */
+  record NoBar(Span span) implements Miss {}
+
+  /** A count that may mean several places of a bar; two readings or more. */
+  record Ambiguous(CountRef count, int bar, List<CountReading> readings) implements Miss {
+    /** Copies the list. */
+    public Ambiguous {
+      readings = List.copyOf(readings);
+    }
+
+    @Override
+    public Span span() {
+      return count.span();
+    }
+  }
+
+  /**
+   * A place that a bar does not have.
+   *
+   * @param count the count, or what is closest to one in a range; null for {@code every}
+   */
+  record Outside(Span span, @Nullable Count count, int bar) implements Miss {}
+
+  /**
+   * A place or bar without a stroke of the target.
+   *
+   * @param count the count asked for; null where no single one was
+   * @param bar the first bar that lacks it
+   * @param level the only level asked for; null for every level
+   */
+  record Nothing(Span span, @Nullable Count count, int bar, @Nullable Level level)
+      implements Miss {}
+}

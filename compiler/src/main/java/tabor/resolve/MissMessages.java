@@ -1,0 +1,183 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.groove.Level;
+import tabor.groove.Stroke;
+import tabor.rhythm.Count;
+import tabor.rhythm.Meter;
+import tabor.source.Span;
+import tabor.source.Spot;
+
+/** Says what an edit speaks of that is not there, or not plainly, and offers what is. */
+final class MissMessages {
+  private static final int MOST_NAMED = 6;
+  private static final int MOST_FIXES = 3;
+
+  private final LineContext context;
+  private final SectionView view;
+  private final Predicate<Stroke> target;
+  private final String words;
+
+  /**
+   * Misses of a line.
+   *
+   * @param view where the line looked
+   * @param words the target as written
+   */
+  MissMessages(LineContext context, SectionView view, Predicate<Stroke> target, String words) {
+    this.context = context;
+    this.view = view;
+    this.target = target;
+    this.words = words;
+  }
+
+  void say(Miss miss) {
+    if (miss instanceof Miss.NoBar noBar) {
+      noSuchBar(noBar.span());
+    } else if (miss instanceof Miss.Ambiguous ambiguous) {
+      ambiguous(ambiguous);
+    } else if (miss instanceof Miss.Outside outside) {
+      outside(outside);
+    } else if (miss instanceof Miss.Nothing nothing) {
+      nothing(nothing);
+    }
+  }
+
+  private Diagnostic make(Code code, Span span, int bar, @Nullable Count count, String message) {
+    return context
+        .problems()
+        .make(
+            code,
+            context.line().spot(span),
+            bar,
+            count == null ? null : count.toString(),
+            message);
+  }
+
+  private void noSuchBar(Span span) {
+    context
+        .problems()
+        .add(
+            context
+                .make(
+                    Code.COUNT_OUTSIDE_BAR,
+                    span,
+                    "“" + context.frame().name() + "” has only " + SectionLength.bars(view.bars()))
+                .help("name a bar from " + view.firstBar() + " to " + view.bars()));
+  }
+
+  private void ambiguous(Miss.Ambiguous miss) {
+    Count count = miss.count().count();
+    List<String> named = new ArrayList<>();
+    for (CountReading reading : miss.readings()) {
+      named.add(
+          new Count(
+                  count.beat(), count.syllable(), count.places(), reading.slot().division().slots())
+              .toString());
+    }
+    Diagnostic made =
+        make(
+                Code.AMBIGUOUS_COUNT,
+                miss.span(),
+                miss.bar(),
+                count,
+                count + " can be read in two ways here, as " + String.join(" and as ", named))
+            .help("name the division: " + String.join(" or ", named));
+    Spot spot = context.line().spot(miss.span());
+    for (String text : named) {
+      made = made.fix(Diagnostic.Fix.of("write " + text, spot, text));
+    }
+    context.problems().add(made);
+  }
+
+  private void outside(Miss.Outside miss) {
+    Count count = miss.count();
+    int bar = miss.bar();
+    boolean beat = count != null && new CountReader(view, bar, target).beatExists(count);
+    if (context.problems().isIncomplete() && beat) {
+      return;
+    }
+    Meter meter = view.meters().of(bar);
+    String message;
+    if (count == null) {
+      message = "no beat of these bars has such a place";
+    } else if (beat) {
+      message = "beat " + count.beat() + " has no place " + count + " here";
+    } else if (bar == 0) {
+      message = "the pickup has no beat " + count.beat();
+    } else {
+      message =
+          "there is no beat "
+              + count.beat()
+              + " in "
+              + meter
+              + ": the beats are 1 to "
+              + meter.beatCount();
+    }
+    context
+        .problems()
+        .add(
+            make(Code.COUNT_OUTSIDE_BAR, miss.span(), bar, count, message)
+                .help("name a place that the bar has, such as " + (view.firstBeat(bar) + 1) + "&"));
+  }
+
+  private void nothing(Miss.Nothing miss) {
+    if (context.problems().isIncomplete()) {
+      return;
+    }
+    Level level = miss.level();
+    String kind =
+        level == null
+            ? "stroke"
+            : switch (level) {
+              case GHOST -> "ghost stroke";
+              case PLAIN -> "plain stroke";
+              case ACCENT -> "accent";
+            };
+    Count count = miss.count();
+    String message =
+        "there is no "
+            + kind
+            + " of “"
+            + words
+            + "” "
+            + (count == null ? "here" : "at " + count);
+    Diagnostic made = make(Code.NOTHING_THERE, miss.span(), miss.bar(), count, message);
+    PlaceQuery query = new PlaceQuery(view, target);
+    List<Count> near =
+        query.near(miss.bar(), count == null ? null : query.plainPlace(count, miss.bar()));
+    if (near.isEmpty()) {
+      context.problems().add(made.help(elsewhere(query.barsPlayed())));
+      return;
+    }
+    List<Count> nearest = near.subList(0, Math.min(near.size(), MOST_NAMED));
+    List<String> named =
+        query.near(miss.bar(), null).stream()
+            .filter(nearest::contains)
+            .map(Count::toString)
+            .toList();
+    made = made.help("in bar " + miss.bar() + " it is played at " + String.join(" ", named));
+    if (count != null) {
+      Spot spot = context.line().spot(miss.span());
+      for (Count other : near.subList(0, Math.min(near.size(), MOST_FIXES))) {
+        made = made.fix(Diagnostic.Fix.of("write " + other, spot, other.toString()));
+      }
+    }
+    context.problems().add(made);
+  }
+
+  private static String elsewhere(List<Integer> bars) {
+    if (bars.isEmpty()) {
+      return "nothing above this line plays it";
+    }
+    return "it is played in "
+        + (bars.size() == 1 ? "bar " : "bars ")
+        + bars.stream().limit(8).map(String::valueOf).collect(Collectors.joining(" "));
+  }
+}

@@ -1,0 +1,162 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import tabor.groove.Stroke;
+import tabor.rhythm.Count;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Time;
+import tabor.source.Span;
+import tabor.syntax.At;
+import tabor.syntax.CountRef;
+
+/**
+ * The one reading of places: what a place means in a bar of a section, for strokes to be chosen and
+ * for strokes to be added there.
+ */
+final class PlaceReader {
+  private final SectionView view;
+  private final Predicate<Stroke> target;
+  private final boolean adds;
+
+  /**
+   * Reads places among the strokes of a section.
+   *
+   * @param target whose strokes are spoken of: counts are read by theirs first
+   * @param adds true if strokes are added: then every reading counts, else only those that meet a
+   *     stroke of the target
+   */
+  PlaceReader(SectionView view, Predicate<Stroke> target, boolean adds) {
+    this.view = view;
+    this.target = target;
+    this.adds = adds;
+  }
+
+  /** What a place means in a bar. */
+  PlaceReading read(At.Place place, int bar) {
+    return place.match(new InBar(bar));
+  }
+
+  /** What a count means in a bar. */
+  PlaceReading read(CountRef count, int bar) {
+    return new InBar(bar).count(count, false);
+  }
+
+  /** Reads the places of one bar. */
+  private final class InBar implements At.PlaceCases<PlaceReading> {
+    private final int bar;
+    private final CountReader reader;
+    private final BarGrid grid;
+
+    InBar(int bar) {
+      this.bar = bar;
+      this.reader = new CountReader(view, bar, target);
+      this.grid = view.grid(bar);
+    }
+
+    @Override
+    public PlaceReading one(At.One place) {
+      return count(place.count(), false);
+    }
+
+    /** The one reading of a count; readings that meet nothing count less. */
+    PlaceReading count(CountRef count, boolean last) {
+      List<CountReading> readings = reader.read(count.count());
+      if (readings.size() > 1 && !adds) {
+        List<CountReading> meeting = readings.stream().filter(this::meetsTarget).toList();
+        readings =
+            meeting.isEmpty() ? List.of(readings.get(last ? readings.size() - 1 : 0)) : meeting;
+      }
+      if (readings.isEmpty()) {
+        return PlaceReading.missing(new Miss.Outside(count.span(), count.count(), bar));
+      }
+      if (readings.size() > 1) {
+        return PlaceReading.missing(new Miss.Ambiguous(count, bar, readings));
+      }
+      CountReading reading = readings.get(0);
+      return PlaceReading.of(readings, stroke -> reader.meets(stroke, reading));
+    }
+
+    private boolean meetsTarget(CountReading reading) {
+      return view.inBar(bar).stream()
+          .anyMatch(stroke -> target.test(stroke) && reader.meets(stroke, reading));
+    }
+
+    @Override
+    public PlaceReading range(At.Range place) {
+      PlaceReading from = count(place.from(), false);
+      PlaceReading to = count(place.to(), true);
+      for (PlaceReading end : List.of(from, to)) {
+        if (end.miss() instanceof Miss.Outside outside) {
+          return PlaceReading.missing(new Miss.Outside(place.span(), outside.count(), bar));
+        }
+        if (end.miss() != null) {
+          return end;
+        }
+      }
+      Time first = from.readings().get(0).place();
+      CountReading last = to.readings().get(0);
+      return PlaceReading.of(
+          List.of(from.readings().get(0), last),
+          stroke ->
+              stroke.at().compareTo(first) >= 0
+                  && (stroke.at().compareTo(last.place()) <= 0 || reader.meets(stroke, last)));
+    }
+
+    @Override
+    public PlaceReading every(At.EverySyllable place) {
+      return adds
+          ? eachBeat(place.span(), beat -> Count.of(beat, place.syllable()))
+          : PlaceReading.of(List.of(), stroke -> reader.hasSyllable(stroke, place.syllable()));
+    }
+
+    @Override
+    public PlaceReading everySlot(At.EverySlot place) {
+      int slot = place.slot().whole();
+      return adds
+          ? eachBeat(
+              place.span(), beat -> new Count(beat, Count.Syllable.NONE, List.of(slot), 0))
+          : PlaceReading.of(List.of(), stroke -> stroke.slot().index() == slot - 1);
+    }
+
+    /** The places that a count has in each beat; beats without it are passed over. */
+    private PlaceReading eachBeat(Span span, java.util.function.IntFunction<Count> in) {
+      List<CountReading> found = new ArrayList<>();
+      for (int beat = view.firstBeat(bar) + 1; beat <= grid.beats(); beat++) {
+        PlaceReading one = count(new CountRef(in.apply(beat), span), false);
+        if (one.isAmbiguous()) {
+          return one;
+        }
+        found.addAll(one.readings());
+      }
+      return found.isEmpty()
+          ? PlaceReading.missing(new Miss.Outside(span, null, bar))
+          : PlaceReading.of(found, stroke -> false);
+    }
+
+    @Override
+    public PlaceReading everyValue(At.EveryValue place) {
+      Time value = place.value().length();
+      ValueSlots slots = new ValueSlots(grid, value);
+      Time end = grid.start(grid.beats());
+      Time start = grid.start(view.firstBeat(bar));
+      List<CountReading> found = new ArrayList<>();
+      Set<Time> places = new HashSet<>();
+      for (Time at = Time.ZERO; at.plus(value).compareTo(end) <= 0; at = at.plus(value)) {
+        if (!at.before(start)) {
+          Slot slot = slots.at(at);
+          found.add(new CountReading(at, grid.placeLength(slot), slot, false));
+          places.add(at);
+        }
+      }
+      return found.isEmpty()
+          ? PlaceReading.missing(new Miss.Outside(place.span(), null, bar))
+          : PlaceReading.of(
+              found,
+              stroke -> places.contains(stroke.at()) || places.contains(reader.slotStart(stroke)));
+    }
+  }
+}

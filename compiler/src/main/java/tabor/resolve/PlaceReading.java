@@ -1,0 +1,32 @@
+package tabor.resolve;
+
+import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Stroke;
+
+/**
+ * What a place means in one bar.
+ *
+ * @param readings the places themselves, in order of time; empty where the bar has none
+ * @param chosen which strokes of the bar stand there
+ * @param miss why it cannot be said; null if it can
+ */
+record PlaceReading(
+    List<CountReading> readings, Predicate<Stroke> chosen, @Nullable Miss miss) {
+  PlaceReading {
+    readings = List.copyOf(readings);
+  }
+
+  static PlaceReading of(List<CountReading> readings, Predicate<Stroke> chosen) {
+    return new PlaceReading(readings, chosen, null);
+  }
+
+  static PlaceReading missing(Miss miss) {
+    return new PlaceReading(List.of(), stroke -> false, miss);
+  }
+
+  boolean isAmbiguous() {
+    return miss instanceof Miss.Ambiguous;
+  }
+}

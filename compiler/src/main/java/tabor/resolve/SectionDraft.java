@@ -1,0 +1,163 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Loudness;
+import tabor.groove.Stroke;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+
+/**
+ * A section after some of its lines: its strokes as edited so far, and what each limb plays from
+ * here on. Each line makes a new one.
+ *
+ * @param view the strokes
+ * @param plays what each limb strikes where nothing else is said
+ * @param marks dynamics, in the order written
+ * @param hairpins in the order written
+ * @param repeats bars that were written as repeats of the bar before
+ */
+record SectionDraft(
+    SectionView view,
+    Map<Limb, Surface> plays,
+    List<Loudness.Mark> marks,
+    List<Loudness.Hairpin> hairpins,
+    Set<Integer> repeats) {
+  /** Most strokes of one section; more are {@code too-long}. */
+  static final int MOST_STROKES = 100_000;
+
+  /** Most bars of one section. */
+  static final int MOST_BARS = 512;
+
+  /** Finest division of a beat, groups multiplied out; finer ones are {@code too-deep}. */
+  static final int FINEST = 4096;
+
+  /** Copies the collections, the strokes excepted. */
+  SectionDraft {
+    plays = Map.copyOf(plays);
+    marks = List.copyOf(marks);
+    hairpins = List.copyOf(hairpins);
+    repeats = Set.copyOf(repeats);
+  }
+
+  /** Nothing played yet. */
+  static SectionDraft empty(SectionFrame frame, int bars, Map<Limb, Surface> plays) {
+    return new SectionDraft(
+        SectionView.of(
+            frame.meters(), frame.setting().feel(), frame.pickupBeats(), bars, List.of()),
+        plays,
+        List.of(),
+        List.of(),
+        Set.of());
+  }
+
+  List<Stroke> strokes() {
+    return view.strokes();
+  }
+
+  int bars() {
+    return view.bars();
+  }
+
+  /** The same with other strokes, put in order; strokes that are one become one. */
+  SectionDraft with(List<Stroke> others) {
+    return inOrder(StrokeOrder.tidy(others));
+  }
+
+  /** The same with other strokes that are in order. */
+  SectionDraft inOrder(List<Stroke> others) {
+    return new SectionDraft(view.with(others), plays, marks, hairpins, repeats);
+  }
+
+  /** The same with more strokes. */
+  SectionDraft plus(List<Stroke> more) {
+    if (more.isEmpty()) {
+      return this;
+    }
+    List<Stroke> all = new ArrayList<>(strokes().size() + more.size());
+    all.addAll(strokes());
+    all.addAll(more);
+    return with(all);
+  }
+
+  /** The same with only the strokes that pass. */
+  SectionDraft keep(Predicate<Stroke> test) {
+    List<Stroke> kept = new ArrayList<>(strokes().size());
+    for (Stroke stroke : strokes()) {
+      if (test.test(stroke)) {
+        kept.add(stroke);
+      }
+    }
+    return kept.size() == strokes().size() ? this : inOrder(kept);
+  }
+
+  /** The same with some strokes, given in order, replaced by what {@code change} makes of them. */
+  SectionDraft change(List<Stroke> chosen, UnaryOperator<Stroke> change) {
+    if (chosen.isEmpty()) {
+      return this;
+    }
+    List<Stroke> all = new ArrayList<>(strokes().size());
+    int next = 0;
+    for (Stroke stroke : strokes()) {
+      boolean meant = next < chosen.size() && chosen.get(next) == stroke;
+      next += meant ? 1 : 0;
+      all.add(meant ? change.apply(stroke) : stroke);
+    }
+    return with(all);
+  }
+
+  /** The same without some strokes. */
+  SectionDraft without(List<Stroke> chosen) {
+    Set<Stroke> gone = identities(chosen);
+    return keep(stroke -> !gone.contains(stroke));
+  }
+
+  /** The same with another number of bars. */
+  SectionDraft bars(int bars, List<Stroke> others) {
+    return new SectionDraft(
+        view.with(bars, StrokeOrder.tidy(others)),
+        plays,
+        marks.stream().filter(mark -> mark.bar() <= bars).toList(),
+        hairpins.stream().filter(hairpin -> hairpin.toBar() <= bars).toList(),
+        repeats);
+  }
+
+  /** The same with a limb that plays something else from here on. */
+  SectionDraft plays(Limb limb, Surface surface) {
+    Map<Limb, Surface> all = new EnumMap<>(Limb.class);
+    all.putAll(plays);
+    all.put(limb, surface);
+    return new SectionDraft(view, all, marks, hairpins, repeats);
+  }
+
+  SectionDraft marks(List<Loudness.Mark> others) {
+    return new SectionDraft(view, plays, others, hairpins, repeats);
+  }
+
+  SectionDraft hairpins(List<Loudness.Hairpin> others) {
+    return new SectionDraft(view, plays, marks, others, repeats);
+  }
+
+  SectionDraft repeats(Set<Integer> others) {
+    return new SectionDraft(view, plays, marks, hairpins, others);
+  }
+
+  /** What a limb plays where nothing else is said. */
+  @Nullable Surface plays(Limb limb) {
+    return plays.get(limb);
+  }
+
+  static Set<Stroke> identities(List<Stroke> strokes) {
+    Set<Stroke> set = Collections.newSetFromMap(new IdentityHashMap<>(strokes.size() * 2));
+    set.addAll(strokes);
+    return set;
+  }
+}

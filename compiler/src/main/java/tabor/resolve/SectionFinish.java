@@ -1,0 +1,187 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import tabor.body.BodyChecks;
+import tabor.diagnostic.Code;
+import tabor.groove.Groove;
+import tabor.groove.Loudness;
+import tabor.groove.Snap;
+import tabor.groove.Stroke;
+import tabor.kit.Kit;
+import tabor.kit.Surface;
+import tabor.rhythm.CountNames;
+import tabor.source.Spot;
+import tabor.syntax.Line;
+import tabor.syntax.SectionSyntax;
+import tabor.syntax.Statement;
+
+/** Ends a section: stand-ins, the mirrored player, repeated bars, and the checks on the body. */
+final class SectionFinish {
+  private final SectionFrame frame;
+  private final Problems problems;
+  private final SectionSyntax syntax;
+
+  SectionFinish(SectionFrame frame, Problems problems, SectionSyntax syntax) {
+    this.frame = frame;
+    this.problems = problems;
+    this.syntax = syntax;
+  }
+
+  /** The finished section; what is wrong with it goes to the problems. */
+  Groove finish(SectionDraft dealt) {
+    List<Stroke> written = dealt.strokes();
+    List<Stroke> struck =
+        OptionEffects.openHanded(frame, problems, dealt.bars(), struck(playable(written)));
+    if (frame.kit().leftHanded()) {
+      List<Stroke> other = new ArrayList<>(struck.size());
+      for (Stroke stroke : struck) {
+        other.add(stroke.by(stroke.limb().other(), stroke.choice()));
+      }
+      struck = other;
+    }
+    List<Loudness.Mark> marks = new ArrayList<>(dealt.marks());
+    marks.sort(Comparator.comparingInt(Loudness.Mark::bar).thenComparing(Loudness.Mark::at));
+    List<Loudness.Hairpin> hairpins = new ArrayList<>(dealt.hairpins());
+    hairpins.sort(
+        Comparator.comparingInt(Loudness.Hairpin::fromBar).thenComparing(Loudness.Hairpin::from));
+    Groove groove =
+        new Groove(
+            frame.name(),
+            frame.title(),
+            frame.heading().spot(),
+            frame.base(),
+            frame.setting(),
+            dealt.bars(),
+            frame.pickup(),
+            Snap.strokes(frame.setting(), StrokeOrder.tidy(struck)),
+            written,
+            dealt.plays(),
+            marks,
+            hairpins,
+            prose(),
+            repeats(dealt));
+    problems.addAll(BodyChecks.check(groove));
+    return groove;
+  }
+
+  private List<String> prose() {
+    List<String> prose = new ArrayList<>();
+    for (Line line : syntax.lines()) {
+      if (line.statement() instanceof Statement.Prose text) {
+        prose.add(text.text().value());
+      }
+    }
+    return prose;
+  }
+
+  /** The strokes that some limb plays. */
+  private static List<Stroke> playable(List<Stroke> strokes) {
+    return strokes.stream().allMatch(SectionFinish::hasLimb)
+        ? strokes
+        : strokes.stream().filter(SectionFinish::hasLimb).toList();
+  }
+
+  private static boolean hasLimb(Stroke stroke) {
+    return stroke.choice() != Stroke.Choice.NONE_FREE;
+  }
+
+  private static Set<Integer> repeats(SectionDraft dealt) {
+    Set<Integer> repeats = new HashSet<>();
+    for (int bar : dealt.repeats()) {
+      if (bar > 1
+          && bar <= dealt.bars()
+          && isRepeat(dealt.view().inBar(bar - 1), dealt.view().inBar(bar))) {
+        repeats.add(bar);
+      }
+    }
+    return repeats;
+  }
+
+  private static boolean isRepeat(List<Stroke> one, List<Stroke> two) {
+    if (one.size() != two.size()) {
+      return false;
+    }
+    for (int i = 0; i < one.size(); i++) {
+      Stroke a = one.get(i);
+      Stroke b = two.get(i);
+      if (!a.at().equals(b.at())
+          || !a.length().equals(b.length())
+          || a.limb() != b.limb()
+          || !a.surface().equals(b.surface())
+          || a.level() != b.level()
+          || !a.ornaments().equals(b.ornaments())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The strokes with what is struck instead where the kit lacks the surface that is written. */
+  private List<Stroke> struck(List<Stroke> written) {
+    Kit kit = frame.kit();
+    if (kit.standIns().isEmpty()) {
+      return written;
+    }
+    List<Stroke> all = new ArrayList<>(written.size());
+    List<Stroke> named = new ArrayList<>(written.size());
+    for (Stroke stroke : written) {
+      Surface surface = kit.struck(stroke.surface());
+      if (surface == null) {
+        missing(stroke);
+      } else {
+        named.add(stroke);
+        all.add(
+            surface.equals(stroke.surface()) ? stroke : SignRules.on(stroke, surface));
+      }
+    }
+    OptionEffects.moved(frame, problems, named, all);
+    return all;
+  }
+
+  /** Says, once a line, that nothing stands in for a surface. */
+  private void missing(Stroke stroke) {
+    Groove base = frame.base();
+    boolean own = frame.owns(stroke.spot());
+    if (!own && base != null && base.setting().kit().equals(frame.kit())) {
+      return;
+    }
+    // A stroke that was inherited is missed because of the kit that this section chose.
+    Spot at = own ? stroke.spot() : frame.heading().spot();
+    record Told(String surface, int line) {}
+    if (!problems.isNew(new Told(stroke.surface().name(), own ? line(at) : -1))) {
+      return;
+    }
+    problems.add(
+        problems
+            .make(
+                Code.MISSING_SURFACE,
+                at,
+                stroke.bar(),
+                CountNames.of(stroke.slot(), frame.meters().of(stroke.bar())).toString(),
+                "the kit “"
+                    + frame.kit().name()
+                    + "” has no "
+                    + stroke.surface().words()
+                    + ", and nothing stands in for it")
+            .help(
+                "play something else, or let something stand in: without "
+                    + stroke.surface().name()
+                    + " plays …"));
+  }
+
+  /** Where the line starts that a spot of the section is in. */
+  private int line(Spot spot) {
+    int start = 0;
+    for (Line line : syntax.lines()) {
+      if (line.start() > spot.span().start()) {
+        break;
+      }
+      start = line.start();
+    }
+    return start;
+  }
+}

@@ -1,0 +1,61 @@
+package tabor.resolve;
+
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.kit.Kit;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.source.Spot;
+import tabor.syntax.Line;
+import tabor.syntax.Subject;
+
+/** Says what cannot be played on a surface. */
+final class SurfaceMessages {
+  private SurfaceMessages() {}
+
+  /** Says that hands play no foot surface, and feet no hand surface. */
+  static Diagnostic wrongLimb(Spot spot, Limb limb, Surface surface) {
+    return Diagnostic.of(
+            Code.WRONG_LIMB, spot, "the " + limb.words() + " cannot play the " + surface.words())
+        .help(
+            surface.isFoot()
+                ? "the " + surface.words() + " is played by a foot"
+                : "the " + surface.words() + " is played by a hand");
+  }
+
+  /** Says that a part is called by no surface of the kit, and how it could be. */
+  static void unknownPart(Problems problems, Line line, Subject subject, Kit kit) {
+    String word = subject.words();
+    Spot spot = line.spot(subject.span());
+    Diagnostic plain =
+        problems
+            .make(
+                Code.UNKNOWN_NAME, spot, null, null, "there is no surface or limb “" + word + "”")
+            .help("the kit “" + kit.name() + "” has " + String.join(" ", kit.surfaceNames()));
+    problems.add(Problems.unknown(plain, spot, SurfaceNames.nearPart(word, kit)));
+  }
+
+  /** What {@code open}, {@code choke} or {@code rimshot} is refused by. */
+  enum Refusal {
+    OPEN,
+    CHOKE,
+    RIMSHOT;
+
+    /** A diagnostic without its place in the music. */
+    Diagnostic at(Spot spot, Surface surface) {
+      String message =
+          switch (this) {
+            case OPEN -> "the " + surface.words() + " cannot be opened";
+            case CHOKE -> "the " + surface.words() + " cannot be choked";
+            case RIMSHOT -> "there is no rimshot on the " + surface.words();
+          };
+      String help =
+          switch (this) {
+            case OPEN -> "only the hi-hat opens";
+            case CHOKE -> "only cymbals and the hi-hat under the stick are choked";
+            case RIMSHOT -> "rimshots are for the snare and the toms";
+          };
+      return Diagnostic.of(Code.MISSING_SURFACE, spot, message).help(help);
+    }
+  }
+}
