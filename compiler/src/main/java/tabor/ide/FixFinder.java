@@ -70,7 +70,7 @@ final class FixFinder {
           NOT_UTF8,
           UNREADABLE,
           PATTERN_CUT,
-          PLAYED_OTHERWISE,
+          PLAYED_DIFFERENTLY,
           ROUNDED_TICKS,
           CROSSED_ARMS -> {
         // Their fixes come with them, or there is none to give.
