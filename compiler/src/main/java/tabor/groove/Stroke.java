@@ -20,6 +20,8 @@ import tabor.source.Spot;
  * @param slot where it stands in its word
  * @param spot what in the source made it
  * @param dealt true if the compiler chose the limb
+ * @param open true if the source leaves the limb open: each section that the stroke comes into
+ *     deals it anew. An open stroke that is not dealt has found no limb
  */
 public record Stroke(
     int bar,
@@ -31,7 +33,23 @@ public record Stroke(
     Ornaments ornaments,
     Slot slot,
     Spot spot,
-    boolean dealt) {
+    boolean dealt,
+    boolean open) {
+
+  /** A stroke that is not open. */
+  public Stroke(
+      int bar,
+      Time at,
+      Time length,
+      Limb limb,
+      Surface surface,
+      Level level,
+      Ornaments ornaments,
+      Slot slot,
+      Spot spot,
+      boolean dealt) {
+    this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false);
+  }
 
   /** The order of every list: bar, place, limb, surface. */
   public static final Comparator<Stroke> ORDER =
@@ -50,27 +68,49 @@ public record Stroke(
 
   /** The same stroke by another limb; the compiler chose it if {@code chosen}. */
   public Stroke by(Limb other, boolean chosen) {
-    return new Stroke(bar, at, length, other, surface, level, ornaments, slot, spot, chosen);
+    return new Stroke(bar, at, length, other, surface, level, ornaments, slot, spot, chosen, open);
   }
 
   /** The same stroke on another surface. */
   public Stroke on(Surface other) {
-    return new Stroke(bar, at, length, limb, other, level, ornaments, slot, spot, dealt);
+    return new Stroke(bar, at, length, limb, other, level, ornaments, slot, spot, dealt, open);
   }
 
   /** The same stroke at another level. */
   public Stroke at(Level other) {
-    return new Stroke(bar, at, length, limb, surface, other, ornaments, slot, spot, dealt);
+    return new Stroke(bar, at, length, limb, surface, other, ornaments, slot, spot, dealt, open);
   }
 
   /** The same stroke with other ornaments. */
   public Stroke with(Ornaments others) {
-    return new Stroke(bar, at, length, limb, surface, level, others, slot, spot, dealt);
+    return new Stroke(bar, at, length, limb, surface, level, others, slot, spot, dealt, open);
   }
 
   /** The same stroke elsewhere. */
   public Stroke moved(int newBar, Time place, Time newLength, Slot newSlot) {
     return new Stroke(
-        newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, dealt);
+        newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, dealt, open);
+  }
+
+  /** The same stroke, made by another spot. */
+  public Stroke from(Spot other) {
+    return new Stroke(bar, at, length, limb, surface, level, ornaments, slot, other, dealt, open);
+  }
+
+  /** The same stroke with its limb left open, and nothing chosen yet. */
+  public Stroke opened() {
+    return new Stroke(bar, at, length, limb, surface, level, ornaments, slot, spot, false, true);
+  }
+
+  /** The same stroke, keeping its limb from now on. */
+  public Stroke fixed() {
+    return open
+        ? new Stroke(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false)
+        : this;
+  }
+
+  /** True unless it is open and has found no limb. */
+  public boolean hasLimb() {
+    return dealt || !open;
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import tabor.body.Dealer;
 import tabor.diagnostic.Code;
 import tabor.groove.Level;
 import tabor.groove.Ornaments;
@@ -24,13 +23,12 @@ final class AddEdits {
   private final Work work;
   private final Line line;
   private final List<Stroke> given = new ArrayList<>();
-  private final List<Letters.Pending> open = new ArrayList<>();
   private final List<Stroke> known;
 
   AddEdits(Work work, Line line) {
     this.work = work;
     this.line = line;
-    this.known = new ArrayList<>(work.strokes());
+    this.known = new ArrayList<>();
   }
 
   /** What is added: on which surface, by whom if that is said, how loud if that is said. */
@@ -43,6 +41,10 @@ final class AddEdits {
     if (what == null || places == null) {
       return;
     }
+    if (what.limb() != null) {
+      Dealing.see(work);
+    }
+    known.addAll(work.strokes());
     Selector selector = new Selector(work, line);
     Set<Integer> bars = selector.bars(edit.at().bars());
     if (bars == null) {
@@ -66,7 +68,6 @@ final class AddEdits {
   private void finish() {
     work.strokes(known);
     work.add(given);
-    Dealing.deal(work, open);
   }
 
   private @Nullable What what(Edit.Add edit) {
@@ -151,7 +152,7 @@ final class AddEdits {
       } else if (missing < 0) {
         missing = bar;
       }
-      if (work.tooMany(given.size() + (long) open.size(), line.spot())) {
+      if (work.tooMany(given.size(), line.spot())) {
         return false;
       }
     }
@@ -188,11 +189,11 @@ final class AddEdits {
     int there = find(bar, reading.place(), what.surface(), limb);
     if (there >= 0) {
       Stroke old = known.get(there);
-      if (what.level() == null || old.level() == what.level()) {
-        return false;
-      }
-      known.set(there, old.at(level));
-      return true;
+      boolean takes = limb != null && old.open();
+      boolean levels = what.level() != null && old.level() != what.level();
+      Stroke now = takes ? old.by(limb, false).fixed() : old;
+      known.set(there, levels ? now.at(level) : now);
+      return takes || levels;
     }
     Limb first = limb != null ? limb : what.surface().isFoot() ? Limb.RIGHT_FOOT : Limb.RIGHT_HAND;
     Stroke stroke =
@@ -207,16 +208,11 @@ final class AddEdits {
             reading.slot(),
             line.spot(),
             false);
-    if (limb != null) {
-      given.add(stroke);
-    } else {
-      Dealer.Open one = new Dealer.Open(stroke, !what.surface().isFoot(), false);
-      open.add(new Letters.Pending(one, false, null));
-    }
+    given.add(limb != null ? stroke : stroke.opened());
     return true;
   }
 
-  /** The stroke that an added one would fall on: by that limb, or by any where none is named. */
+  /** The stroke that an added one would fall on: open, by that limb, or by any if none is named. */
   private int find(int bar, tabor.rhythm.Time at, Surface surface, @Nullable Limb limb) {
     int low = 0;
     int high = known.size();
@@ -234,7 +230,8 @@ final class AddEdits {
       if (one.bar() != bar || !one.at().equals(at)) {
         return -1;
       }
-      if (one.surface().name().equals(surface.name()) && (limb == null || one.limb() == limb)) {
+      if (one.surface().name().equals(surface.name())
+          && (limb == null || one.open() || one.limb() == limb)) {
         return i;
       }
     }
@@ -247,11 +244,11 @@ final class AddEdits {
     if (surface == null || limb == null) {
       return;
     }
-    List<Stroke> chosen =
-        new Selector(work, line).select(s -> s.limb() == limb, edit.at(), edit.limb().span());
+    List<Stroke> chosen = Dealing.chosen(work, line, limb, edit.at(), edit.limb().span());
     if (chosen == null || work.tooMany(chosen.size(), line.spot())) {
       return;
     }
+    known.addAll(work.strokes());
     for (Stroke leader : chosen) {
       if (find(leader.bar(), leader.at(), surface, null) >= 0) {
         continue;
@@ -268,7 +265,7 @@ final class AddEdits {
               leader.slot(),
               line.spot(),
               false);
-      open.add(new Letters.Pending(new Dealer.Open(stroke, !surface.isFoot(), false), false, null));
+      given.add(stroke.opened());
     }
     finish();
   }

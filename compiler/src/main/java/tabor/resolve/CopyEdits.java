@@ -107,6 +107,7 @@ final class CopyEdits {
   }
 
   void take(Edit.Take edit) {
+    Dealing.see(work, edit.targets());
     Predicate<Stroke> target = new Selector(work, line).target(edit.targets());
     Groove source = source(edit.section());
     if (target == null || source == null) {
@@ -149,9 +150,9 @@ final class CopyEdits {
         }
         for (Stroke stroke : there.inBar(sourceBar)) {
           if (target.test(stroke) && chosen.holds(stroke, there) && at(stroke, level)) {
-            more.add(
-                Work.from(
-                    stroke.moved(bar, stroke.at(), stroke.length(), stroke.slot()), line.spot()));
+            Stroke moved = stroke.moved(bar, stroke.at(), stroke.length(), stroke.slot());
+            boolean fixed = Dealing.byLimb(stroke, edit.targets());
+            more.add(Work.from(fixed ? moved.fixed() : moved, line.spot()));
             found = true;
           }
         }

@@ -1,154 +1,249 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.body.Dealer;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
-import tabor.groove.Level;
+import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.CountNames;
+import tabor.source.Span;
 import tabor.source.Spot;
+import tabor.syntax.At;
+import tabor.syntax.Line;
+import tabor.syntax.Word;
 
-/** Finds limbs for open strokes and adds them to the section. */
+/**
+ * Finds limbs for the open strokes of a section in the making. They stay open: the section deals
+ * all of them together when it ends, and so does each step. What speaks of a single limb before
+ * that sees the strokes as they would be dealt there, and fixes what it chose.
+ */
 final class Dealing {
-  private Dealing() {}
+  private static final Comparator<Stroke> BY_SURFACE =
+      Comparator.<Stroke>comparingInt(Stroke::bar)
+          .thenComparing((a, b) -> a.at().compareTo(b.at()))
+          .thenComparing(stroke -> stroke.surface().name());
 
-  /**
-   * Deals open strokes together; everything the section has so far counts as given. An open stroke
-   * on a surface that is already struck at its place only makes that stroke louder, if it is.
-   */
-  static void deal(Work work, List<Letters.Pending> pending) {
-    if (pending.isEmpty()) {
-      return;
-    }
-    List<Letters.Pending> sorted = new ArrayList<>(pending);
-    sorted.sort(Comparator.comparing(one -> one.open().stroke(), Stroke.ORDER));
-    List<Letters.Pending> open = new ArrayList<>(sorted.size());
-    List<Stroke> louder = new ArrayList<>();
-    List<Stroke> given = work.strokes();
-    int from = 0;
-    for (Letters.Pending one : sorted) {
-      Stroke stroke = one.open().stroke();
-      while (from < given.size() && earlier(given.get(from), stroke)) {
-        from++;
-      }
-      if (!one.byLimb() && (struck(given, from, stroke) || wanted(open, stroke))) {
-        louder.add(stroke);
-      } else {
-        open.add(one);
-      }
-    }
-    raise(work, louder);
-    List<@Nullable Limb> limbs =
-        Dealer.deal(
-            work.setting,
-            work.bars,
-            work.pickup(),
-            work.strokes(),
-            open.stream().map(Letters.Pending::open).toList());
-    List<Stroke> dealt = new ArrayList<>();
-    List<Letters.Pending> left = new ArrayList<>();
-    for (int i = 0; i < open.size(); i++) {
-      Limb limb = limbs.get(i);
-      if (limb == null) {
-        left.add(open.get(i));
-      } else {
-        Stroke done = by(work, open.get(i), limb);
-        if (done != null) {
-          dealt.add(done);
-        }
-      }
-    }
-    List<Stroke> before = work.strokes();
-    work.add(dealt);
-    for (Letters.Pending one : left) {
-      work.partial = true;
-      work.problems.add(noneFree(work, one, before));
+  private final Work work;
+
+  private Dealing(Work work) {
+    this.work = work;
+  }
+
+  /** Deals all open strokes so far, which stay open. */
+  static void see(Work work) {
+    if (work.strokes().stream().anyMatch(Stroke::open)) {
+      new Dealing(work).deal(List.of());
     }
   }
 
-  private static boolean earlier(Stroke a, Stroke b) {
-    return a.bar() < b.bar() || (a.bar() == b.bar() && a.at().before(b.at()));
+  /** The same, if one of the targets is a single limb. */
+  static void see(Work work, List<Word> targets) {
+    if (targets.stream().anyMatch(word -> Subject.limb(word.text()) != null)) {
+      see(work);
+    }
+  }
+
+  /** The strokes of a limb that an edit's clauses choose; they keep that limb from now on. */
+  static @Nullable List<Stroke> chosen(Work work, Line line, Limb limb, At at, Span what) {
+    see(work);
+    List<Stroke> chosen =
+        new Selector(work, line).select(s -> s.limb() == limb && s.hasLimb(), at, what);
+    return chosen == null ? null : fix(work, chosen, Set.of(limb));
+  }
+
+  /** The chosen strokes, those fixed that were chosen by their limb. */
+  static List<Stroke> fix(Work work, List<Stroke> chosen, List<Word> targets) {
+    return fix(work, chosen, limbs(targets));
+  }
+
+  /** True if the targets name this stroke's limb. */
+  static boolean byLimb(Stroke stroke, List<Word> targets) {
+    return stroke.hasLimb() && limbs(targets).contains(stroke.limb());
+  }
+
+  private static Set<Limb> limbs(List<Word> targets) {
+    Set<Limb> limbs = new HashSet<>();
+    for (Word word : targets) {
+      Limb limb = Subject.limb(word.text());
+      if (limb != null) {
+        limbs.add(limb);
+      }
+    }
+    return limbs;
+  }
+
+  private static List<Stroke> fix(Work work, List<Stroke> chosen, Collection<Limb> limbs) {
+    if (limbs.isEmpty() || chosen.stream().noneMatch(Stroke::open)) {
+      return chosen;
+    }
+    List<Stroke> all = new ArrayList<>(work.strokes().size());
+    List<Stroke> fixed = new ArrayList<>(chosen.size());
+    int next = 0;
+    for (Stroke stroke : work.strokes()) {
+      boolean meant = next < chosen.size() && chosen.get(next) == stroke;
+      Stroke now = meant && limbs.contains(stroke.limb()) ? stroke.fixed() : stroke;
+      all.add(now);
+      if (meant) {
+        fixed.add(now);
+        next++;
+      }
+    }
+    work.strokes(all);
+    return fixed;
+  }
+
+  /** Deals what either hand or either foot may take, and adds it with the limb it has now. */
+  static void either(Work work, List<Letters.Either> either) {
+    if (!either.isEmpty()) {
+      List<Letters.Either> sorted = new ArrayList<>(either);
+      sorted.sort(Comparator.comparing(Letters.Either::stroke, BY_SURFACE));
+      Dealing dealing = new Dealing(work);
+      List<Stroke> before = work.strokes();
+      for (Stroke left : dealing.deal(sorted)) {
+        dealing.report(left, before);
+      }
+    }
+  }
+
+  /** Deals all open strokes at the end of a section, and reports those that find no limb. */
+  static void finish(Work work, @Nullable Groove base) {
+    see(work);
+    Dealing dealing = new Dealing(work);
+    for (Stroke stroke : work.strokes()) {
+      if (!stroke.hasLimb() && !dealing.isInherited(stroke, base)) {
+        dealing.report(stroke, work.strokes());
+      }
+      work.partial |= !stroke.hasLimb();
+    }
+  }
+
+  /**
+   * Deals.
+   *
+   * @return those of {@code either} that find no limb
+   */
+  private List<Stroke> deal(List<Letters.Either> either) {
+    absorb();
+    List<Stroke> given = new ArrayList<>();
+    List<Stroke> strokes = new ArrayList<>();
+    for (Stroke stroke : work.strokes()) {
+      (stroke.open() ? strokes : given).add(stroke);
+    }
+    strokes.sort(BY_SURFACE);
+    List<Dealer.Open> open = new ArrayList<>();
+    List<Letters.@Nullable Either> from = new ArrayList<>();
+    int next = 0;
+    for (int i = 0; i <= strokes.size(); i++) {
+      while (next < either.size()
+          && (i == strokes.size()
+              || BY_SURFACE.compare(either.get(next).stroke(), strokes.get(i)) < 0)) {
+        Stroke stroke = either.get(next).stroke();
+        open.add(new Dealer.Open(stroke, stroke.limb().isHand(), true, null));
+        from.add(either.get(next++));
+      }
+      if (i < strokes.size()) {
+        Stroke stroke = strokes.get(i);
+        Limb before = work.isStep && stroke.dealt() ? stroke.limb() : null;
+        open.add(new Dealer.Open(stroke, stroke.limb().isHand(), false, before));
+        from.add(null);
+      }
+    }
+    List<@Nullable Limb> limbs = Dealer.deal(work.setting, work.bars, work.pickup(), given, open);
+    List<Stroke> left = new ArrayList<>();
+    for (int i = 0; i < open.size(); i++) {
+      Stroke stroke = open.get(i).stroke();
+      Limb limb = limbs.get(i);
+      Letters.Either letter = from.get(i);
+      if (letter == null) {
+        given.add(limb == null ? stroke.opened() : stroke.by(limb, true));
+      } else if (limb == null) {
+        left.add(stroke);
+      } else {
+        Stroke done = placed(letter, limb);
+        if (done != null) {
+          given.add(done);
+        }
+      }
+    }
+    work.strokes(given);
+    return left;
+  }
+
+  private @Nullable Stroke placed(Letters.Either either, Limb limb) {
+    Stroke stroke = either.stroke().by(limb, true);
+    Surface surface = work.plays(limb);
+    Stroke placed = surface == null ? stroke : Work.on(stroke, surface);
+    return new Letters(work, new Subject(Subject.Kind.LIMB, limb, null, false))
+        .adorned(either.hit(), placed, null);
+  }
+
+  /** An open stroke on a surface that is struck at its place anyway is that stroke. */
+  private void absorb() {
+    List<Stroke> all = work.strokes();
+    List<Stroke> kept = new ArrayList<>(all.size());
+    int start = 0;
+    for (Stroke stroke : all) {
+      while (start < kept.size() && !together(kept.get(start), stroke)) {
+        start++;
+      }
+      int same = -1;
+      for (int i = start; i < kept.size() && same < 0; i++) {
+        Stroke other = kept.get(i);
+        boolean one = other.surface().name().equals(stroke.surface().name());
+        same = one && (other.open() || stroke.open()) ? i : -1;
+      }
+      if (same < 0) {
+        kept.add(stroke);
+      } else {
+        kept.set(same, Work.merged(kept.get(same), stroke));
+      }
+    }
+    if (kept.size() < all.size()) {
+      work.strokes(kept);
+    }
   }
 
   private static boolean together(Stroke a, Stroke b) {
     return a.bar() == b.bar() && a.at().equals(b.at());
   }
 
-  /** True if a given stroke strikes the same surface at the same place. */
-  private static boolean struck(List<Stroke> given, int from, Stroke stroke) {
-    for (int i = from; i < given.size() && together(given.get(i), stroke); i++) {
-      if (given.get(i).surface().name().equals(stroke.surface().name())) {
-        return true;
+  /** True if the section that this one came from has the same stroke without a limb. */
+  private boolean isInherited(Stroke stroke, @Nullable Groove base) {
+    if (base == null) {
+      return false;
+    }
+    int bar = stroke.bar() == 0 ? 0 : (stroke.bar() - 1) % base.bars() + 1;
+    boolean hands = stroke.limb().isHand();
+    List<Stroke> there = new ArrayList<>();
+    for (Stroke other : base.written()) {
+      if (other.bar() == bar && other.at().equals(stroke.at()) && other.limb().isHand() == hands) {
+        there.add(other);
       }
     }
-    return false;
+    return there.stream().anyMatch(other -> !other.hasLimb())
+        && work.strokes().stream()
+            .filter(s -> together(s, stroke) && s.limb().isHand() == hands)
+            .allMatch(
+                s ->
+                    there.stream()
+                        .anyMatch(other -> other.surface().name().equals(s.surface().name())));
   }
 
-  /** True if an open stroke before this one wants the same surface at the same place. */
-  private static boolean wanted(List<Letters.Pending> open, Stroke stroke) {
-    for (int i = open.size() - 1; i >= 0; i--) {
-      Letters.Pending other = open.get(i);
-      if (!together(other.open().stroke(), stroke)) {
-        return false;
-      }
-      if (!other.byLimb()
-          && other.open().stroke().surface().name().equals(stroke.surface().name())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static @Nullable Stroke by(Work work, Letters.Pending pending, Limb limb) {
-    Stroke stroke = pending.open().stroke().by(limb, true);
-    if (!pending.byLimb()) {
-      return stroke;
-    }
-    Surface surface = work.plays(limb);
-    Stroke placed = surface == null ? stroke : Work.on(stroke, surface);
-    return pending.hit() == null
-        ? placed
-        : new Letters(work, new Subject(Subject.Kind.LIMB, limb, null, false))
-            .adorned(pending.hit(), placed, null);
-  }
-
-  private static void raise(Work work, List<Stroke> louder) {
-    if (louder.isEmpty()) {
-      return;
-    }
-    List<Stroke> all = new ArrayList<>(work.strokes());
-    for (Stroke loud : louder) {
-      if (loud.level() == Level.GHOST) {
-        continue;
-      }
-      for (int i = 0; i < all.size(); i++) {
-        Stroke one = all.get(i);
-        if (one.bar() == loud.bar()
-            && one.at().equals(loud.at())
-            && one.surface().name().equals(loud.surface().name())
-            && one.level().compareTo(loud.level()) < 0) {
-          all.set(i, one.at(loud.level()));
-          break;
-        }
-      }
-    }
-    work.strokes(all);
-  }
-
-  private static Diagnostic noneFree(Work work, Letters.Pending pending, List<Stroke> given) {
-    Stroke stroke = pending.open().stroke();
-    boolean hands = pending.open().hands();
+  private void report(Stroke stroke, List<Stroke> all) {
+    work.partial = true;
+    boolean hands = stroke.limb().isHand();
     List<Stroke> busy = new ArrayList<>();
-    for (Stroke other : given) {
-      if (other.bar() == stroke.bar()
-          && other.at().equals(stroke.at())
-          && other.limb().isHand() == hands) {
+    for (Stroke other : all) {
+      if (together(other, stroke) && other.limb().isHand() == hands && other.hasLimb()) {
         busy.add(other);
       }
     }
@@ -187,6 +282,6 @@ final class Dealing {
     if (!stroke.spot().equals(spot)) {
       made = made.label(stroke.spot(), "this stroke finds no limb");
     }
-    return made;
+    work.problems.add(made);
   }
 }

@@ -79,9 +79,11 @@ final class Edits implements Edit.Cases<@Nullable Void> {
   }
 
   private @Nullable List<Stroke> chosen(List<Word> targets, At at) {
+    Dealing.see(work, targets);
     Selector selector = new Selector(work, line);
     Predicate<Stroke> target = selector.target(targets);
-    return target == null ? null : selector.select(target, at, span(targets));
+    List<Stroke> chosen = target == null ? null : selector.select(target, at, span(targets));
+    return chosen == null ? null : Dealing.fix(work, chosen, targets);
   }
 
   /** Replaces the chosen strokes by what {@code change} makes of them. */
@@ -132,15 +134,14 @@ final class Edits implements Edit.Cases<@Nullable Void> {
         s -> Work.from(levelled(Work.on(s, surface), level), line.spot());
     if (edit.at().equals(At.EVERYWHERE)) {
       work.plays.put(limb, surface);
+      Dealing.see(work);
       List<Stroke> all = new ArrayList<>(work.strokes().size());
       for (Stroke stroke : work.strokes()) {
-        all.add(stroke.limb() == limb ? change.apply(stroke) : stroke);
+        all.add(stroke.limb() == limb && stroke.hasLimb() ? change.apply(stroke).fixed() : stroke);
       }
       work.strokes(all);
     } else {
-      change(
-          new Selector(work, line).select(s -> s.limb() == limb, edit.at(), edit.limb().span()),
-          change);
+      change(Dealing.chosen(work, line, limb, edit.at(), edit.limb().span()), change);
     }
     return null;
   }
@@ -159,8 +160,7 @@ final class Edits implements Edit.Cases<@Nullable Void> {
     if (limb == null) {
       return null;
     }
-    List<Stroke> chosen =
-        new Selector(work, line).select(s -> s.limb() == limb, edit.at(), edit.limb().span());
+    List<Stroke> chosen = Dealing.chosen(work, line, limb, edit.at(), edit.limb().span());
     Level level = written(edit.level());
     int[] turn = new int[1];
     change(
@@ -258,6 +258,7 @@ final class Edits implements Edit.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void move(Edit.Move edit) {
+    Dealing.see(work, edit.targets());
     Selector selector = new Selector(work, line);
     Predicate<Stroke> target = selector.target(edit.targets());
     if (target != null) {
@@ -277,12 +278,12 @@ final class Edits implements Edit.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void swapHands(Edit.SwapHands edit) {
+    Dealing.see(work);
     List<Stroke> all = new ArrayList<>(work.strokes().size());
     for (Stroke stroke : work.strokes()) {
-      all.add(
-          stroke.limb().isHand()
-              ? Work.from(stroke.by(stroke.limb().other(), stroke.dealt()), line.spot())
-              : stroke);
+      boolean swaps = stroke.limb().isHand() && stroke.hasLimb();
+      Stroke other = stroke.by(stroke.limb().other(), stroke.dealt()).fixed();
+      all.add(swaps ? Work.from(other, line.spot()) : stroke);
     }
     work.strokes(all);
     Surface right = work.plays(Limb.RIGHT_HAND);

@@ -22,8 +22,10 @@ final class Finisher {
   private Finisher() {}
 
   static Groove finish(Work work, @Nullable String title, Line heading, @Nullable Groove base) {
+    Dealing.finish(work, base);
     List<Stroke> written = work.strokes();
-    List<Stroke> struck = AskedFor.openHanded(work, heading, struck(work, written, heading, base));
+    List<Stroke> played = written.stream().filter(Stroke::hasLimb).toList();
+    List<Stroke> struck = AskedFor.openHanded(work, heading, struck(work, played, heading, base));
     if (work.kit().leftHanded()) {
       List<Stroke> other = new ArrayList<>(struck.size());
       for (Stroke stroke : struck) {

@@ -23,7 +23,7 @@ import tabor.syntax.Word;
 
 /**
  * Turns parts into strokes. One of these lives as long as its section, since a part may go on after
- * {@code next}; open strokes are dealt each time a run of parts ends.
+ * {@code next}; an {@code x} of the hands or feet is dealt when its run of parts ends.
  */
 final class LaneRun {
   /** A part that may go on in the next system. */
@@ -89,16 +89,16 @@ final class LaneRun {
     unread.forEach(Runnable::run);
     unread.clear();
     List<Stroke> given = new ArrayList<>();
-    List<Letters.Pending> open = new ArrayList<>();
+    List<Letters.Either> either = new ArrayList<>();
     for (Letters letters : all) {
       if (work.tooMany(given.size() + (long) letters.given().size(), lines.get(0).spot())) {
         break;
       }
       given.addAll(letters.given());
-      open.addAll(letters.open());
+      either.addAll(letters.either());
     }
     work.add(given);
-    Dealing.deal(work, open);
+    Dealing.either(work, either);
   }
 
   private void takeOut(List<Line> lines) {
@@ -112,6 +112,9 @@ final class LaneRun {
       if (subject != null) {
         subjects.add(subject);
       }
+    }
+    if (subjects.stream().anyMatch(subject -> subject.kind() == Subject.Kind.LIMB)) {
+      Dealing.see(work);
     }
     work.keep(stroke -> subjects.stream().noneMatch(subject -> subject.matches(stroke)));
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import tabor.body.Dealer;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Level;
@@ -19,18 +18,17 @@ import tabor.syntax.Beat;
 /** Reads the letters of one part: who strikes, and what. */
 final class Letters {
   /**
-   * A stroke whose limb is still open.
+   * An {@code x} of the hands or the feet: the surface is what the chosen limb plays.
    *
-   * @param open what the body is asked
-   * @param byLimb true if the surface is what the chosen limb plays
+   * @param stroke with the right limb for now
    * @param hit the letter
    */
-  record Pending(Dealer.Open open, boolean byLimb, Beat.@Nullable Hit hit) {}
+  record Either(Stroke stroke, Beat.Hit hit) {}
 
   private final Work work;
   private final Subject subject;
   private final List<Stroke> given = new ArrayList<>();
-  private final List<Pending> open = new ArrayList<>();
+  private final List<Either> either = new ArrayList<>();
   private final java.util.Set<Spot> reported = new java.util.HashSet<>();
 
   Letters(Work work, Subject subject) {
@@ -38,14 +36,14 @@ final class Letters {
     this.subject = subject;
   }
 
-  /** Strokes with a limb. */
+  /** Strokes with a limb, and open ones of a surface. */
   List<Stroke> given() {
     return given;
   }
 
-  /** Strokes without one. */
-  List<Pending> open() {
-    return open;
+  /** Strokes of the hands or the feet that either of the two may take. */
+  List<Either> either() {
+    return either;
   }
 
   /** Reads one letter. */
@@ -72,7 +70,7 @@ final class Letters {
         Surface surface = work.plays(right);
         if (surface != null) {
           Stroke stroke = stroke(placed, right, surface);
-          open.add(new Pending(new Dealer.Open(stroke, hands, true), true, placed.hit));
+          either.add(new Either(stroke, placed.hit));
         }
       }
       default ->
@@ -154,8 +152,7 @@ final class Letters {
       case 'x' -> {
         Stroke stroke = adorned(placed.hit, stroke(placed, right, surface), placed);
         if (stroke != null) {
-          Dealer.Open one = new Dealer.Open(stroke, !surface.isFoot(), false);
-          open.add(new Pending(one, false, null));
+          given.add(stroke.opened());
         }
       }
       default ->

@@ -71,7 +71,7 @@ record Subject(Kind kind, @Nullable Limb limb, @Nullable Surface surface, boolea
       case ALL, LINE -> true;
       case HANDS -> stroke.limb().isHand();
       case FEET -> !stroke.limb().isHand();
-      case LIMB -> stroke.limb() == limb;
+      case LIMB -> stroke.limb() == limb && stroke.hasLimb();
       case SURFACE -> onSurface(stroke.surface());
     };
   }

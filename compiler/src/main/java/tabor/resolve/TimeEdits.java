@@ -80,6 +80,7 @@ final class TimeEdits {
     if (chosen == null) {
       return;
     }
+    chosen = Dealing.fix(work, chosen, edit.targets());
     Count count = edit.from().count();
     // A place within a group leaves the group; a whole group moves as one.
     int inGroup = count.places().size() - (count.syllable() == Count.Syllable.NONE ? 1 : 0);

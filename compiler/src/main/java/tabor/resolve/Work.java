@@ -47,6 +47,10 @@ final class Work {
   final List<String> prose = new ArrayList<>();
   final Set<Integer> repeats = new TreeSet<>();
   boolean partial;
+
+  /** True in a step: its open strokes have been dealt before, in the section it came from. */
+  boolean isStep;
+
   private boolean overfull;
 
   Work(
@@ -138,7 +142,10 @@ final class Work {
     return true;
   }
 
-  private static Stroke merged(Stroke a, Stroke b) {
+  /** Two strokes that are one: the one with a limb of its own is kept, at the louder level. */
+  static Stroke merged(Stroke one, Stroke two) {
+    Stroke a = one.open() && !two.open() ? two : one;
+    Stroke b = a == one ? two : one;
     Level louder = a.level().compareTo(b.level()) >= 0 ? a.level() : b.level();
     Ornaments both = a.ornaments();
     for (Ornament ornament : b.ornaments().list()) {
@@ -200,16 +207,6 @@ final class Work {
 
   /** The same stroke, made by another spot. */
   static Stroke from(Stroke stroke, Spot spot) {
-    return new Stroke(
-        stroke.bar(),
-        stroke.at(),
-        stroke.length(),
-        stroke.limb(),
-        stroke.surface(),
-        stroke.level(),
-        stroke.ornaments(),
-        stroke.slot(),
-        spot,
-        stroke.dealt());
+    return stroke.from(spot);
   }
 }
