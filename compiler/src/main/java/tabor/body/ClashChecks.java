@@ -16,19 +16,16 @@ import tabor.kit.SurfaceFacts;
 
 /** What cannot be at one instant: looks at all strokes of one place of the bar together. */
 final class ClashChecks {
-  /** Hands that are this close side by side do not count as crossed, in centimetres. */
-  private static final int SIDE_BY_SIDE = 10;
-
   private final Groove groove;
   private final Consumer<Finding> found;
-  private final Places places;
+  private final KitPlaces places;
   private final Limb leadHand;
   private final Limb hatFoot;
 
   private ClashChecks(Groove groove, Consumer<Finding> found) {
     this.groove = groove;
     this.found = found;
-    this.places = Places.of(groove.setting().kit());
+    this.places = KitPlaces.of(groove.setting().kit());
     boolean mirrored = groove.setting().kit().leftHanded();
     this.leadHand = mirrored ? Limb.LEFT_HAND : Limb.RIGHT_HAND;
     this.hatFoot = mirrored ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
@@ -231,7 +228,7 @@ final class ClashChecks {
     int rightAt = hands.get(0).limb() == Limb.RIGHT_HAND ? 0 : 1;
     Stroke right = hands.get(rightAt);
     Stroke left = hands.get(1 - rightAt);
-    if (places.of(right.surface()).x() + SIDE_BY_SIDE >= places.of(left.surface()).x()) {
+    if (places.of(right.surface()).x() + KitPlaces.SIDE_BY_SIDE >= places.of(left.surface()).x()) {
       return;
     }
     Stroke other = leadHand == Limb.RIGHT_HAND ? left : right;

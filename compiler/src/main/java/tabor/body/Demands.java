@@ -25,7 +25,7 @@ final class Demands {
     }
   }
 
-  private final Places places;
+  private final KitPlaces places;
   private final Time pickup;
   private final Time length;
   private final Consumer<Demand> found;
@@ -36,7 +36,7 @@ final class Demands {
   private final boolean usualReach;
 
   private Demands(Groove groove, Limits limits, Grade grade, Consumer<Demand> found) {
-    this.places = Places.of(groove.setting().kit());
+    this.places = KitPlaces.of(groove.setting().kit());
     this.pickup = groove.pickup();
     this.length = groove.length().minus(pickup);
     this.found = found;

@@ -15,30 +15,47 @@ import tabor.rhythm.Time;
 
 /**
  * What one pair of limbs has to do in a section, instant by instant; after the last comes the first
- * again.
+ * again. Places are counted in ticks, whole numbers that every bar has a whole number of.
  */
 final class Loop {
+  /** Ticks in a whole note. */
+  static final long WHOLE = 2_400_000;
+
   /**
    * A stroke of the pair.
    *
+   * @param number its number among the loop's strokes
    * @param surface what is struck
    * @param id the surface's number in this loop, 0 to 254
-   * @param engages true if the other limb is needed too: small strokes, an open roll
+   * @param at where, in ticks
+   * @param beat the beat it is in, counted from the start of the section
+   * @param inBeat where in that beat, 0 to less than 1
+   * @param engages true if the other limb is needed too: grace notes, an open roll
    * @param openRoll true for an open roll
-   * @param end until when a roll keeps its limb busy, in microseconds; its own place without one
+   * @param end until when a roll keeps its limb busy; its own place without one
    * @param open its number among the open strokes; -1 for a given one
-   * @param alternating true for an open stroke of a part of one pair of limbs
-   * @param strong what the left limb pays for so strong a place of the bar
+   * @param given for a given stroke: true if it is the right limb's
+   * @param ofPair true for an open stroke of a {@code hands} or {@code feet} part
+   * @param before the limb it had in the section that this one came from; null if there was none
    */
   record Hit(
+      int number,
       Surface surface,
       int id,
+      long at,
+      int beat,
+      Time inBeat,
       boolean engages,
       boolean openRoll,
       long end,
       int open,
-      boolean alternating,
-      long strong) {}
+      boolean given,
+      boolean ofPair,
+      @Nullable Limb before) {
+    boolean isOpen() {
+      return open >= 0;
+    }
+  }
 
   /** All that happens at one place: what each limb has been given, and what is open. */
   static final class Instant {
@@ -54,16 +71,22 @@ final class Loop {
 
   final boolean hands;
   final long length;
+
+  /** Ticks in a second at the section's tempo. */
+  final double second;
+
   final List<Instant> instants = new ArrayList<>();
-  final Places places;
+
+  /** All strokes in order of time. */
+  final List<Hit> hits = new ArrayList<>();
+
+  final KitPlaces places;
 
   /** The surfaces by number. */
   final List<Surface> surfaces = new ArrayList<>();
 
-  /** By surface number: -1 if the writer gives it to the left only, 1 to the right only, else 0. */
-  final List<Integer> habit = new ArrayList<>();
-
   private final Groove.Setting setting;
+  private final long[] beatStarts;
   private final long lead;
   private final long bar;
   private final Map<String, Integer> ids = new HashMap<>();
@@ -71,10 +94,18 @@ final class Loop {
   private Loop(Groove.Setting setting, int bars, Time pickup, boolean hands) {
     this.setting = setting;
     this.hands = hands;
-    this.places = Places.written(setting.kit());
-    this.lead = Costs.micros(pickup);
-    this.bar = Costs.micros(setting.meter().bar());
-    this.length = Costs.micros(pickup.plus(setting.meter().bar().times(bars)));
+    this.places = KitPlaces.written(setting.kit());
+    this.lead = ticks(pickup);
+    this.bar = ticks(setting.meter().bar());
+    this.length = lead + bar * bars;
+    Time secondsPerWhole = setting.tempo().secondsPerWhole();
+    this.second = (double) WHOLE * secondsPerWhole.den() / secondsPerWhole.num();
+    Meter meter = setting.meter();
+    this.beatStarts = new long[meter.beatCount() + 1];
+    for (int beat = 0; beat < meter.beatCount(); beat++) {
+      beatStarts[beat] = ticks(meter.beatStart(beat));
+    }
+    beatStarts[meter.beatCount()] = bar;
   }
 
   /**
@@ -104,7 +135,8 @@ final class Loop {
       while (next < given.size() && !later(given.get(next), one.stroke())) {
         give(given.get(next++));
       }
-      instant(one.stroke()).open.add(hit(one.stroke(), i, one.alternating()));
+      Instant here = instant(one.stroke());
+      here.open.add(hit(one.stroke(), here.at, i, one.ofPair(), one.before()));
     }
     while (next < given.size()) {
       give(given.get(next++));
@@ -120,10 +152,7 @@ final class Loop {
       return;
     }
     Instant here = instant(stroke);
-    Hit hit = hit(stroke, -1, false);
-    int side = stroke.limb().isRight() ? 1 : -1;
-    int before = habit.get(hit.id());
-    habit.set(hit.id(), before == NO_HABIT || before == side ? side : 0);
+    Hit hit = hit(stroke, here.at, -1, false, null);
     if (stroke.limb().isRight()) {
       here.right = here.right == null ? hit : here.right;
     } else {
@@ -131,17 +160,8 @@ final class Loop {
     }
   }
 
-  /** A surface that the writer has given to nobody. */
-  static final int NO_HABIT = 2;
-
-  /** What the writer's habit costs a limb on a surface. */
-  long habit(int id, boolean right) {
-    return habit.get(id) == (right ? -1 : 1) ? Costs.AGAINST_HABIT : 0;
-  }
-
   private Instant instant(Stroke stroke) {
-    // Bars are whole numbers of microseconds: their lengths have powers of two below them.
-    long at = lead + bar * (stroke.bar() - 1L) + Costs.micros(stroke.at());
+    long at = lead + bar * (stroke.bar() - 1L) + ticks(stroke.at());
     if (!instants.isEmpty() && instants.get(instants.size() - 1).at == at) {
       return instants.get(instants.size() - 1);
     }
@@ -150,34 +170,57 @@ final class Loop {
     return made;
   }
 
-  private Hit hit(Stroke stroke, int open, boolean alternating) {
-    Instant here = instants.get(instants.size() - 1);
+  private Hit hit(Stroke stroke, long at, int open, boolean ofPair, @Nullable Limb before) {
     boolean roll = stroke.ornaments().has(Ornament.OPEN_ROLL);
     boolean diddle = stroke.ornaments().has(Ornament.DIDDLE);
     int id = ids.computeIfAbsent(stroke.surface().name(), name -> Math.min(ids.size(), 254));
     if (id == surfaces.size()) {
       surfaces.add(stroke.surface());
-      habit.add(NO_HABIT);
     }
-    return new Hit(
-        stroke.surface(),
-        id,
-        roll || stroke.ornaments().smallStrokes() > 0,
-        roll,
-        roll || diddle ? here.at + Costs.micros(stroke.length()) : here.at,
-        open,
-        alternating,
-        open < 0 || alternating ? 0 : strong(stroke.at()));
+    Meter meter = setting.meter();
+    int beat = meter.beatAt(stroke.at());
+    Hit hit =
+        new Hit(
+            hits.size(),
+            stroke.surface(),
+            id,
+            at,
+            stroke.bar() * meter.beatCount() + beat,
+            stroke.at().minus(meter.beatStart(beat)).over(meter.beat(beat)),
+            roll || stroke.ornaments().smallStrokes() > 0,
+            roll,
+            roll || diddle ? at + ticks(stroke.length()) : at,
+            open,
+            stroke.limb().isRight(),
+            ofPair,
+            before);
+    hits.add(hit);
+    return hit;
   }
 
-  private long strong(Time at) {
-    Meter meter = setting.meter();
-    int beat = meter.beatAt(at);
-    Time inBeat = at.minus(meter.beatStart(beat));
-    if (inBeat.sign() == 0) {
-      return Costs.LEFT_ON_BEAT + (beat == 0 ? Costs.LEFT_ON_BAR : 0);
-    }
-    return inBeat.times(2).equals(meter.beat(beat)) ? Costs.LEFT_ON_HALF : 0;
+  /** Ticks of a length in whole notes, rounded. */
+  private static long ticks(Time wholes) {
+    // The same as rounding the product, without bringing it into lowest terms first.
+    long twice = Math.multiplyExact(Math.multiplyExact(wholes.num(), WHOLE), 2);
+    return Math.floorDiv(Math.addExact(twice, wholes.den()), Math.multiplyExact(wholes.den(), 2));
+  }
+
+  /** How long a beat is, in ticks; beats are counted from the start of the section. */
+  long beat(int number) {
+    int count = beatStarts.length - 1;
+    int beat = Math.floorMod(number, count);
+    return beatStarts[beat + 1] - beatStarts[beat];
+  }
+
+  /** A time in ticks. */
+  long ticks(double seconds) {
+    return Math.round(seconds * second);
+  }
+
+  /** From one place forward to another, once round at most: more than 0 up to the length. */
+  long from(long earlier, long later) {
+    long gap = later - earlier;
+    return gap > 0 ? gap : gap + length;
   }
 
   /** The limb of the pair. */

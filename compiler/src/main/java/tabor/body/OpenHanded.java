@@ -42,7 +42,7 @@ public final class OpenHanded {
       } else if (isHiHat(stroke) || !stroke.limb().isHand()) {
         given.add(stroke);
       } else {
-        open.add(new Dealer.Open(stroke, true, false));
+        open.add(new Dealer.Open(stroke, true, false, null));
         openAt.add(i);
       }
     }

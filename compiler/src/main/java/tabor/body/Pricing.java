@@ -1,38 +1,47 @@
 package tabor.body;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import tabor.body.Loop.Hit;
 import tabor.body.Loop.Instant;
 import tabor.kit.Surface;
 
-/** Prices one instant of a loop, given what each limb did last. */
+/** Prices one instant of a loop by {@link Weights}, given what each limb did last. */
 final class Pricing {
+  /** Nobody was given this surface yet. */
+  private static final int NO_HABIT = 2;
+
   private final Loop loop;
-  private final int count;
+  private final Roles.Read roles;
   private final boolean rolls;
-  private final int firstOpen;
   private final int[][] way;
-  private final boolean[][] crosses;
-  private final boolean[] keepsTime;
+  private final boolean[][] crossed;
+  private final int[] x;
   private final int[] piece;
-  private final long[] at;
+  private final boolean[] snare;
 
-  /** By instant and age: the time since a stroke so long ago, and what repeating it costs. */
-  private final long[] gaps;
+  /** By surface: 1 if the writer gives it to the right only, -1 to the left only. */
+  private final int[] habit;
 
-  private final long[] repeats;
+  private final long slow;
+  private final long bursting;
+  private final long soon;
 
   Pricing(Loop loop) {
     this.loop = loop;
-    this.count = loop.instants.size();
+    this.roles = Roles.of(loop);
     int surfaces = loop.surfaces.size();
     this.way = new int[surfaces][surfaces];
-    this.crosses = new boolean[surfaces][surfaces];
-    this.keepsTime = new boolean[surfaces];
+    this.crossed = new boolean[surfaces][surfaces];
+    this.x = new int[surfaces];
     this.piece = new int[surfaces];
+    this.snare = new boolean[surfaces];
+    this.habit = new int[surfaces];
+    Arrays.fill(habit, NO_HABIT);
     for (int i = 0; i < surfaces; i++) {
       Surface a = loop.surfaces.get(i);
-      keepsTime[i] = Costs.keepsTime(a);
+      x[i] = loop.places.of(a).x();
+      snare[i] = a.sort() == Surface.Sort.SNARE;
       piece[i] = i;
       for (int j = 0; j < surfaces; j++) {
         Surface b = loop.surfaces.get(j);
@@ -40,227 +49,182 @@ final class Pricing {
           piece[i] = j;
         }
         way[i][j] = loop.hands ? loop.places.distance(a, b) : 0;
-        crosses[i][j] = loop.hands && Costs.crosses(loop.places, a, b);
+        crossed[i][j] = loop.hands && loop.places.crosses(a, b);
       }
     }
     boolean anyRoll = false;
-    int first = -1;
-    for (Instant instant : loop.instants) {
-      anyRoll |= rolls(instant);
-      if (first < 0 && !instant.open.isEmpty()) {
-        first = instant.open.get(0).open();
+    for (Hit hit : loop.hits) {
+      anyRoll |= hit.end() > hit.at();
+      if (!hit.isOpen()) {
+        int side = hit.given() ? 1 : -1;
+        int before = habit[hit.id()];
+        habit[hit.id()] = before == NO_HABIT || before == side ? side : 0;
       }
     }
     this.rolls = anyRoll;
-    this.firstOpen = first;
-    this.at = new long[count];
-    for (int k = 0; k < count; k++) {
-      at[k] = loop.instants.get(k).at;
-    }
-    this.gaps = new long[count * TABLED];
-    this.repeats = new long[count * TABLED];
-    for (int k = 0; k < count; k++) {
-      for (int age = 1; age < TABLED; age++) {
-        long gap = gapOf(k, age);
-        gaps[k * TABLED + age] = gap;
-        repeats[k * TABLED + age] = Costs.repeat(gap, k < age);
-      }
-    }
-  }
-
-  /** Ages that are looked up; older strokes are few, and only rolls remember them. */
-  private static final int TABLED = Costs.MEMORY + 2;
-
-  private long gapOf(int k, int age) {
-    int j = k - age;
-    return j >= 0
-        ? at[k] - at[j]
-        : at[k] - at[Math.floorMod(j, count)] - Math.floorDiv(j, count) * loop.length;
-  }
-
-  private static boolean rolls(Instant instant) {
-    return isRoll(instant, instant.right)
-        || isRoll(instant, instant.left)
-        || instant.open.stream().anyMatch(hit -> isRoll(instant, hit));
-  }
-
-  private static boolean isRoll(Instant instant, @Nullable Hit hit) {
-    return hit != null && hit.end() > instant.at;
+    this.slow = loop.ticks(Weights.SLOW) + TimeRows.CLOSE;
+    this.bursting = loop.ticks(Weights.BURSTING);
+    this.soon = loop.ticks(Weights.SOON);
   }
 
   /** What a limb did last, seen from instant {@code k}: one further back, or rested. */
-  int age(int last, int k) {
-    if (!Last.isRecent(last)) {
-      return last;
+  int age(int state, int k) {
+    if (!LimbState.isRecent(state)) {
+      return state;
     }
-    int older = Last.back(last, 1);
-    int age = Last.age(older);
-    return age <= Costs.MEMORY || (age <= Last.FURTHEST && busyUntil(older, k) > at[k])
+    int older = LimbState.older(state);
+    int age = LimbState.age(older);
+    return age <= LimbState.MEMORY
+            || (age <= LimbState.FURTHEST && busyUntil(older, k) > loop.instants.get(k).at)
         ? older
-        : Last.rested(Last.surface(last));
+        : LimbState.rested(LimbState.surface(state));
+  }
+
+  /** What a limb did last after instant {@code k}, if it was {@code state} before. */
+  int after(int k, @Nullable Hit own, @Nullable Hit other, int state) {
+    if (own != null) {
+      int run = LimbState.isRecent(state) && gap(k, state) < slow ? 1 : 0;
+      return LimbState.struck(own.id(), roles.time()[own.number()], run);
+    }
+    return other != null && other.engages() ? LimbState.helped(other.id()) : state;
   }
 
   /**
-   * What it costs to deal instant {@code k} by {@code option}, from every state.
+   * What it costs to deal instant {@code k} in one way.
    *
-   * @param rights what the right limb did last, seen from {@code k}
-   * @param lefts what the left limb did last, seen from {@code k}
+   * @param right what the right limb did last, seen from {@code k}
+   * @param left what the left limb did last, seen from {@code k}
    */
-  OptionPrices prices(int k, Option option, Pasts rights, Pasts lefts) {
-    Hit r = option.right();
-    Hit l = option.left();
-    long both = option.undealt() * Costs.UNDEALT;
+  long price(int k, Choice choice, int right, int left) {
+    Hit r = choice.right();
+    Hit l = choice.left();
+    long cost = choice.undealt() * Weights.NO_LIMB;
     if (r != null && l != null) {
-      boolean partners = r.openRoll() && l.openRoll() && r.id() == l.id();
-      both += (r.engages() || l.engages()) && !partners ? Costs.CLASH : 0;
-      both += crosses[r.id()][l.id()] ? Costs.CROSSED : 0;
+      cost += together(r, l);
     }
-    long[] right = new long[rights.size()];
-    long[] left = new long[lefts.size()];
-    int[] nextRight = new int[right.length];
-    int[] nextLeft = new int[left.length];
-    int afterRight = Deal.after(r, l);
-    int afterLeft = Deal.after(l, r);
-    for (int i = 0; i < right.length; i++) {
-      int last = rights.last(i);
-      right[i] =
-          both + (r != null ? strike(k, r, true, last) : l == null ? 0 : idle(k, l, last, true));
-      nextRight[i] = afterRight == Last.NONE ? last : afterRight;
+    if (r != null) {
+      cost += strike(k, r, true, right, left);
+    } else if (l != null) {
+      cost += idle(k, l, right, true);
     }
-    for (int i = 0; i < left.length; i++) {
-      int last = lefts.last(i);
-      left[i] = l != null ? strike(k, l, false, last) : r == null ? 0 : idle(k, r, last, false);
-      nextLeft[i] = afterLeft == Last.NONE ? last : afterLeft;
-    }
-    return new OptionPrices(
-        right,
-        left,
-        nextRight,
-        nextLeft,
-        r == null ? null : pair(k, r, rights, lefts),
-        l == null ? null : pair(k, l, lefts, rights));
-  }
-
-  /** The price from one state alone. */
-  long price(int k, Option option, int right, int left) {
-    Pasts rights = new Pasts(1);
-    Pasts lefts = new Pasts(1);
-    rights.add(0, right);
-    lefts.add(0, left);
-    return prices(k, option, rights, lefts).of(0, 0);
-  }
-
-  private OptionPrices.@Nullable Pair pair(int k, Hit hit, Pasts own, Pasts other) {
-    boolean time = loop.hands && keepsTime[hit.id()];
-    return time || hit.alternating() ? new OptionPrices.Pair(hit, time, this, k, own, other) : null;
-  }
-
-  /** A stroke, by what its own limb did last. */
-  private long strike(int k, Hit hit, boolean right, int own) {
-    long cost = hit.open() < 0 ? 0 : choice(hit, right);
-    if (own != Last.NONE) {
-      boolean recent = Last.isRecent(own);
-      long gap = recent ? gap(k, own) : Costs.WHOLE;
-      if (!hit.alternating()) {
-        cost += Costs.way(way[Last.surface(own)][hit.id()], gap);
-      }
-      if (recent) {
-        cost += again(k, hit, own, gap);
-        cost += rolls && busyUntil(own, k) > at[k] ? Costs.CLASH : 0;
-      }
+    if (l != null) {
+      cost += strike(k, l, false, left, right);
+    } else if (r != null) {
+      cost += idle(k, r, left, false);
     }
     return cost;
+  }
+
+  private long together(Hit r, Hit l) {
+    boolean partners = r.openRoll() && l.openRoll() && r.id() == l.id();
+    long cost = (r.engages() || l.engages()) && !partners ? Weights.BUSY : 0;
+    if (!loop.hands) {
+      return cost;
+    }
+    if (crossed[r.id()][l.id()]) {
+      cost += Weights.CROSSED;
+    } else if (x[r.id()] < x[l.id()]) {
+      cost += Weights.RIGHT_ON_THE_LEFT;
+    }
+    return cost + (snare[r.id()] && !snare[l.id()] ? Weights.SNARE_NOT_LEFT : 0);
+  }
+
+  /** A stroke, by what its own limb did last and what the other did. */
+  private long strike(int k, Hit hit, boolean right, int own, int other) {
+    long cost = 0;
+    if (own != LimbState.NEVER) {
+      boolean recent = LimbState.isRecent(own);
+      cost += way(k, hit, own);
+      if (recent) {
+        cost += again(k, hit, own);
+        cost += rolls && busyUntil(own, k) > loop.instants.get(k).at ? Weights.BUSY : 0;
+      }
+    }
+    if (roles.time()[hit.number()]
+        && keptTimeOn(hit, other)
+        && !(keptTimeOn(hit, own) && LimbState.age(own) <= LimbState.age(other))) {
+      cost += Weights.TIME_CHANGES_HANDS;
+    }
+    if (!hit.isOpen()) {
+      return cost;
+    }
+    Wish wish = roles.wishes().get(hit.number());
+    cost += wish.cost(right);
+    cost += habit[hit.id()] == (right ? -1 : 1) ? Weights.AGAINST_THE_WRITER : 0;
+    if (wish.reason() == Wish.Reason.ALONE
+        && other != LimbState.NEVER
+        && LimbState.surface(other) == hit.id()
+        && (own == LimbState.NEVER || LimbState.surface(own) != hit.id())) {
+      cost += Weights.NOT_AT_HOME;
+    }
+    return cost;
+  }
+
+  /** True if a limb's last stroke kept the time on the piece of this one. */
+  private boolean keptTimeOn(Hit hit, int state) {
+    return LimbState.keptTime(state) && piece[LimbState.surface(state)] == piece[hit.id()];
+  }
+
+  private long again(int k, Hit hit, int own) {
+    long gap = gap(k, own);
+    if (gap >= slow) {
+      return 0;
+    }
+    boolean time = roles.time()[hit.number()] && LimbState.keptTime(own);
+    long cost = gap < bursting ? Weights.BURST : 0;
+    return time ? cost : cost + Weights.DOUBLE + LimbState.run(own) * Weights.THIRD;
+  }
+
+  private long way(int k, Hit hit, int own) {
+    int centimetres = way[LimbState.surface(own)][hit.id()];
+    if (centimetres == 0) {
+      return 0;
+    }
+    double rest = Weights.WAY_AT_REST;
+    double seconds =
+        LimbState.isRecent(own) ? Math.min(rest, Math.max(1, gap(k, own)) / loop.second) : rest;
+    return (long) (centimetres / seconds / Weights.CENTIMETRES_PER_SECOND_A_POINT);
   }
 
   /** A limb that does not strike: what it costs that the other does, by what this one did last. */
-  private long idle(int k, Hit hit, int last, boolean right) {
-    long cost = hit.engages() ? help(k, hit, last) : 0;
-    if (soon(k, last)) {
-      int id = Last.surface(last);
-      cost += (right ? crosses[id][hit.id()] : crosses[hit.id()][id]) ? Costs.CROSSED_SOON : 0;
+  private long idle(int k, Hit hit, int state, boolean right) {
+    if (state == LimbState.NEVER) {
+      return 0;
+    }
+    long cost = 0;
+    boolean recent = LimbState.isRecent(state);
+    if (hit.engages()) {
+      cost += way(k, hit, state);
+      cost += recent && busyUntil(state, k) > loop.instants.get(k).at ? Weights.BUSY : 0;
+    }
+    if (recent && gap(k, state) <= soon) {
+      int id = LimbState.surface(state);
+      boolean crosses = right ? crossed[id][hit.id()] : crossed[hit.id()][id];
+      cost += crosses ? Weights.CROSSED_SOON : 0;
     }
     return cost;
   }
 
-  /** What an open stroke costs this limb whatever came before. */
-  private long choice(Hit hit, boolean right) {
-    long cost = !right && hit.open() == firstOpen ? Costs.LEFT_BEGINS : 0;
-    if (hit.alternating()) {
-      return cost;
-    }
-    cost += loop.habit(hit.id(), right) + (right ? 0 : hit.strong());
-    if (loop.hands) {
-      return cost + (!right && keepsTime[hit.id()] ? Costs.LEFT_KEEPS_TIME : 0);
-    }
-    boolean kick = hit.surface().sort() == Surface.Sort.KICK;
-    return cost + (kick != right ? Costs.WRONG_PEDAL : 0);
-  }
-
-  private long again(int k, Hit hit, int own, long gap) {
-    if (hit.alternating()) {
-      return 0;
-    }
-    if (keepsTime[hit.id()] && same(hit, own)) {
-      return Costs.keepingTime(gap);
-    }
-    return repeat(k, own, gap);
-  }
-
-  /** What it costs to strike again with the limb that struck last, where limbs alternate. */
-  long repeatOf(int k, int own) {
-    return wraps(k, own) ? Costs.NOT_ALTERNATING_AT_SEAM : Costs.NOT_ALTERNATING;
-  }
-
-  /** True if this was a stroke at the instant just before. */
-  static boolean struckLast(int last) {
-    return last != Last.NONE && Last.age(last) == 1 && !Last.helped(last);
-  }
-
-  /** True if the limb's last stroke was on the piece of this one. */
-  boolean same(Hit hit, int last) {
-    return piece[hit.id()] == piece[Last.surface(last)];
-  }
-
-  /** The other limb makes small strokes or rolls along. */
-  private long help(int k, Hit hit, int helper) {
-    if (helper == Last.NONE) {
-      return 0;
-    }
-    boolean recent = Last.isRecent(helper);
-    long gap = recent ? gap(k, helper) : Costs.WHOLE;
-    return Costs.way(way[Last.surface(helper)][hit.id()], gap)
-        + (recent && busyUntil(helper, k) > at[k] ? Costs.CLASH : 0);
-  }
-
-  private boolean soon(int k, int last) {
-    return Last.isRecent(last) && Costs.isSoon(gap(k, last));
-  }
-
-  private boolean wraps(int k, int last) {
-    return k < Last.age(last);
-  }
-
-  private long gap(int k, int last) {
-    int age = Last.age(last);
-    return age < TABLED ? gaps[k * TABLED + age] : gapOf(k, age);
-  }
-
-  private long repeat(int k, int last, long gap) {
-    int age = Last.age(last);
-    return age < TABLED ? repeats[k * TABLED + age] : Costs.repeat(gap, wraps(k, last));
+  private long gap(int k, int state) {
+    int count = loop.instants.size();
+    int j = k - LimbState.age(state);
+    long at = loop.instants.get(k).at;
+    return j >= 0
+        ? at - loop.instants.get(j).at
+        : at
+            - loop.instants.get(Math.floorMod(j, count)).at
+            - Math.floorDiv(j, count) * loop.length;
   }
 
   /** Until when a roll keeps the limb busy, in this round of the loop. */
-  private long busyUntil(int last, int k) {
-    if (!rolls || wraps(k, last)) {
+  private long busyUntil(int state, int k) {
+    if (!rolls || k < LimbState.age(state)) {
       return Long.MIN_VALUE;
     }
-    Instant then = loop.instants.get(k - Last.age(last));
-    long until = Long.MIN_VALUE;
-    boolean helped = Last.helped(last);
-    int id = Last.surface(last);
-    until = Math.max(until, busy(then.right, id, helped));
-    until = Math.max(until, busy(then.left, id, helped));
+    Instant then = loop.instants.get(k - LimbState.age(state));
+    boolean helped = LimbState.isHelp(state);
+    int id = LimbState.surface(state);
+    long until = Math.max(busy(then.right, id, helped), busy(then.left, id, helped));
     for (Hit hit : then.open) {
       until = Math.max(until, busy(hit, id, helped));
     }

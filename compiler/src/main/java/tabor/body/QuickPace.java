@@ -21,7 +21,7 @@ final class QuickPace {
 
   private static final int LIMBS = 4;
 
-  private final Places places;
+  private final KitPlaces places;
   private final long perDouble;
   private final long[] perPair = new long[LIMBS];
   private final long reach;
@@ -34,7 +34,7 @@ final class QuickPace {
   private final Surface[] firstSurface = new Surface[LIMBS];
 
   private QuickPace(Groove groove, Limits limits) {
-    this.places = Places.of(groove.setting().kit());
+    this.places = KitPlaces.of(groove.setting().kit());
     this.perDouble = 1_000_000L / limits.doubles().extreme() + SLACK;
     for (Limb limb : Limb.values()) {
       int rate = (limb.isHand() ? limits.hands() : limits.feet()).extreme();

@@ -5,7 +5,7 @@ import java.util.Arrays;
 /** The states after one instant, each with its cheapest way there; the first of equals stays. */
 final class StateTable {
   private int[] slots = new int[64];
-  private int[] states = new int[16];
+  private long[] states = new long[16];
   private long[] costs = new long[16];
   private int[] from = new int[16];
   private int[] by = new int[16];
@@ -22,9 +22,9 @@ final class StateTable {
   }
 
   /** Offers a way to a state. */
-  void offer(int state, long cost, int origin, int option) {
+  void offer(long state, long cost, int origin, int choice) {
     int mask = slots.length - 1;
-    int slot = ((state * 0x9E3779B9) >>> 16) & mask;
+    int slot = (int) ((state * 0x9E3779B97F4A7C15L) >>> 40) & mask;
     while (slots[slot] != 0 && states[slots[slot] - 1] != state) {
       slot = (slot + 1) & mask;
     }
@@ -37,10 +37,10 @@ final class StateTable {
     }
     costs[at] = cost;
     from[at] = origin;
-    by[at] = option;
+    by[at] = choice;
   }
 
-  private int add(int state) {
+  private int add(long state) {
     if (size == states.length) {
       states = Arrays.copyOf(states, size * 2);
       costs = Arrays.copyOf(costs, size * 2);
@@ -57,7 +57,7 @@ final class StateTable {
   }
 
   /** A state by its number. */
-  int state(int index) {
+  long state(int index) {
     return states[index];
   }
 
@@ -71,18 +71,23 @@ final class StateTable {
     return from[index];
   }
 
-  /** The number of the option taken on that way. */
-  int option(int index) {
+  /** The number of the choice taken on that way. */
+  int choice(int index) {
     return by[index];
   }
 
   /** The number of a state; -1 if it is not there. */
-  int indexOf(int state) {
+  int indexOf(long state) {
     for (int i = 0; i < size; i++) {
       if (states[i] == state) {
         return i;
       }
     }
     return -1;
+  }
+
+  /** All states, in the order in which they were first offered. */
+  long[] all() {
+    return Arrays.copyOf(states, size);
   }
 }

@@ -190,10 +190,11 @@ final class ChangeWords {
                       boolean whole =
                           some.size() == count(now, s -> s.surface().name().equals(surface));
                       phrases.add(
-                          some.get(0).surface().words(),
-                          (whole ? "now " : "")
-                              + "with the "
-                              + limb.words()
+                          limb.isHand() ? "hands" : "feet",
+                          "the "
+                              + some.get(0).surface().words()
+                              + " goes to the "
+                              + (limb.isRight() ? "right" : "left")
                               + (whole ? "" : " " + where(some)));
                     }));
     pairs(found.passed()).forEach(this::level);

@@ -74,12 +74,12 @@ record Comparison(
     return found;
   }
 
-  /** Strokes of the step that are new or other than they were. */
+  /** Strokes of the step that are new or sound otherwise: a change of hands alone is no change. */
   Set<Stroke> changed() {
     Set<Stroke> changed = new HashSet<>(added);
-    for (List<Pair> pairs : List.of(altered, moved, passed)) {
-      pairs.forEach(pair -> changed.add(pair.after()));
-    }
+    altered.forEach(pair -> changed.add(pair.after()));
+    moved.forEach(pair -> changed.add(pair.after()));
+    passed.stream().filter(pair -> !isSame(pair)).forEach(pair -> changed.add(pair.after()));
     return changed;
   }
 
@@ -122,8 +122,9 @@ record Comparison(
     pair(left, open, (a, b) -> a.limb() == b.limb() && sameSurface(a, b)).stream()
         .filter(pair -> !isSame(pair))
         .forEach(altered::add);
-    moved.addAll(pair(left, open, (a, b) -> a.limb() == b.limb()));
+    // What is struck comes first: a hand that gives its drum to the other has moved nothing.
     passed.addAll(pair(left, open, Comparison::sameSurface));
+    moved.addAll(pair(left, open, (a, b) -> a.limb() == b.limb()));
     added.addAll(open);
     dropped.addAll(left);
   }

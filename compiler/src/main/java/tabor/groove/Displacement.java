@@ -28,7 +28,7 @@ final class Displacement {
 
   /** One phrase that explains every changed stroke; empty where there is none. */
   static Optional<String> find(Comparison found) {
-    if (found.changed().isEmpty() && found.dropped().isEmpty()) {
+    if (found.changed().isEmpty() && found.dropped().isEmpty() && found.passed().isEmpty()) {
       return Optional.empty();
     }
     if (found.before().size() > MOST_STROKES || found.now().size() > MOST_STROKES) {

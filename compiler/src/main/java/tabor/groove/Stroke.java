@@ -19,7 +19,9 @@ import tabor.source.Spot;
  * @param ornaments what is done to it
  * @param slot where it stands in its word
  * @param spot what in the source made it
- * @param choice who chose the limb
+ * @param dealt true if the compiler chose the limb
+ * @param open true if the source leaves the limb open: each section that the stroke comes into
+ *     deals it anew. An open stroke that is not dealt has found no limb
  */
 public record Stroke(
     int bar,
@@ -31,21 +33,10 @@ public record Stroke(
     Ornaments ornaments,
     Slot slot,
     Spot spot,
-    Choice choice) {
+    boolean dealt,
+    boolean open) {
 
-  /** Who chose the limb. */
-  public enum Choice {
-    /** The source. */
-    WRITTEN,
-    /** The compiler, for good: sections made from this one keep the limb. */
-    FIXED,
-    /** The compiler, for this section: it is open, and each section chooses again. */
-    OPEN,
-    /** Nobody: it is open, and at its place no limb is free. The limb is without meaning. */
-    NONE_FREE
-  }
-
-  /** A stroke whose limb was written, or was {@code dealt} and is open. */
+  /** A stroke that is not open. */
   public Stroke(
       int bar,
       Time at,
@@ -57,29 +48,8 @@ public record Stroke(
       Slot slot,
       Spot spot,
       boolean dealt) {
-    this(
-        bar,
-        at,
-        length,
-        limb,
-        surface,
-        level,
-        ornaments,
-        slot,
-        spot,
-        dealt ? Choice.OPEN : Choice.WRITTEN);
+    this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false);
   }
-
-  /** True if the compiler chose the limb. */
-  public boolean dealt() {
-    return choice != Choice.WRITTEN;
-  }
-
-  /** True if each section made from this one chooses the limb again. */
-  public boolean isOpen() {
-    return choice == Choice.OPEN || choice == Choice.NONE_FREE;
-  }
-
 
   /** The order of every list: bar, place, limb, surface. */
   public static final Comparator<Stroke> ORDER =
@@ -98,37 +68,49 @@ public record Stroke(
 
   /** The same stroke by another limb; the compiler chose it if {@code chosen}. */
   public Stroke by(Limb other, boolean chosen) {
-    return new Stroke(bar, at, length, other, surface, level, ornaments, slot, spot, chosen);
-  }
-
-  /** The same stroke by another limb, chosen by {@code by}. */
-  public Stroke by(Limb other, Choice by) {
-    return new Stroke(bar, at, length, other, surface, level, ornaments, slot, spot, by);
-  }
-
-  /** The same stroke, made by another line of the source. */
-  public Stroke from(Spot other) {
-    return new Stroke(bar, at, length, limb, surface, level, ornaments, slot, other, choice);
+    return new Stroke(bar, at, length, other, surface, level, ornaments, slot, spot, chosen, open);
   }
 
   /** The same stroke on another surface. */
   public Stroke on(Surface other) {
-    return new Stroke(bar, at, length, limb, other, level, ornaments, slot, spot, choice);
+    return new Stroke(bar, at, length, limb, other, level, ornaments, slot, spot, dealt, open);
   }
 
   /** The same stroke at another level. */
   public Stroke at(Level other) {
-    return new Stroke(bar, at, length, limb, surface, other, ornaments, slot, spot, choice);
+    return new Stroke(bar, at, length, limb, surface, other, ornaments, slot, spot, dealt, open);
   }
 
   /** The same stroke with other ornaments. */
   public Stroke with(Ornaments others) {
-    return new Stroke(bar, at, length, limb, surface, level, others, slot, spot, choice);
+    return new Stroke(bar, at, length, limb, surface, level, others, slot, spot, dealt, open);
   }
 
   /** The same stroke elsewhere. */
   public Stroke moved(int newBar, Time place, Time newLength, Slot newSlot) {
     return new Stroke(
-        newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, choice);
+        newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, dealt, open);
+  }
+
+  /** The same stroke, made by another spot. */
+  public Stroke from(Spot other) {
+    return new Stroke(bar, at, length, limb, surface, level, ornaments, slot, other, dealt, open);
+  }
+
+  /** The same stroke with its limb left open, and nothing chosen yet. */
+  public Stroke opened() {
+    return new Stroke(bar, at, length, limb, surface, level, ornaments, slot, spot, false, true);
+  }
+
+  /** The same stroke, keeping its limb from now on. */
+  public Stroke fixed() {
+    return open
+        ? new Stroke(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false)
+        : this;
+  }
+
+  /** True unless it is open and has found no limb. */
+  public boolean hasLimb() {
+    return dealt || !open;
   }
 }

@@ -8,7 +8,6 @@ import tabor.diagnostic.Code;
 import tabor.groove.Level;
 import tabor.groove.Ornaments;
 import tabor.groove.Stroke;
-import tabor.groove.Stroke.Choice;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.Slot;
@@ -154,7 +153,7 @@ final class AddEdits {
     int there = find(bar, at, what.surface(), limb);
     if (there >= 0) {
       Stroke old = known.get(there);
-      Stroke stroke = limb != null && old.isOpen() ? old.by(limb, Choice.WRITTEN) : old;
+      Stroke stroke = limb != null && old.open() ? old.by(limb, false).fixed() : old;
       stroke = level == null || old.level() == level ? stroke : stroke.at(level);
       changed |= stroke != old;
       known.set(there, stroke);
@@ -172,7 +171,8 @@ final class AddEdits {
             Ornaments.NONE,
             slot,
             context.line().spot(),
-            limb == null ? Choice.OPEN : Choice.WRITTEN));
+            false,
+            limb == null));
   }
 
   private static Limb first(Surface surface) {
@@ -198,7 +198,7 @@ final class AddEdits {
         return -1;
       }
       if (one.surface().name().equals(surface.name())
-          && (limb == null || one.isOpen() || one.limb() == limb)) {
+          && (limb == null || one.open() || one.limb() == limb)) {
         return i;
       }
     }

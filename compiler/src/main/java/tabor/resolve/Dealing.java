@@ -1,137 +1,178 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.body.Dealer;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.groove.Groove;
 import tabor.groove.Stroke;
-import tabor.groove.Stroke.Choice;
 import tabor.kit.Limb;
 import tabor.rhythm.CountNames;
 import tabor.source.Spot;
 
-/** Finds limbs for the open strokes of a section. */
+/**
+ * Finds limbs for the open strokes of a section. They stay open: a section deals all of them
+ * together when it ends, and so does each step. What speaks of a single limb before that sees the
+ * strokes as they would be dealt there, and fixes what it chose.
+ */
 final class Dealing {
-  private Dealing() {}
+  /** The order in which the dealer takes open strokes: of time, then of surface. */
+  static final Comparator<Stroke> BY_SURFACE =
+      Comparator.<Stroke>comparingInt(Stroke::bar)
+          .thenComparing((a, b) -> a.at().compareTo(b.at()))
+          .thenComparing(stroke -> stroke.surface().name());
+
+  private final SectionFrame frame;
+  private final SectionDraft draft;
+  private final List<Stroke> given = new ArrayList<>();
+  private final List<Stroke> open = new ArrayList<>();
+
+  private Dealing(SectionFrame frame, SectionDraft draft) {
+    this.frame = frame;
+    this.draft = draft;
+    for (Stroke stroke : draft.strokes()) {
+      (stroke.open() ? open : given).add(stroke);
+    }
+    open.sort(BY_SURFACE);
+  }
 
   /** A draft in which every open stroke has the limb that it would have if the section ended. */
   static SectionDraft dealt(SectionFrame frame, SectionDraft draft) {
-    List<Stroke> strokes = draft.strokes();
-    List<Stroke> given = new ArrayList<>(strokes.size());
-    List<Dealer.Open> open = new ArrayList<>();
-    for (Stroke stroke : strokes) {
-      if (stroke.isOpen()) {
-        open.add(new Dealer.Open(stroke, !stroke.surface().isFoot(), false));
-      } else {
-        given.add(stroke);
-      }
-    }
-    if (open.isEmpty()) {
+    Dealing dealing = new Dealing(frame, draft);
+    if (dealing.open.isEmpty()) {
       return draft;
     }
-    List<@Nullable Limb> limbs = deal(frame, draft, given, open);
-    List<Stroke> all = given;
-    for (int i = 0; i < open.size(); i++) {
-      Stroke stroke = open.get(i).stroke();
+    List<@Nullable Limb> limbs = dealing.deal(List.of());
+    List<Stroke> all = new ArrayList<>(dealing.given);
+    for (int i = 0; i < dealing.open.size(); i++) {
+      Stroke stroke = dealing.open.get(i);
       Limb limb = limbs.get(i);
-      all.add(limb == null ? stroke.by(stroke.limb(), Choice.NONE_FREE) : stroke.by(limb, Choice.OPEN));
+      all.add(limb == null ? stroke.opened() : stroke.by(limb, true));
     }
     return draft.with(all);
-  }
-
-  private static List<@Nullable Limb> deal(
-      SectionFrame frame, SectionDraft draft, List<Stroke> given, List<Dealer.Open> open) {
-    return Dealer.deal(frame.setting(), draft.bars(), frame.pickup(), given, open);
   }
 
   /**
    * The limbs of strokes of {@code hands} and {@code feet} parts that leave them open, dealt with
    * all that is there; null where none is free.
+   *
+   * @param either in the order of {@link #BY_SURFACE}
    */
   static List<@Nullable Limb> limbs(SectionFrame frame, SectionDraft draft, List<Stroke> either) {
-    List<Stroke> given = new ArrayList<>();
-    List<Dealer.Open> open = new ArrayList<>();
+    return new Dealing(frame, draft).deal(either);
+  }
+
+  /** Deals; gives the limbs of {@code either} if there are any, else of the open strokes. */
+  private List<@Nullable Limb> deal(List<Stroke> either) {
+    List<Dealer.Open> all = new ArrayList<>(open.size() + either.size());
+    List<Integer> asked = new ArrayList<>();
     int next = 0;
-    List<Integer> at = new ArrayList<>();
-    for (Stroke stroke : draft.strokes()) {
-      while (next < either.size() && Stroke.ORDER.compare(either.get(next), stroke) <= 0) {
-        at.add(open.size());
-        open.add(new Dealer.Open(either.get(next), either.get(next).limb().isHand(), true));
-        next++;
+    for (int i = 0; i <= open.size(); i++) {
+      while (next < either.size()
+          && (i == open.size() || BY_SURFACE.compare(either.get(next), open.get(i)) < 0)) {
+        Stroke stroke = either.get(next++);
+        asked.add(all.size());
+        all.add(new Dealer.Open(stroke, stroke.limb().isHand(), true, null));
       }
-      if (stroke.isOpen()) {
-        open.add(new Dealer.Open(stroke, !stroke.surface().isFoot(), false));
-      } else {
-        given.add(stroke);
+      if (i < open.size()) {
+        Stroke stroke = open.get(i);
+        Limb before = frame.base() != null && stroke.dealt() ? stroke.limb() : null;
+        if (either.isEmpty()) {
+          asked.add(all.size());
+        }
+        all.add(new Dealer.Open(stroke, stroke.limb().isHand(), false, before));
       }
     }
-    for (; next < either.size(); next++) {
-      at.add(open.size());
-      open.add(new Dealer.Open(either.get(next), either.get(next).limb().isHand(), true));
-    }
-    List<@Nullable Limb> limbs = deal(frame, draft, given, open);
-    List<@Nullable Limb> own = new ArrayList<>();
-    at.forEach(index -> own.add(limbs.get(index)));
-    return own;
+    List<@Nullable Limb> limbs =
+        Dealer.deal(frame.setting(), draft.bars(), frame.pickup(), given, all);
+    List<@Nullable Limb> found = new ArrayList<>(asked.size());
+    asked.forEach(index -> found.add(limbs.get(index)));
+    return found;
   }
 
   /**
    * Says for which strokes there is no limb. What was so already in the section that this one came
-   * from is told there.
+   * from is told there; what one line says of many bars is told once.
    */
   static void report(SectionFrame frame, Problems problems, SectionDraft dealt) {
+    record Told(Spot spot, List<Spot> others) {}
+    Map<Told, List<Stroke>> groups = new LinkedHashMap<>();
     for (Stroke stroke : dealt.strokes()) {
-      if (stroke.choice() == Choice.NONE_FREE) {
+      if (!stroke.hasLimb()) {
         problems.incomplete();
-        List<Stroke> busy = busy(dealt, stroke);
-        boolean own = frame.owns(stroke.spot());
-        for (Stroke other : busy) {
-          own |= frame.owns(other.spot());
-        }
-        if (own || !wasSo(frame, stroke)) {
-          problems.add(noneFree(frame, problems, stroke, busy));
+        if (!isInherited(frame, dealt, stroke)) {
+          List<Spot> others = busy(dealt, stroke).stream().map(Stroke::spot).toList();
+          groups
+              .computeIfAbsent(new Told(stroke.spot(), others), told -> new ArrayList<>())
+              .add(stroke);
         }
       }
     }
+    groups
+        .values()
+        .forEach(
+            strokes ->
+                problems.add(
+                    noneFree(frame, problems, strokes, busy(dealt, strokes.get(0)))));
   }
 
-  private static boolean wasSo(SectionFrame frame, Stroke stroke) {
-    return frame.base() != null
-        && frame.base().written().stream()
-            .anyMatch(
-                other ->
-                    other.choice() == Choice.NONE_FREE
-                        && StrokeOrder.together(other, stroke)
-                        && other.surface().name().equals(stroke.surface().name()));
+  /** True if the section that this one came from has the same stroke without a limb. */
+  private static boolean isInherited(SectionFrame frame, SectionDraft dealt, Stroke stroke) {
+    Groove base = frame.base();
+    if (base == null) {
+      return false;
+    }
+    int bar = stroke.bar() == 0 ? 0 : (stroke.bar() - 1) % base.bars() + 1;
+    boolean hands = stroke.limb().isHand();
+    List<Stroke> there =
+        SectionView.of(base).inBar(bar).stream()
+            .filter(other -> other.at().equals(stroke.at()) && other.limb().isHand() == hands)
+            .toList();
+    return there.stream().anyMatch(other -> !other.hasLimb())
+        && dealt.view().inBar(stroke.bar()).stream()
+            .filter(s -> s.at().equals(stroke.at()) && s.limb().isHand() == hands)
+            .allMatch(
+                s ->
+                    there.stream()
+                        .anyMatch(o -> o.surface().name().equals(s.surface().name())));
   }
 
-  private static List<Stroke> busy(SectionDraft draft, Stroke stroke) {
+  /** The strokes that keep the limbs busy which a stroke would need. */
+  static List<Stroke> busy(SectionDraft draft, Stroke stroke) {
     List<Stroke> busy = new ArrayList<>();
     for (Stroke other : draft.view().inBar(stroke.bar())) {
       if (other.at().equals(stroke.at())
-          && other.choice() != Choice.NONE_FREE
-          && other.limb().isHand() != stroke.surface().isFoot()) {
+          && other.hasLimb()
+          && other.limb().isHand() == stroke.limb().isHand()) {
         busy.add(other);
       }
     }
     return busy;
   }
 
-  /** A diagnostic on a stroke that finds no limb; at the later of the lines in question. */
+  /**
+   * A diagnostic on strokes of one line that find no limb; at the later of the lines in question.
+   *
+   * @param strokes the same stroke in one bar or several
+   * @param busy what keeps the limbs busy in the first of them
+   */
   static Diagnostic noneFree(
-      SectionFrame frame, Problems problems, Stroke stroke, List<Stroke> busy) {
-    boolean hands = !stroke.surface().isFoot();
+      SectionFrame frame, Problems problems, List<Stroke> strokes, List<Stroke> busy) {
+    Stroke stroke = strokes.get(0);
+    boolean hands = stroke.limb().isHand();
     Spot spot = frame.owns(stroke.spot()) ? stroke.spot() : frame.heading().spot();
     for (Stroke other : busy) {
-      if (frame.owns(other.spot())
-          && (!frame.owns(stroke.spot())
-              || other.spot().span().start() > spot.span().start())) {
+      if (frame.owns(other.spot()) && other.spot().span().start() > spot.span().start()) {
         spot = other.spot();
       }
     }
     String count = CountNames.of(stroke.slot(), frame.meters().of(stroke.bar())).toString();
+    int more = strokes.size() - 1;
     Diagnostic made =
         problems
             .make(
@@ -144,7 +185,10 @@ final class Dealing {
                     + (hands ? " both hands" : " both feet")
                     + " are busy, and the "
                     + stroke.surface().words()
-                    + " needs one more")
+                    + " needs one more"
+                    + (more == 0
+                        ? ""
+                        : "; the same in " + more + (more == 1 ? " more bar" : " more bars")))
             .help(
                 "leave one of the strokes at this place out, or move it"
                     + (hands ? "" : "; a drummer has two feet"));

@@ -8,7 +8,6 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Level;
 import tabor.groove.Stroke;
-import tabor.groove.Stroke.Choice;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.source.Span;
@@ -74,7 +73,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
 
   /** The stroke with the limb that it has, for good. */
   static Stroke fixed(Stroke stroke) {
-    return stroke.choice() == Choice.OPEN ? stroke.by(stroke.limb(), Choice.FIXED) : stroke;
+    return stroke.hasLimb() ? stroke.fixed() : stroke;
   }
 
   private SectionDraft change(@Nullable Chosen chosen, UnaryOperator<Stroke> change) {
@@ -276,8 +275,8 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     for (Stroke stroke : seen.strokes()) {
       Stroke kept = fixed(stroke);
       all.add(
-          stroke.limb().isHand() && stroke.choice() != Choice.NONE_FREE
-              ? kept.by(stroke.limb().other(), kept.choice()).from(context.line().spot())
+          stroke.limb().isHand() && stroke.hasLimb()
+              ? kept.by(stroke.limb().other(), kept.dealt()).from(context.line().spot())
               : stroke);
     }
     SectionDraft done = seen.with(all);

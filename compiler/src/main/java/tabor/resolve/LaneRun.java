@@ -1,6 +1,7 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -147,7 +148,7 @@ final class LaneRun {
     if (waiting.isEmpty()) {
       return draft;
     }
-    waiting.sort((a, b) -> Stroke.ORDER.compare(a.either().stroke(), b.either().stroke()));
+    waiting.sort(Comparator.comparing(one -> one.either().stroke(), Dealing.BY_SURFACE));
     List<Stroke> open = waiting.stream().map(one -> one.either().stroke()).toList();
     List<@Nullable Limb> limbs = Dealing.limbs(frame, draft, open);
     List<Stroke> settled = new ArrayList<>();
@@ -161,13 +162,10 @@ final class LaneRun {
         }
       } else {
         problems.incomplete();
-        List<Stroke> busy =
-            draft.view().inBar(stroke.bar()).stream()
-                .filter(o -> o.at().equals(stroke.at()))
-                .filter(o -> o.limb().isHand() == stroke.limb().isHand())
-                .toList();
         if (problems.isNew(stroke.spot())) {
-          problems.add(Dealing.noneFree(frame, problems, stroke, busy));
+          problems.add(
+              Dealing.noneFree(
+                  frame, problems, List.of(stroke), Dealing.busy(draft, stroke)));
         }
       }
     }

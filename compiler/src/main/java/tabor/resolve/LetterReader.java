@@ -10,7 +10,6 @@ import tabor.groove.Level;
 import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
 import tabor.groove.Stroke;
-import tabor.groove.Stroke.Choice;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.resolve.LaneWalker.Placed;
@@ -104,7 +103,7 @@ final class LetterReader {
       case 'x' -> {
         Surface surface = draft.plays(right);
         if (surface != null) {
-          either.add(new Either(stroke(placed, right, surface, Choice.FIXED), placed.hit));
+          either.add(new Either(stroke(placed, right, surface, false), placed.hit));
         }
       }
       default ->
@@ -148,7 +147,7 @@ final class LetterReader {
                 .in(new Diagnostic.Place(frame.name(), placed.bar, count(placed))));
       }
     } else {
-      put(placed, stroke(placed, limb, surface, Choice.WRITTEN));
+      put(placed, stroke(placed, limb, surface, false));
     }
   }
 
@@ -170,15 +169,15 @@ final class LetterReader {
   private void onSurface(Placed placed, Surface surface) {
     Limb right = surface.isFoot() ? Limb.RIGHT_FOOT : Limb.RIGHT_HAND;
     switch (placed.hit.letter()) {
-      case 'r' -> put(placed, stroke(placed, right, surface, Choice.WRITTEN));
-      case 'l' -> put(placed, stroke(placed, right.other(), surface, Choice.WRITTEN));
+      case 'r' -> put(placed, stroke(placed, right, surface, false));
+      case 'l' -> put(placed, stroke(placed, right.other(), surface, false));
       case 'b' -> {
-        put(placed, stroke(placed, right, surface, Choice.WRITTEN));
-        put(placed, stroke(placed, right.other(), surface, Choice.WRITTEN));
+        put(placed, stroke(placed, right, surface, false));
+        put(placed, stroke(placed, right.other(), surface, false));
       }
-      case 'x' -> put(placed, stroke(placed, right, surface, Choice.OPEN));
+      case 'x' -> put(placed, stroke(placed, right, surface, true));
       case 'o' -> {
-        boolean opens = SignRules.opened(stroke(placed, right, surface, Choice.OPEN), frame) != null;
+        boolean opens = SignRules.opened(stroke(placed, right, surface, true), frame) != null;
         if (opens) {
           unknown(placed, "the open hi-hat is written x=", "x=");
         } else {
@@ -195,7 +194,7 @@ final class LetterReader {
   private void byLimb(Placed placed, Limb limb) {
     Surface surface = draft.plays(limb);
     if (surface != null) {
-      put(placed, stroke(placed, limb, surface, Choice.WRITTEN));
+      put(placed, stroke(placed, limb, surface, false));
     }
   }
 
@@ -206,7 +205,7 @@ final class LetterReader {
     }
   }
 
-  private Stroke stroke(Placed placed, Limb limb, Surface surface, Choice choice) {
+  private Stroke stroke(Placed placed, Limb limb, Surface surface, boolean open) {
     Beat.Hit hit = placed.hit;
     Level level = placed.ghost ? Level.GHOST : hit.accent() ? Level.ACCENT : Level.PLAIN;
     Ornaments ornaments =
@@ -226,13 +225,14 @@ final class LetterReader {
         ornaments,
         placed.slot,
         spot(placed),
-        choice);
+        false,
+        open);
   }
 
   /** An open stroke of hands or feet by the limb that it was given; null if it cannot be. */
   @Nullable Stroke settled(Either one, Limb limb) {
     Surface surface = draft.plays(limb);
-    Stroke stroke = one.stroke().by(limb, Choice.FIXED);
+    Stroke stroke = one.stroke().by(limb, true);
     return adorned(one.hit(), surface == null ? stroke : SignRules.on(stroke, surface));
   }
 

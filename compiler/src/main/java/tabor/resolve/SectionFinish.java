@@ -39,7 +39,7 @@ final class SectionFinish {
     if (frame.kit().leftHanded()) {
       List<Stroke> other = new ArrayList<>(struck.size());
       for (Stroke stroke : struck) {
-        other.add(stroke.by(stroke.limb().other(), stroke.choice()));
+        other.add(stroke.by(stroke.limb().other(), stroke.dealt()));
       }
       struck = other;
     }
@@ -80,13 +80,9 @@ final class SectionFinish {
 
   /** The strokes that some limb plays. */
   private static List<Stroke> playable(List<Stroke> strokes) {
-    return strokes.stream().allMatch(SectionFinish::hasLimb)
+    return strokes.stream().allMatch(Stroke::hasLimb)
         ? strokes
-        : strokes.stream().filter(SectionFinish::hasLimb).toList();
-  }
-
-  private static boolean hasLimb(Stroke stroke) {
-    return stroke.choice() != Stroke.Choice.NONE_FREE;
+        : strokes.stream().filter(Stroke::hasLimb).toList();
   }
 
   private static Set<Integer> repeats(SectionDraft dealt) {

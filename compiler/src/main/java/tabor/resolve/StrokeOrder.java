@@ -47,7 +47,7 @@ final class StrokeOrder {
         return false;
       }
       for (int j = i - 1; j >= 0 && together(strokes.get(j), stroke); j--) {
-        if ((stroke.isOpen() || strokes.get(j).isOpen()) && sameSurface(strokes.get(j), stroke)) {
+        if ((stroke.open() || strokes.get(j).open()) && sameSurface(strokes.get(j), stroke)) {
           return false;
         }
       }
@@ -72,7 +72,7 @@ final class StrokeOrder {
       int same = -1;
       for (int i = 0; i < there.size(); i++) {
         Stroke other = there.get(i);
-        if (other.isOpen() || stroke.isOpen() || other.limb() == stroke.limb()) {
+        if (other.open() || stroke.open() || other.limb() == stroke.limb()) {
           same = i;
           break;
         }
@@ -95,7 +95,7 @@ final class StrokeOrder {
     for (Ornament ornament : b.ornaments().list()) {
       both = both.with(ornament);
     }
-    Stroke kept = a.isOpen() && !b.isOpen() ? a.by(b.limb(), b.choice()) : a;
+    Stroke kept = a.open() && !b.open() ? a.by(b.limb(), b.dealt()).fixed() : a;
     kept = kept.level() == louder ? kept : kept.at(louder);
     return both.equals(kept.ornaments()) ? kept : kept.with(both);
   }

@@ -76,7 +76,7 @@ public record TargetFilter(
   @Override
   public boolean test(Stroke stroke) {
     if (limb != null) {
-      return stroke.limb() == limb && stroke.choice() != Stroke.Choice.NONE_FREE;
+      return stroke.limb() == limb && stroke.hasLimb();
     }
     if (group != null) {
       return switch (group) {

@@ -11,7 +11,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.jspecify.annotations.Nullable;
-import tabor.body.Loop.Hit;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
@@ -84,41 +83,9 @@ class BestDealingTest {
     Dealt section = section(events);
     Loop loop =
         Loop.of(section.setting(), section.bars, Time.ZERO, section.given, section.open, true);
-    Deal.Best best = Deal.of(loop);
-    assertThat(price(loop, best.options())).isEqualTo(best.cost());
-    assertThat(best.cost()).isEqualTo(cheapest(loop, new ArrayList<>()));
-  }
-
-  @Provide
-  Arbitrary<List<List<Character>>> feet() {
-    Arbitrary<Character> sign = Arbitraries.of('.', '.', 'x');
-    return sign.list().ofSize(16).list().ofSize(3);
-  }
-
-  /** What is dealt to the feet without a search costs no more than what the search finds. */
-  @Property(tries = 500)
-  void thePedalsCostWhatTheSearchFinds(@ForAll("feet") List<List<Character>> parts) {
-    List<String> pedals = List.of("kick", "hihat.foot", "hihat.splash");
-    Dealt section = new Dealt();
-    for (int i = 0; i < pedals.size(); i++) {
-      StringBuilder places = new StringBuilder();
-      parts.get(i).forEach(places::append);
-      section.part(pedals.get(i), words(places));
-    }
-    section.deal();
-    Loop loop =
-        Loop.of(section.setting(), section.bars, Time.ZERO, section.given, section.open, false);
-    List<Option> settled = loop.instants.isEmpty() ? null : Pedals.settle(loop);
-    if (settled != null) {
-      assertThat(price(loop, settled)).isEqualTo(Deal.of(loop).cost());
-    }
-  }
-
-  /** A loop that was dealt before is dealt the same again. */
-  @Property(tries = 100)
-  void rememberedDealingsAreTheSame(@ForAll("events") List<Event> events) {
-    List<@Nullable Limb> first = section(events).deal();
-    assertThat(section(events).deal()).isEqualTo(first);
+    BestDealing.Result best = BestDealing.of(loop);
+    assertThat(price(loop, best.choices())).isEqualTo(best.points());
+    assertThat(best.points()).isEqualTo(cheapest(loop, new ArrayList<>()));
   }
 
   /** A dealing never makes a clash where one without is to be had. */
@@ -137,14 +104,14 @@ class BestDealingTest {
     }
     int clashes = clashes(section, dealt);
     int fewest = Integer.MAX_VALUE;
-    for (List<Option> way : ways(loop, 0)) {
+    for (List<Choice> way : ways(loop, 0)) {
       Limb[] other = new Limb[section.open.size()];
-      for (Option option : way) {
-        if (option.right() != null && option.right().open() >= 0) {
-          other[option.right().open()] = Limb.RIGHT_HAND;
+      for (Choice choice : way) {
+        if (choice.right() != null && choice.right().open() >= 0) {
+          other[choice.right().open()] = Limb.RIGHT_HAND;
         }
-        if (option.left() != null && option.left().open() >= 0) {
-          other[option.left().open()] = Limb.LEFT_HAND;
+        if (choice.left() != null && choice.left().open() >= 0) {
+          other[choice.left().open()] = Limb.LEFT_HAND;
         }
       }
       fewest = Math.min(fewest, clashes(section, List.of(other)));
@@ -165,15 +132,15 @@ class BestDealingTest {
             .count();
   }
 
-  private static List<List<Option>> ways(Loop loop, int from) {
+  private static List<List<Choice>> ways(Loop loop, int from) {
     if (from == loop.instants.size()) {
       return List.of(List.of());
     }
-    List<List<Option>> all = new ArrayList<>();
-    for (List<Option> rest : ways(loop, from + 1)) {
-      for (Option option : Option.of(loop.instants.get(from))) {
-        List<Option> way = new ArrayList<>();
-        way.add(option);
+    List<List<Choice>> all = new ArrayList<>();
+    for (List<Choice> rest : ways(loop, from + 1)) {
+      for (Choice choice : Choice.of(loop.instants.get(from))) {
+        List<Choice> way = new ArrayList<>();
+        way.add(choice);
         way.addAll(rest);
         all.add(way);
       }
@@ -181,13 +148,13 @@ class BestDealingTest {
     return all;
   }
 
-  private static long cheapest(Loop loop, List<Option> sofar) {
+  private static long cheapest(Loop loop, List<Choice> sofar) {
     if (sofar.size() == loop.instants.size()) {
       return price(loop, sofar);
     }
     long best = Long.MAX_VALUE;
-    for (Option option : Option.of(loop.instants.get(sofar.size()))) {
-      sofar.add(option);
+    for (Choice choice : Choice.of(loop.instants.get(sofar.size()))) {
+      sofar.add(choice);
       best = Math.min(best, cheapest(loop, sofar));
       sofar.remove(sofar.size() - 1);
     }
@@ -195,39 +162,25 @@ class BestDealingTest {
   }
 
   /**
-   * The price of a whole dealing, worked out without any state: for each instant the last strokes
-   * of both limbs are looked up anew, all the way round the loop.
+   * The price of a whole dealing, worked out without the search: the state goes round the loop as
+   * often as it takes to come back to itself, and the last round is added up.
    */
-  private static long price(Loop loop, List<Option> way) {
+  private static long price(Loop loop, List<Choice> way) {
     Pricing pricing = new Pricing(loop);
+    int right = LimbState.NEVER;
+    int left = LimbState.NEVER;
     long sum = 0;
-    for (int k = 0; k < way.size(); k++) {
-      sum += pricing.price(k, way.get(k), last(loop, way, k, true), last(loop, way, k, false));
-    }
-    return sum;
-  }
-
-  private static int last(Loop loop, List<Option> way, int k, boolean right) {
-    int count = way.size();
-    for (int back = 1; back <= count; back++) {
-      int j = Math.floorMod(k - back, count);
-      Option option = way.get(j);
-      Hit own = right ? option.right() : option.left();
-      Hit other = right ? option.left() : option.right();
-      Hit hit = own != null ? own : other != null && other.engages() ? other : null;
-      if (hit != null) {
-        boolean remembered =
-            back <= Costs.MEMORY || (j < k && busyAllAlong(loop, hit, own != null, j, k));
-        return remembered
-            ? Last.back(Last.now(hit.id(), own == null), back)
-            : Last.rested(hit.id());
+    for (int round = 0; round < 3; round++) {
+      sum = 0;
+      for (int k = 0; k < way.size(); k++) {
+        Choice choice = way.get(k);
+        int r = pricing.age(right, k);
+        int l = pricing.age(left, k);
+        sum += pricing.price(k, choice, r, l);
+        right = pricing.after(k, choice.right(), choice.left(), r);
+        left = pricing.after(k, choice.left(), choice.right(), l);
       }
     }
-    return Last.NONE;
-  }
-
-  /** True if a roll at instant j keeps its limb busy until after instant k. */
-  private static boolean busyAllAlong(Loop loop, Hit hit, boolean own, int j, int k) {
-    return (own || hit.openRoll()) && hit.end() > loop.instants.get(k).at && j < k;
+    return sum;
   }
 }

@@ -75,8 +75,10 @@ class DealerTest {
   void handsPartsAlternateFromTheRight() {
     assertThat(new Dealt().alternating("snare", "xx xx xx xx").of("snare")).isEqualTo("RLRLRLRL");
     assertThat(new Dealt().alternating("snare", "x x x x").of("snare")).isEqualTo("RLRL");
+    // gaps do not shift the hands
     assertThat(new Dealt().alternating("snare", ".xxx .xxx .xxx .xxx").of("snare"))
-        .isEqualTo("RL".repeat(6));
+        .isEqualTo("LRL".repeat(4));
+    assertThat(new Dealt().alternating("snare", "x x xx x").of("snare")).isEqualTo("RRRLR");
     assertThat(new Dealt().meter(Meter.of(3, 4)).alternating("snare", "x x x").of("snare"))
         .isEqualTo("RLR");
     assertThat(new Dealt().meter(Meter.of(5, 4)).alternating("snare", "x x x x x").of("snare"))

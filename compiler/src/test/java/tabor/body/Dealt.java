@@ -64,7 +64,7 @@ final class Dealt {
               if (sign == 'r' || sign == 'l') {
                 given.add(stroke);
               } else {
-                open.add(new Dealer.Open(stroke, hands, alternating));
+                open.add(new Dealer.Open(stroke, hands, alternating, null));
               }
             });
     bars = Math.max(bars, last);

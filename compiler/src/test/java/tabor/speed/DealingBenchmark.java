@@ -93,7 +93,7 @@ public class DealingBenchmark {
             slot,
             new Spot(new Passage(""), new Span(0, 0)),
             false);
-    return new Dealer.Open(stroke, hands, false);
+    return new Dealer.Open(stroke, hands, false, null);
   }
 
   /** Hi-hat, snare and kick: both hands meet twice a bar. */

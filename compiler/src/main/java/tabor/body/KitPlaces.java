@@ -12,39 +12,42 @@ import tabor.kit.Surface;
  * places are facts of the surfaces; a kit section may say otherwise. A left-handed player's kit is
  * mirrored.
  */
-public final class Places {
+public final class KitPlaces {
   /** Where a kit's own surface stands that says nothing of its place: on the right. */
   private static final Position OWN = new Position(75, 55, 90);
+
+  /** Hands that are this close side by side do not count as crossed, in centimetres. */
+  static final int SIDE_BY_SIDE = 10;
 
   private final Kit kit;
   private final boolean mirrored;
   private final Map<String, Point> points = new ConcurrentHashMap<>();
 
   /** The sections of a file are mostly played on one kit. */
-  private static volatile Places latest = new Places(Kits.FIVE_PIECE, false);
+  private static volatile KitPlaces latest = new KitPlaces(Kits.FIVE_PIECE, false);
 
-  private Places(Kit kit, boolean mirrored) {
+  private KitPlaces(Kit kit, boolean mirrored) {
     this.kit = kit;
     this.mirrored = mirrored;
   }
 
   /** The places as the player finds them: mirrored for a left-handed one. */
-  public static Places of(Kit kit) {
+  public static KitPlaces of(Kit kit) {
     return of(kit, kit.leftHanded());
   }
 
   @SuppressWarnings("ReferenceEquality") // another object costs a new table, and nothing else
-  private static Places of(Kit kit, boolean mirrored) {
-    Places places = latest;
+  private static KitPlaces of(Kit kit, boolean mirrored) {
+    KitPlaces places = latest;
     if (places.kit != kit || places.mirrored != mirrored) {
-      places = new Places(kit, mirrored);
+      places = new KitPlaces(kit, mirrored);
       latest = places;
     }
     return places;
   }
 
   /** The places as the source speaks of them, before a left-handed player is mirrored. */
-  static Places written(Kit kit) {
+  static KitPlaces written(Kit kit) {
     return of(kit, false);
   }
 
@@ -73,6 +76,14 @@ public final class Places {
   /** Distance between two surfaces in whole centimetres. */
   public int distance(Surface from, Surface to) {
     return from.name().equals(to.name()) ? 0 : of(from).to(of(to));
+  }
+
+  /**
+   * True if the right hand on the one and the left on the other cross: more than so far that they
+   * are side by side. A right hand over the left on the snare is how people sit.
+   */
+  boolean crosses(Surface right, Surface left) {
+    return left.sort() != Surface.Sort.SNARE && of(right).x() + SIDE_BY_SIDE < of(left).x();
   }
 
   private Point point(Surface written) {

@@ -13,7 +13,7 @@ import tabor.body.Loop.Instant;
  * @param left what the left limb strikes
  * @param undealt how many open strokes find no limb
  */
-record Option(@Nullable Hit right, @Nullable Hit left, int undealt) {
+record Choice(@Nullable Hit right, @Nullable Hit left, int undealt) {
 
   /** True if both limbs are needed: each strikes, or helps the other. */
   boolean takesBoth() {
@@ -21,32 +21,32 @@ record Option(@Nullable Hit right, @Nullable Hit left, int undealt) {
   }
 
   /** All ways to deal an instant: as many open strokes as limbs are free; the right limb first. */
-  static List<Option> of(Instant instant) {
+  static List<Choice> of(Instant instant) {
     List<Hit> open = instant.open;
     int free = (instant.right == null ? 1 : 0) + (instant.left == null ? 1 : 0);
     if (open.isEmpty() || free == 0) {
-      return List.of(new Option(instant.right, instant.left, open.size()));
+      return List.of(new Choice(instant.right, instant.left, open.size()));
     }
-    List<Option> options = new ArrayList<>();
+    List<Choice> choices = new ArrayList<>(2);
     if (free == 1) {
       for (Hit hit : open) {
-        options.add(
+        choices.add(
             instant.right == null
-                ? new Option(hit, instant.left, open.size() - 1)
-                : new Option(instant.right, hit, open.size() - 1));
+                ? new Choice(hit, instant.left, open.size() - 1)
+                : new Choice(instant.right, hit, open.size() - 1));
       }
     } else if (open.size() == 1) {
-      options.add(new Option(open.get(0), null, 0));
-      options.add(new Option(null, open.get(0), 0));
+      choices.add(new Choice(open.get(0), null, 0));
+      choices.add(new Choice(null, open.get(0), 0));
     } else {
       for (Hit right : open) {
         for (Hit left : open) {
           if (right.open() != left.open()) {
-            options.add(new Option(right, left, open.size() - 2));
+            choices.add(new Choice(right, left, open.size() - 2));
           }
         }
       }
     }
-    return options;
+    return choices;
   }
 }

@@ -2,19 +2,19 @@ package tabor.body;
 
 import java.util.Arrays;
 
-/** The way back through all instants: where each state came from and by which option. */
-final class Trail {
+/** The way back through all instants: where each state came from and by which choice. */
+final class Backpointers {
   private final int[] starts;
   private int steps;
   private int[] origins;
-  private short[] options;
+  private short[] choices;
   private int size;
 
-  /** A trail of so many steps. */
-  Trail(int count) {
+  /** Room for so many steps. */
+  Backpointers(int count) {
     starts = new int[count];
     origins = new int[Math.max(16, count * 4)];
-    options = new short[origins.length];
+    choices = new short[origins.length];
   }
 
   /** Adds the states of the next step. */
@@ -23,11 +23,11 @@ final class Trail {
     if (size + table.size() > origins.length) {
       int more = Math.max(size + table.size(), origins.length + (origins.length >> 1));
       origins = Arrays.copyOf(origins, more);
-      options = Arrays.copyOf(options, more);
+      choices = Arrays.copyOf(choices, more);
     }
     for (int i = 0; i < table.size(); i++) {
       origins[size] = table.origin(i);
-      options[size++] = (short) table.option(i);
+      choices[size++] = (short) table.choice(i);
     }
   }
 
@@ -36,8 +36,8 @@ final class Trail {
     return origins[starts[step] + index];
   }
 
-  /** The option that led to state {@code index}. */
-  int option(int step, int index) {
-    return options[starts[step] + index];
+  /** The choice that led to state {@code index}. */
+  int choice(int step, int index) {
+    return choices[starts[step] + index];
   }
 }
