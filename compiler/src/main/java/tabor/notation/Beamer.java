@@ -29,7 +29,7 @@ final class Beamer {
 
   private final List<List<Beam>> beams = new ArrayList<>();
 
-  Beamer(Meter meter, Line.Result written, Extents extents) {
+  Beamer(Meter meter, VoiceWriter.Result written, Extents extents) {
     this.drafts = written.drafts();
     this.edges = written.edges();
     this.extents = extents;
@@ -55,12 +55,12 @@ final class Beamer {
    * True if a tuplet needs a bracket: it holds another, or no beam, or no end of one, says what
    * belongs to it.
    */
-  boolean needsBracket(Node tuplet) {
+  boolean needsBracket(RhythmNode tuplet) {
     int first = extents.first(tuplet);
     int last = extents.last(tuplet);
     if (first == last
         || runOf[first] < 0
-        || tuplet.items().stream().anyMatch(Node.Item::isTuplet)) {
+        || tuplet.items().stream().anyMatch(RhythmNode.Item::isTuplet)) {
       return true;
     }
     int least = Integer.MAX_VALUE;
@@ -77,9 +77,9 @@ final class Beamer {
     return before >= least || joined[last] >= least;
   }
 
-  private NavigableSet<Time> windows(Meter meter, List<Region> regions) {
-    NavigableSet<Time> starts = Windows.of(meter);
-    for (Region region : regions) {
+  private NavigableSet<Time> windows(Meter meter, List<BeatSpan> regions) {
+    NavigableSet<Time> starts = BeamGroups.of(meter);
+    for (BeatSpan region : regions) {
       if (region.beats() > 1) {
         Time end = region.stretch().end();
         starts.subSet(region.stretch().start(), false, end, false).clear();
@@ -87,7 +87,7 @@ final class Beamer {
     }
     for (Draft draft : drafts) {
       if (!draft.tuplets().isEmpty()) {
-        Node outer = draft.tuplets().get(0);
+        RhythmNode outer = draft.tuplets().get(0);
         Time start = drafts.get(extents.first(outer)).start();
         starts.subSet(start, false, drafts.get(extents.last(outer)).end(), false).clear();
       }
@@ -168,7 +168,7 @@ final class Beamer {
   }
 
   private static Object innermost(Draft draft) {
-    List<Node> tuplets = draft.tuplets();
+    List<RhythmNode> tuplets = draft.tuplets();
     return tuplets.isEmpty() ? Draft.class : tuplets.get(tuplets.size() - 1);
   }
 

@@ -18,16 +18,16 @@ import tabor.rhythm.Time;
  */
 public final class Speller {
   private final Groove groove;
-  private final Signs signs;
-  private final Line hands;
-  private final Line feet;
+  private final NoteSigns signs;
+  private final VoiceWriter hands;
+  private final VoiceWriter feet;
 
   private Speller(Groove groove, Set<Stroke> changed) {
     this.groove = groove;
-    this.signs = new Signs(groove, changed);
+    this.signs = new NoteSigns(groove, changed);
     Holds holds = new Holds(groove);
-    this.hands = new Line(groove, holds, Voice.HANDS);
-    this.feet = new Line(groove, holds, Voice.FEET);
+    this.hands = new VoiceWriter(groove, holds, Voice.HANDS);
+    this.feet = new VoiceWriter(groove, holds, Voice.FEET);
   }
 
   /** Spells a section with nothing marked as changed. */
@@ -55,8 +55,8 @@ public final class Speller {
   private Bar bar(int number) {
     Time whole = groove.meter().bar();
     Time length = number == 0 ? groove.pickup() : whole;
-    Line.Result up = hands.write(number);
-    Line.Result down = feet.write(number);
+    VoiceWriter.Result up = hands.write(number);
+    VoiceWriter.Result down = feet.write(number);
     List<Event> above = events(Voice.HANDS, up, length, shows(up, down, hands, feet, Show.SHARED));
     List<Event> below = events(Voice.FEET, down, length, shows(down, up, feet, hands, Show.HIDDEN));
     return new Bar(
@@ -74,7 +74,11 @@ public final class Speller {
   }
 
   private static Shows shows(
-      Line.Result own, Line.Result other, Line line, Line otherLine, Show together) {
+      VoiceWriter.Result own,
+      VoiceWriter.Result other,
+      VoiceWriter line,
+      VoiceWriter otherLine,
+      Show together) {
     if (line.isSilent() && (!otherLine.isSilent() || together == Show.HIDDEN)) {
       return (start, length) -> Show.HIDDEN;
     }
@@ -93,7 +97,7 @@ public final class Speller {
     return (start, length) -> rests.contains(List.of(start, length)) ? together : Show.OWN;
   }
 
-  private List<Event> events(Voice voice, Line.Result written, Time length, Shows shows) {
+  private List<Event> events(Voice voice, VoiceWriter.Result written, Time length, Shows shows) {
     List<Draft> drafts = written.drafts();
     if (drafts.isEmpty()) {
       Written whole = new Written(Written.Type.WHOLE, 0);
@@ -102,12 +106,12 @@ public final class Speller {
     }
     Extents extents = new Extents(drafts);
     Beamer beamer = new Beamer(groove.meter(), written, extents);
-    IdentityHashMap<Node, Tuplet> known = new IdentityHashMap<>();
+    IdentityHashMap<RhythmNode, Tuplet> known = new IdentityHashMap<>();
     List<Event> events = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
       Draft draft = drafts.get(i);
       List<TupletPlace> tuplets = new ArrayList<>();
-      for (Node node : draft.tuplets()) {
+      for (RhythmNode node : draft.tuplets()) {
         Tuplet tuplet = known.computeIfAbsent(node, some -> tuplet(some, beamer));
         tuplets.add(new TupletPlace(tuplet, extents.first(node) == i, extents.last(node) == i));
       }
@@ -119,8 +123,8 @@ public final class Speller {
     return events;
   }
 
-  private static Tuplet tuplet(Node node, Beamer beamer) {
-    Node.Ratio ratio = node.ratio();
+  private static Tuplet tuplet(RhythmNode node, Beamer beamer) {
+    RhythmNode.Ratio ratio = node.ratio();
     return new Tuplet(ratio.actual(), ratio.normal(), ratio.unit(), beamer.needsBracket(node));
   }
 

@@ -42,7 +42,7 @@ final class Canvas {
   }
 
   /** A shape. */
-  Mark ink(Outline outline) {
+  Mark ink(Contour outline) {
     take(outline.bounds());
     return new Mark.Ink(outline);
   }

@@ -13,10 +13,10 @@ final class DynamicsPainter {
   private static final double OPENING = 1.2;
 
   private final Canvas canvas;
-  private final Line line;
+  private final PlacedSystem line;
   private final List<Item> items = new ArrayList<>();
 
-  DynamicsPainter(Canvas canvas, Line line) {
+  DynamicsPainter(Canvas canvas, PlacedSystem line) {
     this.canvas = canvas;
     this.line = line;
   }
@@ -132,8 +132,8 @@ final class DynamicsPainter {
     double point = item.kind() == GROWS ? item.left() : item.right();
     double mouth = item.kind() == GROWS ? item.right() : item.left();
     double half = OPENING / 2;
-    marks.add(canvas.ink(Outline.stroke(point, axis, mouth, axis - half, Rule.HAIRPIN)));
-    marks.add(canvas.ink(Outline.stroke(point, axis, mouth, axis + half, Rule.HAIRPIN)));
+    marks.add(canvas.ink(Contour.stroke(point, axis, mouth, axis - half, Rule.HAIRPIN)));
+    marks.add(canvas.ink(Contour.stroke(point, axis, mouth, axis + half, Rule.HAIRPIN)));
     canvas.marks.add(Mark.Group.of("hairpin", marks));
   }
 

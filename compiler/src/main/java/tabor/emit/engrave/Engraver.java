@@ -75,10 +75,10 @@ public final class Engraver {
     Spacing.Places placed = spacing.place(prefix, force);
     Spacing.Places places =
         new Spacing.Places(placed.starts(), placed.columns(), placed.end() + tail);
-    return draw(Line.of(plans, places), first, last, scale);
+    return draw(PlacedSystem.of(plans, places), first, last, scale);
   }
 
-  private Engraving.StaffSystem draw(Line line, boolean first, boolean last, double scale) {
+  private Engraving.StaffSystem draw(PlacedSystem line, boolean first, boolean last, double scale) {
     Canvas canvas = new Canvas(font, Math.max(look.width() / scale, line.places().end()) + 2);
     new StaffPainter(canvas).paint(line, groove.meter(), first, last);
     new RestPainter(canvas, line).paint();
@@ -105,7 +105,7 @@ public final class Engraver {
     return finish(canvas, line, scale);
   }
 
-  private Engraving.StaffSystem finish(Canvas canvas, Line line, double scale) {
+  private Engraving.StaffSystem finish(Canvas canvas, PlacedSystem line, double scale) {
     double top = canvas.above.most() + 0.2;
     double height = (top + canvas.below.most() + 0.2) * scale;
     double width = line.places().end() * scale;

@@ -128,7 +128,7 @@ public final class Key {
   }
 
   private static Mark ledger(double half, double y) {
-    return new Mark.Ink(Outline.stroke(-half - 0.35, y, half + 0.35, y, 0.16));
+    return new Mark.Ink(Contour.stroke(-half - 0.35, y, half + 0.35, y, 0.16));
   }
 
   private static String headName(Surface.Head head) {
@@ -197,7 +197,7 @@ public final class Key {
     double half = Sign.of("noteheadBlack").box().width() / 2;
     return List.of(
         middle("noteheadBlack", 0.6, 1),
-        new Mark.Ink(Outline.of(new Box(half - 0.13, -2, half, 0.5))),
+        new Mark.Ink(Contour.of(new Box(half - 0.13, -2, half, 0.5))),
         new Mark.Ink(Sign.of(sign).at(half - 0.065, -0.95, 1)));
   }
 
@@ -214,10 +214,10 @@ public final class Key {
       double stem = x + width;
       first = i == 0 ? stem : first;
       marks.add(new Mark.Ink(head.at(x, 0.4, 0.64)));
-      marks.add(new Mark.Ink(Outline.of(new Box(stem - 0.1, end, stem, 0.3))));
+      marks.add(new Mark.Ink(Contour.of(new Box(stem - 0.1, end, stem, 0.3))));
       if (i == count - 1 && count > 1) {
-        marks.add(new Mark.Ink(Outline.band(first - 0.1, end + 0.15, stem, end + 0.15, 0.3)));
-        marks.add(new Mark.Ink(Outline.band(first - 0.1, end + 0.6, stem, end + 0.6, 0.3)));
+        marks.add(new Mark.Ink(Contour.band(first - 0.1, end + 0.15, stem, end + 0.15, 0.3)));
+        marks.add(new Mark.Ink(Contour.band(first - 0.1, end + 0.6, stem, end + 0.6, 0.3)));
       }
     }
     if (count == 1) {
@@ -257,7 +257,7 @@ public final class Key {
     if (staff) {
       List<Mark> lines = new ArrayList<>();
       for (int i = 0; i < 5; i++) {
-        lines.add(new Mark.Ink(Outline.of(new Box(0, i - 0.06, start + used, i + 0.06))));
+        lines.add(new Mark.Ink(Contour.of(new Box(0, i - 0.06, start + used, i + 0.06))));
       }
       marks.add(Mark.Group.of("staff", lines));
       marks.add(new Mark.Ink(Sign.of("unpitchedPercussionClef1").at(0.7, 2, 1)));

@@ -30,9 +30,9 @@ public sealed interface Mark {
    * @param outline the shape, y downwards
    * @param strength how strong the colour is: 1 for full ink, less for a tint
    */
-  record Ink(Outline outline, double strength) implements Mark {
+  record Ink(Contour outline, double strength) implements Mark {
     /** Full ink. */
-    public Ink(Outline outline) {
+    public Ink(Contour outline) {
       this(outline, 1);
     }
 

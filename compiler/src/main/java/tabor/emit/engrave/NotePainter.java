@@ -15,12 +15,12 @@ import tabor.notation.Voice;
 /** Draws the notes and rests of one voice: heads, stems, beams, flags, dots, small notes, ties. */
 final class NotePainter {
   private final Canvas canvas;
-  private final Line line;
+  private final PlacedSystem line;
   private final Voice voice;
   private final boolean changes;
   private final Map<String, double[]> openTies = new HashMap<>();
 
-  NotePainter(Canvas canvas, Line line, Voice voice, boolean changes) {
+  NotePainter(Canvas canvas, PlacedSystem line, Voice voice, boolean changes) {
     this.canvas = canvas;
     this.line = line;
     this.voice = voice;
@@ -104,13 +104,13 @@ final class NotePainter {
       // A patch with a rim: the rim still shows where a copier swallows the tint.
       double room = ChordShape.CHANGED_ROOM - (note.ghost() ? 0.2 : 0.03);
       Box patch = box.grown(room);
-      marks.add(new Mark.Ink(Outline.rounded(canvas.take(patch), 0.35, 0), 0.16));
-      marks.add(new Mark.Ink(Outline.rounded(patch, 0.35, 0.08), 0.8));
+      marks.add(new Mark.Ink(Contour.rounded(canvas.take(patch), 0.35, 0), 0.16));
+      marks.add(new Mark.Ink(Contour.rounded(patch, 0.35, 0.08), 0.8));
     }
     marks.add(canvas.sign(head.sign(), left, y));
     if (chord.chord().written().type() == tabor.notation.Written.Type.BREVE) {
-      marks.add(canvas.ink(Outline.stroke(left - 0.2, y - 0.65, left - 0.2, y + 0.65, 0.16)));
-      marks.add(canvas.ink(Outline.stroke(right + 0.2, y - 0.65, right + 0.2, y + 0.65, 0.16)));
+      marks.add(canvas.ink(Contour.stroke(left - 0.2, y - 0.65, left - 0.2, y + 0.65, 0.16)));
+      marks.add(canvas.ink(Contour.stroke(right + 0.2, y - 0.65, right + 0.2, y + 0.65, 0.16)));
     }
     if (note.ghost()) {
       Sign open = Sign.of("noteheadParenthesisLeft");
@@ -175,7 +175,7 @@ final class NotePainter {
       }
     }
     return canvas.ink(
-        Outline.stroke(
+        Contour.stroke(
             left - Rule.LEDGER_REACH, y, right + Rule.LEDGER_REACH, y, Rule.LEDGER_LINE));
   }
 
@@ -202,7 +202,7 @@ final class NotePainter {
   private Mark stemTo(ChordShape chord, double x, double end) {
     double at = x + chord.stemX();
     return canvas.ink(
-        Outline.of(
+        Contour.of(
             new Box(
                 at - Rule.STEM / 2,
                 Math.min(end, chord.stemStart()),
@@ -220,7 +220,7 @@ final class NotePainter {
     for (int i = 0; i < xs.length; i++) {
       marks.add(stemTo(group.get(i), columns.get(i), beams.at(xs[i])));
     }
-    for (Outline band : beams.bands()) {
+    for (Contour band : beams.bands()) {
       Box box = band.bounds();
       // The skyline takes a slanted beam in pieces, so that signs follow its slope.
       for (double x = box.left(); x < box.right(); x += 0.5) {
@@ -323,7 +323,7 @@ final class NotePainter {
       double from = base + out * 0.12;
       marks.add(
           canvas.ink(
-              Outline.of(
+              Contour.of(
                   new Box(stem - half, Math.min(from, end), stem + half, Math.max(from, end)))));
     }
     double firstStem = x + chord.graces().get(0) + side;
@@ -334,7 +334,7 @@ final class NotePainter {
     } else {
       for (int i = 0; i < 2; i++) {
         double y = end - out * (0.15 + i * 0.46);
-        marks.add(canvas.ink(Outline.band(firstStem - half, y, lastStem + half, y, 0.3)));
+        marks.add(canvas.ink(Contour.band(firstStem - half, y, lastStem + half, y, 0.3)));
       }
     }
     Sign slash = Sign.of("graceNoteSlashStemUp");
@@ -371,7 +371,7 @@ final class NotePainter {
     double deep = Math.min(1.0, 0.35 + (right - left) * 0.08);
     double a = left + (right - left) * 0.28;
     double b = right - (right - left) * 0.28;
-    Outline.Builder builder = new Outline.Builder();
+    Contour.Builder builder = new Contour.Builder();
     builder.move(left, base);
     builder.curve(a, base + side * (deep + 0.14), b, base + side * (deep + 0.14), right, base);
     builder.curve(b, base + side * deep, a, base + side * deep, left, base);

@@ -6,9 +6,9 @@ import java.util.List;
 /** Draws the straight rows of a system: counts above, stickings below, bar number. */
 final class RowPainter {
   private final Canvas canvas;
-  private final Line line;
+  private final PlacedSystem line;
 
-  RowPainter(Canvas canvas, Line line) {
+  RowPainter(Canvas canvas, PlacedSystem line) {
     this.canvas = canvas;
     this.line = line;
   }

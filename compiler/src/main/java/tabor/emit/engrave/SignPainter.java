@@ -18,10 +18,10 @@ final class SignPainter {
   private static final double GAP = 0.3;
 
   private final Canvas canvas;
-  private final Line line;
+  private final PlacedSystem line;
   private final Voice voice;
 
-  SignPainter(Canvas canvas, Line line, Voice voice) {
+  SignPainter(Canvas canvas, PlacedSystem line, Voice voice) {
     this.canvas = canvas;
     this.line = line;
     this.voice = voice;
@@ -163,11 +163,11 @@ final class SignPainter {
       double hook = up ? 0.6 : -0.6;
       double half = Rule.BRACKET / 2;
       if (middle - width / 2 - 0.3 - left > 0.2) {
-        marks.add(canvas.ink(Outline.stroke(left, y, middle - width / 2 - 0.3, y, Rule.BRACKET)));
-        marks.add(canvas.ink(Outline.stroke(middle + width / 2 + 0.3, y, right, y, Rule.BRACKET)));
+        marks.add(canvas.ink(Contour.stroke(left, y, middle - width / 2 - 0.3, y, Rule.BRACKET)));
+        marks.add(canvas.ink(Contour.stroke(middle + width / 2 + 0.3, y, right, y, Rule.BRACKET)));
       }
-      marks.add(canvas.ink(Outline.stroke(left + half, y, left + half, y + hook, Rule.BRACKET)));
-      marks.add(canvas.ink(Outline.stroke(right - half, y, right - half, y + hook, Rule.BRACKET)));
+      marks.add(canvas.ink(Contour.stroke(left + half, y, left + half, y + hook, Rule.BRACKET)));
+      marks.add(canvas.ink(Contour.stroke(right - half, y, right - half, y + hook, Rule.BRACKET)));
     }
     canvas.marks.add(Mark.Group.of("tuplet", marks));
   }

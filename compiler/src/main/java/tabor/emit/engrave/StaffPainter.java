@@ -28,12 +28,12 @@ final class StaffPainter {
     return first ? clef + AFTER_CLEF + meterWidth(meter) + AFTER_METER : clef + 0.5;
   }
 
-  void paint(Line line, Meter meter, boolean first, boolean last) {
+  void paint(PlacedSystem line, Meter meter, boolean first, boolean last) {
     double end = line.places().end();
     List<Mark> lines = new ArrayList<>();
     for (int i = 0; i < 5; i++) {
       double half = Rule.STAFF_LINE / 2;
-      lines.add(new Mark.Ink(Outline.of(new Box(0, i - half, end, i + half))));
+      lines.add(new Mark.Ink(Contour.of(new Box(0, i - half, end, i + half))));
     }
     canvas.marks.add(Mark.Group.of("staff", lines));
     Sign clef = Sign.of("unpitchedPercussionClef1");
@@ -57,7 +57,7 @@ final class StaffPainter {
 
   private Mark barline(double right, double thickness) {
     double half = Rule.STAFF_LINE / 2;
-    return canvas.ink(Outline.of(new Box(right - thickness, -half, right, 4 + half)));
+    return canvas.ink(Contour.of(new Box(right - thickness, -half, right, 4 + half)));
   }
 
   private void meter(Meter meter, double x) {

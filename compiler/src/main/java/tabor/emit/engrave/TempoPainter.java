@@ -92,7 +92,7 @@ public final class TempoPainter {
     if (type.hasStem()) {
       double top = y - 3.1 * NOTE_SCALE;
       double stem = right - Rule.STEM;
-      marks.add(new Mark.Ink(Outline.of(new Box(stem, top, right, y - 0.1))));
+      marks.add(new Mark.Ink(Contour.of(new Box(stem, top, right, y - 0.1))));
       if (type.flags() > 0) {
         marks.add(new Mark.Ink(Heads.flag(type, true).at(stem, top, NOTE_SCALE * 0.85)));
         right += 0.55;

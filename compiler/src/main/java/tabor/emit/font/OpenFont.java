@@ -13,7 +13,7 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import tabor.emit.engrave.Outline;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.TextMetrics;
 
 /**
@@ -107,8 +107,8 @@ public final class OpenFont implements TextMetrics {
   }
 
   /** The outlines of a line of text from a point on its base line, y downwards. */
-  public Outline outline(String text, double x, double y, double size) {
-    Outline.Builder builder = new Outline.Builder();
+  public Contour outline(String text, double x, double y, double size) {
+    Contour.Builder builder = new Contour.Builder();
     double scale = size / unit;
     double at = x;
     for (int i = 0; i < text.length(); ) {
@@ -129,7 +129,7 @@ public final class OpenFont implements TextMetrics {
     }
   }
 
-  private static void trace(Outline.Builder builder, GeneralPath path, AffineTransform transform) {
+  private static void trace(Contour.Builder builder, GeneralPath path, AffineTransform transform) {
     double[] c = new double[6];
     double atX = 0;
     double atY = 0;

@@ -3,6 +3,7 @@ package tabor.emit.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.emit.engrave.Box;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
@@ -10,7 +11,6 @@ import tabor.emit.engrave.Key;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Moving;
-import tabor.emit.engrave.Outline;
 import tabor.emit.engrave.TempoPainter;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.Changes;
@@ -35,7 +35,7 @@ public final class HandoutMaker {
   private final Lesson lesson;
   private final HandoutLook look;
   private final TextMetrics font;
-  private final Type type;
+  private final TextSetter type;
 
   /** Size of running text, in points. */
   private final double size;
@@ -49,7 +49,7 @@ public final class HandoutMaker {
     this.lesson = lesson;
     this.look = look;
     this.font = font;
-    this.type = new Type(font);
+    this.type = new TextSetter(font);
     this.size = look.large() ? 16 : 10.5;
     this.space = look.large() ? 8.2 : 4.9;
     this.width = look.paper().width() - 2 * SIDE;
@@ -130,7 +130,7 @@ public final class HandoutMaker {
   }
 
   private static Mark rule(double left, double right, double y, double thickness) {
-    return new Mark.Ink(Outline.of(new Box(left, y, right, y + thickness)));
+    return new Mark.Ink(Contour.of(new Box(left, y, right, y + thickness)));
   }
 
   // ---- sections ----

@@ -17,15 +17,15 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Outline;
 
 /**
  * The content stream of one page, with y turned upwards. Operators are written here and not through
  * PDFBox, whose text methods look for ligatures in every two letters and take most of the time of a
  * handout; we want none, since the measure of a line is the sum of its letters.
  */
-final class PageContent implements Mark.Cases<Boolean>, Outline.Pen {
+final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
   private final PDFont font;
   private final double height;
   private final PDResources resources = new PDResources();

@@ -10,9 +10,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import javax.imageio.ImageIO;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Outline;
 import tabor.emit.font.OpenFont;
 
 /**
@@ -97,7 +97,7 @@ public final class PngWriter {
       return true;
     }
 
-    private void fill(Outline outline, double strength) {
+    private void fill(Contour outline, double strength) {
       Path2D.Double path = new Path2D.Double(Path2D.WIND_NON_ZERO);
       outline.draw(new Tracer(path));
       graphics.setColor(new Color(0f, 0f, 0f, (float) strength));
@@ -105,7 +105,7 @@ public final class PngWriter {
     }
   }
 
-  private record Tracer(Path2D.Double path) implements Outline.Pen {
+  private record Tracer(Path2D.Double path) implements Contour.Pen {
     @Override
     public void move(double x, double y) {
       path.moveTo(x, y);

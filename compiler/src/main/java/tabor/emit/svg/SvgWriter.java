@@ -2,9 +2,9 @@ package tabor.emit.svg;
 
 import java.util.List;
 import java.util.Map;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Outline;
 
 /**
  * Writes a drawing as SVG 1.1: filled paths and text, no script, no outside reference, no inline
@@ -60,9 +60,9 @@ public final class SvgWriter {
     attribute("font-family", "'Liberation Sans', Arimo, Arial, Helvetica, sans-serif");
     out.append(">\n<title");
     attribute("id", id + "-title");
-    out.append('>').append(Xml.text(drawing.title())).append("</title>\n<desc");
+    out.append('>').append(XmlText.text(drawing.title())).append("</title>\n<desc");
     attribute("id", id + "-words");
-    out.append('>').append(Xml.text(drawing.words())).append("</desc>\n");
+    out.append('>').append(XmlText.text(drawing.words())).append("</desc>\n");
     if (file) {
       out.append("<style>@media (prefers-color-scheme: dark) ")
           .append("{ svg { color: #f0f0f0; background: #181818 } }</style>\n");
@@ -79,7 +79,7 @@ public final class SvgWriter {
   }
 
   private void attribute(String name, String value) {
-    out.append(' ').append(name).append("=\"").append(Xml.text(value)).append('"');
+    out.append(' ').append(name).append("=\"").append(XmlText.text(value)).append('"');
   }
 
   /** A number with at most two digits after the point. */
@@ -133,7 +133,7 @@ public final class SvgWriter {
         attribute("textLength", number(words.width() * UNIT));
         attribute("lengthAdjust", "spacingAndGlyphs");
       }
-      out.append('>').append(Xml.text(words.text())).append("</text>\n");
+      out.append('>').append(XmlText.text(words.text())).append("</text>\n");
       return true;
     }
 
@@ -152,7 +152,7 @@ public final class SvgWriter {
   }
 
   /** Path data of an outline, absolute, in user units. */
-  private record PathData(StringBuilder out) implements Outline.Pen {
+  private record PathData(StringBuilder out) implements Contour.Pen {
     @Override
     public void move(double x, double y) {
       out.append('M');

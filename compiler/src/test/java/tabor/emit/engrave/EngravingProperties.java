@@ -229,11 +229,11 @@ class EngravingProperties {
 
   /** A band between two upright edges. */
   private record Edges(double x1, double top1, double x2, double top2, double thickness) {
-    static Edges of(@org.jspecify.annotations.Nullable Outline outline) {
+    static Edges of(@org.jspecify.annotations.Nullable Contour outline) {
       List<double[]> corners = new ArrayList<>();
       java.util.Objects.requireNonNull(outline)
           .draw(
-              new Outline.Pen() {
+              new Contour.Pen() {
                 @Override
                 public void move(double x, double y) {
                   corners.add(new double[] {x, y});

@@ -20,7 +20,7 @@ public final class Shown implements Mark.Cases<Boolean> {
   public record Piece(
       String kind,
       int group,
-      @org.jspecify.annotations.Nullable Outline outline,
+      @org.jspecify.annotations.Nullable Contour outline,
       Box box,
       String text,
       double strength,

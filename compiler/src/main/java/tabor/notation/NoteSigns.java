@@ -20,13 +20,13 @@ import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
 /** What is written at the strokes of a section beside their time. */
-final class Signs {
+final class NoteSigns {
   private final Groove groove;
   private final Set<Stroke> changed;
   private final IdentityHashMap<Stroke, Hihat> hihats = new IdentityHashMap<>();
   private final boolean usualFeet;
 
-  Signs(Groove groove, Set<Stroke> changed) {
+  NoteSigns(Groove groove, Set<Stroke> changed) {
     this.groove = groove;
     this.changed = changed;
     this.usualFeet = groove.strokes().stream().allMatch(this::isUsual);
@@ -138,14 +138,14 @@ final class Signs {
       return 0;
     }
     Time factor = draft.length().over(draft.written().length());
-    Written.Type slot = Values.notAbove(slotLength(stroke).over(factor));
+    Written.Type slot = NoteValues.notAbove(slotLength(stroke).over(factor));
     int flags = slot.ordinal() - Written.Type.QUARTER.ordinal() + finer;
     return Math.max(held ? 0 : 1, flags - draft.written().type().flags());
   }
 
   private Time slotLength(Stroke stroke) {
     Slot slot = stroke.slot();
-    if (!Mark.isInside(slot, groove.meter())) {
+    if (!Onset.isInside(slot, groove.meter())) {
       return stroke.length();
     }
     Time length = slot.length(groove.meter());
@@ -158,7 +158,7 @@ final class Signs {
   /** How the place is counted: the number of a beat, a syllable, or nothing. */
   String count(Draft draft) {
     for (Stroke stroke : draft.struck()) {
-      if (Mark.isInside(stroke.slot(), groove.meter())) {
+      if (Onset.isInside(stroke.slot(), groove.meter())) {
         Count count = CountNames.of(stroke.slot(), groove.meter());
         if (count.places().isEmpty()) {
           return count.syllable() == Count.Syllable.NONE

@@ -6,12 +6,12 @@ import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.TextMetrics;
 
 /** Sets running text in lines. Sizes and widths in points. */
-final class Type {
+final class TextSetter {
   private static final double LEADING = 1.32;
 
   private final TextMetrics font;
 
-  Type(TextMetrics font) {
+  TextSetter(TextMetrics font) {
     this.font = font;
   }
 
