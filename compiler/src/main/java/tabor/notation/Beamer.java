@@ -177,6 +177,36 @@ final class Beamer {
     return from.over(step).floor() < to.over(step).floor();
   }
 
+  /**
+   * Which way a hook points: into the innermost tuplet that it stands in, else to the side that
+   * more beams lead to, else to the stroke that it makes a pair with.
+   */
+  private boolean pointsForward(int[] run, int place, Time window, int before, int after) {
+    Draft draft = drafts.get(run[place]);
+    int tuplets = draft.tuplets().size();
+    for (int depth = tuplets - 1; depth >= 0; depth--) {
+      RhythmNode tuplet = draft.tuplets().get(depth);
+      boolean left = place > 0 && drafts.get(run[place - 1]).tuplets().contains(tuplet);
+      boolean right =
+          place + 1 < run.length && drafts.get(run[place + 1]).tuplets().contains(tuplet);
+      if (left != right) {
+        return right;
+      }
+      if (left) {
+        break;
+      }
+    }
+    if (before != after) {
+      return before < after;
+    }
+    Time from = tuplets == 0 ? window : tupletStart(draft.tuplets().get(tuplets - 1));
+    return draft.start().minus(from).over(draft.length().times(2)).isWhole();
+  }
+
+  private Time tupletStart(RhythmNode tuplet) {
+    return drafts.get(extents.first(tuplet)).start();
+  }
+
   private List<Beam> beams(int[] run, int place, Time window) {
     Draft draft = drafts.get(run[place]);
     int before = place == 0 ? 0 : joined[run[place - 1]];
@@ -188,11 +218,10 @@ final class Beamer {
       } else if (after >= level) {
         levels.add(Beam.BEGIN);
       } else {
-        boolean forward =
-            before == after
-                ? draft.start().minus(window).over(draft.length().times(2)).isWhole()
-                : before < after;
-        levels.add(forward ? Beam.FORWARD_HOOK : Beam.BACKWARD_HOOK);
+        levels.add(
+            pointsForward(run, place, window, before, after)
+                ? Beam.FORWARD_HOOK
+                : Beam.BACKWARD_HOOK);
       }
     }
     return levels;

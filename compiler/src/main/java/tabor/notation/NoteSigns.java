@@ -16,8 +16,8 @@ import tabor.kit.Surface;
 import tabor.notation.Note.Hihat;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Slot;
-import tabor.rhythm.Time;
 
 /** What is written at the strokes of a section beside their time. */
 final class NoteSigns {
@@ -25,10 +25,18 @@ final class NoteSigns {
   private final Set<Stroke> changed;
   private final IdentityHashMap<Stroke, Hihat> hihats = new IdentityHashMap<>();
   private final boolean usualFeet;
+  private final RollWriting rolls;
 
-  NoteSigns(Groove groove, Set<Stroke> changed) {
+  /**
+   * Signs of a section.
+   *
+   * @param changed the strokes to mark as changed
+   * @param rolls how its measured rolls are written
+   */
+  NoteSigns(Groove groove, Set<Stroke> changed, RollWriting rolls) {
     this.groove = groove;
     this.changed = changed;
+    this.rolls = rolls;
     this.usualFeet = groove.strokes().stream().allMatch(this::isUsual);
     readHihat();
   }
@@ -111,72 +119,49 @@ final class NoteSigns {
         ghost,
         !held && strokes.stream().anyMatch(s -> s.level() == Level.ACCENT),
         held ? 0 : strokes.stream().mapToInt(s -> s.ornaments().smallStrokes()).max().orElse(0),
-        strokes.stream().mapToInt(s -> slashes(s, draft, held)).max().orElse(0),
+        strokes.stream().mapToInt(s -> rolls.slashes(s, draft)).max().orElse(0),
         has(strokes, Ornament.BUZZ),
         !held && has(strokes, Ornament.CHOKE),
         !held && has(strokes, Ornament.RIMSHOT),
-        held ? Hihat.NONE : hihats.getOrDefault(first, Hihat.NONE),
+        held ? Hihat.NONE : hihats.getOrDefault(rolls.origin(first), Hihat.NONE),
         held,
         strokes.stream().anyMatch(draft.onward()::contains),
-        strokes.stream().anyMatch(changed::contains));
+        strokes.stream().anyMatch(stroke -> changed.contains(rolls.origin(stroke))));
   }
 
   private static boolean has(List<Stroke> strokes, Ornament ornament) {
     return strokes.stream().anyMatch(stroke -> stroke.ornaments().has(ornament));
   }
 
-  /**
-   * Slashes and beams together say how fast a measured roll is: two strokes in the slot of a
-   * diddle, four in that of an open roll.
-   */
-  private int slashes(Stroke stroke, Draft draft, boolean held) {
-    int finer =
-        stroke.ornaments().has(Ornament.DIDDLE)
-            ? 1
-            : stroke.ornaments().has(Ornament.OPEN_ROLL) ? 2 : 0;
-    if (finer == 0) {
-      return 0;
-    }
-    Time factor = draft.length().over(draft.written().length());
-    Written.Type slot = NoteValues.notAbove(slotLength(stroke).over(factor));
-    int flags = slot.ordinal() - Written.Type.QUARTER.ordinal() + finer;
-    return Math.max(held ? 0 : 1, flags - draft.written().type().flags());
-  }
-
-  private Time slotLength(Stroke stroke) {
-    Slot slot = stroke.slot();
-    if (!Onset.isInside(slot, groove.meter())) {
-      return stroke.length();
-    }
-    Time length = slot.length(groove.meter());
-    for (Slot.Part part : slot.parts()) {
-      length = length.over(part.of());
-    }
-    return length;
-  }
-
   /** How the place is counted: the number of a beat, a syllable, or nothing. */
   String count(Draft draft) {
     for (Stroke stroke : draft.struck()) {
       if (Onset.isInside(stroke.slot(), groove.meter())) {
-        Count count = CountNames.of(stroke.slot(), groove.meter());
-        if (count.places().isEmpty()) {
-          return count.syllable() == Count.Syllable.NONE
-              ? Integer.toString(count.beat())
-              : count.syllable().sign();
+        String label = label(stroke.slot(), groove.meter());
+        if (!label.isEmpty()) {
+          return label;
         }
       }
     }
     return "";
   }
 
-  /** Which limb strikes, if that needs saying. */
-  String sticking(Draft draft, Voice voice) {
-    if (draft.struck().isEmpty() || (voice == Voice.FEET && usualFeet)) {
+  /** How a slot is counted: the number of its beat, a syllable, or nothing. */
+  static String label(Slot slot, Meter meter) {
+    Count count = CountNames.of(slot, meter);
+    if (!count.places().isEmpty()) {
       return "";
     }
-    Limb first = draft.struck().get(0).limb();
-    boolean both = draft.struck().stream().anyMatch(stroke -> stroke.limb() != first);
-    return both ? "B" : first.letter();
+    return count.syllable() == Count.Syllable.NONE
+        ? Integer.toString(count.beat())
+        : count.syllable().sign();
+  }
+
+  /** Which limb strikes, if that needs saying. */
+  String sticking(Draft draft) {
+    List<Limb> limbs = draft.struck().stream().map(Stroke::limb).distinct().toList();
+    List<Limb> hands = limbs.stream().filter(Limb::isHand).toList();
+    List<Limb> said = hands.isEmpty() && !usualFeet ? limbs : hands;
+    return said.isEmpty() ? "" : said.size() > 1 ? "B" : said.get(0).letter();
   }
 }

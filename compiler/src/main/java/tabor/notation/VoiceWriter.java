@@ -36,16 +36,19 @@ final class VoiceWriter {
    */
   record Result(List<Draft> drafts, List<BeatSpan> regions, NavigableSet<Time> edges) {}
 
-  VoiceWriter(Groove groove, Holds holds, Voice voice) {
+  /**
+   * A writer of one voice.
+   *
+   * @param written the strokes of that voice as they are written
+   */
+  VoiceWriter(Groove groove, Holds holds, Voice voice, List<Stroke> written) {
     this.groove = groove;
     this.holds = holds;
     this.heldEnds = holds.endsByBar(voice);
     Time bar = groove.meter().bar();
-    for (Stroke stroke : groove.strokes()) {
+    for (Stroke stroke : written) {
       Time first = stroke.bar() == 0 ? bar.minus(groove.pickup()) : Time.ZERO;
-      if (Voice.of(stroke.limb()) == voice
-          && first.compareTo(stroke.at()) <= 0
-          && stroke.at().before(bar)) {
+      if (first.compareTo(stroke.at()) <= 0 && stroke.at().before(bar)) {
         strokes.computeIfAbsent(stroke.bar(), none -> new ArrayList<>()).add(stroke);
       }
     }

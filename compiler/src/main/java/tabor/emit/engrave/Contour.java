@@ -74,7 +74,7 @@ public final class Contour {
     if (numbers.length == 0) {
       throw new IllegalStateException("an empty outline has no box");
     }
-    Extent extent = new Extent();
+    Reach extent = new Reach();
     draw(extent);
     return new Box(extent.left, extent.top, extent.right, extent.bottom);
   }
@@ -245,7 +245,7 @@ public final class Contour {
     }
   }
 
-  private static final class Extent implements Pen {
+  private static final class Reach implements Pen {
     private double left = Double.POSITIVE_INFINITY;
     private double top = Double.POSITIVE_INFINITY;
     private double right = Double.NEGATIVE_INFINITY;

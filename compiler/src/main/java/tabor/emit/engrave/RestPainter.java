@@ -40,13 +40,12 @@ final class RestPainter {
     boolean hangs = rest.sign().name().equals("restWhole") || rest.sign().name().equals("restHalf");
     if (hangs && (rest.y() < 0 || rest.y() > 4)) {
       marks.add(
-          canvas.ink(
-              Contour.stroke(
-                  box.left() - Rule.LEDGER_REACH,
-                  rest.y(),
-                  box.right() + Rule.LEDGER_REACH,
-                  rest.y(),
-                  Rule.LEDGER_LINE)));
+          canvas.rule(
+              box.left() - Rule.LEDGER_REACH,
+              rest.y(),
+              box.right() + Rule.LEDGER_REACH,
+              rest.y(),
+              Rule.LEDGER_LINE));
     }
     if (rest.rest().written().dots() > 0 && !rest.rest().wholeBar()) {
       Sign dot = Sign.of("augmentationDot");

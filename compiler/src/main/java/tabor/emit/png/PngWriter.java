@@ -1,8 +1,10 @@
 package tabor.emit.png;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -86,8 +88,29 @@ public final class PngWriter {
     }
 
     @Override
+    public Boolean glyph(Mark.Glyph glyph) {
+      fill(glyph.contour(), 1);
+      return true;
+    }
+
+    @Override
+    public Boolean line(Mark.Line line) {
+      int cap =
+          switch (line.cap()) {
+            case BUTT -> BasicStroke.CAP_BUTT;
+            case ROUND -> BasicStroke.CAP_ROUND;
+          };
+      graphics.setColor(Color.BLACK);
+      graphics.setStroke(new BasicStroke((float) line.thickness(), cap, BasicStroke.JOIN_MITER));
+      graphics.draw(new Line2D.Double(line.x1(), line.y1(), line.x2(), line.y2()));
+      return true;
+    }
+
+    @Override
     public Boolean words(Mark.Words words) {
-      fill(OpenFont.get().outline(words.text(), words.left(), words.y(), words.size()), 1);
+      fill(
+          OpenFont.get().outline(words.text(), words.left(), words.y(), words.size(), words.face()),
+          1);
       return true;
     }
 

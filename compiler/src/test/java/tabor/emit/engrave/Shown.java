@@ -51,6 +51,17 @@ public final class Shown implements Mark.Cases<Boolean> {
   }
 
   @Override
+  public Boolean glyph(Mark.Glyph glyph) {
+    return pieces.add(new Piece(kind, group, glyph.contour(), glyph.box(), "", 1, data));
+  }
+
+  @Override
+  public Boolean line(Mark.Line line) {
+    Contour shape = Contour.stroke(line.x1(), line.y1(), line.x2(), line.y2(), line.thickness());
+    return pieces.add(new Piece(kind, group, shape, line.box(), "", 1, data));
+  }
+
+  @Override
   public Boolean words(Mark.Words words) {
     return pieces.add(new Piece(kind, group, null, words.box(), words.text(), 1, data));
   }
