@@ -12,14 +12,21 @@ import tabor.groove.Section;
  * @param countIn true for a bar of clicks before grooves and steps
  * @param handout how handouts are printed
  * @param ground what lies behind the notes of a picture
+ * @param systems true for a drawing (svg) of each system instead of one of each section
  */
-public record BuildOptions(Set<String> only, boolean countIn, HandoutLook handout, Ground ground) {
+public record BuildOptions(
+    Set<String> only, boolean countIn, HandoutLook handout, Ground ground, boolean systems) {
   /** Everything, with count-in. */
   public static final BuildOptions ALL = new BuildOptions(Set.of(), true);
 
   /** Plain handouts and white pictures. */
   public BuildOptions(Set<String> only, boolean countIn) {
-    this(only, countIn, HandoutLook.PLAIN, Ground.WHITE);
+    this(only, countIn, HandoutLook.PLAIN, Ground.WHITE, false);
+  }
+
+  /** A drawing of each section. */
+  public BuildOptions(Set<String> only, boolean countIn, HandoutLook handout, Ground ground) {
+    this(only, countIn, handout, ground, false);
   }
 
   /** Copies the set. */

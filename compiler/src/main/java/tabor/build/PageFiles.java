@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
+import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Look;
 import tabor.emit.font.OpenFont;
 import tabor.emit.grid.Grid;
@@ -36,6 +37,9 @@ final class PageFiles {
   }
 
   static List<Output> svg(Lesson lesson, BuildOptions options) {
+    if (options.systems()) {
+      return systems(lesson, options);
+    }
     return each(
         lesson, options, "svg", groove -> bytes(SvgWriter.file(drawing(groove), groove.name())));
   }
@@ -65,12 +69,31 @@ final class PageFiles {
     return PageWriter.write(Pages.of(lesson, drawings, !clean, options.handout().caution()));
   }
 
+  /** A file for each system, its number after the section's name. */
+  private static List<Output> systems(Lesson lesson, BuildOptions options) {
+    List<Output> files = new ArrayList<>();
+    for (Groove groove : lesson.grooves()) {
+      if (options.wants(groove)) {
+        List<Engraving.StaffSystem> systems = engraving(groove).systems();
+        for (int i = 0; i < systems.size(); i++) {
+          Drawing drawing = systems.get(i).drawing();
+          String name = groove.name() + "." + (i + 1);
+          files.add(text(lesson.file() + "." + name + ".svg", () -> SvgWriter.file(drawing, name)));
+        }
+      }
+    }
+    return files;
+  }
+
   private static Drawing drawing(Groove groove) {
+    return engraving(groove).whole();
+  }
+
+  private static Engraving engraving(Groove groove) {
     return Engraver.engrave(
-            Speller.spell(groove, Changes.of(groove).strokes()),
-            Look.FULL.withHeading(),
-            OpenFont.get())
-        .whole();
+        Speller.spell(groove, Changes.of(groove).strokes()),
+        Look.FULL.withHeading(),
+        OpenFont.get());
   }
 
   /** The lesson with nothing but the sections wanted. */

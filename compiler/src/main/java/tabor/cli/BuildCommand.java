@@ -69,6 +69,11 @@ final class BuildCommand implements Callable<Integer> {
       description = "Pictures (png) on a clear ground instead of a white one.")
   private boolean clear;
 
+  @Option(
+      names = "--systems",
+      description = "Drawings (svg) of each line of music instead of one of each section.")
+  private boolean systems;
+
   @Mixin private PageOptions page = new PageOptions();
 
   @Mixin private PlayerOptions player = new PlayerOptions();
@@ -91,7 +96,11 @@ final class BuildCommand implements Callable<Integer> {
     Path into = SourceFiles.path(folder);
     BuildOptions wanted =
         new BuildOptions(
-            new HashSet<>(only), !noCountIn, page.look(), clear ? Ground.CLEAR : Ground.WHITE);
+            new HashSet<>(only),
+            !noCountIn,
+            page.look().withNote(player.words()),
+            clear ? Ground.CLEAR : Ground.WHITE,
+            systems);
     return Build.run(io, words, into, forms(), wanted, player.options());
   }
 

@@ -32,7 +32,7 @@ final class HandoutCommand extends LessonCommand {
 
   @Override
   public Integer call() {
-    HandoutLook look = page.look();
+    HandoutLook look = page.look().withNote(playerWords());
     Lesson lesson = lesson();
     if (lesson.sections().isEmpty()) {
       throw Failure.outside(file() + " has no groove, step or chart to print");

@@ -27,6 +27,11 @@ abstract class LessonCommand implements Callable<Integer> {
     return file;
   }
 
+  /** What the options make other than written, in words. */
+  final String playerWords() {
+    return player.words();
+  }
+
   /** Compiles the lesson; its errors end the command. */
   final Lesson lesson() {
     return ReadyLesson.of(io, file, player.options());

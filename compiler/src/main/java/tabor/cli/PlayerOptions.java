@@ -1,5 +1,7 @@
 package tabor.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import tabor.resolve.Options;
@@ -35,6 +37,25 @@ final class PlayerOptions {
   /** What they ask for. */
   Options options() {
     return new Options(on, leftHanded, openHanded, tempo == null ? null : tempo(tempo), player);
+  }
+
+  /** What is other than written, as it stands on a printed page; empty for nothing. */
+  String words() {
+    List<String> words = new ArrayList<>();
+    if (leftHanded) {
+      words.add("for a left-handed player");
+    }
+    if (openHanded) {
+      words.add("open-handed");
+    }
+    if (on != null) {
+      words.add("on the kit " + on);
+    }
+    if (tempo != null) {
+      words.add("at " + tempo);
+    }
+    String text = String.join(", ", words);
+    return text.isEmpty() ? "" : Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".";
   }
 
   /** A tempo as typed: digits, and a point with up to three more. */

@@ -1,6 +1,7 @@
 package tabor.notation;
 
 import java.util.List;
+import java.util.Map;
 import tabor.rhythm.Time;
 
 /**
@@ -14,13 +15,22 @@ import tabor.rhythm.Time;
  * @param length in whole notes
  * @param hands the upper voice in order of time, stems up
  * @param feet the lower voice in order of time, stems down
+ * @param counts rows of what is counted aloud, by place; one for each division where a beat is
+ *     divided in two ways at once
  */
 public record Bar(
-    int number, boolean repeat, Time start, Time length, List<Event> hands, List<Event> feet) {
+    int number,
+    boolean repeat,
+    Time start,
+    Time length,
+    List<Event> hands,
+    List<Event> feet,
+    List<Map<Time, String>> counts) {
   /** Copies the lists. */
   public Bar {
     hands = List.copyOf(hands);
     feet = List.copyOf(feet);
+    counts = List.copyOf(counts);
   }
 
   /** True for a bar that is shorter than the meter says and stands before bar 1. */

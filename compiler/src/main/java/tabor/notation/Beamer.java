@@ -29,7 +29,7 @@ final class Beamer {
 
   private final List<List<Beam>> beams = new ArrayList<>();
 
-  Beamer(Meter meter, Line.Result written, Extents extents) {
+  Beamer(Meter meter, VoiceWriter.Result written, Extents extents) {
     this.drafts = written.drafts();
     this.edges = written.edges();
     this.extents = extents;
@@ -55,12 +55,12 @@ final class Beamer {
    * True if a tuplet needs a bracket: it holds another, or no beam, or no end of one, says what
    * belongs to it.
    */
-  boolean needsBracket(Node tuplet) {
+  boolean needsBracket(RhythmNode tuplet) {
     int first = extents.first(tuplet);
     int last = extents.last(tuplet);
     if (first == last
         || runOf[first] < 0
-        || tuplet.items().stream().anyMatch(Node.Item::isTuplet)) {
+        || tuplet.items().stream().anyMatch(RhythmNode.Item::isTuplet)) {
       return true;
     }
     int least = Integer.MAX_VALUE;
@@ -77,9 +77,9 @@ final class Beamer {
     return before >= least || joined[last] >= least;
   }
 
-  private NavigableSet<Time> windows(Meter meter, List<Region> regions) {
-    NavigableSet<Time> starts = Windows.of(meter);
-    for (Region region : regions) {
+  private NavigableSet<Time> windows(Meter meter, List<BeatSpan> regions) {
+    NavigableSet<Time> starts = BeamGroups.of(meter);
+    for (BeatSpan region : regions) {
       if (region.beats() > 1) {
         Time end = region.stretch().end();
         starts.subSet(region.stretch().start(), false, end, false).clear();
@@ -87,7 +87,7 @@ final class Beamer {
     }
     for (Draft draft : drafts) {
       if (!draft.tuplets().isEmpty()) {
-        Node outer = draft.tuplets().get(0);
+        RhythmNode outer = draft.tuplets().get(0);
         Time start = drafts.get(extents.first(outer)).start();
         starts.subSet(start, false, drafts.get(extents.last(outer)).end(), false).clear();
       }
@@ -168,13 +168,43 @@ final class Beamer {
   }
 
   private static Object innermost(Draft draft) {
-    List<Node> tuplets = draft.tuplets();
+    List<RhythmNode> tuplets = draft.tuplets();
     return tuplets.isEmpty() ? Draft.class : tuplets.get(tuplets.size() - 1);
   }
 
   /** True if a multiple of {@code step} lies after {@code from} and not after {@code to}. */
   private static boolean crosses(Time from, Time to, Time step) {
     return from.over(step).floor() < to.over(step).floor();
+  }
+
+  /**
+   * Which way a hook points: into the innermost tuplet that it stands in, else to the side that
+   * more beams lead to, else to the stroke that it makes a pair with.
+   */
+  private boolean pointsForward(int[] run, int place, Time window, int before, int after) {
+    Draft draft = drafts.get(run[place]);
+    int tuplets = draft.tuplets().size();
+    for (int depth = tuplets - 1; depth >= 0; depth--) {
+      RhythmNode tuplet = draft.tuplets().get(depth);
+      boolean left = place > 0 && drafts.get(run[place - 1]).tuplets().contains(tuplet);
+      boolean right =
+          place + 1 < run.length && drafts.get(run[place + 1]).tuplets().contains(tuplet);
+      if (left != right) {
+        return right;
+      }
+      if (left) {
+        break;
+      }
+    }
+    if (before != after) {
+      return before < after;
+    }
+    Time from = tuplets == 0 ? window : tupletStart(draft.tuplets().get(tuplets - 1));
+    return draft.start().minus(from).over(draft.length().times(2)).isWhole();
+  }
+
+  private Time tupletStart(RhythmNode tuplet) {
+    return drafts.get(extents.first(tuplet)).start();
   }
 
   private List<Beam> beams(int[] run, int place, Time window) {
@@ -188,11 +218,10 @@ final class Beamer {
       } else if (after >= level) {
         levels.add(Beam.BEGIN);
       } else {
-        boolean forward =
-            before == after
-                ? draft.start().minus(window).over(draft.length().times(2)).isWhole()
-                : before < after;
-        levels.add(forward ? Beam.FORWARD_HOOK : Beam.BACKWARD_HOOK);
+        levels.add(
+            pointsForward(run, place, window, before, after)
+                ? Beam.FORWARD_HOOK
+                : Beam.BACKWARD_HOOK);
       }
     }
     return levels;

@@ -19,7 +19,7 @@ record Draft(
     Time start,
     Time length,
     Written written,
-    List<Node> tuplets,
+    List<RhythmNode> tuplets,
     List<Stroke> struck,
     List<Stroke> held,
     List<Stroke> onward) {

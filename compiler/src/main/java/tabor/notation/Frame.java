@@ -59,7 +59,7 @@ record Frame(Time length) {
     Written best = null;
     int fewest = Integer.MAX_VALUE;
     int strength = Integer.MAX_VALUE;
-    for (Written value : Values.LONGEST_FIRST) {
+    for (Written value : NoteValues.LONGEST_FIRST) {
       Time left = room.minus(value.length());
       if (left.sign() < 0) {
         continue;
@@ -103,7 +103,7 @@ record Frame(Time length) {
   }
 
   private static Written rest(Time at, Time left) {
-    for (Written value : Values.LONGEST_FIRST) {
+    for (Written value : NoteValues.LONGEST_FIRST) {
       if (value.length().compareTo(left) <= 0
           && (value.dots() == 0 ? at.over(value.length()).isWhole() : at.sign() == 0)) {
         return value;

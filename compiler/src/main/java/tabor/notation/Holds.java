@@ -22,12 +22,21 @@ final class Holds {
   private final Groove groove;
   private final IdentityHashMap<Stroke, Time> ends = new IdentityHashMap<>();
 
-  Holds(Groove groove) {
+  private final List<Stroke> strokes;
+  private final Voicing voicing;
+
+  /**
+   * Where held strokes end.
+   *
+   * @param strokes of the section as they are written
+   */
+  Holds(Groove groove, List<Stroke> strokes, Voicing voicing) {
     this.groove = groove;
+    this.strokes = strokes;
+    this.voicing = voicing;
     Map<Limb, Time> nextOfLimb = new EnumMap<>(Limb.class);
     Map<String, Time> nextOnSurface = new HashMap<>();
     Map<Voice, Time> nextOfVoice = new EnumMap<>(Voice.class);
-    List<Stroke> strokes = groove.strokes();
     for (int i = strokes.size() - 1; i >= 0; ) {
       // All strokes of one place see only what comes after it.
       Time place = groove.position(strokes.get(i));
@@ -43,13 +52,13 @@ final class Holds {
         } else if (stroke.surface().rings()
             && stroke.at().plus(stroke.length()).compareTo(beatEnd(stroke)) > 0) {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
-          ends.put(stroke, Time.min(end, nextOfVoice.getOrDefault(Voice.of(stroke.limb()), end)));
+          ends.put(stroke, Time.min(end, nextOfVoice.getOrDefault(voicing.of(stroke), end)));
         }
       }
       for (Stroke stroke : strokes.subList(first, i + 1)) {
         nextOfLimb.put(stroke.limb(), place);
         nextOnSurface.put(stroke.surface().name(), place);
-        nextOfVoice.put(Voice.of(stroke.limb()), place);
+        nextOfVoice.put(voicing.of(stroke), place);
       }
       i = first - 1;
     }
@@ -77,9 +86,9 @@ final class Holds {
   Map<Integer, List<Time>> endsByBar(Voice voice) {
     Map<Integer, List<Time>> found = new HashMap<>();
     Time bar = groove.meter().bar();
-    for (Stroke stroke : groove.strokes()) {
+    for (Stroke stroke : strokes) {
       Time end = ends.get(stroke);
-      if (end != null && Voice.of(stroke.limb()) == voice) {
+      if (end != null && voicing.of(stroke) == voice) {
         Time fromBarOne = end.minus(groove.pickup());
         int number = Math.toIntExact(fromBarOne.over(bar).floor()) + 1;
         found

@@ -34,7 +34,7 @@ public record Note(
     boolean tieIn,
     boolean tieOut,
     boolean changed) {
-  /** Signs for how far the hi-hat is open. */
+  /** NoteSigns for how far the hi-hat is open. */
   public enum Hihat {
     NONE,
     OPEN,

@@ -20,9 +20,9 @@ final class Planner {
    * @param beat true if it is one beat: a dotted one is then divided in two by a duplet
    * @param edges takes up the edges of groups inside tuplets, where secondary beams break
    */
-  static Node plan(Stretch stretch, boolean beat, Set<Time> edges) {
+  static RhythmNode plan(TimeSpan stretch, boolean beat, Set<Time> edges) {
     Planner planner = new Planner(edges);
-    Node root = new Node(null, stretch.length());
+    RhythmNode root = new RhythmNode(null, stretch.length());
     planner.divide(root, Time.ZERO, stretch.length(), stretch, beat);
     if (planner.tooFine) {
       root = apart(stretch);
@@ -31,7 +31,7 @@ final class Planner {
     return root;
   }
 
-  private void divide(Node into, Time offset, Time written, Stretch stretch, boolean beat) {
+  private void divide(RhythmNode into, Time offset, Time written, TimeSpan stretch, boolean beat) {
     long grid = stretch.grid();
     if (grid == 0) {
       tooFine = true;
@@ -40,20 +40,20 @@ final class Planner {
     if (stretch.marks().isEmpty()) {
       return;
     }
-    Node target = into;
+    RhythmNode target = into;
     Time from = offset;
     Time cell = written.over(grid);
     if (needsTuplet(written, grid, beat)) {
-      Node.Ratio ratio = ratio(written, grid);
+      RhythmNode.Ratio ratio = ratio(written, grid);
       cell = ratio.unit().length();
-      target = new Node(ratio, cell.times(grid));
+      target = new RhythmNode(ratio, cell.times(grid));
       into.add(offset, target);
       from = Time.ZERO;
     }
     Time factor = cell.times(grid).over(stretch.length());
     int group = 0;
-    List<Mark.Group> groups = stretch.groups();
-    for (Mark mark : stretch.marks()) {
+    List<Onset.Group> groups = stretch.groups();
+    for (Onset mark : stretch.marks()) {
       while (group < groups.size() && groups.get(group).end().compareTo(mark.at()) <= 0) {
         group++;
       }
@@ -61,7 +61,7 @@ final class Planner {
         target.add(from.plus(mark.at().minus(stretch.start()).times(factor)), null);
       }
     }
-    for (Mark.Group inner : groups) {
+    for (Onset.Group inner : groups) {
       if (target.isTuplet()) {
         edges.add(inner.start());
         edges.add(inner.end());
@@ -70,7 +70,7 @@ final class Planner {
           target,
           from.plus(inner.start().minus(stretch.start()).times(factor)),
           inner.end().minus(inner.start()).times(factor),
-          Stretch.of(inner.start(), inner.end(), stretch.between(inner.start(), inner.end())),
+          TimeSpan.of(inner.start(), inner.end(), stretch.between(inner.start(), inner.end())),
           false);
     }
   }
@@ -83,31 +83,31 @@ final class Planner {
     if (beat && Meter.isDotted(written) && grid > 1 && Long.bitCount(grid) == 1) {
       return true;
     }
-    return !Values.isWritable(written.over(grid));
+    return !NoteValues.isWritable(written.over(grid));
   }
 
   /**
    * The usual number: as many notes of the value that would fill the stretch undivided, doubled as
    * long as it is not more than there are.
    */
-  private static Node.Ratio ratio(Time written, long grid) {
+  private static RhythmNode.Ratio ratio(Time written, long grid) {
     long normal = written.num() >> Long.numberOfTrailingZeros(written.num());
-    while (written.over(normal).compareTo(Values.LONGEST) > 0
-        || (normal * 2 <= grid && written.over(normal * 2).compareTo(Values.SHORTEST) >= 0)) {
+    while (written.over(normal).compareTo(NoteValues.LONGEST) > 0
+        || (normal * 2 <= grid && written.over(normal * 2).compareTo(NoteValues.SHORTEST) >= 0)) {
       normal *= 2;
     }
-    return new Node.Ratio(grid, normal, Values.notAbove(written.over(normal)));
+    return new RhythmNode.Ratio(grid, normal, NoteValues.notAbove(written.over(normal)));
   }
 
   /**
    * The last resort where no common grid is fine enough: every sign is a tuplet of its own. Exact,
    * though nobody could read it.
    */
-  private static Node apart(Stretch stretch) {
-    Node root = new Node(null, stretch.length());
+  private static RhythmNode apart(TimeSpan stretch) {
+    RhythmNode root = new RhythmNode(null, stretch.length());
     Time at = stretch.start();
     boolean struck = false;
-    for (Mark mark : stretch.marks()) {
+    for (Onset mark : stretch.marks()) {
       single(root, at.minus(stretch.start()), mark.at().minus(at), struck);
       at = mark.at();
       struck = true;
@@ -116,13 +116,14 @@ final class Planner {
     return root;
   }
 
-  private static void single(Node root, Time at, Time length, boolean struck) {
+  private static void single(RhythmNode root, Time at, Time length, boolean struck) {
     if (length.sign() == 0) {
       return;
     }
-    Written.Type unit = Values.notAbove(length);
+    Written.Type unit = NoteValues.notAbove(length);
     Time factor = length.over(unit.length());
-    Node only = new Node(new Node.Ratio(factor.den(), factor.num(), unit), unit.length());
+    RhythmNode only =
+        new RhythmNode(new RhythmNode.Ratio(factor.den(), factor.num(), unit), unit.length());
     if (struck) {
       only.add(Time.ZERO, null);
     }

@@ -1,9 +1,11 @@
 package tabor.notation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
@@ -18,16 +20,19 @@ import tabor.rhythm.Time;
  */
 public final class Speller {
   private final Groove groove;
-  private final Signs signs;
-  private final Line hands;
-  private final Line feet;
+  private final NoteSigns signs;
+  private final RollWriting rolls;
+  private final Voicing voicing;
+  private final Map<Integer, List<Stroke>> strokesOfBar = new HashMap<>();
 
-  private Speller(Groove groove, Set<Stroke> changed) {
+  private Speller(Groove groove, Set<Stroke> changed, Voicing voicing) {
     this.groove = groove;
-    this.signs = new Signs(groove, changed);
-    Holds holds = new Holds(groove);
-    this.hands = new Line(groove, holds, Voice.HANDS);
-    this.feet = new Line(groove, holds, Voice.FEET);
+    this.voicing = voicing;
+    this.rolls = new RollWriting(groove);
+    this.signs = new NoteSigns(groove, changed, rolls);
+    for (Stroke stroke : groove.strokes()) {
+      strokesOfBar.computeIfAbsent(stroke.bar(), none -> new ArrayList<>()).add(stroke);
+    }
   }
 
   /** Spells a section with nothing marked as changed. */
@@ -41,22 +46,71 @@ public final class Speller {
    * @param changed the strokes to mark as changed
    */
   public static Score spell(Groove groove, Set<Stroke> changed) {
-    return new Speller(groove, changed).score();
+    return spell(groove, changed, Voicing.BY_LIMB);
   }
 
+  /**
+   * Spells a section.
+   *
+   * @param changed the strokes to mark as changed
+   * @param voicing which voice each stroke is written in
+   */
+  public static Score spell(Groove groove, Set<Stroke> changed, Voicing voicing) {
+    return new Speller(groove, changed, voicing).score();
+  }
+
+  /** Both voices, written bar by bar. */
+  private record Voices(
+      VoiceWriter hands, VoiceWriter feet, Holds holds, List<VoiceWriter.Result[]> bars) {}
+
   private Score score() {
+    Voices written = write();
+    // What slashes cannot say is written out, which may cut the notes around it.
+    while (needsMore(written)) {
+      written = write();
+    }
     List<Bar> bars = new ArrayList<>();
     for (int number = groove.firstBar(); number <= groove.bars(); number++) {
-      bars.add(bar(number));
+      bars.add(bar(number, written));
     }
     return new Score(groove, bars);
   }
 
-  private Bar bar(int number) {
+  private boolean needsMore(Voices written) {
+    boolean more = false;
+    for (VoiceWriter.Result[] bar : written.bars()) {
+      for (VoiceWriter.Result voice : bar) {
+        more |= rolls.spellOut(voice.drafts(), written.holds());
+      }
+    }
+    return more;
+  }
+
+  private Voices write() {
+    List<Stroke> strokes = rolls.strokes();
+    Holds holds = new Holds(groove, strokes, voicing);
+    VoiceWriter hands = writer(Voice.HANDS, strokes, holds);
+    VoiceWriter feet = writer(Voice.FEET, strokes, holds);
+    List<VoiceWriter.Result[]> bars = new ArrayList<>();
+    for (int number = groove.firstBar(); number <= groove.bars(); number++) {
+      bars.add(new VoiceWriter.Result[] {hands.write(number), feet.write(number)});
+    }
+    return new Voices(hands, feet, holds, bars);
+  }
+
+  private VoiceWriter writer(Voice voice, List<Stroke> strokes, Holds holds) {
+    List<Stroke> own = strokes.stream().filter(stroke -> voicing.of(stroke) == voice).toList();
+    return new VoiceWriter(groove, holds, voice, own);
+  }
+
+  private Bar bar(int number, Voices written) {
     Time whole = groove.meter().bar();
     Time length = number == 0 ? groove.pickup() : whole;
-    Line.Result up = hands.write(number);
-    Line.Result down = feet.write(number);
+    VoiceWriter.Result[] results = written.bars().get(number - groove.firstBar());
+    VoiceWriter.Result up = results[0];
+    VoiceWriter.Result down = results[1];
+    VoiceWriter hands = written.hands();
+    VoiceWriter feet = written.feet();
     List<Event> above = events(Voice.HANDS, up, length, shows(up, down, hands, feet, Show.SHARED));
     List<Event> below = events(Voice.FEET, down, length, shows(down, up, feet, hands, Show.HIDDEN));
     return new Bar(
@@ -65,7 +119,8 @@ public final class Speller {
         whole.minus(length),
         length,
         above,
-        countedAbove(above, below));
+        countedAbove(above, below),
+        CountLines.of(groove.meter(), strokesOfBar.getOrDefault(number, List.of())));
   }
 
   /** How the rests of one voice are drawn, beside what the other voice does. */
@@ -74,7 +129,11 @@ public final class Speller {
   }
 
   private static Shows shows(
-      Line.Result own, Line.Result other, Line line, Line otherLine, Show together) {
+      VoiceWriter.Result own,
+      VoiceWriter.Result other,
+      VoiceWriter line,
+      VoiceWriter otherLine,
+      Show together) {
     if (line.isSilent() && (!otherLine.isSilent() || together == Show.HIDDEN)) {
       return (start, length) -> Show.HIDDEN;
     }
@@ -93,7 +152,7 @@ public final class Speller {
     return (start, length) -> rests.contains(List.of(start, length)) ? together : Show.OWN;
   }
 
-  private List<Event> events(Voice voice, Line.Result written, Time length, Shows shows) {
+  private List<Event> events(Voice voice, VoiceWriter.Result written, Time length, Shows shows) {
     List<Draft> drafts = written.drafts();
     if (drafts.isEmpty()) {
       Written whole = new Written(Written.Type.WHOLE, 0);
@@ -102,12 +161,12 @@ public final class Speller {
     }
     Extents extents = new Extents(drafts);
     Beamer beamer = new Beamer(groove.meter(), written, extents);
-    IdentityHashMap<Node, Tuplet> known = new IdentityHashMap<>();
+    IdentityHashMap<RhythmNode, Tuplet> known = new IdentityHashMap<>();
     List<Event> events = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
       Draft draft = drafts.get(i);
       List<TupletPlace> tuplets = new ArrayList<>();
-      for (Node node : draft.tuplets()) {
+      for (RhythmNode node : draft.tuplets()) {
         Tuplet tuplet = known.computeIfAbsent(node, some -> tuplet(some, beamer));
         tuplets.add(new TupletPlace(tuplet, extents.first(node) == i, extents.last(node) == i));
       }
@@ -119,8 +178,8 @@ public final class Speller {
     return events;
   }
 
-  private static Tuplet tuplet(Node node, Beamer beamer) {
-    Node.Ratio ratio = node.ratio();
+  private static Tuplet tuplet(RhythmNode node, Beamer beamer) {
+    RhythmNode.Ratio ratio = node.ratio();
     return new Tuplet(ratio.actual(), ratio.normal(), ratio.unit(), beamer.needsBracket(node));
   }
 
@@ -139,7 +198,7 @@ public final class Speller {
         voice,
         signs.notes(draft),
         signs.count(draft),
-        signs.sticking(draft, voice));
+        signs.sticking(draft));
   }
 
   /** A place that both voices strike is counted once, above. */

@@ -62,7 +62,31 @@ class SpellerProperties {
         }
       }
     }
-    assertThat(written).containsExactlyInAnyOrderElementsOf(groove.strokes());
+    // A roll that slashes cannot say is written stroke by stroke: see RollProperties.
+    List<Stroke> missing = new ArrayList<>(groove.strokes());
+    missing.removeAll(written);
+    for (Stroke stroke : missing) {
+      assertThat(RollWriting.inSlot(stroke)).isPositive();
+      assertThat(written)
+          .anyMatch(
+              one ->
+                  one.bar() == stroke.bar()
+                      && one.at().equals(stroke.at())
+                      && one.limb() == stroke.limb()
+                      && one.surface().equals(stroke.surface()));
+    }
+    written.removeAll(groove.strokes());
+    for (Stroke one : written) {
+      assertThat(missing).anyMatch(roll -> isPart(groove, one, roll));
+    }
+  }
+
+  private static boolean isPart(Groove groove, Stroke one, Stroke roll) {
+    Time at = groove.position(one);
+    Time start = groove.position(roll);
+    return one.surface().equals(roll.surface())
+        && !at.before(start)
+        && at.before(start.plus(roll.length()));
   }
 
   @Property(tries = 200)

@@ -96,6 +96,79 @@ class SpellerTest {
     assertThat(tuplet.normal()).isEqualTo(normal);
   }
 
+  /** A hook points into the innermost tuplet that it stands in. */
+  @ParameterizedTest
+  @CsvSource({
+    "{{xxx}{xx}x}x . . .",
+    "x{x{xxx}x} . . .",
+    "x{x.x} x{x.x} . .",
+  })
+  void hooksPointInside(String words) {
+    Groove groove = Sketch.groove("g").part(RIGHT_HAND, "snare", words).done();
+    List<Event> events = Speller.spell(groove).bars().get(0).hands();
+    for (int i = 0; i < events.size(); i++) {
+      List<TupletPlace> tuplets = events.get(i).tuplets();
+      if (events.get(i).chord().isEmpty() || tuplets.isEmpty()) {
+        continue;
+      }
+      TupletPlace inner = tuplets.get(tuplets.size() - 1);
+      for (Beam beam : events.get(i).chord().get().beams()) {
+        if (beam == Beam.FORWARD_HOOK) {
+          assertThat(inner.last()).as("%d of %s", i, words).isFalse();
+        } else if (beam == Beam.BACKWARD_HOOK) {
+          assertThat(inner.first()).as("%d of %s", i, words).isFalse();
+        }
+      }
+    }
+  }
+
+  @Test
+  void likeCellsHaveLikeHooks() {
+    String[] cells = hands(Meter.COMMON, "{{xxx}{xx}x}x {{xxx}{xx}x}x . .").split("rh", -1);
+    String both = cells[0].strip();
+    assertThat(both.substring(0, both.length() / 2).strip())
+        .isEqualTo(both.substring(both.length() / 2).strip());
+    assertThat(both).contains("<").doesNotContain(">");
+  }
+
+  @Test
+  void eachDivisionOfABeatHasItsOwnCounts() {
+    Groove groove =
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "snare", "xxx x x x")
+            .part(RIGHT_FOOT, "kick", "xxxx x x x")
+            .done();
+    List<java.util.Map<Time, String>> rows = Speller.spell(groove).bars().get(0).counts();
+    assertThat(rows).hasSize(2);
+    assertThat(String.join(" ", rows.get(0).values())).isEqualTo("1 & a 2 3 4");
+    assertThat(String.join(" ", rows.get(1).values())).isEqualTo("1 e & a");
+  }
+
+  @Test
+  void divisionsThatAgreeShareARowOfCounts() {
+    Groove groove =
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "snare", "xx xxxx x .x")
+            .part(RIGHT_FOOT, "kick", "xxxx x.x. x x")
+            .done();
+    List<java.util.Map<Time, String>> rows = Speller.spell(groove).bars().get(0).counts();
+    assertThat(rows).hasSize(1);
+    assertThat(String.join(" ", rows.get(0).values())).isEqualTo("1 e & a 2 e & a 3 4 &");
+  }
+
+  @Test
+  void aRowOverTheWholeBodyIsOneVoice() {
+    Groove groove =
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "snare", "x.x. . x x")
+            .part(RIGHT_FOOT, "kick", ".x.x . x .")
+            .done();
+    Score score = Speller.spell(groove, Set.of(), Voicing.row(stroke -> true));
+    Bar bar = score.bars().get(0);
+    assertThat(ScoreText.events(bar.hands())).isEqualTo("16(( 16-- 16-- 16)) rq+ q q");
+    assertThat(ScoreText.events(bar.feet())).isEqualTo("R?");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "x{xxx} . . ., 8( 3:2[ 16-( 16-- 16)) ] rq+ rh+",

@@ -16,8 +16,11 @@ import tabor.rhythm.Time;
  * @param bar what it shows
  * @param slices its columns in order of time; none for a repeat sign and for an empty bar
  * @param wholeRests rests that stand in the middle of the bar
+ * @param opening room at its start for the sign that a repeat begins here; 0 for none
+ * @param least width that it has at least if it has no columns
  */
-record BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
+record BarPlan(
+    Bar bar, List<Slice> slices, List<RestShape> wholeRests, double opening, double least) {
   BarPlan {
     slices = List.copyOf(slices);
     wholeRests = List.copyOf(wholeRests);
@@ -28,9 +31,19 @@ record BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
     return bar.start().plus(bar.length());
   }
 
+  /** The same bar, at least so wide if it has no columns. */
+  BarPlan widened(double width) {
+    return new BarPlan(bar, slices, wholeRests, opening, width);
+  }
+
+  /** The same bar with room at its start. */
+  BarPlan opened(double room) {
+    return new BarPlan(bar, slices, wholeRests, room, least);
+  }
+
   static BarPlan of(Bar bar, boolean counts, boolean sticking, TextMetrics font) {
     if (bar.repeat()) {
-      return new BarPlan(bar, List.of(), List.of());
+      return new BarPlan(bar, List.of(), List.of(), 0, 0);
     }
     TreeMap<Time, Here> places = new TreeMap<>();
     List<RestShape> whole = new ArrayList<>();
@@ -65,19 +78,21 @@ record BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
     for (Map.Entry<Time, Here> place : places.entrySet()) {
       Time next = places.higherKey(place.getKey());
       Time end = next == null ? bar.start().plus(bar.length()) : next;
+      List<String> said = new ArrayList<>();
+      for (Map<Time, String> row : counts ? bar.counts() : List.<Map<Time, String>>of()) {
+        said.add(row.getOrDefault(place.getKey(), ""));
+      }
       slices.add(
-          place
-              .getValue()
-              .slice(place.getKey(), end.minus(place.getKey()), counts, sticking, font));
+          place.getValue().slice(place.getKey(), end.minus(place.getKey()), said, sticking, font));
     }
-    return new BarPlan(bar, slices, whole);
+    return new BarPlan(bar, slices, whole, 0, 0);
   }
 
   private static final class Here {
     final Event.@Nullable Chord[] chords = new Event.Chord[Voice.values().length];
     final List<RestShape> rests = new ArrayList<>();
 
-    Slice slice(Time at, Time length, boolean counts, boolean sticking, TextMetrics font) {
+    Slice slice(Time at, Time length, List<String> counts, boolean sticking, TextMetrics font) {
       Event.Chord upper = chords[Voice.HANDS.ordinal()];
       Event.Chord lower = chords[Voice.FEET.ordinal()];
       ChordShape hands = upper == null ? null : ChordShape.of(upper, 0);
@@ -93,12 +108,8 @@ record BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
         }
         clear.add(moved);
       }
-      String count = "";
       List<String> hits = new ArrayList<>();
       for (Event.Chord chord : chords) {
-        if (chord != null && counts && count.isEmpty()) {
-          count = chord.count();
-        }
         hits.add(chord == null || !sticking ? "" : chord.sticking());
       }
       double left = 0;
@@ -113,11 +124,18 @@ record BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
         left = Math.min(left, rest.box().left());
         right = Math.max(right, rest.box().right());
       }
-      double countWidth = count.isEmpty() ? 0 : font.width(count, Rule.COUNT_SIZE);
-      double stickingWidth =
-          hits.stream().mapToDouble(s -> font.width(s, Rule.STICKING_SIZE)).max().orElse(0);
       return new Slice(
-          at, length, hands, feet, clear, count, hits, countWidth, stickingWidth, left, right);
+          at,
+          length,
+          hands,
+          feet,
+          clear,
+          counts,
+          hits,
+          counts.stream().map(s -> font.width(s, Rule.COUNT_SIZE)).toList(),
+          hits.stream().map(s -> font.width(s, Rule.STICKING_SIZE)).toList(),
+          left,
+          right);
     }
 
     /** Heads of two voices that would touch or cross stand side by side, the lower voice right. */

@@ -82,8 +82,8 @@ record Beams(List<ChordShape> group, double[] xs, double y, double slope) {
   }
 
   /** All beams of the group as bands: primary first, then the broken ones. */
-  List<Outline> bands() {
-    List<Outline> bands = new ArrayList<>();
+  List<Contour> bands() {
+    List<Contour> bands = new ArrayList<>();
     int levels = group.stream().mapToInt(c -> c.chord().beams().size()).max().orElse(0);
     for (int level = 0; level < levels; level++) {
       int start = -1;
@@ -117,10 +117,10 @@ record Beams(List<ChordShape> group, double[] xs, double y, double slope) {
     return Math.min(Rule.HOOK, Math.abs(xs[neighbour] - xs[i]) * 0.6);
   }
 
-  private Outline band(double from, double to, int level) {
+  private Contour band(double from, double to, int level) {
     double off = (up() ? 1 : -1) * level * Rule.BEAM_STEP;
     double left = from - Rule.STEM / 2;
     double right = to + Rule.STEM / 2;
-    return Outline.band(left, at(left) + off, right, at(right) + off, Rule.BEAM);
+    return Contour.band(left, at(left) + off, right, at(right) + off, Rule.BEAM);
   }
 }

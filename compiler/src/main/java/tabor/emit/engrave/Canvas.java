@@ -37,12 +37,25 @@ final class Canvas {
 
   /** A sign at a size. */
   Mark sign(Sign sign, double x, double y, double scale) {
-    take(sign.boxAt(x, y, scale));
-    return new Mark.Ink(sign.at(x, y, scale));
+    Mark.Glyph glyph = new Mark.Glyph(sign, x, y, scale);
+    take(glyph.box());
+    return glyph;
+  }
+
+  /** A straight line. */
+  Mark line(double x1, double y1, double x2, double y2, double thickness, Mark.Cap cap) {
+    Mark.Line line = new Mark.Line(x1, y1, x2, y2, thickness, cap);
+    take(line.box());
+    return line;
+  }
+
+  /** A straight line with square ends. */
+  Mark rule(double x1, double y1, double x2, double y2, double thickness) {
+    return line(x1, y1, x2, y2, thickness, Mark.Cap.BUTT);
   }
 
   /** A shape. */
-  Mark ink(Outline outline) {
+  Mark ink(Contour outline) {
     take(outline.bounds());
     return new Mark.Ink(outline);
   }
@@ -67,8 +80,14 @@ final class Canvas {
 
   /** A line of text. */
   Mark.Words words(String text, double x, double y, double size, Mark.Align align) {
+    return words(text, x, y, size, align, Face.REGULAR);
+  }
+
+  /** A line of text in a cut of the face. */
+  Mark.Words words(String text, double x, double y, double size, Mark.Align align, Face face) {
     String shown = font.showable(text);
-    Mark.Words words = new Mark.Words(shown, x, y, size, align, font.width(shown, size));
+    Mark.Words words =
+        new Mark.Words(shown, x, y, size, align, font.width(shown, size, face), face);
     take(words.box());
     return words;
   }

@@ -13,16 +13,17 @@ final class DynamicsPainter {
   private static final double OPENING = 1.2;
 
   private final Canvas canvas;
-  private final Line line;
+  private final PlacedSystem line;
   private final List<Item> items = new ArrayList<>();
 
-  DynamicsPainter(Canvas canvas, Line line) {
+  DynamicsPainter(Canvas canvas, PlacedSystem line) {
     this.canvas = canvas;
     this.line = line;
   }
 
   /** A mark, or a hairpin where {@code loudness} is its target and {@code right} its end. */
-  private record Item(double left, double right, List<Sign> letters, int kind) {}
+  private record Item(
+      double left, double right, List<Sign> letters, int kind, double from, double to) {}
 
   private static final int MARK = 0;
   private static final int GROWS = 1;
@@ -53,11 +54,20 @@ final class DynamicsPainter {
     }
   }
 
+  /** Room that the dynamics of a bar need where no notes hold them apart. */
+  static double room(Groove groove, int bar) {
+    long signs =
+        groove.marks().stream().filter(mark -> mark.bar() == bar).count()
+            + groove.hairpins().stream().filter(pin -> pin.fromBar() == bar).count()
+            + groove.hairpins().stream().filter(pin -> pin.toBar() == bar).count();
+    return signs < 2 ? 0 : 3 + signs * 3.2;
+  }
+
   private void mark(int bar, Time at, Loudness loudness) {
     List<Sign> letters = letters(loudness);
     double width = width(letters);
     double middle = line.x(bar, at) + Rule.HEAD / 2;
-    items.add(new Item(middle - width / 2, middle + width / 2, letters, MARK));
+    items.add(new Item(middle - width / 2, middle + width / 2, letters, MARK, 0, 0));
   }
 
   private void hairpin(Groove groove, Loudness.Hairpin hairpin) {
@@ -76,7 +86,21 @@ final class DynamicsPainter {
     if (to >= 0 && !marked) {
       mark(to, hairpin.to(), hairpin.target());
     }
-    items.add(new Item(left, right, List.of(), hairpin.grows() ? GROWS : FALLS));
+    // A hairpin that goes on from the system before, or into the next, keeps its opening.
+    Time start = groove.position(hairpin.fromBar(), hairpin.from());
+    Time end = groove.position(hairpin.toBar(), hairpin.to());
+    Time begins = groove.position(first, Time.ZERO);
+    double at = from < 0 ? Durations.share(start, begins, end) : 0;
+    double until = to < 0 ? Durations.share(start, groove.position(last + 1, Time.ZERO), end) : 1;
+    boolean grows = hairpin.grows();
+    items.add(
+        new Item(
+            left,
+            right,
+            List.of(),
+            grows ? GROWS : FALLS,
+            grows ? at : 1 - at,
+            grows ? until : 1 - until));
   }
 
   /** Marks keep their places or move right of the one before; hairpins fill what is left. */
@@ -86,7 +110,7 @@ final class DynamicsPainter {
     for (Item item : items) {
       if (item.kind() == MARK) {
         double left = Math.max(item.left(), free);
-        marks.add(new Item(left, left + item.right() - item.left(), item.letters(), MARK));
+        marks.add(new Item(left, left + item.right() - item.left(), item.letters(), MARK, 0, 0));
         free = left + item.right() - item.left() + 0.4;
       }
     }
@@ -109,7 +133,7 @@ final class DynamicsPainter {
         }
       }
       if (right - left > 0.8) {
-        all.add(new Item(left, right, List.of(), item.kind()));
+        all.add(new Item(left, right, List.of(), item.kind(), item.from(), item.to()));
       }
     }
     return all;
@@ -129,12 +153,19 @@ final class DynamicsPainter {
       return;
     }
     double axis = base - 0.5;
-    double point = item.kind() == GROWS ? item.left() : item.right();
-    double mouth = item.kind() == GROWS ? item.right() : item.left();
-    double half = OPENING / 2;
-    marks.add(canvas.ink(Outline.stroke(point, axis, mouth, axis - half, Rule.HAIRPIN)));
-    marks.add(canvas.ink(Outline.stroke(point, axis, mouth, axis + half, Rule.HAIRPIN)));
-    canvas.marks.add(Mark.Group.of("hairpin", marks));
+    for (int side : new int[] {-1, 1}) {
+      double half = side * OPENING / 2;
+      marks.add(
+          canvas.line(
+              item.left(),
+              axis + half * item.from(),
+              item.right(),
+              axis + half * item.to(),
+              Rule.HAIRPIN,
+              Mark.Cap.ROUND));
+    }
+    String kind = item.kind() == GROWS ? "crescendo" : "diminuendo";
+    canvas.marks.add(new Mark.Group(List.of("hairpin", kind), java.util.Map.of(), marks));
   }
 
   private static double width(List<Sign> letters) {

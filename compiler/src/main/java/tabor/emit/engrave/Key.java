@@ -112,7 +112,7 @@ public final class Key {
     for (double ledger = 5; ledger <= y; ledger++) {
       marks.add(ledger(half, ledger));
     }
-    marks.add(new Mark.Ink(head.at(-half, y, 1)));
+    marks.add(new Mark.Glyph(head, -half, y, 1));
     String sign =
         switch (surface.hihat()) {
           case OPEN, SPLASH -> "pictOpen";
@@ -122,13 +122,13 @@ public final class Key {
     if (!sign.isEmpty()) {
       Sign over = Sign.of(sign);
       double foot = surface.isFoot() ? y + 1.8 : Math.min(y, 0) - 0.9;
-      marks.add(new Mark.Ink(over.at(-over.box().width() / 2, foot, 1)));
+      marks.add(new Mark.Glyph(over, -over.box().width() / 2, foot, 1));
     }
     return cell(surface.words(), marks);
   }
 
   private static Mark ledger(double half, double y) {
-    return new Mark.Ink(Outline.stroke(-half - 0.35, y, half + 0.35, y, 0.16));
+    return Mark.Line.rule(-half - 0.35, y, half + 0.35, y, 0.16);
   }
 
   private static String headName(Surface.Head head) {
@@ -154,8 +154,8 @@ public final class Key {
               "ghost stroke",
               List.of(
                   middle("noteheadBlack", 0, 1),
-                  new Mark.Ink(paren.at(-half - 0.1 - paren.box().width(), 0, 1)),
-                  new Mark.Ink(Sign.of("noteheadParenthesisRight").at(half + 0.1, 0, 1)))));
+                  new Mark.Glyph(paren, -half - 0.1 - paren.box().width(), 0, 1),
+                  new Mark.Glyph(Sign.of("noteheadParenthesisRight"), half + 0.1, 0, 1))));
     }
     for (Ornament ornament : Ornament.values()) {
       if (ornaments.contains(ornament)) {
@@ -188,8 +188,8 @@ public final class Key {
       case RIMSHOT ->
           List.of(
               middle("noteheadBlack", 0, 1),
-              new Mark.Ink(
-                  Sign.of("rimShotSlash").at(-Sign.of("noteheadBlack").box().width() / 2, 0, 1)));
+              new Mark.Glyph(
+                  Sign.of("rimShotSlash"), -Sign.of("noteheadBlack").box().width() / 2, 0, 1));
     };
   }
 
@@ -197,15 +197,15 @@ public final class Key {
     double half = Sign.of("noteheadBlack").box().width() / 2;
     return List.of(
         middle("noteheadBlack", 0.6, 1),
-        new Mark.Ink(Outline.of(new Box(half - 0.13, -2, half, 0.5))),
-        new Mark.Ink(Sign.of(sign).at(half - 0.065, -0.95, 1)));
+        Mark.Line.rule(half - 0.065, -2, half - 0.065, 0.5, 0.13),
+        new Mark.Glyph(Sign.of(sign), half - 0.065, -0.95, 1));
   }
 
   private static List<Mark> small(int count) {
     Sign head = Sign.of("noteheadBlack");
     double half = head.box().width() / 2;
     List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Ink(head.at(0.3, 0.4, 1)));
+    marks.add(new Mark.Glyph(head, 0.3, 0.4, 1));
     double width = head.box().width() * 0.64;
     double end = -1.9;
     double first = 0;
@@ -213,41 +213,63 @@ public final class Key {
       double x = 0.3 - 0.45 - width - (count - 1 - i) * 0.95;
       double stem = x + width;
       first = i == 0 ? stem : first;
-      marks.add(new Mark.Ink(head.at(x, 0.4, 0.64)));
-      marks.add(new Mark.Ink(Outline.of(new Box(stem - 0.1, end, stem, 0.3))));
+      marks.add(new Mark.Glyph(head, x, 0.4, 0.64));
+      marks.add(Mark.Line.rule(stem - 0.05, end, stem - 0.05, 0.3, 0.1));
       if (i == count - 1 && count > 1) {
-        marks.add(new Mark.Ink(Outline.band(first - 0.1, end + 0.15, stem, end + 0.15, 0.3)));
-        marks.add(new Mark.Ink(Outline.band(first - 0.1, end + 0.6, stem, end + 0.6, 0.3)));
+        marks.add(new Mark.Ink(Contour.band(first - 0.1, end + 0.15, stem, end + 0.15, 0.3)));
+        marks.add(new Mark.Ink(Contour.band(first - 0.1, end + 0.6, stem, end + 0.6, 0.3)));
       }
     }
     if (count == 1) {
-      marks.add(new Mark.Ink(Sign.of("flag8thUp").at(first - 0.1, end, 0.5)));
+      marks.add(new Mark.Glyph(Sign.of("flag8thUp"), first - 0.1, end, 0.5));
     }
-    marks.add(new Mark.Ink(Sign.of("graceNoteSlashStemUp").at(first, end, 0.64)));
+    marks.add(new Mark.Glyph(Sign.of("graceNoteSlashStemUp"), first, end, 0.64));
     return Moving.by(marks, half - 0.5, 0, 1);
   }
 
   private static Mark middle(String name, double y, double scale) {
     Sign sign = Sign.of(name);
-    return new Mark.Ink(sign.at(-sign.box().width() / 2 - sign.box().left(), y, scale));
+    return new Mark.Glyph(sign, -sign.box().width() / 2 - sign.box().left(), y, scale);
   }
 
   /** Cells side by side in as many rows as they need, on a staff or on none. */
   private List<Drawing> rows(List<Cell> cells, boolean staff) {
-    List<Drawing> drawings = new ArrayList<>();
-    double room = width - (staff ? 3 : 0);
-    int start = 0;
-    while (start < cells.size()) {
-      double used = 0;
-      int end = start;
-      while (end < cells.size() && (end == start || used + cells.get(end).width() <= room)) {
-        used += cells.get(end).width();
-        end++;
+    double most = width - (staff ? 3 : 0);
+    int rows = ends(cells, most).size();
+    // As many rows as needed, and these about equally long.
+    double least = cells.stream().mapToDouble(Cell::width).sum() / rows;
+    double room = most;
+    for (int i = 0; i < 20; i++) {
+      double narrower = (least + room) / 2;
+      if (ends(cells, narrower).size() > rows) {
+        least = narrower;
+      } else {
+        room = narrower;
       }
-      drawings.add(row(cells.subList(start, end), used, staff));
+    }
+    List<Drawing> drawings = new ArrayList<>();
+    int start = 0;
+    for (int end : ends(cells, room)) {
+      List<Cell> row = cells.subList(start, end);
+      drawings.add(row(row, row.stream().mapToDouble(Cell::width).sum(), staff));
       start = end;
     }
     return drawings;
+  }
+
+  /** Where rows of a width end. */
+  private static List<Integer> ends(List<Cell> cells, double room) {
+    List<Integer> ends = new ArrayList<>();
+    double used = 0;
+    for (int i = 0; i < cells.size(); i++) {
+      if (used > 0 && used + cells.get(i).width() > room) {
+        ends.add(i);
+        used = 0;
+      }
+      used += cells.get(i).width();
+    }
+    ends.add(cells.size());
+    return ends;
   }
 
   private Drawing row(List<Cell> cells, double used, boolean staff) {
@@ -257,10 +279,10 @@ public final class Key {
     if (staff) {
       List<Mark> lines = new ArrayList<>();
       for (int i = 0; i < 5; i++) {
-        lines.add(new Mark.Ink(Outline.of(new Box(0, i - 0.06, start + used, i + 0.06))));
+        lines.add(Mark.Line.rule(0, i, start + used, i, 0.12));
       }
       marks.add(Mark.Group.of("staff", lines));
-      marks.add(new Mark.Ink(Sign.of("unpitchedPercussionClef1").at(0.7, 2, 1)));
+      marks.add(new Mark.Glyph(Sign.of("unpitchedPercussionClef1"), 0.7, 2, 1));
     }
     double x = start;
     double base = staff ? 6.9 : 1.3;

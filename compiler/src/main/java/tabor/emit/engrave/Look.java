@@ -3,12 +3,14 @@ package tabor.emit.engrave;
 /**
  * What is drawn of a section, and how wide.
  *
- * @param width width of a system in staff spaces, 30 or more
+ * @param width width of a system in staff spaces, {@link #LEAST} or more
  * @param counts the count above the notes, where the section shows it
  * @param sticking the sticking below, where the section shows it
  * @param changes strokes that a step changed are marked
  * @param heading the section's title stands above its first system
  * @param tempo tempo and swing stand above the first system
+ * @param lines where lines should break
+ * @param ending how the last bar ends
  */
 public record Look(
     double width,
@@ -16,29 +18,68 @@ public record Look(
     boolean sticking,
     boolean changes,
     boolean heading,
-    boolean tempo) {
+    boolean tempo,
+    LineWishes lines,
+    Ending ending) {
+  /** The narrowest system, in staff spaces: a column of three on a page. */
+  public static final double LEAST = 18;
+
+  /** How the last bar of a section ends. */
+  public enum Ending {
+    /** With a repeat sign: it is played over and over. */
+    LOOP,
+    /** With a thin and a thick line. */
+    FINAL
+  }
+
   /** Everything, 100 staff spaces wide: the width of a printed page at a staff of 7 mm. */
   public static final Look FULL = new Look(100, true, true, true, false, true);
 
   /** Throws {@link IllegalArgumentException} for a width that no bar can be drawn in. */
   public Look {
-    if (!(width >= 30)) {
+    if (!(width >= LEAST)) {
       throw new IllegalArgumentException("width " + width);
     }
   }
 
+  /** A loop, broken as looks best. */
+  public Look(
+      double width,
+      boolean counts,
+      boolean sticking,
+      boolean changes,
+      boolean heading,
+      boolean tempo) {
+    this(width, counts, sticking, changes, heading, tempo, LineWishes.NONE, Ending.LOOP);
+  }
+
   /** The same with the section's title above it: for a picture that stands alone. */
   public Look withHeading() {
-    return new Look(width, counts, sticking, changes, true, tempo);
+    return new Look(width, counts, sticking, changes, true, tempo, lines, ending);
   }
 
   /** The same at another width. */
   public Look withWidth(double other) {
-    return new Look(other, counts, sticking, changes, heading, tempo);
+    return new Look(other, counts, sticking, changes, heading, tempo, lines, ending);
+  }
+
+  /** The same with other wishes for its lines. */
+  public Look withLines(LineWishes others) {
+    return new Look(width, counts, sticking, changes, heading, tempo, others, ending);
+  }
+
+  /** The same with another ending. */
+  public Look withEnding(Ending other) {
+    return new Look(width, counts, sticking, changes, heading, tempo, lines, other);
+  }
+
+  /** The same without or with tempo and swing. */
+  public Look withTempo(boolean shown) {
+    return new Look(width, counts, sticking, changes, heading, shown, lines, ending);
   }
 
   /** The notes alone, as an examiner's copy shows them. */
   public Look clean() {
-    return new Look(width, false, false, false, heading, tempo);
+    return new Look(width, false, false, false, heading, tempo, lines, ending);
   }
 }

@@ -42,6 +42,23 @@ public final class Moving implements Mark.Cases<Mark> {
   }
 
   @Override
+  public Mark glyph(Mark.Glyph glyph) {
+    return new Mark.Glyph(
+        glyph.sign(), dx + glyph.x() * scale, dy + glyph.y() * scale, glyph.scale() * scale);
+  }
+
+  @Override
+  public Mark line(Mark.Line line) {
+    return new Mark.Line(
+        dx + line.x1() * scale,
+        dy + line.y1() * scale,
+        dx + line.x2() * scale,
+        dy + line.y2() * scale,
+        line.thickness() * scale,
+        line.cap());
+  }
+
+  @Override
   public Mark words(Mark.Words w) {
     return new Mark.Words(
         w.text(),
@@ -49,7 +66,8 @@ public final class Moving implements Mark.Cases<Mark> {
         dy + w.y() * scale,
         w.size() * scale,
         w.align(),
-        w.width() * scale);
+        w.width() * scale,
+        w.face());
   }
 
   @Override

@@ -14,13 +14,22 @@ import tabor.notation.Voice;
 
 /** Draws the notes and rests of one voice: heads, stems, beams, flags, dots, small notes, ties. */
 final class NotePainter {
+  /** Size of the sign of a press roll, so that it stands between two lines of the staff. */
+  private static final double BUZZ = 0.78;
+
+  /** From the middle of one slash to the next. */
+  private static final double SLASH_STEP = 0.74;
+
+  /** Length of the stem of a small note. */
+  private static final double GRACE_STEM = 2.35;
+
   private final Canvas canvas;
-  private final Line line;
+  private final PlacedSystem line;
   private final Voice voice;
   private final boolean changes;
   private final Map<String, double[]> openTies = new HashMap<>();
 
-  NotePainter(Canvas canvas, Line line, Voice voice, boolean changes) {
+  NotePainter(Canvas canvas, PlacedSystem line, Voice voice, boolean changes) {
     this.canvas = canvas;
     this.line = line;
     this.voice = voice;
@@ -101,16 +110,14 @@ final class NotePainter {
     }
     boolean changed = changes && note.changed();
     if (changed) {
-      // A patch with a rim: the rim still shows where a copier swallows the tint.
-      double room = ChordShape.CHANGED_ROOM - (note.ghost() ? 0.2 : 0.03);
-      Box patch = box.grown(room);
-      marks.add(new Mark.Ink(Outline.rounded(canvas.take(patch), 0.35, 0), 0.16));
-      marks.add(new Mark.Ink(Outline.rounded(patch, 0.35, 0.08), 0.8));
+      // A tint behind the head; the bar outside the notes shows where a copier swallows it.
+      Box patch = box.grown(ChordShape.CHANGED_ROOM - 0.06);
+      marks.add(new Mark.Ink(Contour.rounded(canvas.take(patch), 0.45, 0), 0.2));
     }
     marks.add(canvas.sign(head.sign(), left, y));
     if (chord.chord().written().type() == tabor.notation.Written.Type.BREVE) {
-      marks.add(canvas.ink(Outline.stroke(left - 0.2, y - 0.65, left - 0.2, y + 0.65, 0.16)));
-      marks.add(canvas.ink(Outline.stroke(right + 0.2, y - 0.65, right + 0.2, y + 0.65, 0.16)));
+      marks.add(canvas.rule(left - 0.2, y - 0.65, left - 0.2, y + 0.65, 0.16));
+      marks.add(canvas.rule(right + 0.2, y - 0.65, right + 0.2, y + 0.65, 0.16));
     }
     if (note.ghost()) {
       Sign open = Sign.of("noteheadParenthesisLeft");
@@ -155,17 +162,18 @@ final class NotePainter {
     double high = chord.heads().stream().mapToDouble(ChordShape.Head::y).min().orElse(0);
     double low = chord.heads().stream().mapToDouble(ChordShape.Head::y).max().orElse(0);
     for (double y = -1; y >= high; y--) {
-      lines.add(ledger(chord, x, y));
+      ledger(chord, x, y, lines);
     }
     for (double y = 5; y <= low; y++) {
-      lines.add(ledger(chord, x, y));
+      ledger(chord, x, y, lines);
     }
     if (!lines.isEmpty()) {
       canvas.marks.add(Mark.Group.of("ledgers", lines));
     }
   }
 
-  private Mark ledger(ChordShape chord, double x, double y) {
+  /** A ledger line; one that would fill the inside of an open x stops at its edges. */
+  private void ledger(ChordShape chord, double x, double y, List<Mark> lines) {
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
     for (ChordShape.Head head : chord.heads()) {
@@ -174,9 +182,21 @@ final class NotePainter {
         right = Math.max(right, x + head.right());
       }
     }
-    return canvas.ink(
-        Outline.stroke(
-            left - Rule.LEDGER_REACH, y, right + Rule.LEDGER_REACH, y, Rule.LEDGER_LINE));
+    double from = left - Rule.LEDGER_REACH;
+    double to = right + Rule.LEDGER_REACH;
+    boolean open =
+        chord.heads().stream()
+            .anyMatch(
+                head ->
+                    head.y() == y
+                        && (head.sign().name().equals("noteheadXHalf")
+                            || head.sign().name().equals("noteheadXWhole")));
+    if (open) {
+      lines.add(canvas.rule(from, y, left + 0.3, y, Rule.LEDGER_LINE));
+      lines.add(canvas.rule(right - 0.3, y, to, y, Rule.LEDGER_LINE));
+    } else {
+      lines.add(canvas.rule(from, y, to, y, Rule.LEDGER_LINE));
+    }
   }
 
   // ---- stems, flags, beams ----
@@ -201,13 +221,7 @@ final class NotePainter {
 
   private Mark stemTo(ChordShape chord, double x, double end) {
     double at = x + chord.stemX();
-    return canvas.ink(
-        Outline.of(
-            new Box(
-                at - Rule.STEM / 2,
-                Math.min(end, chord.stemStart()),
-                at + Rule.STEM / 2,
-                Math.max(end, chord.stemStart()))));
+    return canvas.rule(at, chord.stemStart(), at, end, Rule.STEM);
   }
 
   private void beam(BarPlan plan, int bar, List<ChordShape> group, List<Double> columns) {
@@ -220,7 +234,7 @@ final class NotePainter {
     for (int i = 0; i < xs.length; i++) {
       marks.add(stemTo(group.get(i), columns.get(i), beams.at(xs[i])));
     }
-    for (Outline band : beams.bands()) {
+    for (Contour band : beams.bands()) {
       Box box = band.bounds();
       // The skyline takes a slanted beam in pieces, so that signs follow its slope.
       for (double x = box.left(); x < box.right(); x += 0.5) {
@@ -261,6 +275,13 @@ final class NotePainter {
         double y = up ? box.top() - 0.3 - depth : box.bottom() + 0.3 + depth;
         found.add(new Beams.Obstacle(x + Rule.HEAD / 2, y));
       }
+      ChordShape own = slice.chord(voice);
+      if (own != null && x > first) {
+        for (double grace : own.graces()) {
+          double y = graceTip(own) + (up ? -0.35 - depth : 0.35 + depth);
+          found.add(new Beams.Obstacle(x + grace, y));
+        }
+      }
       ChordShape across = slice.chord(other);
       if (across != null) {
         double y = up ? across.far() - 0.8 - depth : across.far() + 0.8 + depth;
@@ -277,22 +298,46 @@ final class NotePainter {
     if (slashes == 0 && !buzz) {
       return;
     }
-    Sign sign = buzz ? Sign.of("buzzRoll") : Sign.of("tremolo" + Math.min(3, slashes));
-    double half = sign.box().height() / 2;
+    double half = buzz ? BUZZ * Sign.of("buzzRoll").box().height() / 2 : slashes * SLASH_STEP / 2;
     double out = chord.up() ? -1 : 1;
     boolean stem = chord.chord().written().type().hasStem();
     double y;
-    if (!stem || chord.hasFlags()) {
-      y = chord.near() + out * (0.72 + half);
+    if (!stem || chord.hasFlags() || buzz) {
+      y = chord.near() + out * (0.62 + half);
     } else {
       double inner = end - out * depth;
       y = (chord.near() + out * 0.5 + inner) / 2;
     }
+    if (buzz && y > 0 && y < 4) {
+      // Between two lines, clear of both and of the head.
+      y = chord.up() ? Math.floor(y + 0.01) + 0.5 : Math.ceil(y - 0.01) - 0.5;
+      y += Math.abs(y - chord.near()) < 0.95 ? out : 0;
+    }
     double at = stem ? x + chord.stemX() : x + chord.heads().get(0).middle();
-    canvas.marks.add(Mark.Group.of("roll", List.of(canvas.sign(sign, at, y))));
+    List<Mark> marks = new ArrayList<>();
+    if (buzz) {
+      marks.add(canvas.sign(Sign.of("buzzRoll"), at, y, BUZZ));
+    } else {
+      for (int i = 0; i < slashes; i++) {
+        double place = y + (i - (slashes - 1) / 2.0) * SLASH_STEP;
+        marks.add(canvas.sign(Sign.of("tremolo1"), at, place));
+      }
+    }
+    canvas.marks.add(Mark.Group.of("roll", marks));
   }
 
   // ---- small notes ----
+
+  /** Where the stems of a chord's small notes end. */
+  private static double graceTip(ChordShape chord) {
+    double tip = chord.up() ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+    for (ChordShape.Head head : chord.heads()) {
+      if (head.note().smallStrokes() > 0) {
+        tip = chord.up() ? Math.min(tip, head.y()) : Math.max(tip, head.y());
+      }
+    }
+    return tip + (chord.up() ? -GRACE_STEM : GRACE_STEM);
+  }
 
   private void graces(ChordShape chord, double x) {
     int count = chord.graces().size();
@@ -315,16 +360,13 @@ final class NotePainter {
         base = chord.up() ? Math.max(base, head.y()) : Math.min(base, head.y());
       }
     }
-    double end = tip + out * 2.35;
+    double end = tip + out * GRACE_STEM;
     double half = Rule.STEM * 0.4;
     double side = chord.up() ? Rule.HEAD * Rule.SMALL - half : half;
     for (int i = 0; i < count; i++) {
       double stem = x + chord.graces().get(i) + side;
       double from = base + out * 0.12;
-      marks.add(
-          canvas.ink(
-              Outline.of(
-                  new Box(stem - half, Math.min(from, end), stem + half, Math.max(from, end)))));
+      marks.add(canvas.rule(stem, from, stem, end, half * 2));
     }
     double firstStem = x + chord.graces().get(0) + side;
     double lastStem = x + chord.graces().get(count - 1) + side;
@@ -334,7 +376,7 @@ final class NotePainter {
     } else {
       for (int i = 0; i < 2; i++) {
         double y = end - out * (0.15 + i * 0.46);
-        marks.add(canvas.ink(Outline.band(firstStem - half, y, lastStem + half, y, 0.3)));
+        marks.add(canvas.ink(Contour.band(firstStem - half, y, lastStem + half, y, 0.3)));
       }
     }
     Sign slash = Sign.of("graceNoteSlashStemUp");
@@ -371,9 +413,9 @@ final class NotePainter {
     double deep = Math.min(1.0, 0.35 + (right - left) * 0.08);
     double a = left + (right - left) * 0.28;
     double b = right - (right - left) * 0.28;
-    Outline.Builder builder = new Outline.Builder();
+    Contour.Builder builder = new Contour.Builder();
     builder.move(left, base);
-    builder.curve(a, base + side * (deep + 0.14), b, base + side * (deep + 0.14), right, base);
+    builder.curve(a, base + side * (deep + 0.27), b, base + side * (deep + 0.27), right, base);
     builder.curve(b, base + side * deep, a, base + side * deep, left, base);
     builder.close();
     canvas.marks.add(Mark.Group.of("tie", List.of(canvas.ink(builder.build()))));

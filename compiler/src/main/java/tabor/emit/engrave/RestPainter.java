@@ -6,9 +6,9 @@ import java.util.List;
 /** Draws the rests and the one-bar repeat signs of a system. */
 final class RestPainter {
   private final Canvas canvas;
-  private final Line line;
+  private final PlacedSystem line;
 
-  RestPainter(Canvas canvas, Line line) {
+  RestPainter(Canvas canvas, PlacedSystem line) {
     this.canvas = canvas;
     this.line = line;
   }
@@ -40,13 +40,12 @@ final class RestPainter {
     boolean hangs = rest.sign().name().equals("restWhole") || rest.sign().name().equals("restHalf");
     if (hangs && (rest.y() < 0 || rest.y() > 4)) {
       marks.add(
-          canvas.ink(
-              Outline.stroke(
-                  box.left() - Rule.LEDGER_REACH,
-                  rest.y(),
-                  box.right() + Rule.LEDGER_REACH,
-                  rest.y(),
-                  Rule.LEDGER_LINE)));
+          canvas.rule(
+              box.left() - Rule.LEDGER_REACH,
+              rest.y(),
+              box.right() + Rule.LEDGER_REACH,
+              rest.y(),
+              Rule.LEDGER_LINE));
     }
     if (rest.rest().written().dots() > 0 && !rest.rest().wholeBar()) {
       Sign dot = Sign.of("augmentationDot");

@@ -6,38 +6,42 @@ import java.util.List;
 /** Draws the straight rows of a system: counts above, stickings below, bar number. */
 final class RowPainter {
   private final Canvas canvas;
-  private final Line line;
+  private final PlacedSystem line;
 
-  RowPainter(Canvas canvas, Line line) {
+  RowPainter(Canvas canvas, PlacedSystem line) {
     this.canvas = canvas;
     this.line = line;
   }
 
-  /** All counts on one base line, clear of the highest sign. */
+  /** The counts, each row on one base line, clear of the highest sign. */
   void counts() {
-    boolean any = false;
-    for (int bar = 0; bar < line.bars().size(); bar++) {
-      for (int i = 0; i < line.bars().get(bar).slices().size(); i++) {
-        Slice slice = line.bars().get(bar).slices().get(i);
-        any |= !slice.count().isEmpty();
+    int rows = 0;
+    for (BarPlan bar : line.bars()) {
+      for (Slice slice : bar.slices()) {
+        rows = Math.max(rows, slice.counts().size());
       }
     }
-    if (!any) {
-      return;
+    for (int row = 0; row < rows; row++) {
+      counts(row);
     }
-    double base = -Math.max(canvas.above.most() + 0.6, 1.2);
+  }
+
+  private void counts(int row) {
     List<Mark> marks = new ArrayList<>();
+    double base = -Math.max(canvas.above.most() + (row == 0 ? 0.6 : 0.35), 1.2);
     for (int bar = 0; bar < line.bars().size(); bar++) {
       for (int i = 0; i < line.bars().get(bar).slices().size(); i++) {
-        Slice slice = line.bars().get(bar).slices().get(i);
-        if (!slice.count().isEmpty()) {
+        List<String> said = line.bars().get(bar).slices().get(i).counts();
+        if (row < said.size() && !said.get(row).isEmpty()) {
           marks.add(
               canvas.words(
-                  slice.count(), middle(bar, i), base, Rule.COUNT_SIZE, Mark.Align.MIDDLE));
+                  said.get(row), middle(bar, i), base, Rule.COUNT_SIZE, Mark.Align.MIDDLE));
         }
       }
     }
-    canvas.marks.add(Mark.Group.of("counts", marks));
+    if (!marks.isEmpty()) {
+      canvas.marks.add(Mark.Group.of("counts", marks));
+    }
   }
 
   /** The stickings: a row for the hands and, where the feet have some, one for the feet. */

@@ -43,6 +43,9 @@ final class Rule {
   static final double TEMPO_SIZE = 1.7;
   static final double HEADING_SIZE = 2.3;
 
+  /** A title or a tempo mark may be so wide over a narrower section before it takes a new line. */
+  static final double WORDS_WIDTH = 34;
+
   /** The height of a place of the staff: line 5 is 0, line 1 is 4. */
   static double y(int halfSpaces) {
     return 4 - halfSpaces / 2.0;

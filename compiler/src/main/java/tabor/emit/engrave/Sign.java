@@ -21,7 +21,7 @@ import java.util.Set;
  * @param anchors points where stems and the like are joined, by their SMuFL names
  */
 public record Sign(
-    String name, Outline outline, Box box, double advance, Map<String, Anchor> anchors) {
+    String name, Contour outline, Box box, double advance, Map<String, Anchor> anchors) {
   /** A point of a sign, y upwards. */
   public record Anchor(double x, double y) {}
 
@@ -56,7 +56,7 @@ public record Sign(
   }
 
   /** The shape with its origin at a point of a drawing (y downwards), at a scale. */
-  public Outline at(double x, double y, double scale) {
+  public Contour at(double x, double y, double scale) {
     return outline.placed(x, y, scale, -scale);
   }
 
@@ -96,7 +96,7 @@ public record Sign(
       anchors.put(
           words[i], new Anchor(Double.parseDouble(words[i + 1]), Double.parseDouble(words[i + 2])));
     }
-    Outline outline = Outline.parse(path);
+    Contour outline = Contour.parse(path);
     Box up = outline.bounds();
     Box box = new Box(up.left(), -up.bottom(), up.right(), -up.top());
     return new Sign(words[0], outline, box, Double.parseDouble(words[1]), anchors);

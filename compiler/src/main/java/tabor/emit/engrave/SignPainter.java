@@ -17,29 +17,76 @@ import tabor.rhythm.Time;
 final class SignPainter {
   private static final double GAP = 0.3;
 
-  private final Canvas canvas;
-  private final Line line;
-  private final Voice voice;
+  /** Thickness of the bar that marks a change. */
+  private static final double CHANGE_BAR = 0.2;
 
-  SignPainter(Canvas canvas, Line line, Voice voice) {
+  /** How much shorter it is than its head on each side. */
+  private static final double CHANGE_INSET = 0.05;
+
+  private final Canvas canvas;
+  private final PlacedSystem line;
+  private final Voice voice;
+  private final boolean changes;
+
+  SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean changes) {
     this.canvas = canvas;
     this.line = line;
     this.voice = voice;
+    this.changes = changes;
   }
 
   void paint() {
     for (int bar = 0; bar < line.bars().size(); bar++) {
       BarPlan plan = line.bars().get(bar);
+      List<Span> spans = plan.bar().repeat() ? List.of() : spans(plan);
+      // A number at its beam stays there; a bracket goes round the accents.
+      draw(bar, spans, false);
       for (int i = 0; i < plan.slices().size(); i++) {
         ChordShape chord = plan.slices().get(i).chord(voice);
         if (chord != null) {
           signs(chord, line.places().columns()[bar][i]);
         }
       }
-      if (!plan.bar().repeat()) {
-        tuplets(bar, plan);
+      draw(bar, spans, true);
+      if (changes) {
+        changed(bar, plan);
       }
     }
+  }
+
+  private void draw(int bar, List<Span> spans, boolean brackets) {
+    for (Span span : spans) {
+      if (span.tuplet().bracket() == brackets) {
+        tuplet(bar, span);
+      }
+    }
+  }
+
+  /** A bar outside the notes over or under what a step changed; one for neighbours. */
+  private void changed(int bar, BarPlan plan) {
+    double[] xs = line.places().columns()[bar];
+    double from = Double.NaN;
+    double to = 0;
+    for (int i = 0; i < plan.slices().size(); i++) {
+      ChordShape chord = plan.slices().get(i).chord(voice);
+      if (chord != null && chord.chord().notes().stream().anyMatch(Note::changed)) {
+        from = Double.isNaN(from) ? xs[i] + CHANGE_INSET : from;
+        to = xs[i] + Rule.HEAD - CHANGE_INSET;
+      } else if (!Double.isNaN(from)) {
+        changeBar(from, to);
+        from = Double.NaN;
+      }
+    }
+    if (!Double.isNaN(from)) {
+      changeBar(from, to);
+    }
+  }
+
+  private void changeBar(double from, double to) {
+    boolean up = voice == Voice.HANDS;
+    double reach = (up ? canvas.above : canvas.below).reach(from, to) + 0.3 + CHANGE_BAR / 2;
+    double y = up ? -reach : reach;
+    canvas.marks.add(Mark.Group.of("change-bar", List.of(canvas.rule(from, y, to, y, CHANGE_BAR))));
   }
 
   private void signs(ChordShape chord, double x) {
@@ -77,7 +124,8 @@ final class SignPainter {
 
   private record Span(Tuplet tuplet, int depth, Event first, Event last) {}
 
-  private void tuplets(int bar, BarPlan plan) {
+  /** The tuplets of a bar that are drawn, inner ones first. */
+  private List<Span> spans(BarPlan plan) {
     List<Span> spans = new ArrayList<>();
     List<Event> open = new ArrayList<>();
     for (Event event : plan.bar().events(voice)) {
@@ -96,11 +144,8 @@ final class SignPainter {
       }
     }
     spans.sort(Comparator.comparingInt((Span s) -> s.depth()).reversed());
-    for (Span span : spans) {
-      if (!isSilent(plan, span)) {
-        tuplet(bar, span);
-      }
-    }
+    spans.removeIf(span -> isSilent(plan, span));
+    return spans;
   }
 
   /** A tuplet of hidden rests is not drawn: the other voice draws it. */
@@ -163,11 +208,11 @@ final class SignPainter {
       double hook = up ? 0.6 : -0.6;
       double half = Rule.BRACKET / 2;
       if (middle - width / 2 - 0.3 - left > 0.2) {
-        marks.add(canvas.ink(Outline.stroke(left, y, middle - width / 2 - 0.3, y, Rule.BRACKET)));
-        marks.add(canvas.ink(Outline.stroke(middle + width / 2 + 0.3, y, right, y, Rule.BRACKET)));
+        marks.add(canvas.rule(left, y, middle - width / 2 - 0.3, y, Rule.BRACKET));
+        marks.add(canvas.rule(middle + width / 2 + 0.3, y, right, y, Rule.BRACKET));
       }
-      marks.add(canvas.ink(Outline.stroke(left + half, y, left + half, y + hook, Rule.BRACKET)));
-      marks.add(canvas.ink(Outline.stroke(right - half, y, right - half, y + hook, Rule.BRACKET)));
+      marks.add(canvas.rule(left + half, y, left + half, y + hook, Rule.BRACKET));
+      marks.add(canvas.rule(right - half, y, right - half, y + hook, Rule.BRACKET));
     }
     canvas.marks.add(Mark.Group.of("tuplet", marks));
   }

@@ -14,10 +14,10 @@ import tabor.rhythm.Time;
  * @param hands the upper voice's chord; null for none
  * @param feet the lower voice's chord; null for none
  * @param rests the rests that are drawn here
- * @param count what stands above it; empty for nothing
+ * @param counts what stands above it, a text for each row, the nearest first: empty for nothing
  * @param sticking what stands below it, hands first: each empty for nothing
- * @param countWidth width of the count
- * @param stickingWidth width of the wider sticking
+ * @param countWidths widths of the counts
+ * @param stickingWidths widths of the stickings
  * @param left how far it reaches to the left of its place, as a coordinate
  * @param right how far it reaches to the right
  */
@@ -27,14 +27,17 @@ record Slice(
     @Nullable ChordShape hands,
     @Nullable ChordShape feet,
     List<RestShape> rests,
-    String count,
+    List<String> counts,
     List<String> sticking,
-    double countWidth,
-    double stickingWidth,
+    List<Double> countWidths,
+    List<Double> stickingWidths,
     double left,
     double right) {
   Slice {
     rests = List.copyOf(rests);
+    counts = List.copyOf(counts);
+    countWidths = List.copyOf(countWidths);
+    stickingWidths = List.copyOf(stickingWidths);
     sticking = List.copyOf(sticking);
   }
 

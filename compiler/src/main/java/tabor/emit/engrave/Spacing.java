@@ -1,38 +1,19 @@
 package tabor.emit.engrave;
 
 import java.util.List;
+import tabor.rhythm.Meter;
 
-/**
- * Spaces the columns of a run of bars. Each column wants room that grows with its length, but less
- * than in proportion (a power of 0.54: twice the length takes about 1.45 times the room), and never
- * gets less than its signs and texts need.
- */
+/** Spaces a run of bars so that it fills a width. */
 final class Spacing {
-  /** Room of a quarter note at natural spacing. */
-  private static final double QUARTER = 5.3;
-
-  private static final double POWER = 0.54;
-
-  /** Room of a bar that is silent or repeats the one before. */
-  private static final double EMPTY = 7.5;
-
-  private static final double EMPTY_LEAST = 4.6;
-  private static final double AFTER_BARLINE = 1.0;
-
-  private final List<BarPlan> bars;
-  private final double gap;
-  private final double textGap;
+  private final List<BarSpacing> bars;
 
   /**
-   * How close signs may come.
+   * A run of bars.
    *
-   * @param bars what is spaced
    * @param tight true for as close as can still be read
    */
-  Spacing(List<BarPlan> bars, boolean tight) {
-    this.bars = bars;
-    this.gap = tight ? 0.14 : 0.32;
-    this.textGap = tight ? 0.2 : 0.45;
+  Spacing(List<BarPlan> bars, Meter meter, boolean tight) {
+    this.bars = bars.stream().map(bar -> new BarSpacing(bar, meter, tight)).toList();
   }
 
   /**
@@ -53,48 +34,21 @@ final class Spacing {
     double[] starts = new double[bars.size()];
     double[][] columns = new double[bars.size()][];
     double x = start;
-    double count = Double.NEGATIVE_INFINITY;
-    double sticking = Double.NEGATIVE_INFINITY;
     for (int b = 0; b < bars.size(); b++) {
-      BarPlan plan = bars.get(b);
-      List<Slice> slices = plan.slices();
+      double[] places = bars.get(b).place(force);
       starts[b] = x;
-      columns[b] = new double[slices.size()];
-      if (slices.isEmpty()) {
-        x += Math.max(EMPTY_LEAST, EMPTY * force);
-        continue;
+      columns[b] = new double[places.length - 1];
+      for (int i = 0; i < columns[b].length; i++) {
+        columns[b][i] = x + places[i];
       }
-      Slice first = slices.get(0);
-      double at = x + AFTER_BARLINE - first.left();
-      double late = Durations.of(first.at().minus(plan.bar().start()));
-      if (late > 0) {
-        at += force * natural(late);
-      }
-      for (int i = 0; i < slices.size(); i++) {
-        Slice slice = slices.get(i);
-        double middle = Rule.HEAD / 2;
-        if (slice.countWidth() > 0) {
-          at = Math.max(at, count + textGap + slice.countWidth() / 2 - middle);
-          count = at + middle + slice.countWidth() / 2;
-        }
-        if (slice.stickingWidth() > 0) {
-          at = Math.max(at, sticking + textGap + slice.stickingWidth() / 2 - middle);
-          sticking = at + middle + slice.stickingWidth() / 2;
-        }
-        columns[b][i] = at;
-        double wish = force * natural(Durations.of(slice.length()));
-        boolean last = i + 1 == slices.size();
-        double next = last ? 0.6 + gap : gap - slices.get(i + 1).left();
-        at += Math.max(slice.right() + next, wish);
-      }
-      x = at;
+      x += places[places.length - 1];
     }
     return new Places(starts, columns, x);
   }
 
   /** Width of the whole run. */
   double width(double force) {
-    return place(0, force).end();
+    return bars.stream().mapToDouble(bar -> bar.width(force)).sum();
   }
 
   /** The force at which the run is as wide as {@code target}; 0 if it is wider at any. */
@@ -116,9 +70,5 @@ final class Spacing {
       }
     }
     return low;
-  }
-
-  private static double natural(double wholes) {
-    return QUARTER * StrictMath.pow(4 * wholes, POWER);
   }
 }

@@ -26,14 +26,29 @@ final class Spoken {
     text.append(groove.bars() == 1 ? "1 bar" : groove.bars() + " bars");
     text.append(" of ").append(groove.meter().words());
     text.append(", ").append(groove.setting().tempo().words()).append('.');
+    bars(score, Integer.MIN_VALUE, Integer.MAX_VALUE, text);
+    return text.toString();
+  }
+
+  /** The bars from one number to another. */
+  static String bars(Score score, int first, int last) {
+    StringBuilder text = new StringBuilder();
+    bars(score, first, last, text);
+    return text.toString().strip();
+  }
+
+  private static void bars(Score score, int first, int last, StringBuilder text) {
+    Groove groove = score.groove();
     Map<Integer, List<Stroke>> byBar =
         groove.strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
     for (Bar bar : score.bars()) {
+      if (bar.number() < first || bar.number() > last) {
+        continue;
+      }
       text.append(bar.isPickup() ? " Pickup: " : " Bar " + bar.number() + ": ");
       text.append(bar.repeat() ? "as the bar before" : bar(groove, byBar.get(bar.number())));
       text.append('.');
     }
-    return text.toString();
   }
 
   private static String bar(

@@ -13,13 +13,32 @@ final class StaffPainter {
   private static final double AFTER_CLEF = 0.9;
   private static final double AFTER_METER = 0.7;
 
+  /** Room on both sides of the plus of an additive meter, beside its own. */
+  private static final double PLUS_AIR = 0.12;
+
+  /** From a repeat's dots to the thin line. */
+  private static final double DOTS_GAP = 0.4;
+
   /** How far the thin line of a final barline stands left of the thick one's right edge. */
-  static final double FINAL = Rule.THICK_BAR + Rule.BAR_GAP + Rule.THIN_BAR;
+  private static final double FINAL = Rule.THICK_BAR + Rule.BAR_GAP + Rule.THIN_BAR;
+
+  /** Room for the sign that a repeat begins: thick line, thin line, dots. */
+  static final double OPENING = FINAL + DOTS_GAP + Sign.of("repeatDots").box().width();
 
   private final Canvas canvas;
+  private final Look.Ending ending;
 
-  StaffPainter(Canvas canvas) {
+  StaffPainter(Canvas canvas, Look.Ending ending) {
     this.canvas = canvas;
+    this.ending = ending;
+  }
+
+  /** Room of the end of a section, beside its last bar. */
+  static double tail(Look.Ending ending) {
+    return switch (ending) {
+      case FINAL -> FINAL;
+      case LOOP -> FINAL + DOTS_GAP + Sign.of("repeatDots").box().width() - 0.25;
+    };
   }
 
   /** Room that clef and, in a first system, meter take from the left edge. */
@@ -28,12 +47,11 @@ final class StaffPainter {
     return first ? clef + AFTER_CLEF + meterWidth(meter) + AFTER_METER : clef + 0.5;
   }
 
-  void paint(Line line, Meter meter, boolean first, boolean last) {
+  void paint(PlacedSystem line, Meter meter, boolean first, boolean last) {
     double end = line.places().end();
     List<Mark> lines = new ArrayList<>();
     for (int i = 0; i < 5; i++) {
-      double half = Rule.STAFF_LINE / 2;
-      lines.add(new Mark.Ink(Outline.of(new Box(0, i - half, end, i + half))));
+      lines.add(Mark.Line.rule(0, i, end, i, Rule.STAFF_LINE));
     }
     canvas.marks.add(Mark.Group.of("staff", lines));
     Sign clef = Sign.of("unpitchedPercussionClef1");
@@ -43,12 +61,25 @@ final class StaffPainter {
     }
     List<Mark> bars = new ArrayList<>();
     double[] starts = line.places().starts();
-    for (int i = 1; i < starts.length; i++) {
-      bars.add(barline(starts[i], Rule.THIN_BAR));
+    for (int i = 0; i < starts.length; i++) {
+      if (line.bars().get(i).opening() > 0) {
+        double thick = starts[i] - (i == 0 ? 0 : Rule.THIN_BAR) + Rule.THICK_BAR;
+        bars.add(barline(thick, Rule.THICK_BAR));
+        double thin = thick + Rule.BAR_GAP + Rule.THIN_BAR;
+        bars.add(barline(thin, Rule.THIN_BAR));
+        bars.add(dots(thin + DOTS_GAP));
+      } else if (i > 0) {
+        bars.add(barline(starts[i], Rule.THIN_BAR));
+      }
     }
     if (last) {
-      bars.add(barline(end - Rule.THICK_BAR - Rule.BAR_GAP, Rule.THIN_BAR));
+      double thin = end - Rule.THICK_BAR - Rule.BAR_GAP;
+      bars.add(barline(thin, Rule.THIN_BAR));
       bars.add(barline(end, Rule.THICK_BAR));
+      if (ending == Look.Ending.LOOP) {
+        double width = Sign.of("repeatDots").box().width();
+        bars.add(dots(thin - Rule.THIN_BAR - DOTS_GAP - width));
+      }
     } else {
       bars.add(barline(end, Rule.THIN_BAR));
     }
@@ -57,7 +88,13 @@ final class StaffPainter {
 
   private Mark barline(double right, double thickness) {
     double half = Rule.STAFF_LINE / 2;
-    return canvas.ink(Outline.of(new Box(right - thickness, -half, right, 4 + half)));
+    double x = right - thickness / 2;
+    return canvas.rule(x, -half, x, 4 + half, thickness);
+  }
+
+  private Mark dots(double left) {
+    Sign dots = Sign.of("repeatDots");
+    return canvas.sign(dots, left - dots.box().left(), 2);
   }
 
   private void meter(Meter meter, double x) {
@@ -71,9 +108,16 @@ final class StaffPainter {
   private void row(List<Sign> signs, double x, double width, double y, List<Mark> marks) {
     double at = x + (width - length(signs)) / 2;
     for (Sign sign : signs) {
-      marks.add(canvas.sign(sign, at, y));
-      at += sign.advance();
+      // A plus would be lost on the line that goes through the middle of the digits.
+      double height = isPlus(sign) ? y - 0.5 : y;
+      at += isPlus(sign) ? PLUS_AIR : 0;
+      marks.add(canvas.sign(sign, at, height));
+      at += sign.advance() + (isPlus(sign) ? PLUS_AIR : 0);
     }
+  }
+
+  private static boolean isPlus(Sign sign) {
+    return sign.name().equals("timeSigPlus");
   }
 
   private static double meterWidth(Meter meter) {
@@ -81,7 +125,9 @@ final class StaffPainter {
   }
 
   private static double length(List<Sign> signs) {
-    return signs.stream().mapToDouble(Sign::advance).sum();
+    return signs.stream()
+        .mapToDouble(sign -> sign.advance() + (isPlus(sign) ? 2 * PLUS_AIR : 0))
+        .sum();
   }
 
   /** The upper number; of unequal beats their sizes with plus signs. */

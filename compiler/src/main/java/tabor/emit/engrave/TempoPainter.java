@@ -15,47 +15,56 @@ public final class TempoPainter {
 
   private TempoPainter() {}
 
-  /** The tempo and swing marks on the free row above the system. */
-  static void paint(Canvas canvas, Groove groove) {
-    double base = -(canvas.above.reach(0, 45) + 0.9);
-    List<Mark> marks =
-        mark(groove.setting().tempo(), groove.setting().feel(), canvas.font, 0, base);
+  /** Room between two lines of a tempo mark and of a title, as a part of the size. */
+  private static final double LEADING = 1.25;
+
+  /**
+   * The tempo and swing marks on the free row above the system.
+   *
+   * @param width of a line at most, in staff spaces
+   */
+  static void paint(Canvas canvas, Groove groove, double width) {
+    Tempo tempo = groove.setting().tempo();
+    Feel feel = groove.setting().feel();
+    double base = -(canvas.above.reach(0, width) + 0.9);
+    List<Mark> marks = mark(tempo, feel, canvas.font, 0, base);
+    if (right(marks) > width && !feel.isStraight()) {
+      // The swing has a line of its own under the tempo.
+      marks = new ArrayList<>();
+      List<String> lines =
+          TextLines.fill(feel.words(), Rule.TEMPO_SIZE, width, Face.REGULAR, canvas.font);
+      double y = base - (lines.size() - 1) * Rule.TEMPO_SIZE * LEADING;
+      marks.addAll(mark(tempo, Feel.STRAIGHT, canvas.font, 0, y - Rule.TEMPO_SIZE * LEADING - 0.2));
+      for (String line : lines) {
+        marks.add(canvas.words(line, 0, y, Rule.TEMPO_SIZE, Mark.Align.LEFT));
+        y += Rule.TEMPO_SIZE * LEADING;
+      }
+    }
     for (Mark mark : marks) {
-      canvas.take(boxOf(mark));
+      canvas.take(Extent.of(mark));
     }
     canvas.marks.add(Mark.Group.of("tempo", marks));
   }
 
-  /** The section's title above all. */
-  static void heading(Canvas canvas, String title, double width) {
-    double size = Rule.HEADING_SIZE;
-    double measured = canvas.font.width(canvas.font.showable(title), size);
-    if (measured > width) {
-      size = Math.max(1.2, size * width / measured);
-    }
-    double base = -(canvas.above.most() + 1.1);
-    canvas.marks.add(
-        Mark.Group.of("heading", List.of(canvas.words(title, 0, base, size, Mark.Align.LEFT))));
+  private static double right(List<Mark> marks) {
+    return marks.stream().mapToDouble(mark -> Extent.of(mark).right()).max().orElse(0);
   }
 
-  private static Box boxOf(Mark mark) {
-    return mark.match(
-        new Mark.Cases<Box>() {
-          @Override
-          public Box ink(Mark.Ink ink) {
-            return ink.outline().bounds();
-          }
-
-          @Override
-          public Box words(Mark.Words words) {
-            return words.box();
-          }
-
-          @Override
-          public Box group(Mark.Group group) {
-            return group.marks().stream().map(TempoPainter::boxOf).reduce(Box::union).orElseThrow();
-          }
-        });
+  /**
+   * The section's title above all, in as many lines as it needs.
+   *
+   * @param width of a line at most, in staff spaces
+   */
+  static void heading(Canvas canvas, String title, double width) {
+    double size = Rule.HEADING_SIZE;
+    List<String> lines = TextLines.fill(title, size, width, Face.BOLD, canvas.font);
+    double y = -(canvas.above.most() + 1.1) - (lines.size() - 1) * size * LEADING;
+    List<Mark> marks = new ArrayList<>();
+    for (String line : lines) {
+      marks.add(canvas.words(line, 0, y, size, Mark.Align.LEFT, Face.BOLD));
+      y += size * LEADING;
+    }
+    canvas.marks.add(Mark.Group.of("heading", marks));
   }
 
   /**
@@ -87,20 +96,21 @@ public final class TempoPainter {
       }
     }
     Sign head = Heads.of(tabor.kit.Surface.Head.NORMAL, type);
-    marks.add(new Mark.Ink(head.at(x, y, NOTE_SCALE)));
+    marks.add(new Mark.Glyph(head, x, y, NOTE_SCALE));
     double right = x + head.box().width() * NOTE_SCALE;
     if (type.hasStem()) {
       double top = y - 3.1 * NOTE_SCALE;
       double stem = right - Rule.STEM;
-      marks.add(new Mark.Ink(Outline.of(new Box(stem, top, right, y - 0.1))));
+      double middle = right - Rule.STEM / 2;
+      marks.add(Mark.Line.rule(middle, top, middle, y - 0.1, Rule.STEM));
       if (type.flags() > 0) {
-        marks.add(new Mark.Ink(Heads.flag(type, true).at(stem, top, NOTE_SCALE * 0.85)));
+        marks.add(new Mark.Glyph(Heads.flag(type, true), stem, top, NOTE_SCALE * 0.85));
         right += 0.55;
       }
     }
     if (dotted) {
       Sign dot = Sign.of("augmentationDot");
-      marks.add(new Mark.Ink(dot.at(right + 0.25, y, NOTE_SCALE)));
+      marks.add(new Mark.Glyph(dot, right + 0.25, y, NOTE_SCALE));
       right += 0.25 + dot.box().width() * NOTE_SCALE;
     }
     return right;

@@ -6,6 +6,8 @@ import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
@@ -13,32 +15,26 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import tabor.emit.engrave.Outline;
+import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Contour;
+import tabor.emit.engrave.Face;
 import tabor.emit.engrave.TextMetrics;
 
 /**
- * The one text font: Liberation Sans, packed in the PDFBox artifact. Its widths are those of the
- * common sans-serif faces, so that a page that substitutes one of them keeps its measure.
+ * The text face: Liberation Sans in three cuts. Its widths are those of the common sans-serif
+ * faces, so that a page that substitutes one of them keeps its measure.
  */
 public final class OpenFont implements TextMetrics {
-  private static final String RESOURCE =
-      "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+  private static final String FOLDER = "/com/mpobjects/jasperreports/fonts/liberation/";
 
   /** Stands in for characters that the font lacks. */
   private static final int REPLACEMENT = 0xFFFD;
 
-  private final TrueTypeFont font;
-  private final CmapLookup glyphs;
-  private final double unit;
-  private final ConcurrentMap<Integer, Integer> widths = new ConcurrentHashMap<>();
+  private final Map<Face, Cut> cuts = new EnumMap<>(Face.class);
 
   private OpenFont() {
-    try (InputStream in = stream()) {
-      font = new TTFParser().parse(new RandomAccessReadBuffer(in));
-      glyphs = font.getUnicodeCmapLookup();
-      unit = font.getUnitsPerEm();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    for (Face face : Face.values()) {
+      cuts.put(face, new Cut(face));
     }
   }
 
@@ -46,33 +42,30 @@ public final class OpenFont implements TextMetrics {
     static final OpenFont FONT = new OpenFont();
   }
 
-  /** The font, read at the first call. */
+  /** The face; each cut is read when it is first asked for. */
   public static OpenFont get() {
     return Holder.FONT;
   }
 
-  /** The font file, for embedding. */
-  public static InputStream stream() {
-    return Objects.requireNonNull(OpenFont.class.getResourceAsStream(RESOURCE), RESOURCE);
+  /** The font file of a cut, for embedding. */
+  public static InputStream stream(Face face) {
+    String name =
+        FOLDER
+            + switch (face) {
+              case REGULAR -> "LiberationSans-Regular.ttf";
+              case BOLD -> "LiberationSans-Bold.ttf";
+              case ITALIC -> "LiberationSans-Italic.ttf";
+            };
+    return Objects.requireNonNull(OpenFont.class.getResourceAsStream(name), name);
   }
 
   @Override
-  public double width(String text, double size) {
-    long sum = 0;
-    for (int i = 0; i < text.length(); ) {
-      int c = text.codePointAt(i);
-      sum += widths.computeIfAbsent(c, this::units);
-      i += Character.charCount(c);
-    }
-    return sum * size / unit;
+  public double width(String text, double size, Face face) {
+    return cut(face).width(text) * size;
   }
 
-  private int units(int codePoint) {
-    try {
-      return font.getAdvanceWidth(glyphs.getGlyphId(codePoint));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private Cut cut(Face face) {
+    return Objects.requireNonNull(cuts.get(face));
   }
 
   @Override
@@ -84,14 +77,19 @@ public final class OpenFont implements TextMetrics {
               if (c == '\t' || c == '\n' || c == '\r') {
                 shown.append(' ');
               } else if (!isSilent(c)) {
-                shown.appendCodePoint(glyphs.getGlyphId(c) > 0 ? c : replacement());
+                shown.appendCodePoint(has(c) ? c : replacement());
               }
             });
     return shown.toString();
   }
 
   private int replacement() {
-    return glyphs.getGlyphId(REPLACEMENT) > 0 ? REPLACEMENT : '?';
+    return has(REPLACEMENT) ? REPLACEMENT : '?';
+  }
+
+  /** The three cuts hold the same characters. */
+  private boolean has(int codePoint) {
+    return cut(Face.REGULAR).has(codePoint);
   }
 
   /** Control, format and direction characters: they would act on the page instead of showing. */
@@ -107,29 +105,83 @@ public final class OpenFont implements TextMetrics {
   }
 
   /** The outlines of a line of text from a point on its base line, y downwards. */
-  public Outline outline(String text, double x, double y, double size) {
-    Outline.Builder builder = new Outline.Builder();
-    double scale = size / unit;
-    double at = x;
-    for (int i = 0; i < text.length(); ) {
-      int c = text.codePointAt(i);
-      trace(builder, shape(c), new AffineTransform(scale, 0, 0, -scale, at, y));
-      at += widths.computeIfAbsent(c, this::units) * scale;
-      i += Character.charCount(c);
-    }
-    return builder.build();
+  public Contour outline(String text, double x, double y, double size, Face face) {
+    return cut(face).outline(text, x, y, size);
   }
 
-  private GeneralPath shape(int codePoint) {
-    try {
-      var glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(codePoint));
-      return glyph == null ? new GeneralPath() : glyph.getPath();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  /** One font file, read when it is first needed. */
+  private static final class Cut {
+    private final Face face;
+    private final ConcurrentMap<Integer, Integer> widths = new ConcurrentHashMap<>();
+    private @Nullable Loaded loaded;
+
+    Cut(Face face) {
+      this.face = face;
+    }
+
+    private record Loaded(TrueTypeFont font, CmapLookup glyphs, double unit) {}
+
+    private synchronized Loaded loaded() {
+      Loaded known = loaded;
+      if (known == null) {
+        try (InputStream in = stream(face)) {
+          TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+          known = new Loaded(font, font.getUnicodeCmapLookup(), font.getUnitsPerEm());
+        } catch (IOException e) {
+          throw new UncheckedIOException(e);
+        }
+        loaded = known;
+      }
+      return known;
+    }
+
+    boolean has(int codePoint) {
+      return loaded().glyphs().getGlyphId(codePoint) > 0;
+    }
+
+    /** Width at size 1. */
+    double width(String text) {
+      long sum = 0;
+      for (int i = 0; i < text.length(); ) {
+        int c = text.codePointAt(i);
+        sum += widths.computeIfAbsent(c, this::units);
+        i += Character.charCount(c);
+      }
+      return sum / loaded().unit();
+    }
+
+    private int units(int codePoint) {
+      try {
+        return loaded().font().getAdvanceWidth(loaded().glyphs().getGlyphId(codePoint));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    Contour outline(String text, double x, double y, double size) {
+      Contour.Builder builder = new Contour.Builder();
+      double scale = size / loaded().unit();
+      double at = x;
+      for (int i = 0; i < text.length(); ) {
+        int c = text.codePointAt(i);
+        trace(builder, shape(c), new AffineTransform(scale, 0, 0, -scale, at, y));
+        at += widths.computeIfAbsent(c, this::units) * scale;
+        i += Character.charCount(c);
+      }
+      return builder.build();
+    }
+
+    private GeneralPath shape(int codePoint) {
+      try {
+        var glyph = loaded().font().getGlyph().getGlyph(loaded().glyphs().getGlyphId(codePoint));
+        return glyph == null ? new GeneralPath() : glyph.getPath();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
   }
 
-  private static void trace(Outline.Builder builder, GeneralPath path, AffineTransform transform) {
+  private static void trace(Contour.Builder builder, GeneralPath path, AffineTransform transform) {
     double[] c = new double[6];
     double atX = 0;
     double atY = 0;

@@ -10,9 +10,40 @@ import tabor.emit.engrave.Mark;
  * @param height in points
  * @param after room below it, in points; falls away at the foot of a page
  * @param keep true if the next block must stand on the same page
+ * @param elastic true if the room below it may be stretched and squeezed
+ * @param systems how many systems of notes, or rows of such, stand in it: 0 or 1
+ * @param bookmarks entries of the outline that lead to its top
  */
-record Block(List<Mark> marks, double height, double after, boolean keep) {
+record Block(
+    List<Mark> marks,
+    double height,
+    double after,
+    boolean keep,
+    boolean elastic,
+    int systems,
+    List<String> bookmarks) {
   Block {
     marks = List.copyOf(marks);
+    bookmarks = List.copyOf(bookmarks);
+  }
+
+  /** Words: nothing about them stretches. */
+  Block(List<Mark> marks, double height, double after, boolean keep) {
+    this(marks, height, after, keep, false, 0, List.of());
+  }
+
+  /** Notes, with room below them that may be stretched and squeezed. */
+  static Block notes(List<Mark> marks, double height, double after) {
+    return new Block(marks, height, after, false, true, 1, List.of());
+  }
+
+  /** The same with entries of the outline. */
+  Block marked(List<String> titles) {
+    return new Block(marks, height, after, keep, elastic, systems, titles);
+  }
+
+  /** The same with other room below it. */
+  Block followedBy(double room) {
+    return new Block(marks, height, room, keep, elastic, systems, bookmarks);
   }
 }

@@ -2,23 +2,18 @@ package tabor.emit.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Drawing;
-import tabor.emit.engrave.Engraver;
-import tabor.emit.engrave.Engraving;
+import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Key;
-import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Moving;
-import tabor.emit.engrave.Outline;
 import tabor.emit.engrave.TempoPainter;
+import tabor.emit.engrave.TextLines;
 import tabor.emit.engrave.TextMetrics;
-import tabor.groove.Changes;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
-import tabor.notation.Speller;
 
 /**
  * Lays a lesson out as a handout: a line for name and date, title and author, the tempo, the key,
@@ -35,7 +30,7 @@ public final class HandoutMaker {
   private final Lesson lesson;
   private final HandoutLook look;
   private final TextMetrics font;
-  private final Type type;
+  private final TextSetter type;
 
   /** Size of running text, in points. */
   private final double size;
@@ -45,14 +40,17 @@ public final class HandoutMaker {
 
   private final double width;
 
+  private final SectionBlocks sections;
+
   private HandoutMaker(Lesson lesson, HandoutLook look, TextMetrics font) {
     this.lesson = lesson;
     this.look = look;
     this.font = font;
-    this.type = new Type(font);
+    this.type = new TextSetter(font);
     this.size = look.large() ? 16 : 10.5;
     this.space = look.large() ? 8.2 : 4.9;
     this.width = look.paper().width() - 2 * SIDE;
+    this.sections = new SectionBlocks(lesson.setting(), look, font, size, space, width);
   }
 
   /** The handout of a lesson. */
@@ -66,16 +64,19 @@ public final class HandoutMaker {
     double footSize = footSize();
     double bottom = height - FOOT - footSize * 1.3 * (caution.size() + 1) - size;
     Pager pager = new Pager(SIDE, TOP, bottom);
-    pager.section(head(), "");
-    int number = 0;
+    pager.section(head());
+    int number = 1;
+    List<Groove> grooves = new ArrayList<>();
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
-        number++;
-        pager.section(groove(groove, number), number + "  " + groove.caption());
+        grooves.add(groove);
       } else if (section instanceof Chart chart) {
-        pager.section(chart(chart), chart.caption());
+        number = notes(pager, grooves, number);
+        pager.section(chart(chart), look.sections().startsPage(chart));
       }
     }
+    notes(pager, grooves, number);
+    pager.done();
     List<Handout.Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < pager.pages().size(); i++) {
       List<Mark> marks = new ArrayList<>(pager.pages().get(i));
@@ -86,15 +87,29 @@ public final class HandoutMaker {
     return new Handout(look.paper(), font.showable(lesson.title()), by, sheets, pager.bookmarks());
   }
 
+  /** Grooves and steps that follow each other; returns the number of the next one. */
+  private int notes(Pager pager, List<Groove> grooves, int number) {
+    for (SectionBlocks.Row row : sections.of(grooves, number)) {
+      pager.section(row.blocks(), row.newPage());
+    }
+    int next = number + grooves.size();
+    grooves.clear();
+    return next;
+  }
+
   // ---- the head of the first page ----
 
   private List<Block> head() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(nameAndDate());
     double gap = size * 0.35;
-    blocks.add(type.text(lesson.title(), size * 2.1, width, gap, true));
+    blocks.add(type.text(lesson.title(), size * 2.1, width, gap, true, Face.BOLD));
     if (lesson.by() != null && !lesson.by().isBlank()) {
       blocks.add(type.text(lesson.by(), size * 1.1, width, gap, true));
+    }
+    String note = note();
+    if (!note.isBlank()) {
+      blocks.add(type.text(note, size, width, gap, true, Face.ITALIC));
     }
     double base = size * 1.6;
     List<Mark> tempo =
@@ -130,63 +145,23 @@ public final class HandoutMaker {
   }
 
   private static Mark rule(double left, double right, double y, double thickness) {
-    return new Mark.Ink(Outline.of(new Box(left, y, right, y + thickness)));
+    return Mark.Line.rule(left, y, right, y, thickness);
   }
 
-  // ---- sections ----
-
-  /** A rule and a title, with its number, if it has one, in a column of its own. */
-  private List<Block> heading(String number, String title) {
-    double large = size * 1.35;
-    double indent = number.isEmpty() ? 0 : type.width(number, large) + size;
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block(List.of(rule(0, width, 0, 0.5)), 0.5, size * 0.55, true));
-    Block text = type.text(title, large, width - indent, size * 0.15, true);
-    List<Mark> marks = new ArrayList<>();
-    if (!number.isEmpty()) {
-      marks.add(type.line(number, 0, large * 0.95, large, Mark.Align.LEFT));
+  /** For whom the page is, if that is not everybody. */
+  private String note() {
+    if (!look.note().isBlank()) {
+      return look.note();
     }
-    marks.addAll(Moving.by(text.marks(), indent, 0, 1));
-    blocks.add(new Block(marks, text.height(), text.after(), true));
-    return blocks;
+    return lesson.setting().kit().leftHanded() ? "For a left-handed player." : "";
   }
 
-  private List<Block> groove(Groove groove, int number) {
-    List<Block> blocks = new ArrayList<>(heading(Integer.toString(number), groove.caption()));
-    Changes changes = look.clean() ? Changes.NONE : Changes.of(groove);
-    if (!changes.words().isEmpty()) {
-      blocks.add(type.text("Changed: " + changes.text(), size * 0.92, width, size * 0.2, true));
-    }
-    prose(groove.prose(), blocks);
-    boolean ownTempo =
-        !groove.setting().tempo().equals(lesson.setting().tempo())
-            || !groove.setting().feel().equals(lesson.setting().feel());
-    Look full = new Look(width / space, true, true, true, false, ownTempo);
-    Engraving engraving =
-        Engraver.engrave(
-            Speller.spell(groove, changes.strokes()), look.clean() ? full.clean() : full, font);
-    List<Engraving.StaffSystem> systems = engraving.systems();
-    for (int i = 0; i < systems.size(); i++) {
-      Engraving.StaffSystem system = systems.get(i);
-      double after = i + 1 < systems.size() ? space * 1.6 : space * 3;
-      List<Mark> marks =
-          List.of(Mark.Group.of("system", Moving.by(system.drawing().marks(), 0, 0, space)));
-      blocks.add(new Block(marks, system.drawing().height() * space, after, false));
-    }
-    return blocks;
-  }
-
-  private void prose(List<String> texts, List<Block> blocks) {
-    for (String text : texts) {
-      if (!text.isBlank()) {
-        blocks.add(type.text(text, size, width, size * 0.45, true));
-      }
-    }
-  }
+  // ---- charts ----
 
   private List<Block> chart(Chart chart) {
-    List<Block> blocks = new ArrayList<>(heading("", chart.caption()));
-    prose(chart.prose(), blocks);
+    List<Block> blocks = new ArrayList<>(sections.heading("", chart.caption(), width));
+    blocks.set(0, blocks.get(0).marked(List.of(chart.caption())));
+    sections.prose(chart.prose(), width, blocks);
     blocks.addAll(new PracticeTable(type, size, width).of(chart));
     blocks.add(new Block(List.of(), 0.1, size, false));
     return blocks;
@@ -199,7 +174,9 @@ public final class HandoutMaker {
   }
 
   private List<String> caution() {
-    return look.caution().isBlank() ? List.of() : type.wrap(look.caution(), footSize(), width);
+    return look.caution().isBlank()
+        ? List.of()
+        : type.wrap(look.caution(), footSize(), width, Face.REGULAR);
   }
 
   private void foot(List<Mark> marks, int page, int pages, List<String> caution) {
@@ -215,10 +192,8 @@ public final class HandoutMaker {
     String title = lesson.title();
     String number = (page + 1) + " / " + pages;
     double room = width - type.width(number, foot) - foot * 2;
-    List<String> title1 = type.wrap(title, foot, room);
-    if (!title1.isEmpty()) {
-      lines.add(type.line(title1.get(0), SIDE, last, foot, Mark.Align.LEFT));
-    }
+    String clipped = TextLines.clip(title, foot, room, Face.REGULAR, font);
+    lines.add(type.line(clipped, SIDE, last, foot, Mark.Align.LEFT));
     lines.add(type.line(number, SIDE + width, last, foot, Mark.Align.RIGHT));
     marks.add(Mark.Group.of("foot", lines));
   }

@@ -4,9 +4,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import org.apache.pdfbox.cos.COSName;
@@ -17,33 +19,33 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
+import tabor.emit.engrave.Contour;
+import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Outline;
 
 /**
  * The content stream of one page, with y turned upwards. Operators are written here and not through
  * PDFBox, whose text methods look for ligatures in every two letters and take most of the time of a
  * handout; we want none, since the measure of a line is the sum of its letters.
  */
-final class PageContent implements Mark.Cases<Boolean>, Outline.Pen {
-  private final PDFont font;
+final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
+  private final Map<Face, PDFont> fonts;
   private final double height;
   private final PDResources resources = new PDResources();
-  private final COSName fontName;
+  private final Map<Face, COSName> fontNames = new EnumMap<>(Face.class);
   private final Map<Double, COSName> tints = new HashMap<>();
   private byte[] bytes = new byte[1 << 15];
   private int length;
 
-  private PageContent(PDFont font, double height) {
-    this.font = font;
+  private PageContent(Map<Face, PDFont> fonts, double height) {
+    this.fonts = fonts;
     this.height = height;
-    this.fontName = resources.add(font);
   }
 
   /** Draws marks on a page. */
-  static void draw(PDDocument document, PDPage page, PDFont font, List<Mark> marks)
+  static void draw(PDDocument document, PDPage page, Map<Face, PDFont> fonts, List<Mark> marks)
       throws IOException {
-    PageContent content = new PageContent(font, page.getMediaBox().getHeight());
+    PageContent content = new PageContent(fonts, page.getMediaBox().getHeight());
     content.all(marks);
     page.setResources(content.resources);
     page.setContents(new PDStream(content.stream(document)));
@@ -80,11 +82,34 @@ final class PageContent implements Mark.Cases<Boolean>, Outline.Pen {
       name(tints.computeIfAbsent(ink.strength(), this::tint));
       operator("gs");
     }
-    ink.outline().draw(this);
-    operator("f");
+    fill(ink.outline());
     if (ink.strength() < 1) {
       operator("Q");
     }
+    return true;
+  }
+
+  private void fill(Contour contour) {
+    contour.draw(this);
+    operator("f");
+  }
+
+  @Override
+  public Boolean glyph(Mark.Glyph glyph) {
+    fill(glyph.contour());
+    return true;
+  }
+
+  @Override
+  public Boolean line(Mark.Line line) {
+    number(line.thickness());
+    operator("w");
+    put(line.cap() == Mark.Cap.ROUND ? '1' : '0');
+    put(' ');
+    operator("J");
+    move(line.x1(), line.y1());
+    line(line.x2(), line.y2());
+    operator("S");
     return true;
   }
 
@@ -99,19 +124,20 @@ final class PageContent implements Mark.Cases<Boolean>, Outline.Pen {
     if (words.text().isBlank()) {
       return false;
     }
+    PDFont font = Objects.requireNonNull(fonts.get(words.face()));
     operator("BT");
-    name(fontName);
+    name(fontNames.computeIfAbsent(words.face(), face -> resources.add(font)));
     number(words.size());
     operator("Tf");
     point(words.left(), words.y());
     operator("Td");
-    text(words.text());
+    text(font, words.text());
     operator("Tj");
     operator("ET");
     return true;
   }
 
-  private void text(String text) {
+  private void text(PDFont font, String text) {
     try {
       put('<');
       for (byte code : font.encode(text)) {

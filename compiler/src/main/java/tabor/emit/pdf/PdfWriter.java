@@ -4,14 +4,22 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import tabor.emit.engrave.Face;
+import tabor.emit.engrave.Mark;
 import tabor.emit.font.OpenFont;
 
 /**
@@ -24,9 +32,8 @@ public final class PdfWriter {
 
   /** The bytes of a PDF file. */
   public static byte[] write(Handout handout) {
-    try (PDDocument document = new PDDocument();
-        InputStream in = OpenFont.stream()) {
-      PDType0Font font = PDType0Font.load(document, in, true);
+    try (PDDocument document = new PDDocument()) {
+      Map<Face, PDFont> fonts = fonts(document, handout);
       document.setVersion(1.7f);
       document.getDocumentInformation().setTitle(handout.title());
       if (!handout.by().isEmpty()) {
@@ -42,9 +49,11 @@ public final class PdfWriter {
       for (Handout.Sheet sheet : handout.sheets()) {
         PDPage page = new PDPage(paper);
         document.addPage(page);
-        PageContent.draw(document, page, font, sheet.marks());
+        PageContent.draw(document, page, fonts, sheet.marks());
       }
-      font.subset();
+      for (PDFont font : fonts.values()) {
+        font.subset();
+      }
       outline(document, handout);
       document.setDocumentId(identity(handout));
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -52,6 +61,29 @@ public final class PdfWriter {
       return bytes.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The cuts that the handout uses. */
+  private static Map<Face, PDFont> fonts(PDDocument document, Handout handout) throws IOException {
+    Set<Face> used = EnumSet.noneOf(Face.class);
+    handout.sheets().forEach(sheet -> faces(sheet.marks(), used));
+    Map<Face, PDFont> fonts = new EnumMap<>(Face.class);
+    for (Face face : used) {
+      try (InputStream in = OpenFont.stream(face)) {
+        fonts.put(face, PDType0Font.load(document, in, true));
+      }
+    }
+    return fonts;
+  }
+
+  private static void faces(List<Mark> marks, Set<Face> used) {
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.Words words && !words.text().isBlank()) {
+        used.add(words.face());
+      } else if (mark instanceof Mark.Group group) {
+        faces(group.marks(), used);
+      }
     }
   }
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import tabor.emit.engrave.Box;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Outline;
 import tabor.groove.Chart;
 import tabor.rhythm.Tempo;
 
@@ -14,11 +14,11 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
   /** More rungs than this are not given a box each. */
   private static final int MOST = 120;
 
-  private final Type type;
+  private final TextSetter type;
   private final double size;
   private final double width;
 
-  PracticeTable(Type type, double size, double width) {
+  PracticeTable(TextSetter type, double size, double width) {
     this.type = type;
     this.size = size;
     this.width = width;
@@ -133,7 +133,7 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
       marks.add(type.line(text, middle, size, size, Mark.Align.MIDDLE));
       Box box = new Box(middle - side / 2, size * 1.4, middle + side / 2, size * 1.4 + side);
       marks.add(
-          Mark.Group.of("box", List.of(new Mark.Ink(Outline.rounded(box, size * 0.15, line)))));
+          Mark.Group.of("box", List.of(new Mark.Ink(Contour.rounded(box, size * 0.15, line)))));
     }
     return new Block(marks, size * 1.4 + side, size * (last ? 0.9 : 0.7), false);
   }

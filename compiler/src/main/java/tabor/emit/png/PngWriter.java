@@ -1,8 +1,10 @@
 package tabor.emit.png;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -10,9 +12,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import javax.imageio.ImageIO;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Outline;
 import tabor.emit.font.OpenFont;
 
 /**
@@ -86,8 +88,29 @@ public final class PngWriter {
     }
 
     @Override
+    public Boolean glyph(Mark.Glyph glyph) {
+      fill(glyph.contour(), 1);
+      return true;
+    }
+
+    @Override
+    public Boolean line(Mark.Line line) {
+      int cap =
+          switch (line.cap()) {
+            case BUTT -> BasicStroke.CAP_BUTT;
+            case ROUND -> BasicStroke.CAP_ROUND;
+          };
+      graphics.setColor(Color.BLACK);
+      graphics.setStroke(new BasicStroke((float) line.thickness(), cap, BasicStroke.JOIN_MITER));
+      graphics.draw(new Line2D.Double(line.x1(), line.y1(), line.x2(), line.y2()));
+      return true;
+    }
+
+    @Override
     public Boolean words(Mark.Words words) {
-      fill(OpenFont.get().outline(words.text(), words.left(), words.y(), words.size()), 1);
+      fill(
+          OpenFont.get().outline(words.text(), words.left(), words.y(), words.size(), words.face()),
+          1);
       return true;
     }
 
@@ -97,7 +120,7 @@ public final class PngWriter {
       return true;
     }
 
-    private void fill(Outline outline, double strength) {
+    private void fill(Contour outline, double strength) {
       Path2D.Double path = new Path2D.Double(Path2D.WIND_NON_ZERO);
       outline.draw(new Tracer(path));
       graphics.setColor(new Color(0f, 0f, 0f, (float) strength));
@@ -105,7 +128,7 @@ public final class PngWriter {
     }
   }
 
-  private record Tracer(Path2D.Double path) implements Outline.Pen {
+  private record Tracer(Path2D.Double path) implements Contour.Pen {
     @Override
     public void move(double x, double y) {
       path.moveTo(x, y);

@@ -2,9 +2,10 @@ package tabor.emit.svg;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Outline;
 
 /**
  * Writes a drawing as SVG 1.1: filled paths and text, no script, no outside reference, no inline
@@ -19,7 +20,12 @@ public final class SvgWriter {
 
   private final StringBuilder out = new StringBuilder(1 << 14);
 
-  private SvgWriter() {}
+  /** The page's symbols, if signs are written as references to them. */
+  private final @Nullable SvgSymbols symbols;
+
+  private SvgWriter(@Nullable SvgSymbols symbols) {
+    this.symbols = symbols;
+  }
 
   /**
    * A file of its own: with an XML declaration, and with ink and ground for a dark screen, both
@@ -28,7 +34,7 @@ public final class SvgWriter {
    * @param name a name for its parts, such as the section's
    */
   public static String file(Drawing drawing, String name) {
-    SvgWriter writer = new SvgWriter();
+    SvgWriter writer = new SvgWriter(null);
     writer.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     writer.document(drawing, name, true);
     return writer.out.toString();
@@ -40,7 +46,18 @@ public final class SvgWriter {
    * @param name a name for its parts, unique in the page
    */
   public static String element(Drawing drawing, String name) {
-    SvgWriter writer = new SvgWriter();
+    return element(drawing, name, null);
+  }
+
+  /**
+   * An element whose signs refer to the symbols that a page holds once: see {@link
+   * SvgSymbols#definitions}, to be asked for when all its drawings are written.
+   *
+   * @param name a name for its parts, unique in the page
+   * @param symbols takes up the signs that are used; null to write every shape out
+   */
+  public static String element(Drawing drawing, String name, @Nullable SvgSymbols symbols) {
+    SvgWriter writer = new SvgWriter(symbols);
     writer.document(drawing, name, false);
     return writer.out.toString();
   }
@@ -60,9 +77,9 @@ public final class SvgWriter {
     attribute("font-family", "'Liberation Sans', Arimo, Arial, Helvetica, sans-serif");
     out.append(">\n<title");
     attribute("id", id + "-title");
-    out.append('>').append(Xml.text(drawing.title())).append("</title>\n<desc");
+    out.append('>').append(XmlText.text(drawing.title())).append("</title>\n<desc");
     attribute("id", id + "-words");
-    out.append('>').append(Xml.text(drawing.words())).append("</desc>\n");
+    out.append('>').append(XmlText.text(drawing.words())).append("</desc>\n");
     if (file) {
       out.append("<style>@media (prefers-color-scheme: dark) ")
           .append("{ svg { color: #f0f0f0; background: #181818 } }</style>\n");
@@ -79,7 +96,7 @@ public final class SvgWriter {
   }
 
   private void attribute(String name, String value) {
-    out.append(' ').append(name).append("=\"").append(Xml.text(value)).append('"');
+    out.append(' ').append(name).append("=\"").append(XmlText.text(value)).append('"');
   }
 
   /** A number with at most two digits after the point. */
@@ -89,7 +106,7 @@ public final class SvgWriter {
     return text.toString();
   }
 
-  private static void number(StringBuilder text, double value) {
+  static void number(StringBuilder text, double value) {
     long hundredths = Math.round(value * 100);
     if (hundredths < 0) {
       text.append('-');
@@ -108,11 +125,43 @@ public final class SvgWriter {
   private final class Cases implements Mark.Cases<Boolean> {
     @Override
     public Boolean ink(Mark.Ink ink) {
-      out.append("<path d=\"");
-      ink.outline().draw(new PathData(out));
-      out.append('"');
+      path(ink.outline());
       if (ink.strength() < 1) {
         attribute("fill-opacity", number(ink.strength()));
+      }
+      out.append("/>\n");
+      return true;
+    }
+
+    private void path(Contour contour) {
+      out.append("<path d=\"");
+      contour.draw(new PathData(out));
+      out.append('"');
+    }
+
+    @Override
+    public Boolean glyph(Mark.Glyph glyph) {
+      if (symbols == null) {
+        path(glyph.contour());
+      } else {
+        out.append("<use href=\"#").append(symbols.id(glyph.sign(), glyph.scale())).append('"');
+        attribute("x", number(glyph.x() * UNIT));
+        attribute("y", number(glyph.y() * UNIT));
+      }
+      out.append("/>\n");
+      return true;
+    }
+
+    @Override
+    public Boolean line(Mark.Line line) {
+      out.append("<path d=\"");
+      PathData data = new PathData(out);
+      data.move(line.x1(), line.y1());
+      data.line(line.x2(), line.y2());
+      out.append("\" fill=\"none\" stroke=\"currentColor\"");
+      attribute("stroke-width", number(line.thickness() * UNIT));
+      if (line.cap() == Mark.Cap.ROUND) {
+        attribute("stroke-linecap", "round");
       }
       out.append("/>\n");
       return true;
@@ -129,11 +178,16 @@ public final class SvgWriter {
         case MIDDLE -> attribute("text-anchor", "middle");
         case RIGHT -> attribute("text-anchor", "end");
       }
+      switch (words.face()) {
+        case REGULAR -> {}
+        case BOLD -> attribute("font-weight", "bold");
+        case ITALIC -> attribute("font-style", "italic");
+      }
       if (words.width() > 0) {
         attribute("textLength", number(words.width() * UNIT));
         attribute("lengthAdjust", "spacingAndGlyphs");
       }
-      out.append('>').append(Xml.text(words.text())).append("</text>\n");
+      out.append('>').append(XmlText.text(words.text())).append("</text>\n");
       return true;
     }
 
@@ -152,7 +206,7 @@ public final class SvgWriter {
   }
 
   /** Path data of an outline, absolute, in user units. */
-  private record PathData(StringBuilder out) implements Outline.Pen {
+  record PathData(StringBuilder out) implements Contour.Pen {
     @Override
     public void move(double x, double y) {
       out.append('M');

@@ -20,7 +20,7 @@ public final class Shown implements Mark.Cases<Boolean> {
   public record Piece(
       String kind,
       int group,
-      @org.jspecify.annotations.Nullable Outline outline,
+      @org.jspecify.annotations.Nullable Contour outline,
       Box box,
       String text,
       double strength,
@@ -48,6 +48,17 @@ public final class Shown implements Mark.Cases<Boolean> {
   public Boolean ink(Mark.Ink ink) {
     return pieces.add(
         new Piece(kind, group, ink.outline(), ink.outline().bounds(), "", ink.strength(), data));
+  }
+
+  @Override
+  public Boolean glyph(Mark.Glyph glyph) {
+    return pieces.add(new Piece(kind, group, glyph.contour(), glyph.box(), "", 1, data));
+  }
+
+  @Override
+  public Boolean line(Mark.Line line) {
+    Contour shape = Contour.stroke(line.x1(), line.y1(), line.x2(), line.y2(), line.thickness());
+    return pieces.add(new Piece(kind, group, shape, line.box(), "", 1, data));
   }
 
   @Override

@@ -105,7 +105,7 @@ class SignTest {
       for (int line = -2; line <= 2; line++) {
         marks.add(
             new Mark.Ink(
-                Outline.of(new Box(x - 0.8, y + line - 0.03, x + 3.4, y + line + 0.03)), 0.3));
+                Contour.of(new Box(x - 0.8, y + line - 0.03, x + 3.4, y + line + 0.03)), 0.3));
       }
       marks.add(Mark.Group.of(name, List.of(new Mark.Ink(Sign.of(name).at(x, y, 1)))));
       double width = OpenFont.get().width(name, 0.6);

@@ -6,7 +6,7 @@ import java.util.Arrays;
  * A filled shape: closed runs of straight lines and cubic curves, filled by the nonzero rule.
  * Immutable. Coordinates are staff spaces; which way y points is the holder's business.
  */
-public final class Outline {
+public final class Contour {
   private static final int MOVE = 0;
   private static final int LINE = 1;
   private static final int CURVE = 2;
@@ -16,7 +16,7 @@ public final class Outline {
   private final byte[] ops;
   private final double[] numbers;
 
-  private Outline(byte[] ops, double[] numbers) {
+  private Contour(byte[] ops, double[] numbers) {
     this.ops = ops;
     this.numbers = numbers;
   }
@@ -52,17 +52,17 @@ public final class Outline {
   }
 
   /** The shape with each point at ({@code dx + kx * x}, {@code dy + ky * y}). */
-  public Outline placed(double dx, double dy, double kx, double ky) {
+  public Contour placed(double dx, double dy, double kx, double ky) {
     double[] placed = new double[numbers.length];
     for (int i = 0; i < placed.length; i += 2) {
       placed[i] = dx + kx * numbers[i];
       placed[i + 1] = dy + ky * numbers[i + 1];
     }
-    return new Outline(ops, placed);
+    return new Contour(ops, placed);
   }
 
   /** The same shape elsewhere. */
-  public Outline moved(double dx, double dy) {
+  public Contour moved(double dx, double dy) {
     return placed(dx, dy, 1, 1);
   }
 
@@ -74,13 +74,13 @@ public final class Outline {
     if (numbers.length == 0) {
       throw new IllegalStateException("an empty outline has no box");
     }
-    Extent extent = new Extent();
+    Reach extent = new Reach();
     draw(extent);
     return new Box(extent.left, extent.top, extent.right, extent.bottom);
   }
 
   /** Reads {@code M x y}, {@code L x y}, {@code C x1 y1 x2 y2 x y} and {@code Z}. */
-  public static Outline parse(String data) {
+  public static Contour parse(String data) {
     Builder builder = new Builder();
     String[] words = data.trim().split("\\s+", -1);
     int i = 0;
@@ -100,7 +100,7 @@ public final class Outline {
   }
 
   /** A rectangle. */
-  public static Outline of(Box box) {
+  public static Contour of(Box box) {
     Builder builder = new Builder();
     builder.move(box.left(), box.top());
     builder.line(box.right(), box.top());
@@ -111,7 +111,7 @@ public final class Outline {
   }
 
   /** A straight stroke of even thickness with flat ends. */
-  public static Outline stroke(double x1, double y1, double x2, double y2, double thickness) {
+  public static Contour stroke(double x1, double y1, double x2, double y2, double thickness) {
     double length = Math.sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
     double nx = -(y2 - y1) / length * thickness / 2;
     double ny = (x2 - x1) / length * thickness / 2;
@@ -125,7 +125,7 @@ public final class Outline {
   }
 
   /** A band between two upright edges, as a beam is: slanted above and below, cut off upright. */
-  public static Outline band(double x1, double y1, double x2, double y2, double thickness) {
+  public static Contour band(double x1, double y1, double x2, double y2, double thickness) {
     Builder builder = new Builder();
     builder.move(x1, y1 - thickness / 2);
     builder.line(x2, y2 - thickness / 2);
@@ -136,7 +136,7 @@ public final class Outline {
   }
 
   /** A rectangle with round corners; with {@code rim} above zero only its rim, so thick. */
-  public static Outline rounded(Box box, double radius, double rim) {
+  public static Contour rounded(Box box, double radius, double rim) {
     Builder builder = new Builder();
     corners(builder, box, radius, true);
     if (rim > 0) {
@@ -176,7 +176,7 @@ public final class Outline {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Outline that
+    return other instanceof Contour that
         && Arrays.equals(ops, that.ops)
         && Arrays.equals(numbers, that.numbers);
   }
@@ -240,12 +240,12 @@ public final class Outline {
     }
 
     /** What was drawn so far. */
-    public Outline build() {
-      return new Outline(Arrays.copyOf(ops, opCount), Arrays.copyOf(numbers, numberCount));
+    public Contour build() {
+      return new Contour(Arrays.copyOf(ops, opCount), Arrays.copyOf(numbers, numberCount));
     }
   }
 
-  private static final class Extent implements Pen {
+  private static final class Reach implements Pen {
     private double left = Double.POSITIVE_INFINITY;
     private double top = Double.POSITIVE_INFINITY;
     private double right = Double.NEGATIVE_INFINITY;

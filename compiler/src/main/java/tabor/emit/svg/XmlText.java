@@ -1,8 +1,8 @@
 package tabor.emit.svg;
 
 /** Text in XML. */
-final class Xml {
-  private Xml() {}
+final class XmlText {
+  private XmlText() {}
 
   /**
    * The text with markup characters escaped, fit for content and for attributes in double or single

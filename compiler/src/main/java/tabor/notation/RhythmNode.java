@@ -9,7 +9,7 @@ import tabor.rhythm.Time;
  * A stretch of one voice, divided: a beat, or a tuplet inside one. Compared by identity, since two
  * alike tuplets may follow each other.
  */
-final class Node {
+final class RhythmNode {
   private final @Nullable Ratio ratio;
   private final Time length;
   private final List<Item> items = new ArrayList<>();
@@ -26,7 +26,7 @@ final class Node {
    *
    * @param inner the tuplet that stands there; null where a stroke starts or a roll ends
    */
-  record Item(Time at, @Nullable Node inner) {
+  record Item(Time at, @Nullable RhythmNode inner) {
     boolean isTuplet() {
       return inner != null;
     }
@@ -36,7 +36,7 @@ final class Node {
    * @param ratio null for what is not a tuplet
    * @param length the sum of the written values in it
    */
-  Node(@Nullable Ratio ratio, Time length) {
+  RhythmNode(@Nullable Ratio ratio, Time length) {
     this.ratio = ratio;
     this.length = length;
   }
@@ -68,7 +68,7 @@ final class Node {
     return items;
   }
 
-  void add(Time at, @Nullable Node inner) {
+  void add(Time at, @Nullable RhythmNode inner) {
     items.add(new Item(at, inner));
   }
 

@@ -18,7 +18,7 @@ import tabor.rhythm.Time;
  * Writes one voice, bar after bar: note values, rests and tuplets. Strokes that are held over a
  * barline go on in the next bar, so bars must come in order.
  */
-final class Line {
+final class VoiceWriter {
   private final Groove groove;
   private final Snap snap;
   private final Holds holds;
@@ -36,19 +36,22 @@ final class Line {
    * @param regions how its beats were taken together
    * @param edges where groups inside tuplets meet
    */
-  record Result(List<Draft> drafts, List<Region> regions, NavigableSet<Time> edges) {}
+  record Result(List<Draft> drafts, List<BeatSpan> regions, NavigableSet<Time> edges) {}
 
-  Line(Groove groove, Holds holds, Voice voice) {
+  /**
+   * A writer of one voice.
+   *
+   * @param written the strokes of that voice as they are written
+   */
+  VoiceWriter(Groove groove, Holds holds, Voice voice, List<Stroke> written) {
     this.groove = groove;
     this.snap = Snap.of(groove);
     this.holds = holds;
     this.heldEnds = holds.endsByBar(voice);
     Time bar = groove.meter().bar();
-    for (Stroke stroke : groove.strokes()) {
+    for (Stroke stroke : written) {
       Time first = stroke.bar() == 0 ? bar.minus(groove.pickup()) : Time.ZERO;
-      if (Voice.of(stroke.limb()) == voice
-          && first.compareTo(stroke.at()) <= 0
-          && stroke.at().before(bar)) {
+      if (first.compareTo(stroke.at()) <= 0 && stroke.at().before(bar)) {
         strokes.computeIfAbsent(stroke.bar(), none -> new ArrayList<>()).add(stroke);
       }
     }
@@ -66,21 +69,21 @@ final class Line {
     Meter meter = groove.meter();
     Time start = number == 0 ? meter.bar().minus(groove.pickup()) : Time.ZERO;
     List<Stroke> here = strokes.getOrDefault(number, List.of());
-    List<Mark> marks = marks(here);
+    List<Onset> marks = marks(here);
     NavigableSet<Time> edges = new TreeSet<>();
     stopBy(start);
     if (marks.isEmpty() && sounding.isEmpty() && number != 0) {
       return new Result(List.of(), List.of(), edges);
     }
-    List<Region> regions = Region.of(meter, snap, meter.beatAt(start), marks, here);
+    List<BeatSpan> regions = BeatSpan.of(meter, snap, meter.beatAt(start), marks, here);
     for (int i = 0; i < regions.size(); ) {
-      Region region = regions.get(i);
+      BeatSpan region = regions.get(i);
       int taken = together(regions, i);
-      Node node;
+      RhythmNode node;
       if (taken == 1) {
         node = Planner.plan(region.stretch(), region.beats() == 1, edges);
       } else {
-        node = new Node(null, region.stretch().length().times(taken));
+        node = new RhythmNode(null, region.stretch().length().times(taken));
         if (!region.isEmpty()) {
           node.add(Time.ZERO, null);
         }
@@ -91,12 +94,12 @@ final class Line {
     return new Result(drafts, regions, edges);
   }
 
-  private List<Mark> marks(List<Stroke> here) {
+  private List<Onset> marks(List<Stroke> here) {
     struckAt = new HashMap<>();
-    List<Mark> marks = new ArrayList<>();
+    List<Onset> marks = new ArrayList<>();
     for (Stroke stroke : here) {
       struckAt.computeIfAbsent(stroke.at(), none -> new ArrayList<>()).add(stroke);
-      marks.add(Mark.of(snap, stroke, groove.meter()));
+      marks.add(Onset.of(snap, stroke, groove.meter()));
     }
     Set<Time> beats = new HashSet<>();
     for (int i = 0; i < groove.meter().beatCount(); i++) {
@@ -104,7 +107,7 @@ final class Line {
     }
     for (Time end : heldEnds.getOrDefault(bar, List.of())) {
       if (!beats.contains(end) && !struckAt.containsKey(end)) {
-        marks.add(Mark.bare(end));
+        marks.add(Onset.bare(end));
       }
     }
     marks.sort((a, b) -> a.at().compareTo(b.at()));
@@ -115,8 +118,8 @@ final class Line {
    * How many regions one sign can stand for: silent beats that a longer rest covers, or the beats
    * that a held stroke fills.
    */
-  private int together(List<Region> regions, int first) {
-    Region region = regions.get(first);
+  private int together(List<BeatSpan> regions, int first) {
+    BeatSpan region = regions.get(first);
     Time start = region.stretch().start();
     if (region.beats() != 1
         || region.stretch().marks().stream().anyMatch(mark -> !mark.at().equals(start))) {
@@ -150,7 +153,7 @@ final class Line {
     Meter meter = groove.meter();
     Time length = meter.beat(first).times(count);
     boolean single = length.num() == 1 || length.num() == 3;
-    if (!meter.isEven() || !single || length.compareTo(Values.LONGEST) > 0) {
+    if (!meter.isEven() || !single || length.compareTo(NoteValues.LONGEST) > 0) {
       return false;
     }
     int beats = meter.beatCount();
@@ -170,8 +173,8 @@ final class Line {
     }
   }
 
-  private void write(Node node, Time origin, Time factor, List<Node> around) {
-    List<Node> tuplets = around;
+  private void write(RhythmNode node, Time origin, Time factor, List<RhythmNode> around) {
+    List<RhythmNode> tuplets = around;
     if (node.isTuplet()) {
       tuplets = new ArrayList<>(around);
       tuplets.add(node);
@@ -179,10 +182,10 @@ final class Line {
     Frame frame = new Frame(node.length());
     Time at = Time.ZERO;
     List<Stroke> struck = List.of();
-    for (Node.Item item : node.items()) {
+    for (RhythmNode.Item item : node.items()) {
       fill(new Gap(frame, origin, factor, tuplets), at, item.at(), struck);
       Time place = origin.plus(item.at().times(factor));
-      Node inner = item.inner();
+      RhythmNode inner = item.inner();
       if (inner == null) {
         at = item.at();
         struck = struckAt.getOrDefault(place, List.of());
@@ -196,7 +199,7 @@ final class Line {
   }
 
   /** The surroundings of a piece of time. */
-  private record Gap(Frame frame, Time origin, Time factor, List<Node> tuplets) {
+  private record Gap(Frame frame, Time origin, Time factor, List<RhythmNode> tuplets) {
     Time place(Time written) {
       return origin.plus(written.times(factor));
     }

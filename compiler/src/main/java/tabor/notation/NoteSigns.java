@@ -20,21 +20,29 @@ import tabor.kit.SurfaceFacts;
 import tabor.notation.Note.Hihat;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Slot;
-import tabor.rhythm.Time;
 
 /** What is written at the strokes of a section beside their time. */
-final class Signs {
+final class NoteSigns {
   private final Groove groove;
   private final Snap snap;
   private final Set<Stroke> changed;
   private final IdentityHashMap<Stroke, Hihat> hihats = new IdentityHashMap<>();
   private final boolean usualFeet;
+  private final RollWriting rolls;
 
-  Signs(Groove groove, Set<Stroke> changed) {
+  /**
+   * Signs of a section.
+   *
+   * @param changed the strokes to mark as changed
+   * @param rolls how its measured rolls are written
+   */
+  NoteSigns(Groove groove, Set<Stroke> changed, RollWriting rolls) {
     this.groove = groove;
     this.snap = Snap.of(groove);
     this.changed = changed;
+    this.rolls = rolls;
     this.usualFeet = groove.strokes().stream().allMatch(this::isUsual);
     readHihat();
   }
@@ -117,33 +125,18 @@ final class Signs {
         ghost,
         !held && strokes.stream().anyMatch(s -> s.level() == Level.ACCENT),
         held ? 0 : strokes.stream().mapToInt(s -> s.ornaments().smallStrokes()).max().orElse(0),
-        strokes.stream().mapToInt(s -> slashes(s, draft, held)).max().orElse(0),
+        strokes.stream().mapToInt(s -> rolls.slashes(s, draft)).max().orElse(0),
         has(strokes, Ornament.BUZZ),
         !held && has(strokes, Ornament.CHOKE),
         !held && has(strokes, Ornament.RIMSHOT),
-        held ? Hihat.NONE : hihats.getOrDefault(first, Hihat.NONE),
+        held ? Hihat.NONE : hihats.getOrDefault(rolls.origin(first), Hihat.NONE),
         held,
         strokes.stream().anyMatch(draft.onward()::contains),
-        strokes.stream().anyMatch(changed::contains));
+        strokes.stream().anyMatch(stroke -> changed.contains(rolls.origin(stroke))));
   }
 
   private static boolean has(List<Stroke> strokes, Ornament ornament) {
     return strokes.stream().anyMatch(stroke -> stroke.ornaments().has(ornament));
-  }
-
-  /**
-   * Slashes and beams together say how fast a measured roll is: two strokes in the slot of a
-   * diddle, four in that of an open roll.
-   */
-  private int slashes(Stroke stroke, Draft draft, boolean held) {
-    Optional<Roll> roll = Roll.of(groove, snap, stroke);
-    if (roll.isEmpty()) {
-      return 0;
-    }
-    Time factor = draft.length().over(draft.written().length());
-    Written.Type one = Values.notAbove(roll.get().step().over(factor));
-    int flags = one.ordinal() - Written.Type.QUARTER.ordinal();
-    return Math.max(held ? 0 : 1, flags - draft.written().type().flags());
   }
 
   /** How the place is counted: the number of a beat, a syllable, or nothing. */
@@ -151,24 +144,31 @@ final class Signs {
     for (Stroke stroke : draft.struck()) {
       Slot slot = snap.slot(stroke);
       if (slot.division().isInside(groove.meter())) {
-        Count count = CountNames.of(slot, groove.meter());
-        if (count.places().isEmpty()) {
-          return count.syllable() == Count.Syllable.NONE
-              ? Integer.toString(count.beat())
-              : count.syllable().sign();
+        String label = label(slot, groove.meter());
+        if (!label.isEmpty()) {
+          return label;
         }
       }
     }
     return "";
   }
 
-  /** Which limb strikes, if that needs saying. */
-  String sticking(Draft draft, Voice voice) {
-    if (draft.struck().isEmpty() || (voice == Voice.FEET && usualFeet)) {
+  /** How a slot is counted: the number of its beat, a syllable, or nothing. */
+  static String label(Slot slot, Meter meter) {
+    Count count = CountNames.of(slot, meter);
+    if (!count.places().isEmpty()) {
       return "";
     }
-    Limb first = draft.struck().get(0).limb();
-    boolean both = draft.struck().stream().anyMatch(stroke -> stroke.limb() != first);
-    return both ? "B" : first.letter();
+    return count.syllable() == Count.Syllable.NONE
+        ? Integer.toString(count.beat())
+        : count.syllable().sign();
+  }
+
+  /** Which limb strikes, if that needs saying. */
+  String sticking(Draft draft) {
+    List<Limb> limbs = draft.struck().stream().map(Stroke::limb).distinct().toList();
+    List<Limb> hands = limbs.stream().filter(Limb::isHand).toList();
+    List<Limb> said = hands.isEmpty() && !usualFeet ? limbs : hands;
+    return said.isEmpty() ? "" : said.size() > 1 ? "B" : said.get(0).letter();
   }
 }

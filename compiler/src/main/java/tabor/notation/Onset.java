@@ -14,7 +14,7 @@ import tabor.rhythm.Time;
  * @param at distance from the barline in whole notes
  * @param groups the slots that it shares with other strokes, outermost first
  */
-record Mark(Time at, List<Group> groups) {
+record Onset(Time at, List<Group> groups) {
   /** A slot that holds several strokes: from {@code start} to before {@code end}. */
   record Group(Time start, Time end) {
     boolean holds(Time at) {
@@ -27,12 +27,12 @@ record Mark(Time at, List<Group> groups) {
   }
 
   /** A place that belongs to no group. */
-  static Mark bare(Time at) {
-    return new Mark(at, List.of());
+  static Onset bare(Time at) {
+    return new Onset(at, List.of());
   }
 
   /** The place of a stroke; its groups are left out if they do not lead to where it is. */
-  static Mark of(Snap snap, Stroke stroke, Meter meter) {
+  static Onset of(Snap snap, Stroke stroke, Meter meter) {
     Slot slot = stroke.slot();
     if (slot.parts().isEmpty() || !slot.division().isInside(meter)) {
       return bare(stroke.at());
@@ -46,18 +46,18 @@ record Mark(Time at, List<Group> groups) {
       start = start.plus(length.times(part.index()));
     }
     return snap.shown(stroke, start).equals(stroke.at())
-        ? new Mark(stroke.at(), List.copyOf(groups))
+        ? new Onset(stroke.at(), List.copyOf(groups))
         : bare(stroke.at());
   }
 
   /** The same place seen from inside a stretch: without the groups that are not smaller. */
-  Mark within(Time start, Time end) {
+  Onset within(Time start, Time end) {
     int from = 0;
     Group stretch = new Group(start, end);
     while (from < groups.size()
         && (groups.get(from).holds(stretch) || !stretch.holds(groups.get(from)))) {
       from++;
     }
-    return from == 0 ? this : new Mark(at, groups.subList(from, groups.size()));
+    return from == 0 ? this : new Onset(at, groups.subList(from, groups.size()));
   }
 }

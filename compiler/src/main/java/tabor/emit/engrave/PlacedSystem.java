@@ -12,8 +12,9 @@ import tabor.rhythm.Time;
  * @param places where their columns stand
  * @param columns for each bar which column stands at which time
  */
-record Line(List<BarPlan> bars, Spacing.Places places, List<TreeMap<Time, Integer>> columns) {
-  static Line of(List<BarPlan> bars, Spacing.Places places) {
+record PlacedSystem(
+    List<BarPlan> bars, Spacing.Places places, List<TreeMap<Time, Integer>> columns) {
+  static PlacedSystem of(List<BarPlan> bars, Spacing.Places places) {
     List<TreeMap<Time, Integer>> columns =
         bars.stream()
             .map(
@@ -25,7 +26,7 @@ record Line(List<BarPlan> bars, Spacing.Places places, List<TreeMap<Time, Intege
                   return map;
                 })
             .toList();
-    return new Line(bars, places, columns);
+    return new PlacedSystem(bars, places, columns);
   }
 
   /** Where the column of a time stands; between two columns in proportion. */

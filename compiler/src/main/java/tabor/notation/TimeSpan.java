@@ -14,38 +14,38 @@ import tabor.rhythm.Time;
  * @param grid into how many equal parts it must be cut so that everything falls on an edge; 0 if
  *     that is more than {@link #FINEST}
  */
-record Stretch(Time start, Time end, List<Mark> marks, List<Mark.Group> groups, long grid) {
+record TimeSpan(Time start, Time end, List<Onset> marks, List<Onset.Group> groups, long grid) {
   /** The finest grid that is written as one tuplet. */
   static final long FINEST = 1 << 16;
 
   /** Finds groups and grid of a stretch. */
-  static Stretch of(Time start, Time end, List<Mark> marks) {
-    List<Mark> inside = new ArrayList<>();
-    for (Mark mark : marks) {
+  static TimeSpan of(Time start, Time end, List<Onset> marks) {
+    List<Onset> inside = new ArrayList<>();
+    for (Onset mark : marks) {
       inside.add(mark.within(start, end));
     }
-    List<Mark.Group> groups = new ArrayList<>();
+    List<Onset.Group> groups = new ArrayList<>();
     if (!outermost(inside, groups)) {
       // Two parts group differently across each other: only the places themselves count then.
-      inside.replaceAll(mark -> Mark.bare(mark.at()));
+      inside.replaceAll(mark -> Onset.bare(mark.at()));
       groups.clear();
     }
     Time length = end.minus(start);
     long grid = 1;
-    for (Mark mark : inside) {
+    for (Onset mark : inside) {
       grid = finer(grid, mark.at().minus(start).over(length));
     }
     if (!groups.isEmpty()) {
       grid = gridAround(inside, groups, start, length);
     }
-    return new Stretch(start, end, List.copyOf(inside), List.copyOf(groups), grid);
+    return new TimeSpan(start, end, List.copyOf(inside), List.copyOf(groups), grid);
   }
 
   private static long gridAround(
-      List<Mark> marks, List<Mark.Group> groups, Time start, Time length) {
+      List<Onset> marks, List<Onset.Group> groups, Time start, Time length) {
     long grid = 1;
     int next = 0;
-    for (Mark mark : marks) {
+    for (Onset mark : marks) {
       while (next < groups.size() && groups.get(next).end().compareTo(mark.at()) <= 0) {
         next++;
       }
@@ -53,7 +53,7 @@ record Stretch(Time start, Time end, List<Mark> marks, List<Mark.Group> groups, 
         grid = finer(grid, mark.at().minus(start).over(length));
       }
     }
-    for (Mark.Group group : groups) {
+    for (Onset.Group group : groups) {
       grid = finer(grid, group.start().minus(start).over(length));
       grid = finer(grid, group.end().minus(start).over(length));
     }
@@ -61,9 +61,9 @@ record Stretch(Time start, Time end, List<Mark> marks, List<Mark.Group> groups, 
   }
 
   /** Collects the groups that no other one holds; false if two overlap. */
-  private static boolean outermost(List<Mark> marks, List<Mark.Group> found) {
-    List<Mark.Group> all = new ArrayList<>();
-    for (Mark mark : marks) {
+  private static boolean outermost(List<Onset> marks, List<Onset.Group> found) {
+    List<Onset.Group> all = new ArrayList<>();
+    for (Onset mark : marks) {
       if (!mark.groups().isEmpty()) {
         all.add(mark.groups().get(0));
       }
@@ -73,8 +73,8 @@ record Stretch(Time start, Time end, List<Mark> marks, List<Mark.Group> groups, 
           int byStart = a.start().compareTo(b.start());
           return byStart != 0 ? byStart : b.end().compareTo(a.end());
         });
-    for (Mark.Group group : all) {
-      Mark.Group last = found.isEmpty() ? null : found.get(found.size() - 1);
+    for (Onset.Group group : all) {
+      Onset.Group last = found.isEmpty() ? null : found.get(found.size() - 1);
       if (last == null || last.end().compareTo(group.start()) <= 0) {
         found.add(group);
       } else if (!last.holds(group)) {
@@ -86,13 +86,13 @@ record Stretch(Time start, Time end, List<Mark> marks, List<Mark.Group> groups, 
   }
 
   /** True if all that happens in a group happens at its start. */
-  private static boolean isSingle(Mark.Group group, List<Mark> marks) {
+  private static boolean isSingle(Onset.Group group, List<Onset> marks) {
     int low = firstAfter(group.start(), marks);
     return low == marks.size() || !marks.get(low).at().before(group.end());
   }
 
   /** The index of the first mark after a place. */
-  private static int firstAfter(Time place, List<Mark> marks) {
+  private static int firstAfter(Time place, List<Onset> marks) {
     int low = 0;
     int high = marks.size();
     while (low < high) {
@@ -120,7 +120,7 @@ record Stretch(Time start, Time end, List<Mark> marks, List<Mark.Group> groups, 
 
   /** True if the stretch may be cut here: an edge of its grid, and inside no group. */
   boolean canCut(Time place) {
-    for (Mark.Group group : groups) {
+    for (Onset.Group group : groups) {
       if (group.start().before(place) && place.before(group.end())) {
         return false;
       }
@@ -129,7 +129,7 @@ record Stretch(Time start, Time end, List<Mark> marks, List<Mark.Group> groups, 
   }
 
   /** The marks from one place to before another. */
-  List<Mark> between(Time from, Time to) {
+  List<Onset> between(Time from, Time to) {
     int first = firstAfter(from, marks);
     while (first > 0 && marks.get(first - 1).at().equals(from)) {
       first--;

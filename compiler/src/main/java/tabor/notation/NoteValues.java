@@ -5,7 +5,7 @@ import java.util.List;
 import tabor.rhythm.Time;
 
 /** The note values that can be drawn. */
-final class Values {
+final class NoteValues {
   /** Every value with and without a dot, the longest first. */
   static final List<Written> LONGEST_FIRST = longestFirst();
 
@@ -15,7 +15,7 @@ final class Values {
   /** The longest undotted one. */
   static final Time LONGEST = Written.Type.BREVE.length();
 
-  private Values() {}
+  private NoteValues() {}
 
   private static List<Written> longestFirst() {
     List<Written> values = new ArrayList<>();

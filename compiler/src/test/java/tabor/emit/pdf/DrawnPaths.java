@@ -9,20 +9,31 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
-/** Reads the filled paths of a page: the coordinates of each in order. */
-final class FilledPaths extends PDFGraphicsStreamEngine {
+/** Reads the filled and stroked paths of a page: the coordinates of each in order. */
+final class DrawnPaths extends PDFGraphicsStreamEngine {
   private final List<List<Double>> paths = new ArrayList<>();
   private List<Double> path = new ArrayList<>();
+  private int strokes;
   private Point2D at = new Point2D.Double();
 
-  private FilledPaths(PDPage page) {
+  private DrawnPaths(PDPage page) {
     super(page);
   }
 
-  static List<List<Double>> of(PDPage page) throws IOException {
-    FilledPaths reader = new FilledPaths(page);
+  static DrawnPaths of(PDPage page) throws IOException {
+    DrawnPaths reader = new DrawnPaths(page);
     reader.processPage(page);
-    return reader.paths;
+    return reader;
+  }
+
+  /** The coordinates of each path. */
+  List<List<Double>> paths() {
+    return paths;
+  }
+
+  /** How many of them are lines and no shapes. */
+  int strokes() {
+    return strokes;
   }
 
   private void add(double x, double y) {
@@ -69,12 +80,13 @@ final class FilledPaths extends PDFGraphicsStreamEngine {
 
   @Override
   public void strokePath() {
-    throw new AssertionError("nothing is stroked");
+    strokes++;
+    fillPath(0);
   }
 
   @Override
   public void fillAndStrokePath(int windingRule) {
-    throw new AssertionError("nothing is stroked");
+    throw new AssertionError("nothing is filled and stroked");
   }
 
   @Override

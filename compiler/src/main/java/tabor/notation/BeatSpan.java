@@ -16,7 +16,7 @@ import tabor.rhythm.Time;
  * @param beats how many
  * @param stretch what is in it
  */
-record Region(int first, int beats, Stretch stretch) {
+record BeatSpan(int first, int beats, TimeSpan stretch) {
   /**
    * Cuts a bar into regions.
    *
@@ -24,7 +24,8 @@ record Region(int first, int beats, Stretch stretch) {
    * @param marks in order of time
    * @param strokes of the voice in that bar
    */
-  static List<Region> of(Meter meter, Snap snap, int from, List<Mark> marks, List<Stroke> strokes) {
+  static List<BeatSpan> of(
+      Meter meter, Snap snap, int from, List<Onset> marks, List<Stroke> strokes) {
     boolean[] joined = new boolean[meter.beatCount() + 1];
     for (Stroke stroke : strokes) {
       Division division = snap.slot(stroke).division();
@@ -35,7 +36,7 @@ record Region(int first, int beats, Stretch stretch) {
         }
       }
     }
-    List<Region> regions = new ArrayList<>();
+    List<BeatSpan> regions = new ArrayList<>();
     int mark = 0;
     for (int beat = from; beat < meter.beatCount(); ) {
       int next = beat + 1;
@@ -47,22 +48,22 @@ record Region(int first, int beats, Stretch stretch) {
       while (mark < marks.size() && marks.get(mark).at().before(end)) {
         mark++;
       }
-      Stretch stretch = Stretch.of(meter.beatStart(beat), end, marks.subList(first, mark));
-      cut(meter, new Region(beat, next - beat, stretch), regions);
+      TimeSpan stretch = TimeSpan.of(meter.beatStart(beat), end, marks.subList(first, mark));
+      cut(meter, new BeatSpan(beat, next - beat, stretch), regions);
       beat = next;
     }
     return regions;
   }
 
   /** Parts a region at every beat that its grid meets. */
-  private static void cut(Meter meter, Region region, List<Region> into) {
+  private static void cut(Meter meter, BeatSpan region, List<BeatSpan> into) {
     int start = region.first;
-    Stretch whole = region.stretch;
+    TimeSpan whole = region.stretch;
     for (int beat = region.first + 1; beat < region.first + region.beats; beat++) {
       Time place = meter.beatStart(beat);
       if (whole.canCut(place)) {
         Time from = meter.beatStart(start);
-        into.add(part(start, beat, Stretch.of(from, place, whole.between(from, place))));
+        into.add(part(start, beat, TimeSpan.of(from, place, whole.between(from, place))));
         start = beat;
       }
     }
@@ -74,12 +75,12 @@ record Region(int first, int beats, Stretch stretch) {
           part(
               start,
               region.first + region.beats,
-              Stretch.of(from, whole.end(), whole.between(from, whole.end()))));
+              TimeSpan.of(from, whole.end(), whole.between(from, whole.end()))));
     }
   }
 
-  private static Region part(int first, int next, Stretch stretch) {
-    return new Region(first, next - first, stretch);
+  private static BeatSpan part(int first, int next, TimeSpan stretch) {
+    return new BeatSpan(first, next - first, stretch);
   }
 
   boolean isEmpty() {

@@ -8,11 +8,11 @@ import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /** The stretches of a bar that one beam may join. */
-final class Windows {
+final class BeamGroups {
   private static final Time QUARTER = Written.Type.QUARTER.length();
   private static final Time HALF = Written.Type.HALF.length();
 
-  private Windows() {}
+  private BeamGroups() {}
 
   /**
    * Where windows start, the bar's end included: every beat is one, but whole-note beats are

@@ -1,0 +1,179 @@
+package tabor.emit.engrave;
+
+import java.util.ArrayList;
+import java.util.List;
+import tabor.groove.Groove;
+import tabor.notation.Score;
+import tabor.notation.Voice;
+
+/**
+ * A section, measured, ready to be broken into systems.
+ *
+ * @param score what it shows
+ * @param look how it is drawn
+ * @param font measures its texts
+ * @param bars measured
+ * @param measured what line breaking asks
+ */
+record SectionPlan(
+    Score score, Look look, TextMetrics font, List<BarPlan> bars, LineBreaks.Measured measured) {
+  /** The density of an ordinary page, as a part of natural spacing. */
+  private static final double ORDINARY = 0.75;
+
+  /** A cell has so much more room than what is not yet crowded. */
+  private static final double CELL_AIR = 1.1;
+
+  /** A system whose natural width is less than its share of the line is not stretched more. */
+  private static final double MOST_STRETCH = 2.4;
+
+  private static final double MOST_STRETCH_ALONE = 1.3;
+
+  static SectionPlan of(Score score, Look look, TextMetrics font) {
+    if (score.bars().isEmpty()) {
+      throw new IllegalArgumentException("a score without bars");
+    }
+    Groove groove = score.groove();
+    boolean counts = look.counts() && groove.setting().showCounts();
+    boolean sticking = look.sticking() && groove.setting().showSticking();
+    List<BarPlan> bars = new ArrayList<>();
+    for (tabor.notation.Bar bar : score.bars()) {
+      BarPlan plan =
+          BarPlan.of(bar, counts, sticking, font)
+              .widened(DynamicsPainter.room(groove, bar.number()));
+      boolean opens = bar.number() == 1 && groove.firstBar() == 0;
+      bars.add(
+          opens && look.ending() == Look.Ending.LOOP ? plan.opened(StaffPainter.OPENING) : plan);
+    }
+    double[] wants = new double[bars.size()];
+    double[] comfort = new double[bars.size()];
+    double[] least = new double[bars.size()];
+    for (int i = 0; i < bars.size(); i++) {
+      BarSpacing bar = new BarSpacing(bars.get(i), groove.meter(), false);
+      wants[i] = bar.width(ORDINARY);
+      comfort[i] = bar.comfort();
+      least[i] = new BarSpacing(bars.get(i), groove.meter(), true).width(0);
+    }
+    double tail = StaffPainter.tail(look.ending());
+    return new SectionPlan(
+        score,
+        look,
+        font,
+        bars,
+        new LineBreaks.Measured(
+            bars.stream().map(bar -> bar.bar().number()).toList(),
+            wants,
+            comfort,
+            least,
+            look.width() - StaffPainter.prefix(groove.meter(), true) - tail,
+            look.width() - StaffPainter.prefix(groove.meter(), false) - tail));
+  }
+
+  /** What sections have in common that break their lines alike. */
+  Object family() {
+    return List.of(
+        score.groove().meter(), bars.size(), score.groove().firstBar(), look.width(), look.lines());
+  }
+
+  boolean isNarrow() {
+    double comfort = 0;
+    double least = 0;
+    for (int i = 0; i < measured.count(); i++) {
+      comfort += measured.comfort()[i];
+      least += measured.least()[i];
+    }
+    return Math.max(comfort * CELL_AIR, least) <= measured.first()
+        && look.lines().starts().stream().noneMatch(bar -> bar > score.groove().firstBar());
+  }
+
+  Engraving engrave(List<Integer> starts) {
+    List<Engraving.StaffSystem> systems = new ArrayList<>();
+    for (int i = 0; i < starts.size(); i++) {
+      int end = i + 1 < starts.size() ? starts.get(i + 1) : bars.size();
+      systems.add(system(starts.get(i), end));
+    }
+    return new Engraving(score, systems, score.groove().caption(), Spoken.of(score));
+  }
+
+  private Engraving.StaffSystem system(int from, int to) {
+    List<BarPlan> plans = bars.subList(from, to);
+    boolean first = from == 0;
+    boolean last = to == bars.size();
+    Groove groove = score.groove();
+    double prefix = StaffPainter.prefix(groove.meter(), first);
+    double tail = last ? StaffPainter.tail(look.ending()) : 0;
+    double room = look.width() - prefix - tail;
+    Spacing spacing = new Spacing(plans, groove.meter(), false);
+    double most = first && last ? MOST_STRETCH_ALONE : MOST_STRETCH;
+    double force = spacing.forceFor(room, most);
+    double scale = 1;
+    if (force == 0) {
+      // Narrower before smaller: first let the signs come closer, then shrink the system.
+      spacing = new Spacing(plans, groove.meter(), true);
+      force = spacing.forceFor(room, most);
+      double width = prefix + spacing.width(force) + tail;
+      scale = Math.min(1, look.width() / width);
+    }
+    Spacing.Places placed = spacing.place(prefix, force);
+    Spacing.Places places =
+        new Spacing.Places(placed.starts(), placed.columns(), placed.end() + tail);
+    return draw(PlacedSystem.of(plans, places), first, last, scale);
+  }
+
+  private Engraving.StaffSystem draw(PlacedSystem line, boolean first, boolean last, double scale) {
+    double width = look.width() / scale;
+    Canvas canvas = new Canvas(font, Math.max(width, line.places().end()) + 2);
+    Groove groove = score.groove();
+    new StaffPainter(canvas, look.ending()).paint(line, groove.meter(), first, last);
+    new RestPainter(canvas, line).paint();
+    for (Voice voice : Voice.values()) {
+      new NotePainter(canvas, line, voice, look.changes()).paint();
+    }
+    for (Voice voice : Voice.values()) {
+      new SignPainter(canvas, line, voice, look.changes()).paint();
+    }
+    RowPainter rows = new RowPainter(canvas, line);
+    rows.counts();
+    rows.stickings();
+    new DynamicsPainter(canvas, line).paint(groove);
+    if (first) {
+      // A narrow section is given the width that its words need, up to the line's.
+      double words = Math.min(width, Math.max(line.places().end(), Rule.WORDS_WIDTH));
+      if (look.tempo()) {
+        TempoPainter.paint(canvas, groove, words);
+      }
+      if (look.heading()) {
+        TempoPainter.heading(canvas, groove.caption(), words);
+      }
+    } else {
+      rows.barNumber(line.bars().get(0).bar().number());
+    }
+    return finish(canvas, line, scale);
+  }
+
+  private Engraving.StaffSystem finish(Canvas canvas, PlacedSystem line, double scale) {
+    double top = canvas.above.most() + 0.2;
+    double height = (top + canvas.below.most() + 0.2) * scale;
+    double right = Extent.of(canvas.marks).map(Box::right).orElse(0.0);
+    double width = Math.max(line.places().end(), right) * scale;
+    List<Engraving.Moment> moments = new ArrayList<>();
+    for (int bar = 0; bar < line.bars().size(); bar++) {
+      BarPlan plan = line.bars().get(bar);
+      for (int i = 0; i < plan.slices().size(); i++) {
+        double x = (line.places().columns()[bar][i] + Rule.HEAD / 2) * scale;
+        moments.add(new Engraving.Moment(plan.bar().number(), plan.slices().get(i).at(), x));
+      }
+    }
+    List<Mark> marks = Moving.by(canvas.marks, 0, top * scale, scale);
+    int first = line.bars().get(0).bar().number();
+    int last = line.bars().get(line.bars().size() - 1).bar().number();
+    String title = score.groove().caption() + (first == last ? ", bar " : ", bars ") + first;
+    Drawing drawing =
+        new Drawing(
+            width,
+            height,
+            first == last ? title : title + " to " + last,
+            Spoken.bars(score, first, last),
+            marks);
+    return new Engraving.StaffSystem(drawing, moments, top * scale);
+  }
+}

@@ -1,0 +1,256 @@
+package tabor.emit.pdf;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import tabor.emit.engrave.Engraver;
+import tabor.emit.engrave.Engraving;
+import tabor.emit.engrave.Face;
+import tabor.emit.engrave.LineWishes;
+import tabor.emit.engrave.Look;
+import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Moving;
+import tabor.emit.engrave.TextMetrics;
+import tabor.groove.Changes;
+import tabor.groove.Groove;
+import tabor.notation.Score;
+import tabor.notation.Speller;
+
+/**
+ * The grooves and steps of a handout as blocks: wide ones under each other, system by system,
+ * narrow ones side by side as cells.
+ */
+final class SectionBlocks {
+  /** The most columns that a page has by itself. */
+  private static final int COLUMNS = 3;
+
+  /** Height of a system in staff spaces, as far as rows are chosen by it. */
+  private static final double SYSTEM = 15;
+
+  private final Groove.Setting head;
+  private final HandoutLook look;
+  private final TextMetrics font;
+  private final TextSetter type;
+  private final double size;
+  private final double space;
+  private final double width;
+  private final List<Piece> pieces = new ArrayList<>();
+  private final Map<List<Integer>, Boolean> narrow = new HashMap<>();
+
+  /** A section with what is drawn of it. */
+  private record Piece(Groove groove, int number, Changes changes, Score score, Look look) {}
+
+  /**
+   * The sections of a handout.
+   *
+   * @param head what the page says once for all
+   * @param size of running text, in points
+   * @param space a staff space, in points
+   * @param width of the page's text, in points
+   */
+  SectionBlocks(
+      Groove.Setting head,
+      HandoutLook look,
+      TextMetrics font,
+      double size,
+      double space,
+      double width) {
+    this.head = head;
+    this.look = look;
+    this.font = font;
+    this.type = new TextSetter(font);
+    this.size = size;
+    this.space = space;
+    this.width = width;
+  }
+
+  /**
+   * The blocks of some sections that follow each other, a list for each row or wide section.
+   *
+   * @param first the number of the first of them
+   */
+  List<Row> of(List<Groove> grooves, int first) {
+    pieces.clear();
+    narrow.clear();
+    for (int i = 0; i < grooves.size(); i++) {
+      pieces.add(piece(grooves.get(i), first + i));
+    }
+    int most = look.columns() == 0 ? COLUMNS : look.columns();
+    List<CellRows.Row> rows = CellRows.of(pieces.size(), most, new Cells());
+    List<Score> scores = new ArrayList<>();
+    List<Look> looks = new ArrayList<>();
+    for (CellRows.Row row : rows) {
+      for (Piece piece : pieces.subList(row.from(), row.to())) {
+        scores.add(piece.score());
+        Look own = piece.look().withWidth(columnWidth(row.columns()) / space);
+        // A cell is one line, whatever would look best.
+        boolean cell = row.columns() > 1;
+        looks.add(cell ? own.withLines(new LineWishes(piece.groove().bars(), Set.of())) : own);
+      }
+    }
+    List<Engraving> engravings = Engraver.engrave(scores, looks, font);
+    List<Row> found = new ArrayList<>();
+    for (CellRows.Row row : rows) {
+      boolean newPage = look.sections().startsPage(pieces.get(row.from()).groove());
+      found.add(
+          new Row(
+              row.columns() == 1
+                  ? wide(pieces.get(row.from()), engravings.get(row.from()))
+                  : List.of(cells(row, engravings)),
+              newPage));
+    }
+    return found;
+  }
+
+  /** Blocks that belong together, and whether they begin a page. */
+  record Row(List<Block> blocks, boolean newPage) {}
+
+  private Piece piece(Groove groove, int number) {
+    Changes changes = look.clean() ? Changes.NONE : Changes.of(groove);
+    boolean ownTempo =
+        !groove.setting().tempo().equals(head.tempo())
+            || !groove.setting().feel().equals(head.feel());
+    Look full =
+        new Look(width / space, true, true, true, false, ownTempo)
+            .withLines(look.sections().lines(groove));
+    return new Piece(
+        groove,
+        number,
+        changes,
+        Speller.spell(groove, changes.strokes()),
+        look.clean() ? full.clean() : full);
+  }
+
+  private double gutter() {
+    return size * 1.8;
+  }
+
+  private double columnWidth(int columns) {
+    return (width - gutter() * (columns - 1)) / columns;
+  }
+
+  private final class Cells implements CellRows.Cells {
+    @Override
+    public boolean fits(int section, int columns) {
+      return narrow.computeIfAbsent(
+          List.of(section, columns),
+          key -> {
+            Piece piece = pieces.get(section);
+            double room = columnWidth(columns) / space;
+            return room >= Look.LEAST
+                && Engraver.isNarrow(piece.score(), piece.look().withWidth(room), font);
+          });
+    }
+
+    @Override
+    public double height(int section, int columns) {
+      double words = height(words(pieces.get(section), columnWidth(columns)));
+      return words + SYSTEM * space;
+    }
+
+    private double height(List<Block> blocks) {
+      return blocks.stream().mapToDouble(block -> block.height() + block.after()).sum();
+    }
+
+    @Override
+    public boolean beginsRow(int section) {
+      return look.sections().startsPage(pieces.get(section).groove());
+    }
+  }
+
+  // ---- words ----
+
+  /** A rule and a title, with its number, if it has one, in a column of its own. */
+  List<Block> heading(String number, String title, double room) {
+    double large = size * 1.25;
+    double indent = number.isEmpty() ? 0 : type.width(number, large, Face.BOLD) + size * 0.8;
+    List<Block> blocks = new ArrayList<>();
+    Mark rule = Mark.Line.rule(0, 0.25, room, 0.25, 0.5);
+    blocks.add(new Block(List.of(rule), 0.5, size * 0.5, true));
+    Block text = type.text(title, large, room - indent, size * 0.15, true, Face.BOLD);
+    List<Mark> marks = new ArrayList<>();
+    if (!number.isEmpty()) {
+      marks.add(type.line(number, 0, large * 0.95, large, Mark.Align.LEFT, Face.BOLD));
+    }
+    marks.addAll(Moving.by(text.marks(), indent, 0, 1));
+    blocks.add(new Block(marks, text.height(), text.after(), true));
+    return blocks;
+  }
+
+  private List<Block> words(Piece piece, double room) {
+    List<Block> blocks =
+        new ArrayList<>(heading(Integer.toString(piece.number()), piece.groove().caption(), room));
+    if (!piece.changes().words().isEmpty()) {
+      String changed = "Changed: " + piece.changes().text();
+      blocks.add(type.text(changed, size * 0.92, room, size * 0.2, true, Face.ITALIC));
+    }
+    prose(piece.groove().prose(), room, blocks);
+    return blocks;
+  }
+
+  /** The texts of a section. */
+  void prose(List<String> texts, double room, List<Block> blocks) {
+    for (String text : texts) {
+      if (!text.isBlank()) {
+        blocks.add(type.text(text, size, room, size * 0.45, true));
+      }
+    }
+  }
+
+  private static String bookmark(Piece piece) {
+    return piece.number() + "  " + piece.groove().caption();
+  }
+
+  // ---- notes ----
+
+  private List<Block> wide(Piece piece, Engraving engraving) {
+    List<Block> blocks = new ArrayList<>(words(piece, width));
+    blocks.set(0, blocks.get(0).marked(List.of(bookmark(piece))));
+    List<Engraving.StaffSystem> systems = engraving.systems();
+    for (int i = 0; i < systems.size(); i++) {
+      Engraving.StaffSystem system = systems.get(i);
+      double after = i + 1 < systems.size() ? space * 1.8 : space * 3;
+      blocks.add(Block.notes(List.of(marks(system, 0, 0)), height(system), after));
+    }
+    return blocks;
+  }
+
+  private double height(Engraving.StaffSystem system) {
+    return system.drawing().height() * space;
+  }
+
+  private Mark marks(Engraving.StaffSystem system, double x, double y) {
+    return Mark.Group.of("system", Moving.by(system.drawing().marks(), x, y, space));
+  }
+
+  /** Cells side by side: words from the top down, staves on one height. */
+  private Block cells(CellRows.Row row, List<Engraving> engravings) {
+    double column = columnWidth(row.columns());
+    List<Mark> marks = new ArrayList<>();
+    List<String> titles = new ArrayList<>();
+    double staff = 0;
+    List<Double> heights = new ArrayList<>();
+    for (int i = row.from(); i < row.to(); i++) {
+      double x = (i - row.from()) * (column + gutter());
+      double y = 0;
+      for (Block block : words(pieces.get(i), column)) {
+        marks.addAll(Moving.by(block.marks(), x, y, 1));
+        y += block.height() + block.after();
+      }
+      titles.add(bookmark(pieces.get(i)));
+      heights.add(y);
+      staff = Math.max(staff, y + engravings.get(i).systems().get(0).staffTop() * space);
+    }
+    double height = 0;
+    for (int i = row.from(); i < row.to(); i++) {
+      double x = (i - row.from()) * (column + gutter());
+      Engraving.StaffSystem system = engravings.get(i).systems().get(0);
+      double y = staff - system.staffTop() * space;
+      marks.add(marks(system, x, y));
+      height = Math.max(height, y + height(system));
+    }
+    return Block.notes(marks, height, space * 3).marked(titles);
+  }
+}

@@ -1,0 +1,99 @@
+package tabor.notation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import tabor.groove.Stroke;
+import tabor.rhythm.Division;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Time;
+
+/**
+ * The counts over one bar. Divisions whose counts agree share a row; where one beat is divided in
+ * two ways at once, such as a triplet over sixteenths, each way has a row of its own.
+ */
+final class CountLines {
+  private final Meter meter;
+  private final List<Row> rows = new ArrayList<>();
+
+  private CountLines(Meter meter) {
+    this.meter = meter;
+  }
+
+  /** What could be counted in a row, and what is. */
+  private record Row(TreeMap<Time, String> all, TreeMap<Time, String> struck) {}
+
+  /**
+   * The rows of a bar with what is struck in each; none for a silent bar.
+   *
+   * @param strokes of that bar
+   */
+  static List<Map<Time, String>> of(Meter meter, List<Stroke> strokes) {
+    CountLines lines = new CountLines(meter);
+    Map<Division, TreeMap<Time, String>> struck =
+        new TreeMap<>(
+            Comparator.comparingInt(Division::slots)
+                .thenComparingInt(Division::beat)
+                .thenComparingInt(Division::beats));
+    for (Stroke stroke : strokes) {
+      if (stroke.slot().division().isInside(meter)) {
+        String label = NoteSigns.label(stroke.slot(), meter);
+        TreeMap<Time, String> here =
+            struck.computeIfAbsent(stroke.slot().division(), d -> new TreeMap<>());
+        if (!label.isEmpty()) {
+          here.put(stroke.at(), label);
+        }
+      }
+    }
+    struck.forEach(lines::add);
+    List<Map<Time, String>> found = new ArrayList<>();
+    for (Row row : lines.rows) {
+      if (!row.struck().isEmpty()) {
+        found.add(row.struck());
+      }
+    }
+    return found;
+  }
+
+  private void add(Division division, TreeMap<Time, String> struck) {
+    TreeMap<Time, String> all = new TreeMap<>(struck);
+    // More slots than anybody counts are left to what is struck.
+    for (int i = 0; i < division.slots() && division.slots() <= 64; i++) {
+      Slot slot = new Slot(division, i, List.of());
+      String label = NoteSigns.label(slot, meter);
+      if (!label.isEmpty()) {
+        all.putIfAbsent(slot.start(meter), label);
+      }
+    }
+    for (Row row : rows) {
+      if (agree(row.all(), all)) {
+        row.all().putAll(all);
+        row.struck().putAll(struck);
+        return;
+      }
+    }
+    rows.add(new Row(all, struck));
+  }
+
+  /** True if no place would have two names, and no name in a beat two places. */
+  private boolean agree(TreeMap<Time, String> a, TreeMap<Time, String> b) {
+    for (Map.Entry<Time, String> one : b.entrySet()) {
+      String there = a.get(one.getKey());
+      if (there != null && !there.equals(one.getValue())) {
+        return false;
+      }
+      int beat = meter.beatAt(one.getKey());
+      Map<Time, String> around =
+          a.subMap(meter.beatStart(beat), true, meter.beatStart(beat + 1), false);
+      for (Map.Entry<Time, String> other : around.entrySet()) {
+        if (other.getValue().equals(one.getValue()) && !other.getKey().equals(one.getKey())) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+}

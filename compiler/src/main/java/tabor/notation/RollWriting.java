@@ -1,0 +1,175 @@
+package tabor.notation;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import tabor.groove.Groove;
+import tabor.groove.Level;
+import tabor.groove.Ornament;
+import tabor.groove.Ornaments;
+import tabor.groove.Stroke;
+import tabor.rhythm.Division;
+import tabor.rhythm.Slot;
+import tabor.rhythm.Time;
+
+/**
+ * How the measured rolls of a section are written: by slashes where these, with the note's flags or
+ * beams, say the number of strokes exactly, else stroke by stroke.
+ */
+final class RollWriting {
+  /** So many strokes of one roll are written out at most. */
+  private static final int MOST = 64;
+
+  private final Groove groove;
+
+  /** Strokes that are written out, and what each of them becomes. */
+  private final IdentityHashMap<Stroke, List<Stroke>> written = new IdentityHashMap<>();
+
+  private final IdentityHashMap<Stroke, Stroke> origins = new IdentityHashMap<>();
+
+  RollWriting(Groove groove) {
+    this.groove = groove;
+  }
+
+  /** How many strokes of a measured roll fill its slot: 2, 4, or 0 for what is no such roll. */
+  static int inSlot(Stroke stroke) {
+    return stroke.ornaments().has(Ornament.DIDDLE)
+        ? 2
+        : stroke.ornaments().has(Ornament.OPEN_ROLL) ? 4 : 0;
+  }
+
+  /** The time from one stroke of the roll to the next. */
+  private Time step(Stroke stroke) {
+    return Time.min(slotLength(stroke), stroke.length()).over(inSlot(stroke));
+  }
+
+  private Time slotLength(Stroke stroke) {
+    Slot slot = stroke.slot();
+    if (!slot.division().isInside(groove.meter())) {
+      return stroke.length();
+    }
+    Time length = slot.length(groove.meter());
+    for (Slot.Part part : slot.parts()) {
+      length = length.over(part.of());
+    }
+    return length;
+  }
+
+  /**
+   * The slashes through a note: with its flags they say its strokes. 0 if it is no measured roll.
+   */
+  int slashes(Stroke stroke, Draft draft) {
+    return inSlot(stroke) == 0 ? 0 : Math.max(0, exponent(stroke, draft) - 2 - flags(draft));
+  }
+
+  /**
+   * The power of a half that one stroke of the roll lasts where the draft stands, tuplets taken
+   * out: 3 for eighths; negative if it is none.
+   */
+  private int exponent(Stroke stroke, Draft draft) {
+    Time step = step(stroke).times(draft.written().length()).over(draft.length());
+    boolean power = step.num() == 1 && Long.bitCount(step.den()) == 1;
+    return power ? Long.numberOfTrailingZeros(step.den()) : -1;
+  }
+
+  private static int flags(Draft draft) {
+    return draft.written().type().flags();
+  }
+
+  /** True if the slashes of a note that is part of a roll say its strokes exactly. */
+  private boolean isExact(Stroke stroke, Draft draft) {
+    int exponent = exponent(stroke, draft);
+    int slashes = exponent - 2 - flags(draft);
+    return exponent >= 3
+        && slashes >= 0
+        && draft.written().length().times(1L << exponent).isWhole()
+        && (slashes > 0 || draft.written().dots() == 0);
+  }
+
+  /** Notes which rolls these notes cannot say; true if there is one that was not yet known. */
+  boolean spellOut(List<Draft> drafts, Holds holds) {
+    boolean found = false;
+    for (Draft draft : drafts) {
+      for (List<Stroke> some : List.of(draft.struck(), draft.held())) {
+        for (Stroke stroke : some) {
+          if (inSlot(stroke) > 0 && !written.containsKey(stroke) && !isExact(stroke, draft)) {
+            found |= write(stroke, holds.end(stroke).minus(groove.position(stroke)));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** Writes a roll out as far as it is held. */
+  private boolean write(Stroke stroke, Time held) {
+    Time step = step(stroke);
+    Time whole = held.over(step);
+    long count = Math.max(1, whole.isWhole() ? whole.floor() : whole.floor() + 1);
+    if (count > MOST || step.sign() <= 0) {
+      return false;
+    }
+    boolean alternates =
+        stroke.ornaments().has(Ornament.OPEN_ROLL)
+            && groove.strokes().stream()
+                .noneMatch(
+                    other ->
+                        other.bar() == stroke.bar()
+                            && other.at().equals(stroke.at())
+                            && other.limb() == stroke.limb().other()
+                            && inSlot(other) == 4);
+    List<Stroke> single = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      single.add(single(stroke, i, step, alternates));
+    }
+    written.put(stroke, List.copyOf(single));
+    single.forEach(one -> origins.put(one, stroke));
+    return true;
+  }
+
+  private Stroke single(Stroke stroke, int i, Time step, boolean alternates) {
+    Time bar = groove.meter().bar();
+    Time at = stroke.at().plus(step.times(i));
+    int later = Math.toIntExact(at.over(bar).floor());
+    Ornaments kept = Ornaments.NONE;
+    for (Ornament ornament : stroke.ornaments().list()) {
+      if (!ornament.isRoll() && (i == 0 || ornament.smallStrokes() == 0)) {
+        kept = kept.with(ornament);
+      }
+    }
+    Slot slot = stroke.slot();
+    if (i >= inSlot(stroke)) {
+      // Held beyond its slot: a place of no word.
+      slot = new Slot(new Division(0, groove.meter().beatCount() + 1, 1), 0, List.of());
+    } else if (i > 0) {
+      List<Slot.Part> parts = new ArrayList<>(slot.parts());
+      parts.add(new Slot.Part(i, inSlot(stroke)));
+      slot = new Slot(slot.division(), slot.index(), parts);
+    }
+    Stroke one =
+        stroke.moved(stroke.bar() + later, at.minus(bar.times(later)), step, slot).with(kept);
+    if (i > 0 && stroke.level() == Level.ACCENT) {
+      one = one.at(Level.PLAIN);
+    }
+    return alternates && i / 2 % 2 == 1 ? one.by(stroke.limb().other(), true) : one;
+  }
+
+  /** The stroke of the section that a written one belongs to. */
+  Stroke origin(Stroke stroke) {
+    return origins.getOrDefault(stroke, stroke);
+  }
+
+  /** The strokes as they are written, in order. */
+  List<Stroke> strokes() {
+    if (written.isEmpty()) {
+      return groove.strokes();
+    }
+    List<Stroke> all = new ArrayList<>();
+    for (Stroke stroke : groove.strokes()) {
+      all.addAll(written.getOrDefault(stroke, List.of(stroke)));
+    }
+    all.removeIf(stroke -> stroke.bar() > groove.bars());
+    all.sort(Stroke.ORDER);
+    return all;
+  }
+}
