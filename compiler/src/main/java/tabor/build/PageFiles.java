@@ -10,8 +10,8 @@ import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Look;
 import tabor.emit.font.OpenFont;
 import tabor.emit.grid.Grid;
+import tabor.emit.html.PageMaker;
 import tabor.emit.html.PageWriter;
-import tabor.emit.html.Pages;
 import tabor.emit.musicxml.MusicXml;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
@@ -62,7 +62,7 @@ final class PageFiles {
   private static String page(Lesson lesson, BuildOptions options) {
     boolean clean = options.handout().clean();
     PageDrawings drawings = new PageDrawings(lesson, clean, OpenFont.get());
-    return PageWriter.write(Pages.of(lesson, drawings, !clean, options.handout().caution()));
+    return PageWriter.write(PageMaker.of(lesson, drawings, !clean, options.handout().caution()));
   }
 
   private static Drawing drawing(Groove groove) {

@@ -36,7 +36,7 @@ abstract class PageInBrowser {
     browser = Browser.open();
     file = folder.resolve("lesson.html");
     Page page =
-        Pages.of(
+        PageMaker.of(
             Samples.lesson(
                 "Six-eight workshop",
                 FEET,
@@ -82,8 +82,20 @@ abstract class PageInBrowser {
         .allMatch(address -> address.startsWith(folder.toUri().toString()));
   }
 
+  static WebElement byId(String id) {
+    return browser.driver.findElement(By.id(id));
+  }
+
+  /** Moves a slider as a pointer would. */
+  static void slide(WebElement slider, int value) {
+    browser.run(
+        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input'))",
+        slider,
+        value);
+  }
+
   static WebElement tempo() {
-    return browser.driver.findElement(By.id("tempo"));
+    return browser.driver.findElement(By.id("Tempo"));
   }
 
   static Object state(String name) {
