@@ -175,15 +175,16 @@ const Desk = (() => {
     /**
      * Renders a programme to two channels of samples, without a loudspeaker.
      *
-     * @param options `rate`, `limbs` (four switches), `click`, `countIn`, `leg`, `rounds`
+     * @param options `rate`, `limbs` (four switches), `click`, `countIn`, `leg`, `rounds`, and `most`
+     *     seconds
      */
     static async render(plan, options) {
-      const { rate = 1, limbs = [1, 1, 1, 1], click = false, countIn = [], leg = 0, rounds = 1 } = options;
+      const { rate = 1, limbs = [1, 1, 1, 1], click = false, countIn = [], leg = 0, rounds = 1, most = 1e9 } = options;
       const from = plan.legs[leg].start;
       const lead = countIn.length > 0 ? -countIn[0][0] * plan.legs[leg].whole : 0;
       const start = 0.1;
       const length = plan.length - from + lead + (rounds - 1) * plan.again.length;
-      const seconds = start + length / rate + 4;
+      const seconds = Math.min(most, start + length / rate + 4);
       const context = new OfflineAudioContext(2, Math.ceil(seconds * Sounds.RATE), Sounds.RATE);
       const desk = new this(context);
       limbs.forEach((on, limb) => desk.presetSwitch(limb, on));
@@ -192,8 +193,12 @@ const Desk = (() => {
       const cursor = new Timeline.Cursor(plan, leg, countIn);
       cursor.loop = rounds > 1;
       for (let event = cursor.peek(); event && event.round < rounds; event = cursor.peek()) {
+        const when = clock.audio(event.time) - event.lead;
+        if (when > seconds) {
+          break;
+        }
         if (event.kind !== "click" || event.level > 0) {
-          desk.play(event, clock.audio(event.time) - event.lead);
+          desk.play(event, when);
         }
         cursor.advance();
       }
