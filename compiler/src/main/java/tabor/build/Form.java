@@ -3,6 +3,7 @@ package tabor.build;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import tabor.audio.WavFile;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Lesson;
 
@@ -21,8 +22,18 @@ public enum Form {
   PNG,
   /** {@code LESSON.pdf}: the handout. */
   PDF,
-  /** {@code LESSON.html}: the page that plays. */
-  HTML;
+  /** {@code LESSON.html}: the practice page. */
+  HTML,
+  /** {@code LESSON.SECTION.wav}: sound to play along with, one file for each section. */
+  WAV;
+
+  /**
+   * True if {@code all} means this form too; sound files are large and are made only when they are
+   * named.
+   */
+  public boolean isUsual() {
+    return this != WAV;
+  }
 
   /** As {@code --as} names it. */
   public String word() {
@@ -54,7 +65,28 @@ public enum Form {
       case PNG -> PageFiles.png(lesson, options);
       case PDF -> PageFiles.pdf(lesson, options);
       case HTML -> PageFiles.html(lesson, options);
+      case WAV -> SoundFiles.wav(lesson, options);
     };
+  }
+
+  /**
+   * Why this form cannot be made of a lesson, in a sentence; empty if it can.
+   *
+   * @param lesson finished, without errors
+   * @param options what is asked for
+   */
+  public Optional<String> refusal(Lesson lesson, BuildOptions options) {
+    if (this != WAV) {
+      return Optional.empty();
+    }
+    return SoundFiles.tooLong(lesson, options)
+        .map(
+            section ->
+                section.name()
+                    + " lasts longer than "
+                    + WavFile.LONGEST_SECONDS / 60
+                    + " minutes, which is too long for a sound file; leave it out with --only, or"
+                    + " play it with tabor play");
   }
 
   /** What a person should know about the files of this form, such as times that are rounded. */

@@ -2,21 +2,21 @@ package tabor.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Look;
+import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.TextMetrics;
 import tabor.emit.html.Pictures;
-import tabor.emit.svg.SvgWriter;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.notation.Speller;
 import tabor.rhythm.Time;
 
-/**
- * The engraver's drawings for the page that plays, wide for a desk and paper, narrow for a phone.
- */
+/** The engraver's drawings for the practice page, wide for a desk and paper, narrow for a phone. */
 final class PageDrawings implements Pictures {
   /** A page's column at ten pixels a staff space. */
   private static final double WIDE = 86;
@@ -27,10 +27,8 @@ final class PageDrawings implements Pictures {
   /** Size of the key's letters in staff spaces. */
   private static final double LETTERS = 1.6;
 
-  /** How far the moving mark reaches beyond the staff, in staff spaces. */
-  private static final double REACH = 1.6;
-
-  private static final int UNIT = SvgWriter.UNIT;
+  /** How far the middle of a digit stands above its base line, in sizes of its type. */
+  private static final double HALF_DIGIT = 0.36;
 
   private final Groove.Setting head;
   private final boolean clean;
@@ -51,19 +49,17 @@ final class PageDrawings implements Pictures {
   public Score score(Groove groove) {
     Engraving wide = engrave(groove, WIDE);
     boolean fits = wide.systems().size() == 1 && wide.whole().width() <= NARROW * 1.1;
-    Picture narrow = fits ? null : picture(groove, engrave(groove, NARROW), "narrow");
-    return new Score(picture(groove, wide, "wide"), narrow);
+    Picture narrow = fits ? null : picture(groove, engrave(groove, NARROW));
+    return new Score(picture(groove, wide), narrow);
   }
 
   @Override
   public Key key(List<Groove> grooves) {
-    return new Key(key(grooves, WIDE, "key-wide"), key(grooves, NARROW, "key-narrow"));
+    return new Key(key(grooves, WIDE), key(grooves, NARROW));
   }
 
-  private String key(List<Groove> grooves, double width, String name) {
-    return tabor.emit.engrave.Key.whole(grooves, width, LETTERS, font)
-        .map(drawing -> SvgWriter.element(drawing, name))
-        .orElse("");
+  private @Nullable Drawing key(List<Groove> grooves, double width) {
+    return tabor.emit.engrave.Key.whole(grooves, width, LETTERS, font).orElse(null);
   }
 
   private Engraving engrave(Groove groove, double width) {
@@ -74,28 +70,34 @@ final class PageDrawings implements Pictures {
     return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
   }
 
-  private static Picture picture(Groove groove, Engraving engraving, String kind) {
-    String svg = SvgWriter.element(engraving.whole(), groove.name() + "-" + kind);
-    return new Picture(svg, places(groove, engraving));
-  }
-
-  private static List<Place> places(Groove groove, Engraving engraving) {
-    List<Place> places = new ArrayList<>();
-    for (int i = 0; i < engraving.systems().size(); i++) {
-      Engraving.StaffSystem system = engraving.systems().get(i);
-      double staff = engraving.topOf(i) + system.staffTop();
-      double top = (staff - REACH) * UNIT;
-      double bottom = (staff + 4 + REACH) * UNIT;
+  private static Picture picture(Groove groove, Engraving engraving) {
+    List<StaffRow> rows = new ArrayList<>();
+    for (Engraving.StaffSystem system : engraving.systems()) {
+      List<Moment> moments = new ArrayList<>();
       for (Engraving.Moment moment : system.moments()) {
         Time line = groove.meter().bar().times(moment.bar() - 1L);
-        places.add(new Place(line.plus(moment.at()), moment.x() * UNIT, top, bottom));
+        moments.add(new Moment(line.plus(moment.at()), moment.x()));
       }
       if (!system.moments().isEmpty()) {
         int last = system.moments().get(system.moments().size() - 1).bar();
         Time end = groove.meter().bar().times(last);
-        places.add(new Place(end, system.drawing().width() * UNIT, top, bottom));
+        moments.add(new Moment(end, system.drawing().width()));
+      }
+      rows.add(new StaffRow(system.drawing(), bead(system), moments));
+    }
+    return new Picture(rows);
+  }
+
+  /** The middle of the row of counts; a line over the staff where nothing is counted. */
+  private static double bead(Engraving.StaffSystem system) {
+    for (Mark mark : system.drawing().marks()) {
+      if (mark instanceof Mark.Group group
+          && group.classes().contains("counts")
+          && !group.marks().isEmpty()
+          && group.marks().get(0) instanceof Mark.Words words) {
+        return words.y() - words.size() * HALF_DIGIT;
       }
     }
-    return places;
+    return Math.max(0.8, system.staffTop() - 1.5);
   }
 }

@@ -11,8 +11,8 @@ import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Look;
 import tabor.emit.font.OpenFont;
 import tabor.emit.grid.Grid;
+import tabor.emit.html.PageMaker;
 import tabor.emit.html.PageWriter;
-import tabor.emit.html.Pages;
 import tabor.emit.musicxml.MusicXml;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
@@ -66,7 +66,7 @@ final class PageFiles {
   private static String page(Lesson lesson, BuildOptions options) {
     boolean clean = options.handout().clean();
     PageDrawings drawings = new PageDrawings(lesson, clean, OpenFont.get());
-    return PageWriter.write(Pages.of(lesson, drawings, !clean, options.handout().caution()));
+    return PageWriter.write(PageMaker.of(lesson, drawings, !clean, options.handout().caution()));
   }
 
   /** A file for each system, its number after the section's name. */

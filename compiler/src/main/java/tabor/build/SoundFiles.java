@@ -3,6 +3,7 @@ package tabor.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tabor.audio.WavFile;
 import tabor.diagnostic.Diagnostic;
 import tabor.emit.midi.MidiLesson;
 import tabor.groove.Lesson;
@@ -26,5 +27,24 @@ final class SoundFiles {
       }
     }
     return files;
+  }
+
+  static List<Output> wav(Lesson lesson, BuildOptions options) {
+    List<Output> files = new ArrayList<>();
+    for (Section section : lesson.sections()) {
+      if (options.wants(section)) {
+        String name = lesson.file() + "." + section.name() + ".wav";
+        files.add(new Output(name, () -> WavFile.bytes(section, options.countIn())));
+      }
+    }
+    return files;
+  }
+
+  /** The first wanted section that is too long for a sound file. */
+  static Optional<Section> tooLong(Lesson lesson, BuildOptions options) {
+    return lesson.sections().stream()
+        .filter(options::wants)
+        .filter(section -> WavFile.seconds(section) > WavFile.LONGEST_SECONDS)
+        .findFirst();
   }
 }

@@ -102,6 +102,11 @@ final class Build {
   private Plan plan(Path source, Lesson lesson) {
     List<Output> outputs = new ArrayList<>();
     for (Form form : forms) {
+      form.refusal(lesson, wanted)
+          .ifPresent(
+              reason -> {
+                throw Failure.outside(source + ": " + reason);
+              });
       outputs.addAll(form.outputs(lesson, wanted));
     }
     return new Plan(source, lesson, outputs);

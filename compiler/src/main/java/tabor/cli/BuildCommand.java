@@ -49,7 +49,9 @@ final class BuildCommand implements Callable<Integer> {
       names = "--as",
       paramLabel = "FORMS",
       split = ",",
-      description = "Which outputs, with commas between: ${COMPLETION-CANDIDATES}, or all.",
+      description =
+          "Which outputs, with commas between: ${COMPLETION-CANDIDATES}, or all (of"
+              + " these but wav, whose files are large).",
       completionCandidates = FormWords.class,
       defaultValue = USUAL)
   private List<String> forms = List.of();
@@ -108,7 +110,7 @@ final class BuildCommand implements Callable<Integer> {
     List<Form> found = new ArrayList<>();
     for (String word : forms) {
       if (word.equals("all")) {
-        return List.of(Form.values());
+        return Arrays.stream(Form.values()).filter(Form::isUsual).toList();
       }
       Form form =
           Form.of(word)

@@ -3,20 +3,18 @@ package tabor.cli;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tabor.emit.midi.MidiLesson;
-import tabor.emit.midi.SmfWriter;
-import tabor.groove.Groove;
+import tabor.audio.PracticeTrack;
+import tabor.emit.pdf.HandoutLook;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
 import tabor.kit.Limb;
-import tabor.perform.Performance;
-import tabor.perform.Performer;
-import tabor.rhythm.Time;
+import tabor.perform.Sound;
 
 /** {@code tabor play}: through the loudspeaker, with a count that moves along. */
 @Command(
@@ -25,12 +23,12 @@ import tabor.rhythm.Time;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Without SECTION all sections are played in order. Ctrl-C stops. Mind your ears: turn the",
-      "sound down before you start."
+      "Without SECTION all sections are played in order. Ctrl-C stops. Turn the sound down before"
+          + " you start.",
+      "",
+      HandoutLook.CAUTION
     })
 final class PlayCommand extends LessonCommand {
-  private static final int FADE_MILLIS = 800;
-
   private final SoundDevice device;
 
   @Parameters(
@@ -40,7 +38,7 @@ final class PlayCommand extends LessonCommand {
       description = "The groove, step or chart.")
   private @Nullable String section;
 
-  @Option(names = "--loop", description = "Go round until stopped.")
+  @Option(names = "--loop", description = "Repeat it until stopped.")
   private boolean loop;
 
   @Option(
@@ -55,7 +53,7 @@ final class PlayCommand extends LessonCommand {
   private boolean noCountIn;
 
   PlayCommand(Io io) {
-    this(io, SoundDevice.ofJdk());
+    this(io, SoundDevice.ofSystem());
   }
 
   PlayCommand(Io io, SoundDevice device) {
@@ -77,47 +75,31 @@ final class PlayCommand extends LessonCommand {
           "--loop takes one section: "
               + sections.stream().map(Section::name).collect(Collectors.joining(", ")));
     }
-    MidiLesson midi = MidiLesson.of(lesson);
     try (Player playing = Player.open(device, this::leave)) {
       for (Section one : sections) {
-        play(playing, midi, one, silent);
+        play(playing, one, silent);
       }
-      playing.fadeOut(FADE_MILLIS);
     }
     return ExitCode.FINE;
   }
 
-  private void play(Player playing, MidiLesson midi, Section one, Set<Limb> silent) {
-    Performance performance =
-        loop && one instanceof Groove groove
-            ? Performer.twice(groove, noCountIn ? 0 : 1)
-            : MidiLesson.performance(one, !noCountIn);
+  private void play(Player playing, Section one, Set<Limb> silent) {
+    Predicate<Sound> heard = sound -> sound.limb() == null || !silent.contains(sound.limb());
+    PracticeTrack track =
+        loop
+            ? PracticeTrack.repeated(one, !noCountIn, Long.MAX_VALUE, heard)
+            : PracticeTrack.once(one, !noCountIn, heard);
     io().out().print(one.caption() + "\n");
     io().out().flush();
-    MovingCount count = new MovingCount(performance, io().out());
-    long whole = 4L * midi.ticks().division();
+    MovingCount count = new MovingCount(track.performance(), io().out());
     playing.play(
-        SmfWriter.sequence(
-            midi.smf(performance, one, s -> s.limb() == null || !silent.contains(s.limb()))),
-        loop ? round(one, performance, midi) : null,
-        tick -> {
+        track,
+        seconds -> {
           if (io().outTerminal()) {
-            count.show(Time.of(tick, whole));
+            count.show(track.place(seconds));
           }
         });
     count.end();
-  }
-
-  /** What goes round: the first time through of a groove, all of a chart. */
-  private static Player.Loop round(Section one, Performance performance, MidiLesson midi) {
-    Time from = Time.ZERO;
-    Time to = performance.length();
-    if (one instanceof Groove) {
-      int last = performance.segments().size() - 1;
-      from = performance.segments().get(last - 1).barline(1);
-      to = performance.segments().get(last).start();
-    }
-    return new Player.Loop(midi.ticks().at(from), midi.ticks().at(to));
   }
 
   private void leave() {

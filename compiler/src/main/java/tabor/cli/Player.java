@@ -1,27 +1,29 @@
 package tabor.cli;
 
-import javax.sound.midi.InvalidMidiDataException;
-import javax.sound.midi.MidiUnavailableException;
-import javax.sound.midi.Sequence;
-import javax.sound.midi.Sequencer;
-import org.jspecify.annotations.Nullable;
+import javax.sound.sampled.LineUnavailableException;
+import tabor.audio.PracticeTrack;
+import tabor.audio.WavFile;
 
 /**
- * Plays sequences one after another on one device. If the process is told to stop while it plays,
- * the device is silenced and closed first.
+ * Plays tracks one after another on one device. If the process is told to stop while it plays, the
+ * device is silenced and closed first.
  */
 final class Player implements AutoCloseable {
-  private static final int LOOK_MILLIS = 10;
+  /** Frames handed over at a time: a fortieth of a second. */
+  private static final int BLOCK = 1024;
 
-  private final SoundDevice.Opened device;
+  private final SoundDevice.Line line;
   private final Thread onExit;
+  private volatile boolean stopped;
+  private long before;
 
-  private Player(SoundDevice.Opened device, Runnable onStop) {
-    this.device = device;
+  private Player(SoundDevice.Line line, Runnable onStop) {
+    this.line = line;
     this.onExit =
         new Thread(
             () -> {
-              device.close();
+              stopped = true;
+              line.close();
               onStop.run();
             },
             "stop playing");
@@ -30,12 +32,9 @@ final class Player implements AutoCloseable {
 
   /** Told now and then where the music is. */
   interface Listener {
-    /** {@code tick} has been reached. */
-    void at(long tick);
+    /** So many seconds of the track have been heard. */
+    void at(double seconds);
   }
-
-  /** The part of a sequence that goes round for ever, in ticks. */
-  record Loop(long from, long to) {}
 
   /**
    * Opens a device; {@code onStop} runs last if the process is told to stop.
@@ -45,56 +44,44 @@ final class Player implements AutoCloseable {
   static Player open(SoundDevice device, Runnable onStop) {
     try {
       return new Player(device.open(), onStop);
-    } catch (MidiUnavailableException | IllegalArgumentException | SecurityException e) {
+    } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
       throw Failure.outside(
           "there is no sound device to play on ("
               + e.getMessage()
-              + "); tabor build FILE -o FOLDER --as midi writes files that any player opens");
+              + "); tabor build FILE -o FOLDER --as wav writes files that any player opens");
     }
   }
 
-  /** Plays to the end, or for ever where something is to go round. */
-  void play(Sequence sequence, @Nullable Loop loop, Listener listener) {
-    Sequencer sequencer = device.sequencer();
-    try {
-      sequencer.setSequence(sequence);
-      sequencer.setTickPosition(0);
-      if (loop == null) {
-        sequencer.setLoopCount(0);
-      } else {
-        sequencer.setLoopStartPoint(loop.from());
-        sequencer.setLoopEndPoint(loop.to());
-        sequencer.setLoopCount(Sequencer.LOOP_CONTINUOUSLY);
-      }
-      sequencer.start();
-      while (sequencer.isOpen() && sequencer.isRunning()) {
-        listener.at(sequencer.getTickPosition());
-        Thread.sleep(LOOK_MILLIS);
-      }
-    } catch (InvalidMidiDataException e) {
-      throw new IllegalStateException(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+  /** Plays a track to its end, or until it is stopped. */
+  void play(PracticeTrack track, Listener listener) {
+    float[] left = new float[BLOCK];
+    float[] right = new float[BLOCK];
+    long frames = 0;
+    while (!stopped && !track.isOver()) {
+      track.next(left, right);
+      line.write(WavFile.pcm(left, right));
+      frames += BLOCK;
+      listener.at((line.heard() - before) / (double) PracticeTrack.RATE);
     }
+    before += frames;
   }
 
-  /** Lets the last sounds die away. */
-  void fadeOut(int millis) {
-    try {
-      Thread.sleep(millis);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+  /** Stops what plays; no more is handed over. */
+  void stop() {
+    stopped = true;
   }
 
   @Override
   public void close() {
     try {
       Runtime.getRuntime().removeShutdownHook(onExit);
-      device.close();
     } catch (IllegalStateException e) {
       // The process is stopping already, and the hook closes the device.
       return;
     }
+    if (!stopped) {
+      line.drain();
+    }
+    line.close();
   }
 }

@@ -1,42 +1,71 @@
 package tabor.cli;
 
-import java.util.logging.Level;
-import java.util.logging.Logger;
-import javax.sound.midi.MidiSystem;
-import javax.sound.midi.MidiUnavailableException;
-import javax.sound.midi.Sequencer;
-import javax.sound.midi.Synthesizer;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.LineUnavailableException;
+import javax.sound.sampled.SourceDataLine;
+import tabor.audio.PracticeTrack;
 
 /** Something that can be played on. */
 interface SoundDevice {
-  /** An open sequencer that sounds; closing the result closes everything. */
-  Opened open() throws MidiUnavailableException;
+  /** Two channels of 16-bit samples, little-endian. */
+  AudioFormat FORMAT = new AudioFormat(PracticeTrack.RATE, 16, 2, true, false);
 
-  /** An open sequencer and what has to be closed after it. */
-  record Opened(Sequencer sequencer, Runnable after) {
-    void close() {
-      if (sequencer.isOpen()) {
-        sequencer.stop();
-        sequencer.close();
-      }
-      after.run();
-    }
+  /**
+   * An open line that sounds what is written to it.
+   *
+   * @throws LineUnavailableException if there is none or it is taken
+   * @throws IllegalArgumentException if no mixer knows the format
+   */
+  Line open() throws LineUnavailableException;
+
+  /** An open line. */
+  interface Line {
+    /** Hands over samples; waits while more than a little is still to be heard. */
+    void write(byte[] samples);
+
+    /** How many frames have been heard. */
+    long heard();
+
+    /** Waits until everything handed over has been heard. */
+    void drain();
+
+    /** Falls silent at once and gives the line back. */
+    void close();
   }
 
-  /** Where the JDK's synthesiser keeps its settings; held here, or it would be forgotten. */
-  Logger SETTINGS = Logger.getLogger("java.util.prefs");
-
-  /** The JDK's own synthesiser. */
-  static SoundDevice ofJdk() {
+  /** The system's usual loudspeaker. */
+  static SoundDevice ofSystem() {
     return () -> {
-      // It tells of a settings folder that it makes, which is nobody's business here.
-      SETTINGS.setLevel(Level.OFF);
-      Synthesizer synthesizer = MidiSystem.getSynthesizer();
-      synthesizer.open();
-      Sequencer sequencer = MidiSystem.getSequencer(false);
-      sequencer.open();
-      sequencer.getTransmitter().setReceiver(synthesizer.getReceiver());
-      return new Opened(sequencer, synthesizer::close);
+      SourceDataLine line = AudioSystem.getSourceDataLine(FORMAT);
+      line.open(FORMAT, PracticeTrack.RATE / 5 * FORMAT.getFrameSize());
+      line.start();
+      return new SystemLine(line);
     };
+  }
+
+  /** A line of the JDK's sound system. */
+  record SystemLine(SourceDataLine line) implements Line {
+    @Override
+    public void write(byte[] samples) {
+      line.write(samples, 0, samples.length);
+    }
+
+    @Override
+    public long heard() {
+      return line.getLongFramePosition();
+    }
+
+    @Override
+    public void drain() {
+      line.drain();
+    }
+
+    @Override
+    public void close() {
+      line.stop();
+      line.flush();
+      line.close();
+    }
   }
 }

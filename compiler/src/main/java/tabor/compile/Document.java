@@ -72,9 +72,9 @@ final class Document {
     }
     revision++;
     SectionSyntax oldHeader = headerSyntax;
-    Stretch stretch = oldHeader == null ? null : Stretch.of(oldHeader.passage(), nodes, newText);
+    Segment segment = oldHeader == null ? null : Segment.of(oldHeader.passage(), nodes, newText);
     text = newText;
-    if (stretch == null) {
+    if (segment == null) {
       List<Passage> passages = Reader.passages(newText);
       Passage first = passages.get(0);
       if (oldHeader == null || !oldHeader.passage().text().equals(first.text())) {
@@ -82,17 +82,17 @@ final class Document {
         headerSyntax = read;
         header = HeaderReader.read(read);
       }
-      stretch = new Stretch(0, 0, passages.subList(1, passages.size()));
+      segment = new Segment(0, 0, passages.subList(1, passages.size()));
     }
-    replace(stretch);
+    replace(segment);
   }
 
   /** Puts new passages in the place of old ones, and keeps those that are the same. */
-  private void replace(Stretch stretch) {
-    List<Passage> passages = stretch.passages();
+  private void replace(Segment segment) {
+    List<Passage> passages = segment.passages();
     int count = passages.size();
-    int from = stretch.head();
-    int to = nodes.size() - stretch.tail();
+    int from = segment.head();
+    int to = nodes.size() - segment.tail();
     int head = 0;
     while (head < count && head < to - from && same(nodes.get(from + head), passages.get(head))) {
       head++;
@@ -103,7 +103,7 @@ final class Document {
         && same(nodes.get(to - 1 - tail), passages.get(count - 1 - tail))) {
       tail++;
     }
-    List<Node> next = new ArrayList<>(from + count + stretch.tail());
+    List<Node> next = new ArrayList<>(from + count + segment.tail());
     next.addAll(nodes.subList(0, from + head));
     for (int i = head; i < count - tail; i++) {
       next.add(new Node(reader.read(passages.get(i))));

@@ -36,8 +36,10 @@ class ArchitectureTest {
           "body",
           "resolve",
           "perform",
+          "timbre",
           "notation",
           "emit",
+          "audio",
           "compile",
           "build",
           "ide",
@@ -50,6 +52,7 @@ class ArchitectureTest {
           "svg", Set.of("engrave", "font"),
           "png", Set.of("engrave", "font"),
           "pdf", Set.of("engrave", "font"),
+          "html", Set.of("engrave"),
           "font", Set.of("engrave"));
 
   private static final JavaClasses CLASSES =

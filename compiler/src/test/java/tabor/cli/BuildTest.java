@@ -59,7 +59,7 @@ class BuildTest {
     assertThat(names()).containsExactly("week.more.mid");
     assertThat(build("--only", "moer").err()).contains("did you mean more?");
     assertThat(build("--only", "moer").code()).isEqualTo(2);
-    assertThat(build("--as", "wav").code()).isEqualTo(2);
+    assertThat(build("--as", "waves").code()).isEqualTo(2);
   }
 
   @Test

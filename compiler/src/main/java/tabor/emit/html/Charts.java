@@ -39,29 +39,27 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   /** What is played and what is shown of a chart. */
   record Reading(List<Leg> legs, List<Page.Row> rows, boolean click) {}
 
-  /** Reads a chart. One without a click gets one that is off until it is switched on. */
+  /** Reads a chart. One without a click can be given one on the page. */
   static Reading read(Chart chart, Takes takes, Figures figures) {
     boolean clicks =
         chart.items().stream()
             .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
-    Performance performance = Performer.chart(clicks ? chart : clicking(chart));
-    Charts charts = new Charts(performance, takes.of(performance), figures);
+    Performance performance = Performer.chart(chart);
+    Performance eighths = Performer.chart(clicking(chart));
+    Charts charts = new Charts(performance, takes.of(performance, eighths), figures);
     chart.items().forEach(item -> item.match(charts));
     return new Reading(charts.legs, charts.rows, clicks);
   }
 
-  /** The section after a bar of count-in, then round again, all with the click. */
+  /** The section after a bar of count-in, then once more without its pickup. */
   static Reading read(Groove groove, Takes takes, Figures figures) {
     Groove.Setting setting = groove.setting();
     Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
     List<Chart.Item> items =
-        List.of(
-            new Chart.CountIn(1, groove, setting.tempo()),
-            new Chart.SetClick(Chart.Click.ON),
-            new Chart.Play(List.of(turn), 2));
+        List.of(new Chart.CountIn(1, groove, setting.tempo()), new Chart.Play(List.of(turn), 2));
     Chart twice = new Chart(groove.name(), groove.title(), groove.heading(), items, groove.prose());
     Performance performance = Performer.chart(twice);
-    List<Integer> numbers = takes.of(performance);
+    List<Integer> numbers = takes.of(performance, Performer.chart(clicking(twice)));
     List<Leg> legs = new ArrayList<>();
     for (int i = 1; i < numbers.size(); i++) {
       legs.add(new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption()));
@@ -69,10 +67,11 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     return new Reading(legs, List.of(), false);
   }
 
+  /** The same with a click on eighths throughout: all places where the page may click. */
   private static Chart clicking(Chart chart) {
     List<Chart.Item> items =
         Stream.concat(
-                Stream.of((Chart.Item) new Chart.SetClick(Chart.Click.ON)),
+                Stream.of((Chart.Item) new Chart.SetClick(Chart.Click.EIGHTHS)),
                 chart.items().stream().filter(i -> !(i instanceof Chart.SetClick)))
             .toList();
     return new Chart(chart.name(), chart.title(), chart.heading(), items, chart.prose());
@@ -80,15 +79,15 @@ final class Charts implements Chart.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void countIn(Chart.CountIn item) {
-    String words = "Count-in, " + Words.bars(item.bars());
+    String words = "Count in " + PageWording.bars(item.bars());
     take(1, words);
-    rows.add(new Page.Row(words, List.of()));
+    rows.add(Page.Row.of(words));
     return null;
   }
 
   @Override
   public @Nullable Void click(Chart.SetClick item) {
-    rows.add(new Page.Row(Words.click(item.click()), List.of()));
+    rows.add(Page.Row.of(PageWording.click(item.click())));
     return null;
   }
 
@@ -97,24 +96,22 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     if (item.turns().isEmpty()) {
       return null;
     }
-    String names =
-        item.turns().stream()
-            .map(turn -> turn.groove().caption())
-            .collect(Collectors.joining(" · "));
-    String words = names + ", " + Words.times(item.times());
+    List<String> titles = item.turns().stream().map(turn -> turn.groove().caption()).toList();
+    String times = PageWording.times(item.times());
+    String words = String.join(" · ", titles) + ", " + times;
     int first = legs.size();
     take(item.turns().size() * item.times(), words);
     List<Tempo> tempi = item.turns().stream().map(Chart.Turn::tempo).distinct().toList();
-    String tempo = tempi.stream().map(Words::tempo).collect(Collectors.joining(", then "));
-    rows.add(new Page.Row(words, List.of(new Page.Rung(first, legs.size() - 1, tempo))));
+    String tempo = tempi.stream().map(PageWording::tempo).collect(Collectors.joining(", then "));
+    rows.add(new Page.Row(titles, times, List.of(new Page.Rung(first, legs.size() - 1, tempo))));
     return null;
   }
 
   @Override
   public @Nullable Void rest(Chart.Rest item) {
-    String words = "Rest, " + Words.bars(item.bars());
+    String words = "Rest, " + PageWording.bars(item.bars());
     take(1, words);
-    rows.add(new Page.Row(words, List.of()));
+    rows.add(Page.Row.of(words));
     return null;
   }
 
@@ -125,16 +122,15 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     List<Page.Rung> rungs = new ArrayList<>();
     for (Tempo tempo : tempi) {
       int first = legs.size();
-      take(item.times(), name + ", " + Words.tempo(tempo));
-      rungs.add(new Page.Rung(first, legs.size() - 1, Words.decimal(tempo.perMinute())));
+      take(item.times(), name + ", " + PageWording.tempo(tempo));
+      rungs.add(new Page.Rung(first, legs.size() - 1, PageWording.decimal(tempo.perMinute())));
     }
-    String unit = item.unit() == Chart.Every.BARS ? Words.bars(item.every()) : "";
-    String each = unit.isEmpty() ? Words.times(item.every()) : unit;
+    String unit = item.unit() == Chart.Every.BARS ? PageWording.bars(item.every()) : "";
+    String each = unit.isEmpty() ? PageWording.times(item.every()) : unit;
     Tempo from = tempi.get(0);
-    String to = Words.decimal(tempi.get(tempi.size() - 1).perMinute());
-    rows.add(
-        new Page.Row(
-            name + ", " + Words.tempo(from) + " to " + to + ", each tempo " + each, rungs));
+    String to = PageWording.decimal(tempi.get(tempi.size() - 1).perMinute());
+    String words = PageWording.tempo(from) + " to " + to + ", each tempo " + each;
+    rows.add(new Page.Row(List.of(name), words, rungs));
     return null;
   }
 

@@ -16,15 +16,23 @@ final class Furniture {
   /** The one script, in a block of its own names. */
   static final String SCRIPT =
       "\n\"use strict\";\n"
+          + resource("ui.js")
           + resource("sounds.js")
+          + resource("shelf.js")
           + resource("timeline.js")
           + resource("desk.js")
-          + resource("marks.js")
+          + resource("bead.js")
+          + resource("player.js")
+          + resource("practice.js")
+          + resource("bigview.js")
           + resource("keys.js")
+          + resource("controls.js")
           + resource("page.js");
 
   /** The one style sheet. */
   static final String STYLE = "\n" + resource("page.css");
+
+  private static final String DESK = resource("desk.html");
 
   /** What the keys do; the last line switches the letters and digits off. */
   static final String KEYS =
@@ -38,10 +46,12 @@ final class Furniture {
       <div><dt><kbd>0</kbd></dt><dd>the written tempo</dd></div>
       <div><dt><kbd>1</kbd> <kbd>2</kbd></dt><dd>left hand, right hand on or off</dd></div>
       <div><dt><kbd>3</kbd> <kbd>4</kbd></dt><dd>left foot, right foot on or off</dd></div>
-      <div><dt><kbd>n</kbd> <kbd>l</kbd> <kbd>c</kbd></dt><dd>count-in, loop, click</dd></div>
-      <div><dt><kbd>esc</kbd></dt><dd>stop</dd></div>
+      <div><dt><kbd>n</kbd> <kbd>l</kbd> <kbd>c</kbd></dt><dd>count-in, loop, click on or off</dd></div>
+      <div><dt><kbd>t</kbd></dt><dd>tap the tempo</dd></div>
+      <div><dt><kbd>f</kbd></dt><dd>big view and back</dd></div>
+      <div><dt><kbd>esc</kbd></dt><dd>leave the big view; else stop</dd></div>
       </dl>
-      <p><label><input type="checkbox" id="keys-on" checked> Letters and digits work as keys</label></p>
+      <p><label><input type="checkbox" id="KeysOn" checked> Letters and digits work as keys</label></p>
       </details>
       """;
 
@@ -58,29 +68,7 @@ final class Furniture {
           .append(limb.words())
           .append("</span></label>\n");
     }
-    return """
-    <section class="desk" aria-label="Player" hidden>
-    <button type="button" class="play" id="play" aria-describedby="now">%s<span class="word">Play</span></button>
-    <p class="now"><bdi id="now" dir="auto" lang=""></bdi></p>
-    <div class="tempo" role="group" aria-label="Tempo">
-    <p class="speed" id="speed-line"><b id="speed"></b> <span id="speed-words"></span></p>
-    <button type="button" class="step" id="slower" aria-label="slower">−</button>
-    <input type="range" id="tempo" min="50" max="150" step="1" value="100" aria-label="tempo, per cent of the written one">
-    <button type="button" class="step" id="faster" aria-label="faster">+</button>
-    </div>
-    <fieldset class="limbs">
-    <legend>Heard</legend>
-    %s</fieldset>
-    <fieldset class="ways">
-    <legend>How</legend>
-    <label class="switch"><input type="checkbox" id="count-in" checked><span>count-in</span></label>
-    <label class="switch"><input type="checkbox" id="loop" checked><span>loop</span></label>
-    <label class="switch"><input type="checkbox" id="click"><span>click</span></label>
-    </fieldset>
-    <p class="unseen" id="status" role="status"></p>
-    </section>
-    """
-        .formatted(icon, switches);
+    return DESK.formatted(icon, switches);
   }
 
   /** The source expression by which a policy allows exactly this text. */

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param facts meter, tempo, feel and kit in a few words each
  * @param key the note heads in use
  * @param blocks the sections in order
- * @param caution the line at the foot; empty to leave it out
+ * @param caution the line above the first section; empty to leave it out
  * @param data what the script plays; its parts are those of the blocks
  */
 public record Page(
@@ -108,18 +108,31 @@ public record Page(
    * @param number by which the script finds it
    * @param title of what it shows
    * @param score the drawing itself
+   * @param bars the same in words, bar by bar
    */
-  public record Figure(int number, String title, Pictures.Score score) {}
+  public record Figure(int number, String title, Pictures.Score score, List<String> bars) {
+    /** Copies the list. */
+    public Figure {
+      bars = List.copyOf(bars);
+    }
+  }
 
   /**
    * A line of a chart.
    *
-   * @param words what happens
+   * @param titles the sections that are played, as the teacher called them
+   * @param words what happens, or what follows the titles
    * @param rungs where it may be entered; several make a ladder
    */
-  public record Row(String words, List<Rung> rungs) {
-    /** Copies the list. */
+  public record Row(List<String> titles, String words, List<Rung> rungs) {
+    /** A line without sections. */
+    static Row of(String words) {
+      return new Row(List.of(), words, List.of());
+    }
+
+    /** Copies the lists. */
     public Row {
+      titles = List.copyOf(titles);
       rungs = List.copyOf(rungs);
     }
   }

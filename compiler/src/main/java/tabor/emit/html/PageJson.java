@@ -4,7 +4,11 @@ import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import tabor.emit.html.PlayData.Blow;
 import tabor.emit.html.PlayData.Leg;
@@ -12,6 +16,7 @@ import tabor.emit.html.PlayData.Part;
 import tabor.emit.html.PlayData.Take;
 import tabor.emit.html.PlayData.Tick;
 import tabor.rhythm.Time;
+import tabor.timbre.Timbres;
 
 /**
  * Writes what the script plays as JSON that may stand in a page: every {@code <}, {@code >}, {@code
@@ -20,9 +25,12 @@ import tabor.rhythm.Time;
  */
 final class PageJson {
   private static final int DIGITS = 9;
+  private static final int PLACE_DIGITS = 5;
 
   private final StringWriter text = new StringWriter();
   private final JsonWriter json = new JsonWriter(text);
+
+  private final Map<String, Integer> sounds = new LinkedHashMap<>();
 
   private PageJson() {
     json.setHtmlSafe(true);
@@ -40,8 +48,18 @@ final class PageJson {
   }
 
   private void data(PlayData data) throws IOException {
+    for (Take take : data.takes()) {
+      take.blows().forEach(blow -> sounds.putIfAbsent(blow.sound(), sounds.size()));
+    }
     json.beginObject();
-    json.name("takes").beginArray();
+    Set<String> heard = new LinkedHashSet<>(List.of(Timbres.CLICK_STRONG, Timbres.CLICK));
+    heard.addAll(sounds.keySet());
+    json.name("timbres").jsonValue(Timbres.json(heard));
+    json.name("sounds").beginArray();
+    for (String sound : sounds.keySet()) {
+      json.value(sound);
+    }
+    json.endArray().name("takes").beginArray();
     for (Take take : data.takes()) {
       take(take);
     }
@@ -68,10 +86,10 @@ final class PageJson {
     json.name("length").jsonValue(number(take.length()));
     json.name("strokes").beginArray();
     for (Blow blow : take.blows()) {
-      json.beginArray().jsonValue(number(blow.at())).value(blow.sound());
+      json.beginArray().jsonValue(number(blow.at())).value(sounds.get(blow.sound()));
       json.value(blow.velocity()).value(blow.limb());
       if (blow.lead() != 0 || blow.damp().sign() > 0) {
-        json.jsonValue(Words.decimal(Time.of(blow.lead(), 10_000), 4));
+        json.jsonValue(PageWording.decimal(Time.of(blow.lead(), 10_000), 4));
       }
       if (blow.damp().sign() > 0) {
         json.jsonValue(number(blow.damp()));
@@ -88,25 +106,31 @@ final class PageJson {
   private void ticks(String name, List<Tick> ticks) throws IOException {
     json.name(name).beginArray();
     for (Tick tick : ticks) {
-      json.beginArray().jsonValue(number(tick.at())).value(tick.strong() ? 1 : 0).endArray();
+      json.beginArray()
+          .jsonValue(number(tick.at()))
+          .value(tick.level() + (tick.written() ? 4 : 0))
+          .endArray();
     }
     json.endArray();
   }
 
+  /** For each system the height of the bead, and time and place of each moment in turn. */
   private void picture(Pictures.Picture picture) throws IOException {
     json.beginArray();
-    for (Pictures.Place place : picture.places()) {
-      json.beginArray().jsonValue(number(place.at()));
-      for (double length : new double[] {place.x(), place.top(), place.bottom()}) {
-        json.value(Math.round(length * 10) / 10.0);
+    for (Pictures.StaffRow row : picture.systems()) {
+      json.beginArray().jsonValue(LocalPath.tenths(row.bead() * LocalPath.UNIT)).beginArray();
+      for (Pictures.Moment moment : row.moments()) {
+        json.jsonValue(PageWording.decimal(moment.at(), PLACE_DIGITS));
+        json.jsonValue(LocalPath.tenths(moment.x() * LocalPath.UNIT));
       }
-      json.endArray();
+      json.endArray().endArray();
     }
     json.endArray();
   }
 
   private void part(Part part, List<Take> takes) throws IOException {
     json.beginObject();
+    json.name("name").value(Markup.clean(part.name()));
     json.name("title").value(Markup.clean(part.title()));
     json.name("click").value(part.click());
     TreeSet<Integer> limbs = new TreeSet<>();
@@ -114,6 +138,11 @@ final class PageJson {
     json.name("limbs").beginArray();
     for (int limb : limbs) {
       json.value(limb);
+    }
+    json.endArray();
+    json.name("bars").beginArray();
+    for (Time barline : part.barlines()) {
+      json.jsonValue(number(barline));
     }
     json.endArray();
     legs("legs", part.first());
@@ -128,8 +157,8 @@ final class PageJson {
     for (Leg leg : legs) {
       json.beginObject().name("take").value(leg.take());
       json.name("whole").jsonValue(number(leg.tempo().secondsPerWhole()));
-      json.name("tempo").jsonValue(Words.decimal(leg.tempo().perMinute(), 3));
-      json.name("unit").value(Words.unit(leg.tempo().beat(), true));
+      json.name("tempo").jsonValue(PageWording.decimal(leg.tempo().perMinute(), 3));
+      json.name("unit").value(PageWording.unit(leg.tempo().beat(), true));
       json.name("times").value(leg.times()).name("figure").value(leg.figure());
       json.name("words").value(Markup.clean(leg.words())).endObject();
     }
@@ -137,6 +166,6 @@ final class PageJson {
   }
 
   private static String number(Time time) {
-    return Words.decimal(time, DIGITS);
+    return PageWording.decimal(time, DIGITS);
   }
 }

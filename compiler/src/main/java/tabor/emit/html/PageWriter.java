@@ -1,14 +1,20 @@
 package tabor.emit.html;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Drawing;
 import tabor.kit.Limb;
 
 /**
  * Writes a page as one HTML file. Its Content-Security-Policy allows exactly the one script and the
  * one style sheet that stand in it, by their hashes, and nothing else: no network, no frame, no
  * form.
+ *
+ * <p>The page is in English; every text of the lesson's stands in an element of its own, whose
+ * language and direction are not ours to say. Sections carry their own names as ids, so that a link
+ * can point at them; all other ids begin with a capital letter, which no section's name does.
  */
 public final class PageWriter implements Page.Cases<@Nullable Void> {
   private static final String PLAY_ICON =
@@ -17,6 +23,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
           + "<path class=\"halt\" d=\"M2.5 2.5h11v11h-11Z\"/></svg>";
 
   private final StringBuilder out = new StringBuilder(1 << 17);
+  private final SymbolTable symbols = new SymbolTable();
 
   private PageWriter() {}
 
@@ -28,8 +35,10 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   }
 
   private void page(Page page) {
+    drawings(page).forEach(symbols::count);
     head(page.title());
-    out.append("<body>\n<div class=\"sheet\">\n<header class=\"head\">\n");
+    out.append("<body>\n").append(symbols.markup());
+    out.append("<div class=\"sheet\">\n<header class=\"head\">\n");
     element("h1", "", page.title());
     String by = page.by();
     if (by != null && !by.isBlank()) {
@@ -37,25 +46,41 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
     facts(page.facts());
     out.append("<p class=\"given\">Name <span></span> Date <span></span></p>\n</header>\n");
-    if (!page.key().wide().isEmpty()) {
-      out.append("<figure class=\"key\">\n");
-      drawings(page.key().wide(), page.key().narrow());
-    }
-    out.append("<main>\n");
-    page.blocks().forEach(block -> block.match(this));
-    out.append("</main>\n<footer>\n");
     if (!page.caution().isBlank()) {
       element("p", "caution", page.caution());
     }
-    out.append(Furniture.KEYS).append("</footer>\n</div>\n");
+    key(page.key());
+    out.append("<main>\n");
+    page.blocks().forEach(block -> block.match(this));
+    out.append("</main>\n<footer>\n").append(Furniture.KEYS).append("</footer>\n</div>\n");
     if (!page.blocks().isEmpty()) {
       out.append(Furniture.desk(PLAY_ICON, List.of(Limb.values())));
     }
-    out.append("<script type=\"application/json\" id=\"tabor-data\">")
+    out.append("<script type=\"application/json\" id=\"Data\">")
         .append(PageJson.of(page.data()))
         .append("</script>\n<script>")
         .append(Furniture.SCRIPT)
         .append("</script>\n</body>\n</html>\n");
+  }
+
+  private static List<Drawing> drawings(Page page) {
+    List<Drawing> all = new ArrayList<>();
+    add(all, page.key().wide());
+    add(all, page.key().narrow());
+    for (Page.Figure figure : page.data().figures()) {
+      figure.score().wide().systems().forEach(row -> all.add(row.drawing()));
+      Pictures.Picture narrow = figure.score().narrow();
+      if (narrow != null) {
+        narrow.systems().forEach(row -> all.add(row.drawing()));
+      }
+    }
+    return all;
+  }
+
+  private static void add(List<Drawing> all, @Nullable Drawing drawing) {
+    if (drawing != null) {
+      all.add(drawing);
+    }
   }
 
   private void head(String title) {
@@ -80,10 +105,12 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   public @Nullable Void lesson(Page.Lesson block) {
     open(block.part(), block.name(), "lesson");
     out.append("<p class=\"number\" aria-hidden=\"true\">").append(block.number()).append("</p>\n");
-    heading(block.part(), block.title());
+    heading(block.part(), block.number() + ". ", block.title());
     if (!block.changed().isEmpty()) {
       out.append("<ul class=\"news\" aria-label=\"What changed\">\n");
-      block.changed().forEach(words -> element("li", "", words));
+      block
+          .changed()
+          .forEach(words -> out.append("<li>").append(Markup.text(words)).append("</li>\n"));
       out.append("</ul>\n");
     }
     facts(block.facts());
@@ -96,14 +123,14 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   @Override
   public @Nullable Void chart(Page.Practice block) {
     open(block.part(), block.name(), "practice");
-    heading(block.part(), block.title());
+    heading(block.part(), "", block.title());
     block.prose().forEach(this::prose);
     for (Page.Figure figure : block.others()) {
       element("p", "also", figure.title());
       figure(figure);
     }
     out.append("<div class=\"stage\" aria-hidden=\"true\"></div>\n<ol class=\"rows\">\n");
-    block.rows().forEach(this::row);
+    block.rows().forEach(row -> row(block.part(), row));
     out.append("</ol>\n</article>\n");
     return null;
   }
@@ -111,38 +138,43 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   private void open(int part, String name, String kind) {
     out.append("<article class=\"")
         .append(kind)
-        .append("\" id=\"section-")
+        .append("\" id=\"")
         .append(Markup.text(name))
         .append("\" data-part=\"")
         .append(part)
-        .append("\" aria-labelledby=\"title-")
+        .append("\" aria-labelledby=\"Title")
         .append(part)
         .append("\">\n");
   }
 
-  private void heading(int part, String title) {
-    out.append("<h2 id=\"title-")
+  private void heading(int part, String number, String title) {
+    out.append("<h2 id=\"Title").append(part).append("\">");
+    if (!number.isEmpty()) {
+      out.append("<span class=\"unseen\">").append(number).append("</span>");
+    }
+    out.append(foreign(title))
+        .append("</h2>\n<button type=\"button\" class=\"play\" id=\"Play")
         .append(part)
-        .append("\" dir=\"auto\" lang=\"\">")
-        .append(Markup.text(title))
-        .append("</h2>\n<button type=\"button\" class=\"play\" id=\"play-")
+        .append("\" aria-labelledby=\"Play")
         .append(part)
-        .append("\" aria-labelledby=\"play-")
-        .append(part)
-        .append(" title-")
+        .append(" Title")
         .append(part)
         .append("\">")
         .append(PLAY_ICON)
         .append("<span class=\"word\">Play</span></button>\n");
   }
 
-  private void row(Page.Row row) {
-    out.append("<li>");
-    element("span", "row", row.words());
+  private void row(int part, Page.Row row) {
+    out.append("<li><span class=\"row\">");
+    out.append(row.titles().stream().map(PageWriter::foreign).collect(Collectors.joining(" · ")));
+    out.append(row.titles().isEmpty() ? "" : ", ").append(Markup.text(row.words()));
+    out.append("</span>\n");
     if (!row.rungs().isEmpty()) {
       out.append("<ol class=\"ladder\">\n");
       for (Page.Rung rung : row.rungs()) {
-        out.append("<li><button type=\"button\" class=\"rung\" data-first=\"")
+        out.append("<li><button type=\"button\" class=\"rung\" data-of=\"")
+            .append(part)
+            .append("\" data-first=\"")
             .append(rung.first())
             .append("\" data-last=\"")
             .append(rung.last())
@@ -158,16 +190,37 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   private void figure(Page.Figure figure) {
     out.append("<figure class=\"score\" data-figure=\"").append(figure.number()).append("\">\n");
     Pictures.Picture narrow = figure.score().narrow();
-    drawings(figure.score().wide().svg(), narrow == null ? "" : narrow.svg());
+    out.append(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
+    figure.score().wide().systems().forEach(row -> drawing(row.drawing()));
+    if (narrow != null) {
+      out.append("</div>\n<div class=\"drawn narrow\">");
+      narrow.systems().forEach(row -> drawing(row.drawing()));
+    }
+    out.append("</div>\n<ol class=\"unseen\" aria-label=\"The notation in words\">\n");
+    figure.bars().forEach(bar -> out.append("<li>").append(Markup.text(bar)).append("</li>\n"));
+    out.append("</ol>\n</figure>\n");
   }
 
-  /** One drawing for every screen, or two of which each screen shows one; ends the figure. */
-  private void drawings(String wide, String narrow) {
-    out.append(narrow.isEmpty() ? "<div>" : "<div class=\"wide\">").append(wide);
-    if (!narrow.isEmpty()) {
-      out.append("</div>\n<div class=\"narrow\">").append(narrow);
+  private void drawing(Drawing drawing) {
+    out.append(DrawingMarkup.of(drawing, symbols));
+  }
+
+  /** The key, which a small window folds away; its words stand beside it for a screen reader. */
+  private void key(Pictures.Key key) {
+    Drawing wide = key.wide();
+    Drawing narrow = key.narrow();
+    if (wide == null) {
+      return;
     }
-    out.append("</div>\n</figure>\n");
+    out.append("<details class=\"key\" id=\"Key\" open>\n<summary>The notes</summary>\n");
+    out.append(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
+    drawing(wide);
+    if (narrow != null) {
+      out.append("</div>\n<div class=\"drawn narrow\">");
+      drawing(narrow);
+    }
+    out.append("</div>\n<p class=\"unseen\">").append(Markup.text(wide.words()));
+    out.append("</p>\n</details>\n");
   }
 
   private void facts(List<String> facts) {
@@ -192,5 +245,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
     out.append(" dir=\"auto\" lang=\"\">").append(Markup.text(text));
     out.append("</").append(tag).append(">\n");
+  }
+
+  private static String foreign(String text) {
+    return "<bdi lang=\"\">" + Markup.text(text) + "</bdi>";
   }
 }

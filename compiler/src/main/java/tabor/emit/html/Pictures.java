@@ -2,6 +2,7 @@ package tabor.emit.html;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Drawing;
 import tabor.groove.Groove;
 import tabor.rhythm.Time;
 
@@ -22,34 +23,49 @@ public interface Pictures {
   record Score(Picture wide, @Nullable Picture narrow) {}
 
   /**
-   * The key for two widths, each one {@code <svg>}, both empty for none.
+   * The key for two widths, both null for none.
    *
    * @param wide for a desk screen and for paper
    * @param narrow for a phone
    */
-  record Key(String wide, String narrow) {}
+  record Key(@Nullable Drawing wide, @Nullable Drawing narrow) {
+    /** No key. */
+    public static final Key NONE = new Key(null, null);
+  }
 
   /**
-   * A drawing of a section.
+   * A section as drawn, system by system, so that no printed page cuts a staff in two.
    *
-   * @param svg one {@code <svg>} element, well formed, without script, style or outside references,
-   *     whose ids no other drawing of the lesson has
-   * @param places where the moving mark goes, in order of time; without any there is no mark
+   * @param systems from top to bottom, at least one
    */
-  record Picture(String svg, List<Place> places) {
+  record Picture(List<StaffRow> systems) {
     /** Copies the list. */
     public Picture {
-      places = List.copyOf(places);
+      systems = List.copyOf(systems);
     }
   }
 
   /**
-   * A place of the music on a drawing, lengths in its user units.
+   * One system. Lengths in staff spaces from its upper left corner.
+   *
+   * @param drawing its notes
+   * @param bead the height on which the moving mark travels: the middle of its counts, or a line
+   *     over the staff where there are none
+   * @param moments where the moving mark stands when, in order of time; without any there is no
+   *     mark
+   */
+  record StaffRow(Drawing drawing, double bead, List<Moment> moments) {
+    /** Copies the list. */
+    public StaffRow {
+      moments = List.copyOf(moments);
+    }
+  }
+
+  /**
+   * A place of the music on a drawing.
    *
    * @param at whole notes from the start of bar 1; below zero in the pickup
-   * @param x the middle of its note heads
-   * @param top where the mark begins: a little above the staff of its system
-   * @param bottom where the mark ends
+   * @param x the middle of its note heads, in staff spaces
    */
-  record Place(Time at, double x, double top, double bottom) {}
+  record Moment(Time at, double x) {}
 }

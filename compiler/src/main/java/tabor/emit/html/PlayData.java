@@ -24,7 +24,7 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    * @param from where it begins, in whole notes from the start of bar 1: below zero with a pickup
    * @param length in whole notes
    * @param blows what the limbs do, in order of time
-   * @param clicks the click under it
+   * @param clicks every place where a click may sound: beats and eighths
    * @param counts the beats of a count-in that is itself part of a chart
    * @param countIn one bar of clicks that may be played before it, at places below zero
    */
@@ -46,9 +46,9 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
   /**
    * One sound of a limb.
    *
-   * @param at whole notes from the start of the take, swing included; of small strokes and bounces
+   * @param at whole notes from the start of the take, swing included; of grace notes and bounces
    *     the place of their main stroke
-   * @param sound the name of the sound, as the script knows it
+   * @param sound the name of its timbre
    * @param velocity 1 to 127
    * @param limb 0 to 3: right hand, left hand, right foot, left foot
    * @param lead tenths of a millisecond that it sounds before its place, whatever the tempo; below
@@ -57,8 +57,14 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    */
   record Blow(Time at, String sound, int velocity, int limb, long lead, Time damp) {}
 
-  /** A click: whole notes from the start of its take, and whether it is the first of a bar. */
-  record Tick(Time at, boolean strong) {}
+  /**
+   * A click.
+   *
+   * @param at whole notes from the start of its take
+   * @param level 2 on the first beat of a bar, 1 on another beat, 0 between the beats
+   * @param written true if the chart asks for it
+   */
+  record Tick(Time at, int level, boolean written) {}
 
   /**
    * A take some times in a row at one tempo.
@@ -74,13 +80,23 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
   /**
    * A section of the page.
    *
+   * @param name its name in the source: what a link calls it
    * @param title what it is called
    * @param click true if its click sounds unless it is switched off
+   * @param barlines where bars may be chosen, in whole notes from the start of bar 1, the last one
+   *     the end; empty for a chart
    * @param first what is played the first time
    * @param again what is played each time after that, in a loop
    */
-  record Part(String title, boolean click, List<Leg> first, List<Leg> again) {
+  record Part(
+      String name,
+      String title,
+      boolean click,
+      List<Time> barlines,
+      List<Leg> first,
+      List<Leg> again) {
     Part {
+      barlines = List.copyOf(barlines);
       first = List.copyOf(first);
       again = List.copyOf(again);
     }

@@ -5,18 +5,17 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import tabor.emit.html.PlayData.Blow;
 import tabor.emit.html.PlayData.Take;
 import tabor.emit.html.PlayData.Tick;
-import tabor.groove.Ornament;
 import tabor.groove.Stroke;
-import tabor.kit.Kits;
-import tabor.kit.Surface;
 import tabor.perform.Performance;
 import tabor.perform.Segment;
 import tabor.perform.Sound;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
+import tabor.timbre.Timbres;
 
 /** Cuts performances into takes and keeps each different take once. */
 final class Takes {
@@ -27,8 +26,25 @@ final class Takes {
     return List.copyOf(numbers.keySet());
   }
 
-  /** The number of the take that each segment of a performance is. */
-  List<Integer> of(Performance performance) {
+  /**
+   * The number of the take that each segment of a performance is.
+   *
+   * @param performance as it is played
+   * @param eighths the same with a click on eighths throughout
+   */
+  List<Integer> of(Performance performance, Performance eighths) {
+    List<List<Sound>> sounds = byStretch(performance);
+    List<List<Sound>> between = byStretch(eighths);
+    List<Integer> found = new ArrayList<>();
+    for (int i = 0; i < sounds.size(); i++) {
+      Take take = take(performance.segments().get(i), sounds.get(i), between.get(i));
+      Integer number = numbers.putIfAbsent(take, numbers.size());
+      found.add(number == null ? numbers.size() - 1 : number);
+    }
+    return found;
+  }
+
+  private static List<List<Sound>> byStretch(Performance performance) {
     List<List<Sound>> sounds = new ArrayList<>();
     for (int i = 0; i < performance.segments().size(); i++) {
       sounds.add(new ArrayList<>());
@@ -36,16 +52,10 @@ final class Takes {
     for (Sound sound : performance.sounds()) {
       sounds.get(sound.segment()).add(sound);
     }
-    List<Integer> found = new ArrayList<>();
-    for (int i = 0; i < sounds.size(); i++) {
-      Take take = take(performance.segments().get(i), sounds.get(i));
-      Integer number = numbers.putIfAbsent(take, numbers.size());
-      found.add(number == null ? numbers.size() - 1 : number);
-    }
-    return found;
+    return sounds;
   }
 
-  private static Take take(Segment segment, List<Sound> sounds) {
+  private static Take take(Segment segment, List<Sound> sounds, List<Sound> eighths) {
     IdentityHashMap<Stroke, Sound> mains = new IdentityHashMap<>();
     for (Sound sound : sounds) {
       if (sound.kind() == Sound.Kind.STROKE && sound.stroke() != null) {
@@ -53,20 +63,51 @@ final class Takes {
       }
     }
     List<Blow> blows = new ArrayList<>();
-    List<Tick> clicks = new ArrayList<>();
+    TreeMap<Time, Tick> clicks = new TreeMap<>();
     List<Tick> counts = new ArrayList<>();
+    for (Sound sound : eighths) {
+      if (sound.kind() == Sound.Kind.CLICK) {
+        Time at = sound.start().minus(segment.start());
+        clicks.put(at, new Tick(at, level(segment, sound), false));
+      }
+    }
     for (Sound sound : sounds) {
       Time at = sound.start().minus(segment.start());
       switch (sound.kind()) {
-        case CLICK -> clicks.add(new Tick(at, sound.at().sign() == 0));
-        case COUNT_IN -> counts.add(new Tick(at, sound.at().sign() == 0));
+        case CLICK -> clicks.put(at, new Tick(at, level(segment, sound), true));
+        case COUNT_IN -> counts.add(new Tick(at, level(segment, sound), true));
         case STROKE, GRACE, ROLL, BOUNCE -> blows.add(blow(segment, sound, at, mains));
       }
+    }
+    if (!eighths.isEmpty() && segment.kind() != Segment.Kind.COUNT_IN) {
+      addBeats(segment, clicks);
     }
     boolean section = segment.kind() == Segment.Kind.SECTION;
     List<Tick> countIn = section ? countIn(segment) : List.of();
     Time from = section ? segment.pickup().negate() : Time.ZERO;
-    return new Take(from, segment.length(), blows, clicks, counts, countIn);
+    return new Take(from, segment.length(), blows, List.copyOf(clicks.values()), counts, countIn);
+  }
+
+  private static int level(Segment segment, Sound click) {
+    if (click.at().sign() == 0) {
+      return 2;
+    }
+    Meter meter = segment.meter();
+    return meter.beatStart(meter.beatAt(click.at())).equals(click.at()) ? 1 : 0;
+  }
+
+  /** The beats that no eighth falls on, as in 7/16. */
+  private static void addBeats(Segment segment, TreeMap<Time, Tick> clicks) {
+    Meter meter = segment.meter();
+    Time barline = segment.barline(1).minus(segment.start());
+    for (int bar = segment.pickup().sign() > 0 ? 0 : 1; bar <= segment.bars(); bar++) {
+      for (int i = 0; i < meter.beatCount(); i++) {
+        Time at = barline.plus(meter.bar().times(bar - 1L)).plus(meter.beatStart(i));
+        if (at.sign() >= 0) {
+          clicks.putIfAbsent(at, new Tick(at, i == 0 ? 2 : 1, false));
+        }
+      }
+    }
   }
 
   private static Blow blow(
@@ -76,7 +117,7 @@ final class Takes {
     Time place = timed && main != null ? main.start().minus(segment.start()) : at;
     long lead = timed && main != null ? Time.of(main.micros() - sound.micros(), 100).rounded() : 0;
     Time damp = sound.isChoked() ? sound.length() : Time.ZERO;
-    return new Blow(place, name(sound), sound.velocity(), limb(sound), lead, damp);
+    return new Blow(place, Timbres.name(sound), sound.velocity(), limb(sound), lead, damp);
   }
 
   private static int limb(Sound sound) {
@@ -86,23 +127,6 @@ final class Takes {
     return sound.limb().ordinal();
   }
 
-  /** The script knows the standard surfaces by name and those of a kit's own by their key. */
-  private static String name(Sound sound) {
-    Surface surface = sound.surface();
-    if (surface == null) {
-      return "key:" + sound.key();
-    }
-    Surface standard = Kits.FIVE_PIECE.surface(surface.name());
-    if (standard == null || standard.key() != surface.key()) {
-      return "key:" + surface.key();
-    }
-    boolean rim =
-        sound.kind() == Sound.Kind.STROKE
-            && sound.stroke() != null
-            && sound.stroke().ornaments().has(Ornament.RIMSHOT);
-    return rim && surface.sort() == Surface.Sort.SNARE ? "snare.rimshot" : surface.name();
-  }
-
   /** One bar of beats before a section; it stops where the section's pickup begins. */
   private static List<Tick> countIn(Segment segment) {
     Meter meter = segment.meter();
@@ -110,7 +134,7 @@ final class Takes {
     Time end = meter.bar().minus(left);
     List<Tick> ticks = new ArrayList<>();
     for (int i = 0; i < meter.beatCount() && meter.beatStart(i).before(end); i++) {
-      ticks.add(new Tick(meter.beatStart(i).minus(end), i == 0));
+      ticks.add(new Tick(meter.beatStart(i).minus(end), i == 0 ? 2 : 1, true));
     }
     return ticks;
   }

@@ -5,7 +5,7 @@
 const Keys = (() => {
   /** The limb's number for each digit: as the player sits, hands above feet, left before right. */
   const LIMBS = { 1: 1, 2: 0, 3: 3, 4: 2 };
-  const SWITCHES = { c: "click", l: "loop", n: "count-in" };
+  const SWITCHES = { c: "Click", l: "Loop", n: "CountIn" };
 
   /** A listener that calls the page's actions by name. */
   function listener(act) {
@@ -13,8 +13,7 @@ const Keys = (() => {
       if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented) {
         return;
       }
-      const done = handle(act, event.key, event.target, event.repeat);
-      if (done) {
+      if (handle(act, event.key, event.target, event.repeat)) {
         event.preventDefault();
       }
     };
@@ -22,16 +21,20 @@ const Keys = (() => {
 
   /** True if the key was meant for the page. */
   function handle(act, key, target, repeat) {
-    const slider = target.id === "tempo";
-    if (key === " ") {
-      if (target.closest("button, input, summary, a") && !slider) {
+    const own = target.closest("button, input, select, summary, a");
+    const typed = own && own.matches("select, input[type=number]");
+    const slider = own && own.matches("input[type=range]");
+    if (key === "Escape") {
+      act.leave();
+    } else if (typed) {
+      return false;
+    } else if (key === " ") {
+      if (own && !slider) {
         return false; // a button or switch in focus keeps its own space bar
       }
       if (!repeat) {
         act.toggle();
       }
-    } else if (key === "Escape") {
-      act.stop();
     } else if (key === "ArrowRight" || key === "ArrowLeft") {
       if (slider) {
         return false; // it moves itself
@@ -40,18 +43,22 @@ const Keys = (() => {
     } else if (key === "+" || key === "-") {
       act.nudge(key === "+" ? 1 : -1);
     } else {
-      return document.querySelector("#keys-on").checked && single(act, key);
+      return document.getElementById("KeysOn").checked && single(act, key, repeat);
     }
     return true;
   }
 
-  function single(act, key) {
+  function single(act, key, repeat) {
     if (Object.hasOwn(LIMBS, key)) {
       act.flipLimb(LIMBS[key]);
     } else if (Object.hasOwn(SWITCHES, key)) {
       act.flip(SWITCHES[key]);
     } else if (key === "0") {
-      act.setRate(1);
+      act.written();
+    } else if (key === "t" && !repeat) {
+      act.tap();
+    } else if (key === "f" && !repeat) {
+      act.big();
     } else {
       return false;
     }

@@ -1,214 +1,186 @@
 /*
- * The page: buttons, keys, the moving mark. Reads the lesson's data from the page itself; remembers
- * nothing and asks nobody.
+ * The page: what is shown, and what its buttons, switches and keys do. Reads the lesson's data from
+ * the page itself; remembers nothing and asks nobody.
  */
 const Page = (() => {
   const LIMBS = ["right hand", "left hand", "right foot", "left foot"];
-  /** How far ahead of the audio clock strokes are handed over, in seconds; more while hidden. */
-  const AHEAD = 0.15;
-  const AHEAD_HIDDEN = 2.5;
-  const TICK = 25;
-
-  const one = (selector, root = document) => root.querySelector(selector);
-  const all = (selector, root = document) => [...root.querySelectorAll(selector)];
-  const data = JSON.parse(one("#tabor-data").textContent);
-  const plans = data.parts.map((part) =>
-    Timeline.programme(part.legs, part.again || part.legs, data.takes)
-  );
+  const { one, all, byId, text, value, attribute, say } = Ui;
+  const data = JSON.parse(byId("Data").textContent);
+  const articles = all("[data-part]");
   const calm = matchMedia("(prefers-reduced-motion: reduce)");
-
-  let context = null;
-  let desk = null;
+  const small = matchMedia("(max-width: 40rem), (max-height: 30rem)");
   let chosen = 0;
-  let rate = 1;
-  let running = null;
   let clickTouched = false;
-  const sounding = [true, true, true, true];
+
+  data.takes.sounds = data.sounds;
+  Sounds.learn(data.timbres);
 
   // ---- playing ------------------------------------------------------------------------------------
 
-  function open() {
-    if (!context) {
-      context = new AudioContext({ latencyHint: "interactive" });
-      desk = new Desk(context);
-      sounding.forEach((on, limb) => desk.presetSwitch(limb, on));
-      desk.presetSwitch(4, one("#click").checked);
-    }
-    return context.resume();
-  }
-
   /** Plays a part from one of its legs. */
   function play(index, leg = 0) {
-    stop();
     choose(index);
-    const plan = plans[index];
+    const part = data.parts[index];
+    const { plan, takes } = Practice.programme(index, part, data);
     if (plan.turns === 0) {
+      Player.halt();
+      say("There is nothing to play in this section.", true);
       return;
     }
-    const run = { plan, index, leg };
-    running = run;
-    show();
-    open().then(
-      () => running === run && start(run),
-      () => say("This browser does not let the page play.")
-    );
-  }
-
-  function start(run) {
-    const { plan, index, leg } = run;
-    for (const take of new Set(plan.legs.map((each) => each.take))) {
-      new Set(data.takes[take].strokes.map((stroke) => stroke[1])).forEach((s) => desk.prepare(s));
-    }
-    const counts = one("#count-in").checked ? data.takes[plan.legs[leg].take].countIn : [];
-    const before = counts.length > 0 ? -counts[0][0] * plan.legs[leg].whole : 0;
-    run.cursor = new Timeline.Cursor(plan, leg, counts);
-    run.cursor.loop = one("#loop").checked;
-    run.clock = new Timeline.Clock(context.currentTime + 0.12, plan.legs[leg].start - before, rate);
-    run.handed = context.currentTime;
-    run.timer = setInterval(() => feed(run), TICK);
-    feed(run);
-    say("Playing " + data.parts[index].title);
-    requestAnimationFrame(() => follow(run));
-  }
-
-  /** Hands over what is due soon. What the clock has already passed, after a long sleep, is left out. */
-  function feed(run) {
-    const now = context.currentTime;
-    const until = now + (document.hidden ? AHEAD_HIDDEN : AHEAD);
-    let event = run.cursor.peek();
-    while (event && run.clock.audio(event.time) - event.lead < until) {
-      const when = run.clock.audio(event.time) - event.lead;
-      if (when > now - 0.05) {
-        desk.play(event, Math.max(when, now));
-      }
-      run.cursor.advance();
-      event = run.cursor.peek();
-    }
-    run.handed = Math.max(run.handed, until);
-    if (!event && now > run.clock.audio(run.plan.length)) {
-      stop();
-    }
+    Player.play(index, plan, takes, leg, Practice.speeds(plan.legs[leg].tempo));
   }
 
   function stop() {
-    const run = running;
-    if (!run) {
-      return;
+    if (Player.running()) {
+      Player.halt();
+      say("Stopped");
     }
-    running = null;
-    clearInterval(run.timer);
-    if (desk) {
-      desk.silence();
-    }
-    Marks.clear();
-    all(".rung.current").forEach((rung) => unmark(rung));
-    show();
-    say("Stopped");
   }
 
   function toggle(index = chosen) {
-    if (running && running.index === index) {
+    const run = Player.running();
+    if (run && run.index === index) {
       stop();
     } else {
       play(index);
     }
   }
 
-  /** The rate from 0.5 to 1.5; what has been handed over keeps its time. */
-  function setRate(value) {
-    rate = Math.min(1.5, Math.max(0.5, value));
-    if (running && running.clock) {
-      running.clock.change(Math.max(running.handed, context.currentTime), rate);
+  /** After a change that only a new start can follow. */
+  function again() {
+    const run = Player.running();
+    if (run) {
+      play(run.index);
     }
+  }
+
+  function setRate(rate) {
+    Player.setRate(Practice.within(rate));
     show();
   }
 
-  /** One beat a minute more or less than now, at the tempo that sounds or would sound. */
+  /** So many beats a minute in place of the tempo that sounds or would sound. */
+  function setTempo(tempo) {
+    if (tempo > 0) {
+      setRate(tempo / leg().tempo);
+      say("Tempo " + speed());
+    } else {
+      show();
+    }
+  }
+
+  /** One beat a minute more or less than now. */
   function nudge(by) {
-    const written = leg().tempo;
-    setRate((Math.round(written * rate) + by) / written);
+    setTempo(Math.round(leg().tempo * Player.rate()) + by);
+  }
+
+  function tap() {
+    const tempo = Practice.tap(performance.now());
+    if (tempo > 0) {
+      setTempo(Math.round(tempo));
+    } else {
+      say("Tap on in time");
+    }
   }
 
   // ---- what the page shows ------------------------------------------------------------------------
 
   function leg() {
-    const plan = plans[chosen];
-    const index = running && running.legNow !== undefined ? running.legNow : 0;
-    return plan.legs[Math.min(index, plan.legs.length - 1)] || { tempo: 90, unit: "quarters" };
+    const run = Player.running();
+    const legs = data.parts[chosen].legs;
+    const index = run && run.index === chosen && run.legNow !== undefined ? run.legNow : 0;
+    return legs[Math.min(index, legs.length - 1)] || { tempo: 90, unit: "quarters" };
+  }
+
+  function speed() {
+    return Math.round(leg().tempo * Player.rate() * 10) / 10;
   }
 
   function choose(index) {
-    chosen = Math.min(plans.length - 1, Math.max(0, index));
+    chosen = Math.min(data.parts.length - 1, Math.max(0, index));
+    const part = data.parts[chosen];
     if (!clickTouched) {
-      one("#click").checked = data.parts[chosen].click;
+      byId("Click").checked = part.click;
+      byId("ClickAs").value = part.click ? "written" : "beats";
       setClick();
     }
+    Practice.showBars(chosen, part);
+    if (!byId("Climb").checked) {
+      Practice.suggest(leg().tempo);
+    }
+    Shelf.want(soundsOf(part));
     show();
+    BigView.fit();
+  }
+
+  function soundsOf(part) {
+    const numbers = part.legs.flatMap((each) => data.takes[each.take].strokes.map((stroke) => stroke[1]));
+    return ["click.strong", "click", ...new Set(numbers.map((number) => data.sounds[number]))];
   }
 
   function show() {
+    const run = Player.running();
     const part = data.parts[chosen];
-    all("[data-part]").forEach((element) => {
-      const index = Number(element.dataset.part);
-      const on = running !== null && running.index === index;
-      element.classList.toggle("chosen", index === chosen);
-      element.classList.toggle("playing", on);
-      all(".play", element).forEach((button) => label(button, on));
+    articles.forEach((article, index) => {
+      const on = run !== null && run.index === index;
+      article.classList.toggle("chosen", index === chosen);
+      article.classList.toggle("playing", on);
+      label(byId("Play" + index), on);
     });
-    label(one("#play"), running !== null);
-    one("#now").textContent = part.title;
-    const percent = Math.round(rate * 100);
-    const speed = Math.round(leg().tempo * rate * 10) / 10;
-    one("#speed").textContent = String(speed);
-    one("#speed-words").textContent = leg().unit + " a minute · " + percent + " %";
-    one("#tempo").value = String(percent);
-    one("#tempo").setAttribute("aria-valuetext", speed + " " + leg().unit + " a minute, " + percent + " per cent");
+    label(byId("Play"), run !== null);
+    value(byId("Jump"), String(chosen));
+    const percent = Math.round(Player.rate() * 100) + " %";
+    value(byId("Bpm"), String(speed()));
+    attribute(byId("Bpm"), "aria-label", "tempo, " + leg().unit + " a minute");
+    text(byId("Unit"), leg().unit + " a minute · " + percent);
+    value(byId("Tempo"), String(Math.round(Player.rate() * 100)));
+    attribute(byId("Tempo"), "aria-valuetext", percent + " of the written tempo");
+    const tempo = Player.rate() === 1 ? "" : "&tempo=" + speed();
+    attribute(byId("Link"), "href", "#" + encodeURIComponent(part.name) + tempo);
     LIMBS.forEach((words, limb) => {
-      const used = part.limbs.includes(limb);
-      one(`[data-limb="${limb}"]`).closest("label").classList.toggle("resting", !used);
+      one(`[data-limb="${limb}"]`).closest("label").classList.toggle("resting", !part.limbs.includes(limb));
     });
   }
 
   function label(button, on) {
     button.classList.toggle("on", on);
-    one(".word", button).textContent = on ? "Stop" : "Play";
+    text(one(".word", button), on ? "Stop" : "Play");
   }
 
-  function say(words) {
-    one("#status").textContent = words;
+  /** Something began or ended. */
+  function changed() {
+    if (!Player.running()) {
+      Bead.clear();
+      all(".rung.current").forEach(unmark);
+      byId("Ladder").replaceChildren();
+    }
+    show();
   }
 
-  /** Follows the sound with the mark on the notation and the rung of the ladder. */
+  function started(run) {
+    say("Playing " + data.parts[run.index].title);
+    requestAnimationFrame(() => follow(run));
+  }
+
+  /** Follows the sound with the bead on the notation and the rung of the ladder. */
   function follow(run) {
-    if (running !== run) {
+    if (Player.running() !== run) {
       return;
     }
-    const late = context.outputLatency || context.baseLatency || 0;
-    const position = run.clock.position(context.currentTime - late);
-    const from = run.plan.legs[run.leg].start;
-    if (position >= from) {
+    const position = Player.position(run);
+    if (position >= run.plan.legs[run.leg].start) {
       const turn = Timeline.turnOf(run.plan, Timeline.turnAt(run.plan, position));
       if (turn.index !== run.legNow || turn.time !== run.timeNow) {
         step(run, turn);
       }
       run.at = turn.leg.from + (position - turn.start) / turn.leg.whole;
-      Marks.move(run.view, run.at, calm.matches);
+      Bead.move(run.view, run.at, calm.matches);
     }
     requestAnimationFrame(() => follow(run));
   }
 
-  function unmark(rung) {
-    rung.classList.remove("current");
-    rung.removeAttribute("aria-current");
-    one(".done", rung).textContent = "";
-  }
-
-  function look(article, figure) {
-    return Marks.view(article, figure, data.figures[figure]);
-  }
-
-  function ends(rung) {
-    return [Number(rung.dataset.first), Number(rung.dataset.last)];
+  function look(index, figure) {
+    return Bead.view(articles[index], figure, data.figures[figure]);
   }
 
   /** Another leg or another time through has begun. */
@@ -216,145 +188,188 @@ const Page = (() => {
     const fresh = turn.index !== run.legNow;
     run.legNow = turn.index;
     run.timeNow = turn.time;
-    const article = one(`[data-part="${run.index}"]`);
-    all(".rung", article).forEach((rung) => {
-      const [first, last] = ends(rung);
-      const on = first <= turn.index && turn.index <= last;
-      const begin = run.plan.legs[first];
-      const end = run.plan.legs[last];
-      if (on) {
-        const count = end.firstTurn + end.times - begin.firstTurn;
-        rung.classList.add("current");
-        rung.setAttribute("aria-current", "step");
-        one(".done", rung).textContent = turn.within - begin.firstTurn + 1 + " of " + count;
-      } else {
-        unmark(rung);
-      }
-    });
     if (fresh) {
-      run.view = look(article, turn.leg.figure);
+      run.view = look(run.index, turn.leg.figure) || run.view;
+      showLadder(run, turn);
       show();
+      BigView.fit();
       if (run.plan.legs.length > 1) {
         say(turn.leg.words);
       }
     }
+    all(`.rung[data-of="${run.index}"]`).forEach((rung) => mark(rung, run.plan, turn));
+  }
+
+  /** The ladder that is being climbed stands over the desk, whatever part of the page is in view. */
+  function showLadder(run, turn) {
+    const ladders = all(".ladder", articles[run.index]);
+    const own = ladders.find((ladder) => all(".rung", ladder).some((rung) => holds(rung, turn.index)));
+    const strip = byId("Ladder");
+    if (!own || own.childElementCount < 2) {
+      strip.replaceChildren();
+    } else if (strip.dataset.of !== run.index + "/" + ladders.indexOf(own) || strip.childElementCount === 0) {
+      strip.replaceChildren(...own.cloneNode(true).children);
+      strip.dataset.of = run.index + "/" + ladders.indexOf(own);
+    }
+  }
+
+  function holds(rung, index) {
+    return Number(rung.dataset.first) <= index && index <= Number(rung.dataset.last);
+  }
+
+  function mark(rung, plan, turn) {
+    if (!holds(rung, turn.index)) {
+      unmark(rung);
+      return;
+    }
+    const begin = plan.legs[rung.dataset.first];
+    const end = plan.legs[rung.dataset.last];
+    const count = end.firstTurn + end.times - begin.firstTurn;
+    rung.classList.add("current");
+    attribute(rung, "aria-current", "step");
+    text(one(".done", rung), ", " + (turn.within - begin.firstTurn + 1) + " of " + count);
+    if (rung.closest("#Ladder")) {
+      rung.scrollIntoView({ block: "nearest", inline: "nearest" });
+    }
+  }
+
+  function unmark(rung) {
+    rung.classList.remove("current");
+    rung.removeAttribute("aria-current");
+    text(one(".done", rung), "");
   }
 
   // ---- switches -----------------------------------------------------------------------------------
 
   function setLimb(limb, on) {
-    sounding[limb] = on;
+    Player.set("limbs", Player.settings.limbs.map((was, i) => (i === limb ? on : was)));
     one(`[data-limb="${limb}"]`).checked = on;
-    if (desk) {
-      desk.setSwitch(limb, on);
-    }
+    say(LIMBS[limb] + (on ? " on" : " off"));
   }
 
   function setClick() {
-    if (desk) {
-      desk.setSwitch(4, one("#click").checked);
-    }
-  }
-
-  function setLoop() {
-    if (running && running.cursor) {
-      running.cursor.loop = one("#loop").checked;
-    }
+    Player.set("clickAs", byId("ClickAs").value);
+    Player.set("click", byId("Click").checked);
   }
 
   function flip(id) {
-    const box = one("#" + id);
-    box.checked = !box.checked;
-    box.dispatchEvent(new Event("change"));
+    byId(id).checked = !byId(id).checked;
+    byId(id).dispatchEvent(new Event("change"));
   }
 
-  function flipLimb(limb) {
-    setLimb(limb, !sounding[limb]);
-  }
-
-  /** The part before or after; it plays on there if something was playing. */
-  function walk(by) {
-    const index = Math.min(plans.length - 1, Math.max(0, chosen + by));
-    if (index === chosen) {
+  /** The part before or after, or any; it plays on there if something was playing. */
+  function go(index) {
+    if (index < 0 || index >= data.parts.length) {
+      say(index < 0 ? "This is the first section" : "This is the last section");
       return;
     }
-    if (running) {
+    if (Player.running()) {
       play(index);
     } else {
       choose(index);
+      say(`${index + 1} of ${data.parts.length}: ${data.parts[index].title}`);
     }
-    const calmly = calm.matches ? "auto" : "smooth";
-    one(`[data-part="${index}"]`).scrollIntoView({ block: "nearest", behavior: calmly });
+    const behavior = calm.matches ? "auto" : "smooth";
+    articles[index].scrollIntoView({ block: "start", behavior });
   }
 
-  function begin() {
-    document.documentElement.classList.add("plays");
-    one(".desk").hidden = false;
-    all("[data-part]").forEach((article) => {
-      const index = Number(article.dataset.part);
-      all(".play", article).forEach((button) => button.addEventListener("click", () => toggle(index)));
-      all(".rung", article).forEach((rung) => {
-        rung.addEventListener("click", () => play(index, ends(rung)[0]));
-      });
-      article.addEventListener("pointerdown", () => running || choose(index));
-      const drawn = plans[index].legs.find((each) => each.figure >= 0);
-      if (drawn) {
-        look(article, drawn.figure);
+  function big(on = !BigView.isOn()) {
+    BigView.set(on);
+    say(on ? "Big view; Escape leaves it" : "Page view");
+  }
+
+  /** Escape: out of the drawer, out of the big view, else stop. */
+  function leave() {
+    if (!byId("Drawer").hidden) {
+      drawer(false);
+      byId("More").focus();
+    } else if (BigView.isOn()) {
+      big(false);
+    } else {
+      stop();
+    }
+  }
+
+  function drawer(open) {
+    byId("Drawer").hidden = !open;
+    byId("More").setAttribute("aria-expanded", String(open));
+    document.documentElement.classList.toggle("more", open);
+  }
+
+  /** Goes where the address points. */
+  function followLink() {
+    const { name, tempo } = Practice.readLink(location.hash);
+    const index = data.parts.findIndex((part) => part.name === name);
+    if (index >= 0) {
+      choose(index);
+      if (tempo > 0) {
+        setTempo(tempo);
       }
-    });
-    one("#play").addEventListener("click", () => toggle(running ? running.index : chosen));
-    one("#slower").addEventListener("click", () => nudge(-1));
-    one("#faster").addEventListener("click", () => nudge(1));
-    one("#tempo").addEventListener("input", (event) => setRate(Number(event.target.value) / 100));
-    one("#loop").addEventListener("change", setLoop);
-    one("#click").addEventListener("change", () => {
-      clickTouched = true;
-      setClick();
-    });
-    all("[data-limb]").forEach((box) => {
-      box.addEventListener("change", () => setLimb(Number(box.dataset.limb), box.checked));
-    });
-    // A switch pressed with the mouse gives the space bar back to "play".
-    one(".desk").addEventListener("pointerup", (event) => {
-      if (event.pointerType === "mouse") {
-        setTimeout(() => document.activeElement.blur());
-      }
-    });
-    document.addEventListener("keydown", Keys.listener({ toggle: () => toggle(), stop, walk, nudge, setRate, flip, flipLimb }));
-    document.addEventListener("visibilitychange", () => running && running.cursor && feed(running));
-    new ResizeObserver(makeRoom).observe(one(".desk"));
-    choose(0);
+      articles[index].scrollIntoView({ block: "start" });
+    }
   }
 
   /** Room at the foot of the page, so that the desk hides nothing. */
   function makeRoom() {
-    const desk = one(".desk");
-    const fixed = getComputedStyle(desk).position === "fixed";
-    document.documentElement.style.setProperty("--desk-room", (fixed ? desk.offsetHeight : 0) + "px");
+    document.documentElement.style.setProperty("--desk-room", one(".desk").offsetHeight + "px");
+    BigView.fit();
   }
 
-  if (plans.length > 0) {
-    begin();
+  /** What Controls wires to buttons, switches and keys. */
+  const actions = {
+    play, toggle, again, stop, setRate, setTempo, nudge, tap, setLimb, setClick, flip, go, big, leave, drawer,
+    written: () => {
+      setRate(1);
+      say("Written tempo, " + speed());
+    },
+    walk: (by) => go(chosen + by),
+    flipLimb: (limb) => setLimb(limb, !Player.settings.limbs[limb]),
+    touchClick: () => (clickTouched = true),
+    chosen: () => chosen,
+    choose,
+  };
+
+  if (data.parts.length > 0) {
+    Player.hook({ changed, started, said: say, sped: () => { show(); say("Tempo " + speed()); } });
+    Controls.wire(actions, data, articles);
+    if (small.matches && byId("Key")) {
+      byId("Key").open = false;
+    }
+    new ResizeObserver(makeRoom).observe(one(".desk"));
+    addEventListener("resize", () => BigView.fit());
+    addEventListener("hashchange", followLink);
+    addEventListener("beforeprint", () => byId("Key") && (byId("Key").open = true));
+    choose(0);
+    followLink();
   }
 
   /** What tests ask: a part rendered without a loudspeaker, and what sounds now. */
   return {
     render(part, options = {}) {
-      const plan = plans[part];
+      const { plan, takes } = Practice.programme(part, data.parts[part], data);
       const first = plan.legs[options.leg || 0];
-      const countIn = options.countIn ? data.takes[first.take].countIn : [];
+      const countIn = options.countIn ? takes[first.take].countIn : [];
       return Desk.render(plan, { ...options, countIn });
     },
-    state: () => ({
-      chosen,
-      rate,
-      playing: running !== null,
-      leg: running ? running.legNow : undefined,
-      time: running ? running.timeNow : undefined,
-      at: running ? running.at : undefined,
-      loop: one("#loop").checked,
-      sounding: [...sounding],
-      levels: desk ? desk.levels() : [],
-    }),
+    state() {
+      const run = Player.running();
+      const desk = Player.desk();
+      return {
+        chosen,
+        rate: Player.rate(),
+        playing: run !== null,
+        leg: run ? run.legNow : undefined,
+        time: run ? run.timeNow : undefined,
+        round: run ? run.round : undefined,
+        at: run ? run.at : undefined,
+        loop: Player.settings.loop,
+        sounding: [...Player.settings.limbs],
+        levels: desk ? desk.levels() : [],
+        struck: desk ? desk.struck : 0,
+        voices: desk ? desk.voices.size : 0,
+        context: Player.context() ? Player.context().state : "none",
+        wait: run && run.answered ? run.answered - run.asked : undefined,
+      };
+    },
   };
 })();

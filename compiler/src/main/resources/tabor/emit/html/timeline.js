@@ -25,7 +25,8 @@ const Timeline = (() => {
     const laid = legs.map((leg) => {
       const take = takes[leg.take];
       const length = take.length * leg.whole;
-      const placed = { ...leg, start, firstTurn: turn, length, events: events(take, leg), from: take.from };
+      const names = takes.sounds || [];
+      const placed = { ...leg, start, firstTurn: turn, length, events: events(take, leg, names), from: take.from };
       start += length * leg.times;
       turn += leg.times;
       return placed;
@@ -34,26 +35,59 @@ const Timeline = (() => {
   }
 
   /**
-   * Strokes and clicks of one turn, in order: `at` in seconds from its start. `lead` is how many
-   * seconds a small stroke sounds before its place (below zero: after it), whatever the tempo.
+   * Strokes and clicks of one turn, in the order in which they sound: `at` in seconds from its start.
+   * `lead` is how many seconds a grace note sounds before its place (below zero: after it), whatever
+   * the tempo.
+   *
+   * @param names of the sounds, where a take names them by number
    */
-  function events(take, leg) {
+  function events(take, leg, names) {
     const strokes = take.strokes.map(([at, sound, velocity, limb, lead, damp]) => ({
       kind: "stroke",
       at: at * leg.whole,
-      sound,
+      sound: names[sound] || sound,
       velocity,
       limb,
       lead: lead || 0,
       damp: (damp || 0) * leg.whole,
     }));
-    const clicks = take.clicks.map(([at, strong]) => click("click", at * leg.whole, strong));
-    const counts = take.counts.map(([at, strong]) => click("count", at * leg.whole, strong));
-    return strokes.concat(clicks, counts).sort((a, b) => a.at - b.at);
+    const clicks = take.clicks.map(([at, mark]) => click("click", at * leg.whole, mark));
+    const counts = take.counts.map(([at, mark]) => click("count", at * leg.whole, mark));
+    return strokes.concat(clicks, counts).sort((a, b) => a.at - a.lead - (b.at - b.lead));
   }
 
-  function click(kind, at, strong) {
-    return { kind, at, strong: strong === 1, lead: 0, damp: 0 };
+  /** `level` 2 on the first beat of a bar, 1 on another beat, 0 between; `written` if a chart asks for it. */
+  function click(kind, at, mark) {
+    return { kind, at, level: mark & 3, written: mark >= 4, lead: 0, damp: 0 };
+  }
+
+  /**
+   * A few bars of a take as a take of their own.
+   *
+   * @param from where they begin, in whole notes from bar 1
+   * @param to where they end
+   */
+  function excerpt(take, from, to) {
+    const start = from - take.from;
+    const end = to - take.from;
+    const cut = (list) =>
+      list.filter(([at]) => at >= start - 1e-7 && at < end - 1e-7).map(([at, ...rest]) => [at - start, ...rest]);
+    const head = take.countIn.length === 0 ? [] : countIn(take);
+    return { from, length: to - from, strokes: cut(take.strokes), clicks: cut(take.clicks), counts: [], countIn: head };
+  }
+
+  /** The whole bar of a count-in: what stops before a pickup is continued, for bars without one. */
+  function countIn(take) {
+    const beats = take.countIn.length;
+    const bar = take.clicks.filter(([, mark]) => (mark & 3) > 0);
+    const first = bar.findIndex(([, mark]) => (mark & 3) === 2);
+    const next = bar.findIndex(([, mark], i) => i > first && (mark & 3) === 2);
+    const ticks = next > first ? bar.slice(first, next) : bar.slice(first);
+    if (first < 0 || ticks.length < beats) {
+      return take.countIn;
+    }
+    const length = next > first ? bar[next][0] - bar[first][0] : take.length + take.from;
+    return ticks.map(([at, mark]) => [at - bar[first][0] - length, mark & 3]);
   }
 
   /** The turn with this number, counted on through every round of the programme. */
@@ -94,24 +128,46 @@ const Timeline = (() => {
     return low;
   }
 
+  /** Which time through the whole programme a turn belongs to, from 0. */
+  function roundOf(plan, turn) {
+    return turn < plan.turns ? 0 : 1 + Math.floor((turn - plan.turns) / plan.again.turns);
+  }
+
   /** Walks through a programme from the start of a leg, after an optional count-in. */
   class Cursor {
     /**
      * @param plan the programme
      * @param legIndex the leg to start with
-     * @param countIn clicks before it as `[at, strong]`, in whole notes, all below zero
+     * @param countIn clicks before it as `[at, mark]`, in whole notes, all below zero
      */
     constructor(plan, legIndex, countIn) {
       const leg = plan.legs[legIndex];
       this.plan = plan;
-      this.loop = false;
-      this.start = leg.start;
-      this.before = countIn.map(([at, strong]) => {
-        const event = click("count", at * leg.whole, strong);
-        return { ...event, time: leg.start + event.at };
+      this.endless = false;
+      this.before = countIn.map(([at, mark]) => {
+        const event = click("count", at * leg.whole, mark);
+        return { ...event, time: leg.start + event.at, round: 0, start: leg.start };
       });
       this.turn = leg.firstTurn;
       this.next = 0;
+      this.lastTurn = plan.turns;
+    }
+
+    /** Round and round, or to the end of the round that has begun. */
+    set loop(on) {
+      this.endless = on;
+      const { turns, again } = this.plan;
+      this.lastTurn = turns + roundOf(this.plan, this.turn) * again.turns;
+    }
+
+    get loop() {
+      return this.endless;
+    }
+
+    /** Where the last round ends, as a position; only without a loop. */
+    get end() {
+      const rounds = roundOf(this.plan, this.lastTurn - 1);
+      return this.plan.length + rounds * this.plan.again.length;
     }
 
     /** The next event with its `time`, a position; null at the end. Does not move on. */
@@ -120,13 +176,14 @@ const Timeline = (() => {
         return this.before[0];
       }
       for (;;) {
-        if (!this.loop && this.turn >= this.plan.turns) {
+        if (!this.endless && this.turn >= this.lastTurn) {
           return null;
         }
         const turn = turnOf(this.plan, this.turn);
         if (this.next < turn.leg.events.length) {
           const event = turn.leg.events[this.next];
-          return { ...event, time: turn.start + event.at };
+          const round = roundOf(this.plan, this.turn);
+          return { ...event, time: turn.start + event.at, round, start: turn.start };
         }
         if (this.plan.again.legs.every((leg) => leg.events.length === 0)) {
           return null;
@@ -183,5 +240,5 @@ const Timeline = (() => {
     }
   }
 
-  return { programme, turnOf, turnAt, Cursor, Clock };
+  return { programme, excerpt, turnOf, turnAt, Cursor, Clock };
 })();

@@ -44,7 +44,7 @@ class PageHandlingTest extends PageInBrowser {
             Set.of());
     Path hostile = folder.resolve("hostile.html");
     Page page =
-        Pages.of(
+        PageMaker.of(
             Samples.lesson(title, wordy, Samples.climb("c", title, wordy, wordy)),
             Samples.pictures(),
             true,
@@ -53,8 +53,8 @@ class PageHandlingTest extends PageInBrowser {
     browser.driver.get(hostile.toUri().toString());
     assertThat(browser.driver.getTitle()).isEqualTo(title);
     assertThat(browser.run("return document.querySelector('h1').textContent")).isEqualTo(title);
-    assertThat(browser.run("return document.querySelector('#now').textContent"))
-        .isEqualTo(groove.title());
+    assertThat(browser.run("return document.querySelector('#Jump option').textContent"))
+        .isEqualTo("1. " + groove.title());
     String shown = prose.replace('\u0007', '\u2407').replace('\u0000', '\u2400');
     assertThat(browser.run("return document.querySelector('.prose').textContent")).isEqualTo(shown);
     assertThat(browser.run("return document.querySelector('.caution').textContent"))
@@ -63,7 +63,7 @@ class PageHandlingTest extends PageInBrowser {
     assertThat(browser.run("return document.querySelectorAll('script').length")).isEqualTo(2L);
     assertThat(browser.run("return document.querySelectorAll('img, b[onclick]').length"))
         .isEqualTo(0L);
-    browser.driver.findElement(By.id("play-0")).click();
+    byId("Play0").click();
     await("playing", true);
     press(Keys.ESCAPE);
   }
@@ -98,19 +98,25 @@ class PageHandlingTest extends PageInBrowser {
   }
 
   @Test
-  void whoWantsLessMotionSeesTheMarkJumpFromPlaceToPlace() {
+  void whoWantsLessMotionSeesTheBeadJumpFromPlaceToPlace() {
     browser.driver.executeCdpCommand(
         "Emulation.setEmulatedMedia",
         Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
-    browser.driver.findElement(By.id("count-in")).sendKeys(Keys.SPACE);
-    click(browser.driver.findElement(By.id("play-0")));
+    byId("CountIn").sendKeys(Keys.SPACE);
+    click(byId("Play0"));
     Object off =
         browser.driver.executeAsyncScript(
-            "const done = arguments[0]; const seen = new Set(); const look = () => { const m ="
-                + " document.querySelector('.mark'); if (m) seen.add(Number(m.getAttribute('x')) +"
-                + " Number(m.getAttribute('width')) / 2); if (seen.size < 4)"
-                + " requestAnimationFrame(look); else  done([...seen].filter((x) => Math.abs(((x -"
-                + " 50) / 40) % 1) > 0.01)); };look();");
+            """
+            const done = arguments[0];
+            const seen = new Set();
+            const look = () => {
+              const bead = document.querySelector('.bead');
+              if (bead) seen.add(Number(bead.getAttribute('cx')));
+              if (seen.size < 4) requestAnimationFrame(look);
+              else done([...seen].filter((x) => Math.abs(((x - 50) / 40) % 1) > 0.01));
+            };
+            look();
+            """);
     assertThat((List<?>) off).isEmpty();
     browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of()));
   }
@@ -128,25 +134,34 @@ class PageHandlingTest extends PageInBrowser {
       assertThat(state("playing")).isEqualTo(false);
       assertThat(plays.get(i).getText()).isEqualTo("Play");
     }
-    List<WebElement> rungs = browser.driver.findElements(By.cssSelector(".rung"));
+    List<WebElement> rungs = browser.driver.findElements(By.cssSelector("article .rung"));
     assertThat(rungs).hasSize(10);
-    browser.driver.findElement(By.id("count-in")).sendKeys(Keys.SPACE);
+    byId("CountIn").sendKeys(Keys.SPACE);
     for (int i : new int[] {9, 5}) {
       click(rungs.get(i));
       await("leg", (long) (2 + i));
       assertThat(rungs.get(i).getDomAttribute("aria-current")).isEqualTo("step");
+      assertThat(rungs.get(i).getAccessibleName()).matches("\\d+, 1 of 2");
     }
-    assertThat(browser.driver.findElement(By.id("speed")).getText()).isEqualTo("80");
-    browser.driver.findElement(By.id("faster")).click();
-    assertThat(browser.driver.findElement(By.id("speed")).getText()).isEqualTo("81");
-    browser.driver.findElement(By.id("slower")).click();
-    browser.driver.findElement(By.id("slower")).click();
-    assertThat(browser.driver.findElement(By.id("speed")).getText()).isEqualTo("79");
-    browser.driver.findElement(By.id("play")).click();
+    assertThat(browser.driver.findElements(By.cssSelector("#Ladder .rung")))
+        .as("the ladder stands over the player too")
+        .hasSize(9);
+    assertThat(byId("Bpm").getDomProperty("value")).isEqualTo("80");
+    byId("Faster").click();
+    assertThat(byId("Bpm").getDomProperty("value")).isEqualTo("81");
+    byId("Slower").click();
+    byId("Slower").click();
+    assertThat(byId("Bpm").getDomProperty("value")).isEqualTo("79");
+    byId("Play").click();
     assertThat(state("playing")).isEqualTo(false);
+    byId("More").click();
+    byId("Written").click();
+    assertThat(state("rate")).isEqualTo(1L);
+    byId("More").click();
+    assertThat(byId("Drawer").isDisplayed()).isFalse();
     assertThat(browser.driver.findElements(By.cssSelector("button")))
-        .as("the buttons tried above are all there are")
-        .hasSize(9 + 10 + 3);
+        .as("these, tap, print and the big view, which have tests of their own, are all there are")
+        .hasSize(9 + 10 + 3 + 2 + 3);
   }
 
   @Test
@@ -156,16 +171,15 @@ class PageHandlingTest extends PageInBrowser {
       box.findElement(By.xpath("./following-sibling::span")).click();
       assertThat(((List<?>) state("sounding")).get(limb)).isEqualTo(false);
     }
-    browser.driver.findElement(By.id("play")).click();
+    byId("Play").click();
     await("levels", List.of(0L, 0L, 0L, 0L, 0L));
     browser.driver.findElement(By.xpath("//input[@data-limb='2']/following-sibling::span")).click();
-    browser.driver.findElement(By.xpath("//input[@id='click']/following-sibling::span")).click();
+    browser.driver.findElement(By.xpath("//input[@id='Click']/following-sibling::span")).click();
     await("levels", List.of(0L, 0L, 1L, 0L, 1L));
-    browser.driver.findElement(By.xpath("//input[@id='loop']/following-sibling::span")).click();
+    browser.driver.findElement(By.xpath("//input[@id='Loop']/following-sibling::span")).click();
     assertThat(state("loop")).isEqualTo(false);
     // Without the loop a section at its fastest comes to its end by itself.
-    browser.run(
-        "arguments[0].value = 150; arguments[0].dispatchEvent(new Event('input'))", tempo());
+    slide(tempo(), 150);
     assertThat(state("rate")).isEqualTo(1.5);
     await("playing", false);
   }
@@ -185,68 +199,133 @@ class PageHandlingTest extends PageInBrowser {
     press("2", "4", "1");
     assertThat(state("sounding")).isEqualTo(List.of(false, true, false, false));
     press("+", "+", "-", "+");
-    assertThat(browser.driver.findElement(By.id("speed")).getText()).isEqualTo("98");
+    assertThat(byId("Bpm").getDomProperty("value")).isEqualTo("98");
     press("0");
     assertThat(state("rate")).isEqualTo(1L);
     press("l", "c", "n");
     assertThat(
             browser.run(
-                "return ['loop', 'click', 'count-in'].map((i) =>"
+                "return ['Loop', 'Click', 'CountIn'].map((i) =>"
                     + " document.getElementById(i).checked)"))
         .isEqualTo(List.of(false, true, false));
+    byId("More").click();
     tempo().sendKeys(Keys.ARROW_LEFT, Keys.ARROW_LEFT);
+    byId("More").click();
     assertThat(state("rate")).isEqualTo(0.98);
     press(" ");
     await("playing", true);
     press(Keys.ESCAPE);
     assertThat(state("playing")).isEqualTo(false);
-    browser.run("document.getElementById('keys-on').checked = false");
+    browser.run("document.getElementById('KeysOn').checked = false");
     press("1");
     assertThat(state("sounding")).isEqualTo(List.of(false, true, false, false));
   }
 
   @Test
-  void theMarkGoesWhereTheSoundIs() {
-    browser.driver.findElement(By.id("count-in")).sendKeys(Keys.SPACE);
-    click(browser.driver.findElement(By.id("play-1")));
-    new WebDriverWait(browser.driver, Duration.ofSeconds(10))
-        .until(d -> !d.findElements(By.cssSelector("[data-part='1'] .mark")).isEmpty());
+  void theBeadGoesWhereTheSoundIs() {
+    byId("CountIn").sendKeys(Keys.SPACE);
+    click(byId("Play1"));
+    new WebDriverWait(browser.driver, Duration.ofSeconds(20))
+        .until(d -> !d.findElements(By.cssSelector("[data-part='1'] .bead")).isEmpty());
     Object far =
         browser.run(
-            "const s = Page.state(); const m = document.querySelector('.mark');"
-                + "return Number(m.getAttribute('x')) + Number(m.getAttribute('width')) / 2"
-                + " - (50 + 320 * s.at);");
+            """
+            const bead = document.querySelector('.bead');
+            return Number(bead.getAttribute('cx')) - (50 + 320 * Page.state().at);
+            """);
     // One frame at this tempo is about 3 of the drawing's 700 units.
     assertThat(Math.abs(((Number) far).doubleValue())).isLessThan(20);
+    assertThat(browser.run("return document.querySelector('.bead').getAttribute('cy')"))
+        .as("on the row of counts, as the drawing says")
+        .isEqualTo("20");
     press(Keys.ESCAPE);
-    assertThat(browser.driver.findElements(By.cssSelector(".mark"))).isEmpty();
+    assertThat(browser.driver.findElements(By.cssSelector(".bead"))).isEmpty();
   }
 
   @Test
   void everythingHasANameForAScreenReader() {
-    for (WebElement element : browser.driver.findElements(By.cssSelector("button, input"))) {
+    byId("More").click();
+    for (WebElement element :
+        browser.driver.findElements(By.cssSelector("button, input, select, a"))) {
       if (element.isDisplayed()) {
         assertThat(element.getAccessibleName()).as(element.getDomProperty("id")).isNotBlank();
       }
     }
-    assertThat(browser.driver.findElement(By.id("play-1")).getAccessibleName())
-        .isEqualTo("Play The last double moves");
+    byId("More").click();
+    assertThat(byId("Play1").getAccessibleName()).isEqualTo("Play 2. The last double moves");
     assertThat(browser.driver.findElement(By.cssSelector("[data-limb='3']")).getAccessibleName())
         .isEqualTo("left foot");
+    assertThat(browser.run("return document.querySelector('.score ol').textContent.trim()"))
+        .isEqualTo(
+            "Bar 1: 1, right hi-hat and kick; 1 and, right hi-hat; 2, right hi-hat and left snare"
+                + " accented; 2 and, right hi-hat; 3, right hi-hat and kick; 3 and, right hi-hat"
+                + " and kick; 4, right hi-hat and left snare accented; 4 and, right hi-hat.");
   }
 
   @Test
-  void aPhoneShowsItWithoutScrollingSidewaysAndPaperShowsNoPlayer() {
-    browser.driver.executeCdpCommand(
-        "Emulation.setDeviceMetricsOverride",
-        Map.of("width", 360, "height", 740, "deviceScaleFactor", 1, "mobile", true));
-    assertThat(browser.run("return document.documentElement.scrollWidth")).isEqualTo(360L);
-    assertThat(browser.run("return document.querySelector('.desk').scrollWidth")).isEqualTo(360L);
-    browser.driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
-    browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
-    assertThat(browser.driver.findElement(By.cssSelector(".desk")).isDisplayed()).isFalse();
-    assertThat(browser.driver.findElement(By.cssSelector(".given")).isDisplayed()).isTrue();
-    assertThat(browser.driver.findElement(By.cssSelector(".caution")).isDisplayed()).isTrue();
-    browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+  void ourWordsAreEnglishAndTheLessonsAreNot() {
+    Object languages =
+        browser.run(
+            """
+            const of = (css) => document.querySelector(css).closest('[lang]').lang;
+            return ['.facts', '.news li', '.row', '.score li', '.word', '.key', '#Status', 'h1',
+              'h2 bdi', '.prose', '.row bdi'].map((css) => [css, document.querySelector(css) ? of(css) : '-']);
+            """);
+    assertThat(languages.toString())
+        .isEqualTo(
+            "[[.facts, en], [.news li, en], [.row, en], [.score li, en], [.word, en], [.key, -],"
+                + " [#Status, en], [h1, ], [h2 bdi, ], [.prose, ], [.row bdi, ]]");
+  }
+
+  @Test
+  void everyKeyIsAnswered() {
+    for (String[] pair :
+        new String[][] {
+          {"1", "left hand off"},
+          {"1", "left hand on"},
+          {"l", "Loop off"},
+          {"c", "Click on"},
+          {"n", "Count-in off"},
+          {"+", "Tempo 97"},
+          {"-", "Tempo 96"},
+          {"0", "Written tempo, 96"},
+          {"t", "Tap on in time"},
+          {"f", "Big view; Escape leaves it"},
+          {"f", "Page view"},
+        }) {
+      press(pair[0]);
+      assertThat(status()).as(pair[0]).isEqualTo(pair[1]);
+      assertThat(byId("Status").isDisplayed()).isTrue();
+    }
+    press(Keys.ARROW_LEFT);
+    assertThat(status()).isEqualTo("This is the first section");
+    press(Keys.ARROW_RIGHT);
+    assertThat(status()).isEqualTo("2 of 9: The last double moves");
+    press(" ");
+    await("playing", true);
+    press(" ");
+    assertThat(status()).isEqualTo("Stopped");
+  }
+
+  /** What WebKit forgives least: the text under the pressed pointer must not be replaced. */
+  @Test
+  void noLabelIsTouchedWhileItIsPressed() {
+    browser.run(
+        """
+        window.touched = 0;
+        const target = document.querySelector('#Play3 .word');
+        const watch = new MutationObserver((list) => { touched += list.length; });
+        watch.observe(document.getElementById('Play3'),
+          { subtree: true, childList: true, characterData: true });
+        window.addEventListener('click', () => { touched += watch.takeRecords().length; watch.disconnect(); }, true);
+        """);
+    click(browser.driver.findElement(By.cssSelector("#Play3 .word")));
+    await("playing", true);
+    assertThat(browser.run("return window.touched")).isEqualTo(0L);
+    assertThat(state("chosen")).isEqualTo(3L);
+  }
+
+  private static String status() {
+    return byId("Status").getText();
   }
 }

@@ -17,6 +17,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import tabor.groove.Groove;
+import tabor.groove.Lesson;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Time;
 
@@ -35,28 +36,24 @@ abstract class PageInBrowser {
   static void open() throws IOException {
     browser = Browser.open();
     file = folder.resolve("lesson.html");
-    Page page =
-        Pages.of(
-            Samples.lesson(
-                "Six-eight workshop",
-                FEET,
-                ANSWER,
-                FLAM,
-                Samples.climb("practice", "Practice", FEET, ANSWER),
-                Samples.groove("open", null, null, "RIGHT_HAND hihat.open x . . ."),
-                Samples.groove(
-                    "shut",
-                    null,
-                    null,
-                    "RIGHT_HAND hihat.open x . . .",
-                    "LEFT_FOOT hihat.foot . x . ."),
-                Samples.groove("choked", null, null, "RIGHT_HAND crash x! . . ."),
-                Samples.groove("crash", null, null, "RIGHT_HAND crash x . . ."),
-                Samples.swung(FEET, "swung", new Feel(Feel.Unit.EIGHTHS, Time.of(62, 100)))),
-            Samples.pictures(),
-            true,
-            "Drums are loud.");
+    Page page = PageMaker.of(sample(), Samples.pictures(), true, "Drums are loud.");
     Files.writeString(file, PageWriter.write(page));
+  }
+
+  /** The lesson of the page. */
+  static Lesson sample() {
+    return Samples.lesson(
+        "Six-eight workshop",
+        FEET,
+        ANSWER,
+        FLAM,
+        Samples.climb("practice", "Practice", FEET, ANSWER),
+        Samples.groove("open", null, null, "RIGHT_HAND hihat.open x . . ."),
+        Samples.groove(
+            "shut", null, null, "RIGHT_HAND hihat.open x . . .", "LEFT_FOOT hihat.foot . x . ."),
+        Samples.groove("choked", null, null, "RIGHT_HAND crash x! . . ."),
+        Samples.groove("crash", null, null, "RIGHT_HAND crash x . . ."),
+        Samples.swung(FEET, "swung", new Feel(Feel.Unit.EIGHTHS, Time.of(62, 100))));
   }
 
   @AfterAll
@@ -82,8 +79,20 @@ abstract class PageInBrowser {
         .allMatch(address -> address.startsWith(folder.toUri().toString()));
   }
 
+  static WebElement byId(String id) {
+    return browser.driver.findElement(By.id(id));
+  }
+
+  /** Moves a slider as a pointer would. */
+  static void slide(WebElement slider, int value) {
+    browser.run(
+        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input'))",
+        slider,
+        value);
+  }
+
   static WebElement tempo() {
-    return browser.driver.findElement(By.id("tempo"));
+    return browser.driver.findElement(By.id("Tempo"));
   }
 
   static Object state(String name) {

@@ -12,6 +12,8 @@ import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Time;
+import tabor.testing.Onsets;
+import tabor.timbre.Timbres;
 
 /** What the page plays is what is written, to the millisecond. */
 class PageSoundTest extends PageInBrowser {
@@ -79,8 +81,7 @@ class PageSoundTest extends PageInBrowser {
 
   @Test
   void countInAndClickAreHeardOnTheBeats() {
-    List<Double> heard =
-        onsets("{limbs: [0, 0, 0, 0], click: true, countIn: true, sampleRate: 44100}", 0);
+    List<Double> heard = onsets("{limbs: [0, 0, 0, 0], click: true, countIn: true}", 0);
     List<Double> beats = new ArrayList<>();
     for (int i = -4; i < 4; i++) {
       beats.add(i * 60 / 96.0);
@@ -95,23 +96,40 @@ class PageSoundTest extends PageInBrowser {
             "const done = arguments[0]; Page.render(1, {click: true, countIn: true}).then((r) =>"
                 + " done(Math.max(...r.samples.map((c) => c.reduce((m, x) =>"
                 + " Math.max(m, Math.abs(x)), 0)))));");
-    assertThat(((Number) peak).doubleValue()).isBetween(0.2, 0.999);
+    assertThat(((Number) peak).doubleValue()).isBetween(0.5, 0.9999);
   }
 
+  /** On the page of a lesson that uses only some, the table is taught anew with all of them. */
   @Test
   void everySoundBeginsAtOnceEndsInSilenceAndIsLikeNoOther() {
     Object findings =
         browser.run(
-            "const found = []; const all = Sounds.names.concat(['key:39', 'key:54', 'key:81',"
-                + " 'key:3']).map((n) => [n, Sounds.compute(n, 44100, 1, 0)]);const dot = (a, b) =>"
-                + " { let s = 0; for (let i = 0; i < Math.min(a.length, b.length); i++) s += a[i] *"
-                + " b[i]; return s; };for (const [n, a] of all) { const top = a.reduce((m, x) =>"
-                + " Math.max(m, Math.abs(x)), 0); if (!(top > 0.25 && top < 0.8)) found.push(n + '"
-                + " peak ' + top); if (a[0] !== 0 || a[a.length - 1] !== 0) found.push(n + ' has a"
-                + " sharp edge'); if (a.findIndex((x) => Math.abs(x) > top * 0.1) > 11)"
-                + " found.push(n + ' is late'); for (const [m, b] of all) { const like = dot(a, b)"
-                + " / Math.sqrt(dot(a, a) * dot(b, b));  if (n < m && !(Math.abs(like) < 0.7))"
-                + " found.push(n + ' is like ' + m + ' ' + like); } }return found;");
+            """
+            Sounds.learn(JSON.parse(arguments[0]));
+            const found = [];
+            const mix = (n) => {
+              const { body, edge } = Sounds.compute(n, 0);
+              return [n, body.map((x, i) => x + (edge ? edge[i] : 0))];
+            };
+            const all = Sounds.names().map(mix);
+            const dot = (a, b) => {
+              let s = 0;
+              for (let i = 0; i < Math.min(a.length, b.length); i++) s += a[i] * b[i];
+              return s;
+            };
+            for (const [n, a] of all) {
+              const top = a.reduce((m, x) => Math.max(m, Math.abs(x)), 0);
+              if (Math.abs(top - Sounds.entry(n).peak) > 1e-4) found.push(n + ' peak ' + top);
+              if (a[0] !== 0 || Math.abs(a[a.length - 1]) > 1e-9) found.push(n + ' has a sharp edge');
+              if (a.findIndex((x) => Math.abs(x) > top * 0.1) > 44) found.push(n + ' is late');
+              for (const [m, b] of all) {
+                const like = dot(a, b) / Math.sqrt(dot(a, a) * dot(b, b));
+                if (n < m && !(Math.abs(like) < 0.7)) found.push(n + ' is like ' + m + ' ' + like);
+              }
+            }
+            return found;
+            """,
+            Timbres.json(Timbres.names()));
     assertThat((List<?>) findings).isEmpty();
   }
 
@@ -135,7 +153,7 @@ class PageSoundTest extends PageInBrowser {
     // Turn 239 of a one-bar section at 96 begins at 239 * 2.5 s; the last hi-hat of it 7/8 later.
     Object times =
         browser.run(
-            "const data = JSON.parse(document.querySelector('#tabor-data').textContent);const plan"
+            "const data = JSON.parse(document.querySelector('#Data').textContent);const plan"
                 + " = Timeline.programme(data.parts[0].legs, data.parts[0].legs, data.takes);const"
                 + " cursor = new Timeline.Cursor(plan, 0, []); cursor.loop = true;const clock = new"
                 + " Timeline.Clock(0.1, 0, 1); const found = [];while (cursor.turn < 240) { const e"
@@ -165,12 +183,12 @@ class PageSoundTest extends PageInBrowser {
   void aLoopGoesRoundWithoutItsPickup() {
     Object found =
         browser.run(
-            "const take = (from, length) => ({from, length, clicks: [], counts: [], strokes: [[0,"
-                + " 'kick', 78, 2]]});const leg = (take) => ({take, whole: 2, times: 1});const plan"
-                + " = Timeline.programme([leg(0)], [leg(1)], [take(-0.25, 1.25), take(0, 1)]);const"
-                + " cursor = new Timeline.Cursor(plan, 0, [[-0.75, 1], [-0.5, 0], [-0.25,"
-                + " 0]]);cursor.loop = true; const times = [];for (let i = 0; i < 6; i++) {"
-                + " times.push(cursor.peek().time); cursor.advance(); }return"
+            "const take = (from, length) => ({from, length, clicks: [], counts: [], countIn: [],"
+                + " strokes: [[0, 'kick', 78, 2]]});const leg = (take) => ({take, whole: 2, times:"
+                + " 1});const plan = Timeline.programme([leg(0)], [leg(1)], [take(-0.25, 1.25),"
+                + " take(0, 1)]);const cursor = new Timeline.Cursor(plan, 0, [[-0.75, 2], [-0.5,"
+                + " 1], [-0.25, 1]]);cursor.loop = true; const times = [];for (let i = 0; i < 6;"
+                + " i++) { times.push(cursor.peek().time); cursor.advance(); }return"
                 + " times.concat(Timeline.turnAt(plan, 2.4), Timeline.turnAt(plan, 2.6),"
                 + " Timeline.turnAt(plan, 4.6), Timeline.turnOf(plan, 2).leg.from);");
     assertThat(found.toString()).isEqualTo("[-1.5, -1, -0.5, 0, 2.5, 4.5, 0, 1, 2, 0]");
@@ -191,7 +209,7 @@ class PageSoundTest extends PageInBrowser {
     for (Limb limb : limbs) {
       on.set(limb.ordinal(), 1);
     }
-    return onsets("{limbs: " + on + ", rate: " + rate + ", sampleRate: 44100}", part);
+    return onsets("{limbs: " + on + ", rate: " + rate + "}", part);
   }
 
   /** Renders a part without a loudspeaker; onsets in seconds from its first barline. */

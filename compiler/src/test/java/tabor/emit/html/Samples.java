@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Box;
+import tabor.emit.engrave.Drawing;
+import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Outline;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
@@ -96,36 +100,29 @@ final class Samples {
     return new Pictures() {
       @Override
       public Score score(Groove groove) {
-        StringBuilder svg = new StringBuilder();
-        int width = 60 + 320 * groove.bars();
-        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"notation\" viewBox=\"0 0 ")
-            .append(width)
-            .append(" 110\" width=\"")
-            .append(width)
-            .append("\" height=\"110\" role=\"img\" fill=\"currentColor\" aria-label=\"drawing\">");
+        double width = 6 + 32.0 * groove.bars();
+        List<Mark> marks = new ArrayList<>();
         for (int line = 0; line < 5; line++) {
-          svg.append("<path d=\"M10 ")
-              .append(40 + 10 * line)
-              .append("H")
-              .append(width - 10)
-              .append("v0.8H10Z\"/>");
+          marks.add(new Mark.Ink(Outline.of(new Box(1, 4 + line, width - 1, 4.08 + line))));
         }
-        List<Place> places = new ArrayList<>();
+        List<Moment> moments = new ArrayList<>();
         for (Stroke stroke : groove.strokes()) {
           Time at = Time.of(stroke.bar() - 1L).plus(stroke.at());
-          double x = 50 + 320.0 * at.num() / at.den();
-          int y = 80 - 5 * stroke.surface().place().halfSpaces();
-          svg.append("<circle cx=\"").append(x).append("\" cy=\"").append(y).append("\" r=\"5\"/>");
-          if (places.isEmpty() || !places.get(places.size() - 1).at().equals(at)) {
-            places.add(new Place(at, x, 28, 92));
+          double x = 5 + 32.0 * at.num() / at.den();
+          double y = 8 - 0.5 * stroke.surface().place().halfSpaces();
+          Box box = new Box(x - 0.5, y - 0.5, x + 0.5, y + 0.5);
+          marks.add(new Mark.Ink(Outline.rounded(box, 0.4, 0)));
+          if (moments.isEmpty() || !moments.get(moments.size() - 1).at().equals(at)) {
+            moments.add(new Moment(at, x));
           }
         }
-        return new Score(new Picture(svg.append("</svg>").toString(), places), null);
+        Drawing drawing = new Drawing(width, 11, groove.caption(), "drawing", marks);
+        return new Score(new Picture(List.of(new StaffRow(drawing, 2, moments))), null);
       }
 
       @Override
       public Key key(List<Groove> grooves) {
-        return new Key("", "");
+        return Key.NONE;
       }
     };
   }

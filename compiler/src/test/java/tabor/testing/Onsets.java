@@ -1,4 +1,4 @@
-package tabor.emit.html;
+package tabor.testing;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -10,14 +10,14 @@ import java.util.List;
  * Finds where sounds begin in a recording, from the samples alone: a place where the energy of the
  * second difference, taken over a millisecond, jumps far above that of the milliseconds before.
  */
-final class Onsets {
+public final class Onsets {
   private static final int WINDOW = 44;
   private static final int BEFORE = 132;
 
   private Onsets() {}
 
   /** Samples from base64 of little-endian floats. */
-  static float[] samples(String base64) {
+  public static float[] samples(String base64) {
     ByteBuffer bytes =
         ByteBuffer.wrap(Base64.getDecoder().decode(base64)).order(ByteOrder.LITTLE_ENDIAN);
     float[] samples = new float[bytes.remaining() / 4];
@@ -30,7 +30,7 @@ final class Onsets {
    *
    * @param dead seconds after an onset in which there is no other
    */
-  static List<Double> of(float[] samples, double rate, double dead) {
+  public static List<Double> of(float[] samples, double rate, double dead) {
     double[] energy = new double[samples.length + 1];
     for (int i = 2; i < samples.length; i++) {
       double bend = samples[i] - 2.0 * samples[i - 1] + samples[i - 2];

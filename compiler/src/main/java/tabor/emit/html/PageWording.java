@@ -13,8 +13,8 @@ import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
 /** What the page says about meter, tempo, feel and charts. */
-final class Words {
-  private Words() {}
+final class PageWording {
+  private PageWording() {}
 
   /** The facts of a setting, each a few words. */
   static List<String> facts(Groove.Setting setting) {

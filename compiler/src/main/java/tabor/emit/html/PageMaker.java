@@ -10,9 +10,10 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.rhythm.Time;
 
 /** From a lesson to its page. */
-public final class Pages {
+public final class PageMaker {
   private final Pictures pictures;
   private final boolean changes;
   private final Map<String, Page.Figure> figures = new LinkedHashMap<>();
@@ -21,7 +22,7 @@ public final class Pages {
   private final Takes takes = new Takes();
   private final List<PlayData.Part> parts = new ArrayList<>();
 
-  private Pages(Pictures pictures, boolean changes) {
+  private PageMaker(Pictures pictures, boolean changes) {
     this.pictures = pictures;
     this.changes = changes;
   }
@@ -32,10 +33,10 @@ public final class Pages {
    * @param lesson finished, without errors
    * @param pictures its drawings
    * @param changes true to say in words what each step changed
-   * @param caution the line at the foot; empty to leave it out
+   * @param caution the line above the first section; empty to leave it out
    */
   public static Page of(Lesson lesson, Pictures pictures, boolean changes, String caution) {
-    return new Pages(pictures, changes).page(lesson, caution);
+    return new PageMaker(pictures, changes).page(lesson, caution);
   }
 
   private Page page(Lesson lesson, String caution) {
@@ -52,7 +53,7 @@ public final class Pages {
     return new Page(
         lesson.title(),
         lesson.by(),
-        Words.facts(lesson.setting()),
+        PageWording.facts(lesson.setting()),
         pictures.key(List.copyOf(shown)),
         blocks,
         caution,
@@ -62,7 +63,9 @@ public final class Pages {
   private Page.Figure figure(Groove groove) {
     Page.Figure figure = figures.get(groove.name());
     if (figure == null) {
-      figure = new Page.Figure(figures.size(), groove.caption(), pictures.score(groove));
+      figure =
+          new Page.Figure(
+              figures.size(), groove.caption(), pictures.score(groove), SpokenBars.of(groove));
       figures.put(groove.name(), figure);
       shown.add(groove);
       others.add(figure);
@@ -74,14 +77,20 @@ public final class Pages {
     Charts.Reading reading = Charts.read(groove, takes, g -> figure(g).number());
     String title = groove.caption();
     List<Leg> legs = reading.legs();
-    parts.add(new PlayData.Part(title, false, legs.subList(0, 1), legs.subList(1, 2)));
+    List<Time> barlines = new ArrayList<>();
+    for (int bar = 0; bar <= groove.bars(); bar++) {
+      barlines.add(groove.meter().bar().times(bar));
+    }
+    parts.add(
+        new PlayData.Part(
+            groove.name(), title, false, barlines, legs.subList(0, 1), legs.subList(1, 2)));
     return new Page.Lesson(
         parts.size() - 1,
         number,
         groove.name(),
         title,
         changes ? Changes.of(groove).words() : List.of(),
-        Words.facts(groove.setting(), head),
+        PageWording.facts(groove.setting(), head),
         groove.prose(),
         figure(groove));
   }
@@ -90,7 +99,9 @@ public final class Pages {
     others.clear();
     Charts.Reading reading = Charts.read(chart, takes, g -> figure(g).number());
     String title = chart.caption();
-    parts.add(new PlayData.Part(title, reading.click(), reading.legs(), reading.legs()));
+    parts.add(
+        new PlayData.Part(
+            chart.name(), title, reading.click(), List.of(), reading.legs(), reading.legs()));
     return new Page.Practice(
         parts.size() - 1, chart.name(), title, chart.prose(), List.copyOf(others), reading.rows());
   }
