@@ -34,6 +34,13 @@ public final class Recasts {
 
   /** What can be recast at an offset. */
   public static List<Mend> at(Compiled compiled, int offset, Library library) {
+    return candidates(compiled, offset, library).stream()
+        .filter(mend -> works(compiled, mend, library))
+        .toList();
+  }
+
+  /** What may be recast at an offset; whether every stroke stays is not tried. */
+  public static List<Mend> candidates(Compiled compiled, int offset, Library library) {
     Recasts recasts = new Recasts(compiled, offset, library);
     Line line = recasts.cursor.line();
     if (line == null || recasts.cursor.groove().isEmpty()) {
@@ -52,14 +59,12 @@ public final class Recasts {
     return recasts.found;
   }
 
-  /** Takes a mend that leaves every section's strokes as they are. */
   private void offer(Mend mend) {
-    if (keepsStrokes(compiled, mend, library)) {
-      found.add(mend);
-    }
+    found.add(mend);
   }
 
-  static boolean keepsStrokes(Compiled compiled, Mend mend, Library library) {
+  /** True if a mend leaves every section's strokes as they are. */
+  public static boolean works(Compiled compiled, Mend mend, Library library) {
     Compiled after = library.trial(compiled.file(), mend.apply(compiled.text()));
     if (after.hasErrors() && !compiled.hasErrors()) {
       return false;
