@@ -72,9 +72,9 @@ final class Document {
     }
     revision++;
     SectionSyntax oldHeader = headerSyntax;
-    Segment segment = oldHeader == null ? null : Segment.of(oldHeader.passage(), nodes, newText);
+    Stretch stretch = oldHeader == null ? null : Stretch.of(oldHeader.passage(), nodes, newText);
     text = newText;
-    if (segment == null) {
+    if (stretch == null) {
       List<Passage> passages = Reader.passages(newText);
       Passage first = passages.get(0);
       if (oldHeader == null || !oldHeader.passage().text().equals(first.text())) {
@@ -82,17 +82,17 @@ final class Document {
         headerSyntax = read;
         header = HeaderReader.read(read);
       }
-      segment = new Segment(0, 0, passages.subList(1, passages.size()));
+      stretch = new Stretch(0, 0, passages.subList(1, passages.size()));
     }
-    replace(segment);
+    replace(stretch);
   }
 
   /** Puts new passages in the place of old ones, and keeps those that are the same. */
-  private void replace(Segment segment) {
-    List<Passage> passages = segment.passages();
+  private void replace(Stretch stretch) {
+    List<Passage> passages = stretch.passages();
     int count = passages.size();
-    int from = segment.head();
-    int to = nodes.size() - segment.tail();
+    int from = stretch.head();
+    int to = nodes.size() - stretch.tail();
     int head = 0;
     while (head < count && head < to - from && same(nodes.get(from + head), passages.get(head))) {
       head++;
@@ -103,7 +103,7 @@ final class Document {
         && same(nodes.get(to - 1 - tail), passages.get(count - 1 - tail))) {
       tail++;
     }
-    List<Node> next = new ArrayList<>(from + count + segment.tail());
+    List<Node> next = new ArrayList<>(from + count + stretch.tail());
     next.addAll(nodes.subList(0, from + head));
     for (int i = head; i < count - tail; i++) {
       next.add(new Node(reader.read(passages.get(i))));

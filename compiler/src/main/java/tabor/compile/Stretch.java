@@ -13,14 +13,14 @@ import tabor.source.Passage;
  * @param tail how many at the end
  * @param passages the sections between them now
  */
-record Segment(int head, int tail, List<Passage> passages) {
+record Stretch(int head, int tail, List<Passage> passages) {
   private static final String TRIPLE = "\"\"\"";
 
   /**
    * Looks for the part that changed; null where the whole text has to be cut anew, since the header
    * changed or a text in triple quotes may reach over section headings.
    */
-  static @Nullable Segment of(Passage header, List<Node> nodes, String text) {
+  static @Nullable Stretch of(Passage header, List<Node> nodes, String text) {
     if (!text.startsWith(header.text())) {
       return null;
     }
@@ -50,14 +50,14 @@ record Segment(int head, int tail, List<Passage> passages) {
     if (tail > 0) {
       to += nodes.get(count - tail--).passage.text().length();
     }
-    String segment = text.substring(from, to);
-    if (segment.contains(TRIPLE) || hadTriple(nodes.subList(head, count - tail))) {
+    String stretch = text.substring(from, to);
+    if (stretch.contains(TRIPLE) || hadTriple(nodes.subList(head, count - tail))) {
       return null;
     }
-    List<Passage> passages = Reader.passages(segment);
+    List<Passage> passages = Reader.passages(stretch);
     String before = from == 0 ? header.text() : "";
     return passages.get(0).text().equals(before)
-        ? new Segment(head, tail, passages.subList(1, passages.size()))
+        ? new Stretch(head, tail, passages.subList(1, passages.size()))
         : null;
   }
 

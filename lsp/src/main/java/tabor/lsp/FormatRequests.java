@@ -8,35 +8,41 @@ import org.eclipse.lsp4j.DocumentRangeFormattingParams;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 import tabor.format.Formatter;
+import tabor.lsp.Scheduler.Lane;
 
 /** Formatting: of a file, of some lines, and of the line that a person has just left. */
-final class Formatting {
+final class FormatRequests {
   private final Session session;
 
-  Formatting(Session session) {
+  FormatRequests(Session session) {
     this.session = session;
   }
 
-  void declare(Routes routes) {
-    routes.about(
+  void declare(Requests requests) {
+    requests.inText(
+        Lane.READING,
         "textDocument/formatting",
         DocumentFormattingParams.class,
         p -> p.getTextDocument().getUri(),
-        (document, params, wanted) -> edits(document, Formatter.replacements(document.text())));
-    routes.about(
+        (document, params) -> edits(document, Formatter.replacements(document.text())));
+    requests.inText(
+        Lane.READING,
         "textDocument/rangeFormatting",
         DocumentRangeFormattingParams.class,
         p -> p.getTextDocument().getUri(),
-        this::range);
-    routes.about(
+        this::range,
+        "range.start",
+        "range.end");
+    requests.inText(
+        Lane.TYPING,
         "textDocument/onTypeFormatting",
         DocumentOnTypeFormattingParams.class,
         p -> p.getTextDocument().getUri(),
-        this::onType);
+        this::onType,
+        "position");
   }
 
-  private List<TextEdit> range(
-      Document document, DocumentRangeFormattingParams params, Worker.Wanted wanted) {
+  private List<TextEdit> range(OpenDocument document, DocumentRangeFormattingParams params) {
     Range range = params.getRange();
     int first = Math.max(0, range.getStart().getLine());
     int last = Math.max(first, range.getEnd().getLine());
@@ -47,8 +53,7 @@ final class Formatting {
     return edits(document, Formatter.replacements(document.text(), first, last));
   }
 
-  private List<TextEdit> onType(
-      Document document, DocumentOnTypeFormattingParams params, Worker.Wanted wanted) {
+  private List<TextEdit> onType(OpenDocument document, DocumentOnTypeFormattingParams params) {
     int line = params.getPosition().getLine() - 1;
     if (line < 0 || line + 1 >= document.lines().lineCount()) {
       return List.of();
@@ -62,7 +67,7 @@ final class Formatting {
     return made;
   }
 
-  private List<TextEdit> edits(Document document, List<Formatter.Replacement> replacements) {
+  private List<TextEdit> edits(OpenDocument document, List<Formatter.Replacement> replacements) {
     List<TextEdit> made = new ArrayList<>();
     for (Formatter.Replacement replacement : replacements) {
       made.add(
