@@ -8,6 +8,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,8 +58,7 @@ class ArchitectureTest {
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
-          .withImportOption(
-              location -> !location.contains("/test-classes/") && !location.contains("/fast/test/"))
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
           .importPackages("tabor");
 
   @Test

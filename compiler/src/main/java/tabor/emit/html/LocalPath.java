@@ -2,7 +2,7 @@ package tabor.emit.html;
 
 import java.util.ArrayList;
 import java.util.List;
-import tabor.emit.engrave.Outline;
+import tabor.emit.engrave.Contour;
 
 /**
  * An outline as path data that begins at its own first point, so that equal shapes have equal data
@@ -17,7 +17,7 @@ record LocalPath(double x, double y, String data, boolean isSimple) {
   /** User units a staff space: browsers set type below one unit badly. */
   static final int UNIT = 10;
 
-  static LocalPath of(Outline outline) {
+  static LocalPath of(Contour outline) {
     Tracer tracer = new Tracer();
     outline.draw(tracer);
     return tracer.path();
@@ -50,7 +50,7 @@ record LocalPath(double x, double y, String data, boolean isSimple) {
   }
 
   /** Traces an outline, first as points. */
-  private static final class Tracer implements Outline.Pen {
+  private static final class Tracer implements Contour.Pen {
     /** A run's first point, or a step to a further one with its control points before it. */
     private record Step(char kind, long... points) {}
 

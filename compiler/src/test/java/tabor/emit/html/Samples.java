@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Outline;
+import tabor.emit.engrave.Contour;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
@@ -103,7 +103,7 @@ final class Samples {
         double width = 6 + 32.0 * groove.bars();
         List<Mark> marks = new ArrayList<>();
         for (int line = 0; line < 5; line++) {
-          marks.add(new Mark.Ink(Outline.of(new Box(1, 4 + line, width - 1, 4.08 + line))));
+          marks.add(new Mark.Ink(Contour.of(new Box(1, 4 + line, width - 1, 4.08 + line))));
         }
         List<Moment> moments = new ArrayList<>();
         for (Stroke stroke : groove.strokes()) {
@@ -111,7 +111,7 @@ final class Samples {
           double x = 5 + 32.0 * at.num() / at.den();
           double y = 8 - 0.5 * stroke.surface().place().halfSpaces();
           Box box = new Box(x - 0.5, y - 0.5, x + 0.5, y + 0.5);
-          marks.add(new Mark.Ink(Outline.rounded(box, 0.4, 0)));
+          marks.add(new Mark.Ink(Contour.rounded(box, 0.4, 0)));
           if (moments.isEmpty() || !moments.get(moments.size() - 1).at().equals(at)) {
             moments.add(new Moment(at, x));
           }
