@@ -47,7 +47,7 @@ class ExplanationTest {
       value = Code.class,
       mode = EnumSource.Mode.EXCLUDE,
       // Bytes that are no text cannot be shown in one; the other is about a player asked for.
-      names = {"NOT_UTF8", "PLAYED_OTHERWISE"})
+      names = {"NOT_UTF8", "PLAYED_DIFFERENTLY"})
   void exampleShowsItsCodeAndTheMendShowsNone(Code code) throws IOException {
     String page = page(code);
     String example = page.substring(page.indexOf("\n## Example\n"), page.indexOf("\n## Mend\n"));
@@ -58,10 +58,10 @@ class ExplanationTest {
 
   @Test
   void whatAPlayerAskedForChanges() throws IOException {
-    String page = page(Code.PLAYED_OTHERWISE);
+    String page = page(Code.PLAYED_DIFFERENTLY);
     Options openHanded = new Options(null, false, true, null, null);
     assertThat(codes(page.substring(0, page.indexOf("\n## Mend\n")), openHanded))
-        .containsExactly(Code.PLAYED_OTHERWISE);
+        .containsExactly(Code.PLAYED_DIFFERENTLY);
     assertThat(codes(page.substring(page.indexOf("\n## Mend\n")), openHanded)).isEmpty();
   }
 

@@ -80,7 +80,7 @@ class RefactoringsTest {
                 + "  hands : rlrl rlrl rlrl rlrl\n"
                 + "groove b \"B\"\n"
                 + "  text \"Now the kick.\"\n"
-                + "  kick  : r . r .\n"
+                + "  kick  : x . x .\n"
                 + "  snare : .l.l .l.l .l.l .l.l\n"
                 + "  ride  : r.r. r.r. r.r. r.r.\n");
     String back =
@@ -91,7 +91,7 @@ class RefactoringsTest {
                 + "  hands : rlrl rlrl rlrl rlrl\n"
                 + "step b \"B\"\n"
                 + "  text \"Now the kick.\"\n"
-                + "  kick  : r . r .\n"
+                + "  kick  : x . x .\n"
                 + "  snare : .l.l .l.l .l.l .l.l\n"
                 + "  ride  : r.r. r.r. r.r. r.r.\n");
   }
