@@ -274,10 +274,10 @@ class ProblemsTest {
   void hints() {
     assertThat(
             Compact.hints(
-                "groove g\n hands : rlrl rlr rlrl rlrl\n snare : . x - .\n kick : x . x .\n"
-                    + " add kick at 1\n"))
-        .containsExactly("2 odd-beat", "3 held-drum", "5 already-there");
-    assertThat(Compact.hints("groove g\n hands : rlrl rlr:1 rlrl rlrl\n")).isEmpty();
+                "groove g\n hands : rlrl rl rlrlrl rl\n snare : . x - .\n kick : x . x .\n"
+                    + " add kick at 1\n left : ss sssss ss s\n"))
+        .containsExactly("3 held-drum", "5 already-there", "6 odd-beat");
+    assertThat(Compact.hints("groove g\n left : ss sssss:1 ss s\n")).isEmpty();
   }
 
   @Test

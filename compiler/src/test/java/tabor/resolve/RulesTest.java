@@ -208,7 +208,7 @@ class RulesTest {
             "0 L snare>, 1/8 R snare"),
         rule(
             "a Euclidean pattern",
-            "groove g\n kick plays euclid 3 8 in eighths\n",
+            "groove g\n kick plays spread 3 over 8 in eighths\n",
             "0 rf kick, 3/8 rf kick, 3/4 rf kick"),
         rule(
             "open strokes on a struck surface add nothing",

@@ -11,11 +11,12 @@ import tabor.groove.Groove;
 import tabor.notation.Score;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
 
 /**
  * A chart written out: each line's sections once, between repeat signs that say how often; a climb
- * as one repeat for each rung. What cannot be written as bars, a count-in and the click, stands as
- * words above the bar that follows.
+ * as one repeat for each rung. A count-in is so many bars of rest; what the click does stands in
+ * words where no repeat comes back to it.
  */
 final class ChartMeasures implements Chart.Cases<Long> {
   /** A chart of more bars is told in one line instead. */
@@ -24,6 +25,8 @@ final class ChartMeasures implements Chart.Cases<Long> {
   private final Measures measures;
   private final Function<Groove, Score> scores;
   private final List<DirectionKind> head = new ArrayList<>();
+  private List<Chart.Item> later = List.of();
+  private boolean clickSaid;
   private @Nullable String before;
 
   private ChartMeasures(Measures measures, Function<Groove, Score> scores) {
@@ -53,10 +56,13 @@ final class ChartMeasures implements Chart.Cases<Long> {
     chart.prose().forEach(text -> written.words(XmlCharacters.of(text)));
     if (isTooLong(chart)) {
       written.words("This chart is too long to be written out.");
-      measures.silence(Meter.COMMON, 1, written.head, null);
+      measures.silence(Meter.COMMON, 1, Time.ZERO, written.head, null);
       return;
     }
-    chart.items().forEach(item -> item.match(written));
+    for (int i = 0; i < chart.items().size(); i++) {
+      written.later = chart.items().subList(i + 1, chart.items().size());
+      chart.items().get(i).match(written);
+    }
   }
 
   private static boolean isTooLong(Chart chart) {
@@ -74,7 +80,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   private static final class Length implements Chart.Cases<Long> {
     @Override
     public Long countIn(Chart.CountIn item) {
-      return 0L;
+      return (long) item.bars();
     }
 
     @Override
@@ -84,7 +90,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
     @Override
     public Long play(Chart.Play item) {
-      return item.turns().stream().mapToLong(turn -> turn.groove().bars() + 1L).sum();
+      return 2 * item.turns().stream().mapToLong(turn -> turn.groove().bars() + 1L).sum();
     }
 
     @Override
@@ -110,26 +116,60 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   @Override
   public Long countIn(Chart.CountIn item) {
-    words("count-in " + item.bars() + (item.bars() == 1 ? " bar" : " bars"));
+    words("Count in " + item.bars() + (item.bars() == 1 ? " bar" : " bars"));
+    // A click that is set right after it belongs to no repeat either.
+    for (Chart.Item next : later) {
+      if (!(next instanceof Chart.SetClick click)) {
+        break;
+      }
+      words(click(click.click()));
+    }
+    Groove like = item.like();
+    Meter meter = like == null ? Meter.COMMON : like.meter();
+    Time pickup = pickup();
+    Time left = pickup.before(meter.bar()) ? pickup : Time.ZERO;
+    measures.silence(meter, item.bars(), left, takeHead(), item.tempo());
     before = null;
+    clickSaid = true;
     return 0L;
+  }
+
+  /** The pickup of what is played next. */
+  private Time pickup() {
+    for (Chart.Item next : later) {
+      if (next instanceof Chart.Play play && !play.turns().isEmpty()) {
+        return play.turns().get(0).groove().pickup();
+      }
+      if (next instanceof Chart.Climb climb) {
+        return climb.groove().pickup();
+      }
+      if (!(next instanceof Chart.SetClick)) {
+        return Time.ZERO;
+      }
+    }
+    return Time.ZERO;
   }
 
   @Override
   public Long click(Chart.SetClick item) {
-    words(
-        switch (item.click()) {
-          case OFF -> "click off";
-          case ON -> "click on";
-          case QUARTERS -> "click in quarters";
-          case EIGHTHS -> "click in eighths";
-        });
+    if (!clickSaid) {
+      words(click(item.click()));
+    }
     return 0L;
+  }
+
+  private static String click(Chart.Click click) {
+    return switch (click) {
+      case OFF -> "click off";
+      case ON -> "click on";
+      case QUARTERS -> "click on quarters";
+      case EIGHTHS -> "click on eighths";
+    };
   }
 
   @Override
   public Long play(Chart.Play item) {
-    row(item.turns(), item.times());
+    rows(item.turns(), item.times());
     return 0L;
   }
 
@@ -137,17 +177,37 @@ final class ChartMeasures implements Chart.Cases<Long> {
   public Long rest(Chart.Rest item) {
     Groove like = item.like();
     Meter meter = like == null ? Meter.COMMON : like.meter();
-    measures.silence(meter, item.bars(), takeHead(), item.tempo());
+    measures.silence(meter, item.bars(), Time.ZERO, takeHead(), item.tempo());
     before = null;
+    clickSaid = false;
     return 0L;
   }
 
   @Override
   public Long climb(Chart.Climb item) {
     for (Tempo tempo : item.tempi()) {
-      row(List.of(new Chart.Turn(item.groove(), tempo, item.feel())), item.times());
+      rows(List.of(new Chart.Turn(item.groove(), tempo, item.feel())), item.times());
     }
     return 0L;
+  }
+
+  /** A click that is set here is said once: the first time stands before the repeat then. */
+  private void rows(List<Chart.Turn> turns, int times) {
+    boolean apart = times > 1 && head.stream().anyMatch(ChartMeasures::isClick);
+    if (apart) {
+      row(turns, 1);
+    }
+    row(turns, apart ? times - 1 : times);
+    clickSaid = false;
+  }
+
+  private static boolean isClick(DirectionKind kind) {
+    for (Chart.Click click : Chart.Click.values()) {
+      if (kind instanceof Words words && words.text().equals(click(click))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void row(List<Chart.Turn> turns, int times) {

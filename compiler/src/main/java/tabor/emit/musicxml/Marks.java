@@ -3,6 +3,7 @@ package tabor.emit.musicxml;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tabor.emit.musicxml.ScoreFile.DirectionKind;
 import tabor.emit.musicxml.ScoreFile.Dynamics;
 import tabor.emit.musicxml.ScoreFile.Metronome;
@@ -14,7 +15,6 @@ import tabor.groove.Loudness;
 import tabor.notation.Bar;
 import tabor.notation.Written;
 import tabor.rhythm.Feel;
-import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
@@ -75,22 +75,18 @@ final class Marks {
   }
 
   /**
-   * The feel in words and, where what is swung is an eighth or a sixteenth, as what players do: the
-   * format knows no other.
+   * The feel in words and for playback.
+   *
+   * @param swing what the section can be played with; null where the format cannot say it
+   * @param before what was played up to here; null for straight
    */
-  static Words feel(Feel feel, Meter meter) {
+  static Words feel(Feel feel, @Nullable Swing swing, @Nullable Swing before) {
+    Swing straight = before == null ? null : new Swing(1, 1, "eighth");
     if (feel.isStraight()) {
-      return new Words(feel.words(), false, new Swing(1, 1, "eighth"));
+      return new Words(feel.words(), false, straight);
     }
-    // In beats of a half note or more it is the quarters in them that swing.
-    Time beat = Time.min(meter.tempoBeat(), Written.Type.QUARTER.length());
-    Time swung = beat.over(feel.unit() == Feel.Unit.EIGHTHS ? 2 : 4);
-    boolean eighth = swung.equals(Written.Type.EIGHTH.length());
-    if (!eighth && !swung.equals(Written.Type.SIXTEENTH.length())) {
-      return new Words(feel.words(), false, null);
-    }
-    Time pair = feel.share().over(Time.ONE.minus(feel.share()));
-    Swing swing = new Swing(pair.num(), pair.den(), eighth ? "eighth" : "16th");
-    return new Words(feel.words(), false, swing);
+    return swing == null
+        ? new Words(feel.words() + " (played straight by this file)", false, straight)
+        : new Words(feel.words(), false, swing);
   }
 }

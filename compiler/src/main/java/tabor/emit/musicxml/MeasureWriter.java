@@ -25,7 +25,7 @@ import tabor.emit.musicxml.ScoreFile.Words;
 
 /** Writes what stands in a measure. */
 final class MeasureWriter implements ScoreFile.Cases {
-  /** How much of the stroke before it a small stroke takes, in percent: an approximation. */
+  /** How much of the stroke before it a grace note takes, in percent: an approximation. */
   private static final String GRACE_PERCENT = "10";
 
   private final XmlBuilder xml;
@@ -164,8 +164,7 @@ final class MeasureWriter implements ScoreFile.Cases {
       xml.open("note");
     }
     if (note.grace() != null) {
-      String slash = note.grace().slash() ? "yes" : "no";
-      xml.empty("grace", "steal-time-previous", GRACE_PERCENT, "slash", slash);
+      xml.empty("grace", "steal-time-previous", GRACE_PERCENT, "slash", "yes");
     }
     if (note.chord()) {
       xml.empty("chord");

@@ -3,6 +3,7 @@ package tabor.emit.musicxml;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.musicxml.ScoreFile.Attributes;
@@ -13,6 +14,7 @@ import tabor.emit.musicxml.ScoreFile.DirectionKind;
 import tabor.emit.musicxml.ScoreFile.Element;
 import tabor.emit.musicxml.ScoreFile.Measure;
 import tabor.emit.musicxml.ScoreFile.NewSystem;
+import tabor.emit.musicxml.ScoreFile.Swing;
 import tabor.emit.musicxml.ScoreFile.TimeSignature;
 import tabor.groove.Groove;
 import tabor.notation.Bar;
@@ -30,11 +32,13 @@ import tabor.rhythm.Time;
 /** Writes sections one after another and keeps in mind what holds from before. */
 final class Measures {
   private final Instruments instruments;
+  private final LyricLines lines;
   private final @Nullable BigInteger forAll;
   private final List<Measure> measures = new ArrayList<>();
   private @Nullable TimeSignature time;
   private @Nullable Tempo tempo;
   private Feel feel = Feel.STRAIGHT;
+  private @Nullable Swing swing;
   private boolean barRepeat;
 
   /**
@@ -66,8 +70,9 @@ final class Measures {
   /**
    * @param forAll the divisions that serve every measure; null if each measure has its own
    */
-  Measures(Instruments instruments, @Nullable BigInteger forAll) {
+  Measures(Instruments instruments, LyricLines lines, @Nullable BigInteger forAll) {
     this.instruments = instruments;
+    this.lines = lines;
     this.forAll = forAll;
   }
 
@@ -78,6 +83,7 @@ final class Measures {
   void section(Score score, Plan plan) {
     Groove groove = score.groove();
     Volume volume = new Volume(groove);
+    RollTies ties = new RollTies(score);
     int skipped = groove.firstBar() == 0 && !plan.pickup ? 1 : 0;
     List<Bar> bars = score.bars().subList(skipped, score.bars().size());
     int opening = plan.aroundPickup || !bars.get(0).isPickup() ? 0 : 1;
@@ -94,9 +100,9 @@ final class Measures {
       BigInteger divisions = forAll == null ? new Divisions().add(bar, groove).common() : forAll;
       attributes(groove.meter(), divisions, bar.repeat(), plan.restate && i == 0, elements);
       if (i == 0) {
-        head(plan, groove.meter(), elements);
+        head(plan, score, elements);
       }
-      voices(bar, groove, volume, divisions, elements);
+      voices(bar, groove, ties, volume, divisions, elements);
       if (last) {
         elements.add(
             plan.closes > 0
@@ -107,9 +113,14 @@ final class Measures {
     }
   }
 
-  /** Bars in which nothing is played. */
-  void silence(Meter meter, int bars, List<DirectionKind> head, @Nullable Tempo at) {
+  /**
+   * Bars in which nothing is played.
+   *
+   * @param left how much of the last bar is left to what comes after it; less than a bar
+   */
+  void silence(Meter meter, int bars, Time left, List<DirectionKind> head, @Nullable Tempo at) {
     for (int i = 0; i < bars; i++) {
+      boolean shorter = i == bars - 1 && left.sign() > 0;
       List<Element> elements = new ArrayList<>();
       BigInteger divisions = forAll == null ? BigInteger.valueOf(16) : forAll;
       attributes(meter, divisions, false, false, elements);
@@ -123,13 +134,13 @@ final class Measures {
       Rest rest =
           new Rest(
               Time.ZERO,
-              meter.bar(),
+              shorter ? meter.bar().minus(left) : meter.bar(),
               new Written(Written.Type.WHOLE, 0),
               List.of(),
               Rest.Show.SHARED,
               true);
       elements.add(NoteMaker.wholeBar(rest, divisions));
-      measures.add(new Measure(i + 1, false, elements));
+      measures.add(new Measure(shorter ? 0 : i + 1, shorter, elements));
     }
   }
 
@@ -172,16 +183,19 @@ final class Measures {
             .collect(Collectors.joining("+"));
   }
 
-  private void head(Plan plan, Meter meter, List<Element> into) {
+  private void head(Plan plan, Score score, List<Element> into) {
     plan.head.forEach(kind -> into.add(above(kind)));
     if (plan.restate || !plan.tempo.equals(tempo)) {
       into.add(above(Marks.metronome(plan.tempo)));
       tempo = plan.tempo;
     }
-    if (!plan.feel.equals(feel) && !(plan.feel.isStraight() && feel.isStraight())) {
-      into.add(above(Marks.feel(plan.feel, meter)));
+    Swing now = SwingMark.of(score, plan.feel);
+    boolean same = plan.feel.equals(feel) || (plan.feel.isStraight() && feel.isStraight());
+    if (!same || !Objects.equals(now, swing)) {
+      into.add(above(Marks.feel(plan.feel, now, swing)));
     }
     feel = plan.feel;
+    swing = now;
   }
 
   private static Direction above(DirectionKind kind) {
@@ -189,7 +203,12 @@ final class Measures {
   }
 
   private void voices(
-      Bar bar, Groove groove, Volume volume, BigInteger divisions, List<Element> into) {
+      Bar bar,
+      Groove groove,
+      RollTies ties,
+      Volume volume,
+      BigInteger divisions,
+      List<Element> into) {
     List<Marks.Placed> marks = Marks.in(groove, bar);
     boolean silent = isHidden(bar.hands());
     boolean written = false;
@@ -202,7 +221,8 @@ final class Measures {
       if (written) {
         into.add(new Backup(Divisions.of(bar.length(), divisions)));
       }
-      NoteMaker maker = new NoteMaker(groove, instruments, volume, voice, divisions);
+      NoteMaker maker =
+          new NoteMaker(groove, bar.number(), ties, instruments, lines, volume, voice, divisions);
       int mark = 0;
       for (Event event : events) {
         while (!written && mark < marks.size() && marks.get(mark).at().before(event.end())) {

@@ -19,6 +19,7 @@ import tabor.groove.Section;
 import tabor.notation.Score;
 import tabor.notation.Speller;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Time;
 
 /** A lesson as a MusicXML document: its sections one after another in one part. */
 public final class MusicXml {
@@ -34,7 +35,8 @@ public final class MusicXml {
     }
     BigInteger common = divisions.common();
     boolean fits = common.compareTo(Divisions.MOST_FOR_ALL) <= 0;
-    this.measures = new Measures(instruments, fits ? common : null);
+    this.measures =
+        new Measures(instruments, new LyricLines(scores.values()), fits ? common : null);
   }
 
   /** The document in UTF-8; the same bytes for the same lesson. */
@@ -50,7 +52,7 @@ public final class MusicXml {
     MusicXml made = new MusicXml(instruments, grooves);
     sections.forEach(made::add);
     if (made.measures.list().isEmpty()) {
-      made.measures.silence(Meter.COMMON, 1, List.of(), null);
+      made.measures.silence(Meter.COMMON, 1, Time.ZERO, List.of(), null);
     }
     made.measures.finish();
     String by = lesson.by();

@@ -2,8 +2,10 @@ package tabor.emit.musicxml;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.musicxml.ScoreFile.Body;
 import tabor.emit.musicxml.ScoreFile.Grace;
@@ -16,8 +18,10 @@ import tabor.emit.musicxml.ScoreFile.Technical;
 import tabor.emit.musicxml.ScoreFile.TupletMark;
 import tabor.groove.Groove;
 import tabor.groove.Level;
+import tabor.groove.Ornament;
+import tabor.groove.Roll;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
-import tabor.kit.Limb;
 import tabor.notation.Event;
 import tabor.notation.Note;
 import tabor.notation.TupletPlace;
@@ -29,14 +33,29 @@ import tabor.rhythm.Time;
 /** Makes the notes of one event. */
 final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
   private final Groove groove;
+  private final Snap snap;
+  private final int bar;
+  private final RollTies ties;
+  private final LyricLines lines;
   private final Instruments instruments;
   private final Volume volume;
   private final Voice voice;
   private final BigInteger divisions;
 
   NoteMaker(
-      Groove groove, Instruments instruments, Volume volume, Voice voice, BigInteger divisions) {
+      Groove groove,
+      int bar,
+      RollTies ties,
+      Instruments instruments,
+      LyricLines lines,
+      Volume volume,
+      Voice voice,
+      BigInteger divisions) {
     this.groove = groove;
+    this.snap = Snap.of(groove);
+    this.bar = bar;
+    this.ties = ties;
+    this.lines = lines;
     this.instruments = instruments;
     this.volume = volume;
     this.voice = voice;
@@ -89,7 +108,12 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
               shape(chord),
               stem(chord.written()),
               first ? chord.beams().stream().map(MusicXmlNames::beam).toList() : List.of(),
-              notations(note, first ? tuplets(chord) : List.of()),
+              notations(
+                  note,
+                  note.tieIn() && !ties.isStruckAgain(bar, chord, note),
+                  ties.isTiedOn(bar, chord, note),
+                  tremolo(note, chord),
+                  first ? tuplets(chord) : List.of()),
               first ? lyrics(chord) : List.of()));
       first = false;
     }
@@ -119,18 +143,18 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
         percent.decimal());
   }
 
-  /** Flam, drag and ruff: by the other limb, the three of a ruff alternating. */
+  /** Flam, drag and ruff. */
   private void small(Note note, Event.Chord chord, List<ScoreFile.Note> into) {
-    int count = note.smallStrokes();
-    Limb main = note.strokes().get(0).limb();
+    List<tabor.groove.Grace> graces =
+        note.smallStrokes() == 0 ? List.of() : tabor.groove.Grace.of(ornamented(note));
+    boolean said = groove.setting().showSticking() && !chord.sticking().isEmpty();
+    int count = graces.size();
     for (int i = 0; i < count; i++) {
-      boolean other = count < 3 || i != 1;
-      String letter = (other ? main.other() : main).letter();
+      String letter = graces.get(i).limb().letter();
       String beam = i == 0 ? "begin" : i == count - 1 ? "end" : "continue";
-      boolean said = groove.setting().showSticking() && !chord.sticking().isEmpty();
       into.add(
           new ScoreFile.Note(
-              new Grace(count == 1),
+              new Grace(),
               false,
               body(note, Level.GHOST, false),
               null,
@@ -144,20 +168,44 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
     }
   }
 
+  /** The stroke of a note that has the most grace notes. */
+  private static Stroke ornamented(Note note) {
+    return note.strokes().stream()
+        .max(Comparator.comparingInt(stroke -> stroke.ornaments().smallStrokes()))
+        .orElseThrow();
+  }
+
+  /**
+   * The slashes of a measured roll, where with the note's flags they say the number of strokes that
+   * are played; else 0.
+   */
+  private int tremolo(Note note, Event.Chord chord) {
+    if (note.slashes() == 0) {
+      return 0;
+    }
+    Time value = Time.of(1, 4L << (chord.written().type().flags() + note.slashes()));
+    for (Stroke stroke : note.strokes()) {
+      Optional<Roll> roll = Roll.of(groove, snap, stroke);
+      if (roll.isPresent() && !roll.get().step().equals(value.times(chord.ratio()))) {
+        return 0;
+      }
+    }
+    return note.slashes();
+  }
+
   private List<Lyric> lyrics(Event.Chord chord) {
     List<Lyric> lyrics = new ArrayList<>();
     if (groove.setting().showSticking() && !chord.sticking().isEmpty()) {
       lyrics.add(sticking(chord.sticking()));
     }
     if (groove.setting().showCounts() && !chord.count().isEmpty()) {
-      lyrics.add(new Lyric(3, "count", true, chord.count()));
+      lyrics.add(new Lyric(lines.counts(), "count", true, chord.count()));
     }
     return lyrics;
   }
 
-  /** The hands' sticking is line 1, the feet's line 2. */
   private Lyric sticking(String text) {
-    return new Lyric(voice.number(), "sticking", false, text);
+    return new Lyric(lines.sticking(voice), "sticking", false, text);
   }
 
   private static Shape shape(Event event) {
@@ -203,7 +251,19 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
         MusicXmlNames.type(place.tuplet().unit()));
   }
 
-  private static Notations notations(Note note, List<TupletMark> tuplets) {
+  /** What a roll is called whose strokes no slashes can say. */
+  private static String rolled(Note note) {
+    for (Stroke stroke : note.strokes()) {
+      Ornament ornament = Roll.measured(stroke.ornaments());
+      if (ornament != null) {
+        return ornament.words();
+      }
+    }
+    return "roll";
+  }
+
+  private static Notations notations(
+      Note note, boolean tieIn, boolean tieOut, int tremolo, List<TupletMark> tuplets) {
     List<Technical> technical = new ArrayList<>();
     switch (note.hihat()) {
       case OPEN -> technical.add(new Technical("open", "pictOpen", ""));
@@ -217,13 +277,10 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
     if (note.rimshot()) {
       technical.add(new Technical("other-technical", "pictRimShotOnStem", "rimshot"));
     }
+    if (note.slashes() > tremolo) {
+      technical.add(new Technical("other-technical", "", rolled(note)));
+    }
     return new Notations(
-        note.tieIn(),
-        note.tieOut(),
-        tuplets,
-        Math.min(8, note.slashes()),
-        note.buzz(),
-        note.accent(),
-        technical);
+        tieIn, tieOut, tuplets, Math.min(8, tremolo), note.buzz(), note.accent(), technical);
   }
 }

@@ -32,10 +32,10 @@ public record ScoreFile(
   public record Instrument(String id, String name, @Nullable String sound, int unpitched) {}
 
   /**
-   * A measure.
+   * A measure. In the file it is numbered through; what is shown is the bar's number.
    *
    * @param number the bar's number in its section
-   * @param implicit true for a pickup
+   * @param implicit true for a pickup and for the bar before it, whose number is not shown
    * @param elements in the order written
    */
   public record Measure(int number, boolean implicit, List<Element> elements) {
@@ -217,8 +217,8 @@ public record ScoreFile(
     }
   }
 
-  /** A small stroke before the beat. */
-  public record Grace(boolean slash) {}
+  /** A grace note before the beat. */
+  public record Grace() {}
 
   /**
    * What is struck.

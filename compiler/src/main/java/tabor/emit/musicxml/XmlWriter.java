@@ -27,7 +27,7 @@ final class XmlWriter {
     xml.open("identification");
     String by = score.by();
     if (by != null) {
-      xml.leaf("creator", by, "type", "composer");
+      xml.leaf("creator", by, "type", "author");
     }
     xml.open("encoding");
     xml.leaf("software", "Tabor");
@@ -56,12 +56,14 @@ final class XmlWriter {
     xml.close();
     xml.open("part", "id", PART);
     MeasureWriter writer = new MeasureWriter(xml);
+    int count = 0;
     for (Measure measure : score.measures()) {
-      String number = Integer.toString(measure.number());
+      String number = Integer.toString(++count);
       if (measure.implicit()) {
         xml.open("measure", "number", number, "implicit", "yes");
       } else {
-        xml.open("measure", "number", number);
+        String shown = Integer.toString(measure.number());
+        xml.open("measure", "number", number, "text", shown);
       }
       measure.elements().forEach(element -> element.match(writer));
       xml.close();

@@ -91,7 +91,7 @@ class MusicXmlTest {
     Goldens.check("tabor/emit/musicxml/chart.musicxml", text);
     List<Measure> measures =
         ReadBack.of(text.getBytes(StandardCharsets.UTF_8)).score().getPart().get(0).getMeasure();
-    assertThat(measures.stream().map(MusicXmlTest::times)).containsExactly(4L, 0L, 0L, 3L, 3L);
+    assertThat(measures.stream().map(MusicXmlTest::times)).containsExactly(0L, 4L, 0L, 0L, 3L, 3L);
   }
 
   private static long times(Measure measure) {
@@ -116,10 +116,10 @@ class MusicXmlTest {
                     List.of(new Chart.Turn(signs, signs.setting().tempo(), Feel.STRAIGHT)), 4)),
             List.of());
     List<ReadBack.Read> measures = read(chart).measures();
-    assertThat(measures.stream().map(ReadBack.Read::number)).containsExactly("0", "1", "2");
+    assertThat(measures.stream().map(ReadBack.Read::number)).containsExactly("null", "1", "2");
     String text = text(chart);
     assertThat(text.indexOf("direction=\"forward\""))
-        .isGreaterThan(text.indexOf("<measure number=\"1\""));
+        .isGreaterThan(text.indexOf("<measure number=\"2\""));
   }
 
   @Test
@@ -186,9 +186,9 @@ class MusicXmlTest {
     String text = text(groove);
     assertThat(text)
         .containsSubsequence(
-            "<measure number=\"2\">",
+            "<measure number=\"2\" text=\"2\">",
             "<measure-repeat type=\"start\">1</measure-repeat>",
-            "<measure number=\"3\">",
+            "<measure number=\"3\" text=\"3\">",
             "<measure-repeat type=\"stop\">");
     assertThat(read(groove).measures().get(1).onsets()).hasSize(4);
   }

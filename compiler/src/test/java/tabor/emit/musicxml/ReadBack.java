@@ -28,6 +28,7 @@ record ReadBack(ScorePartwise score, List<Read> measures) {
   /**
    * A measure.
    *
+   * @param number as it is shown; {@code null} where it is not
    * @param length its longest voice, in whole notes
    * @param onsets where something is struck: place and instrument id, as {@code 1/4 P1-snare}
    * @param totals the length of each voice
@@ -80,7 +81,7 @@ record ReadBack(ScorePartwise score, List<Read> measures) {
         checkValue(note, length);
       }
     }
-    return new Read(measure.getNumber(), longest, onsets, totals);
+    return new Read(String.valueOf(measure.getText()), longest, onsets, totals);
   }
 
   /** The written value, its dots and its tuplets must make the duration. */
