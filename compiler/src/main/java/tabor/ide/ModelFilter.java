@@ -16,6 +16,7 @@ import tabor.parse.ExpectedWords.Item;
 import tabor.resolve.TargetFilter;
 import tabor.syntax.At;
 import tabor.syntax.Edit;
+import tabor.syntax.KitStatement;
 import tabor.syntax.LimbRef;
 import tabor.syntax.Ref;
 import tabor.syntax.Statement;
@@ -47,7 +48,8 @@ final class ModelFilter {
     if (groove == null || statement == null) {
       return true;
     }
-    if (needsStrokes(statement) && groove.written().isEmpty()) {
+    boolean opens = context.expected().words().isEmpty() || item.in("follows");
+    if (opens && needsStrokes(statement) && groove.written().isEmpty()) {
       return false;
     }
     if (item.in("verb")) {
@@ -125,16 +127,20 @@ final class ModelFilter {
     if (item.in("newSurface")) {
       return surface -> false;
     }
-    if (item.in("kitLine") || item.in("without") || item.in("newLetter") || item.in("placed")) {
-      return surface -> true;
-    }
     Statement statement = context.statement(item).orElse(null);
+    if (statement instanceof KitStatement.Without without && without.plays() != null) {
+      Surface lacking = context.kit().surface(without.surface().name());
+      return surface -> lacking == null || surface.isFoot() == lacking.isFoot();
+    }
     Predicate<Surface> had = surface -> context.kit().struck(surface) != null;
     if (statement instanceof Edit.Plays plays) {
       return had.and(surface -> surface.isFoot() == isFeet(plays.who()));
     }
     if (statement instanceof Edit.Split split) {
       return had.and(surface -> surface.isFoot() != split.limb().limb().isHand());
+    }
+    if (statement instanceof KitStatement) {
+      return surface -> true;
     }
     Groove groove = context.above().orElse(null);
     if (!item.in("target") || groove == null) {

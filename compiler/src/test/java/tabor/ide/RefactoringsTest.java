@@ -168,8 +168,8 @@ class RefactoringsTest {
 
   private static void check(Path path) throws IOException {
     String text = Files.readString(path);
-    MemoryFiles files = new MemoryFiles().put("a.tabor", text);
-    Compiled compiled = files.compiled("a.tabor");
+    MemoryFiles files = MemoryFiles.beside(path);
+    Compiled compiled = files.trial(MemoryFiles.path("a.tabor"), text);
     int offset = 0;
     int done = 0;
     int refused = 0;
@@ -181,7 +181,7 @@ class RefactoringsTest {
         } else if (!one.title().startsWith("Swap")) {
           done++;
           String after = TextEdit.apply(edits.get(), text);
-          assertThat(strokes(MemoryFiles.alone(after)))
+          assertThat(strokes(files.trial(MemoryFiles.path("a.tabor"), after)))
               .as(one.title() + " in line: " + line)
               .isEqualTo(strokes(compiled));
           assertThat(after.chars().filter(c -> c == '#').count())
