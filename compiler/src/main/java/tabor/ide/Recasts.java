@@ -21,6 +21,8 @@ import tabor.syntax.PartStatement;
  * stays what it is, that of the swapped hands excepted.
  */
 public final class Recasts {
+  private static final String SWAPPED = "swap the hands of this part";
+
   private final Compiled compiled;
   private final Library library;
   private final Cursor cursor;
@@ -63,8 +65,12 @@ public final class Recasts {
     found.add(mend);
   }
 
-  /** True if a mend leaves every section's strokes as they are. */
+  /** True if a mend leaves every section's strokes as they are, or does what it says to hands. */
   public static boolean works(Compiled compiled, Mend mend, Library library) {
+    return mend.title().equals(SWAPPED) || keepsStrokes(compiled, mend, library);
+  }
+
+  private static boolean keepsStrokes(Compiled compiled, Mend mend, Library library) {
     Compiled after = library.trial(compiled.file(), mend.apply(compiled.text()));
     if (after.hasErrors() && !compiled.hasErrors()) {
       return false;
@@ -190,7 +196,7 @@ public final class Recasts {
       }
     }
     if (!changes.isEmpty()) {
-      found.add(new Mend("swap the hands of this part", changes));
+      found.add(new Mend(SWAPPED, changes));
     }
   }
 

@@ -212,7 +212,7 @@ final class Scheduler {
       // What one lane has begun may go on in a later one.
       for (ThreadPoolExecutor executor : lanes.values()) {
         executor.shutdown();
-        if (!executor.awaitTermination(2, TimeUnit.SECONDS)) {
+        if (!executor.awaitTermination(10, TimeUnit.SECONDS)) {
           executor.shutdownNow();
         }
       }
