@@ -12,7 +12,7 @@ import javax.sound.midi.Synthesizer;
 import org.jspecify.annotations.Nullable;
 
 /** Plays one thing at a time on the JDK's synthesiser. */
-final class Playing {
+final class SectionPlayer {
   private static final int END_OF_TRACK = 0x2F;
 
   /** Held here, or its setting would be forgotten. */

@@ -1,49 +1,52 @@
 package tabor.lsp;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.eclipse.lsp4j.SemanticTokens;
-import org.eclipse.lsp4j.SemanticTokensDelta;
+import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.lsp4j.SemanticTokensDeltaParams;
-import org.eclipse.lsp4j.SemanticTokensEdit;
 import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.SemanticTokensRangeParams;
-import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import tabor.ide.Tokens;
+import tabor.lsp.Scheduler.Lane;
+import tabor.lsp.transport.JsonText;
 import tabor.source.Span;
 
 /** Semantic tokens: of a file, of a range, or only what changed since the client last asked. */
-final class Colours {
+final class TokenRequests {
   private final Session session;
   private final Tokens tokens = new Tokens();
-  private final Map<Path, Sent> sent = new HashMap<>();
+  private final Map<Path, Sent> sent = new ConcurrentHashMap<>();
   private int number;
 
   private record Sent(String id, int[] data) {}
 
-  Colours(Session session) {
+  TokenRequests(Session session) {
     this.session = session;
   }
 
-  void declare(Routes routes) {
-    routes.about(
+  void declare(Requests requests) {
+    requests.inFile(
+        Lane.READING,
         "textDocument/semanticTokens/full",
         SemanticTokensParams.class,
         p -> p.getTextDocument().getUri(),
-        (document, params, wanted) -> full(document));
-    routes.about(
+        (file, params) -> full(file));
+    requests.inFile(
+        Lane.READING,
         "textDocument/semanticTokens/full/delta",
         SemanticTokensDeltaParams.class,
         p -> p.getTextDocument().getUri(),
-        this::delta);
-    routes.about(
+        this::delta,
+        "previousResultId");
+    requests.inFile(
+        Lane.READING,
         "textDocument/semanticTokens/range",
         SemanticTokensRangeParams.class,
         p -> p.getTextDocument().getUri(),
-        this::range);
+        this::range,
+        "range.start",
+        "range.end");
   }
 
   /** Lets go of a closed file. */
@@ -51,25 +54,30 @@ final class Colours {
     sent.remove(path);
   }
 
-  private SemanticTokens full(Document document) {
-    int[] data = data(document, new Span(0, document.lines().length()));
-    return new SemanticTokens(keep(document, data), list(data, 0, data.length));
+  private JsonText full(FileContext file) {
+    int[] data = data(file, new Span(0, file.document().lines().length()));
+    return tokens(keep(file.document(), data), data);
   }
 
-  private SemanticTokens range(
-      Document document, SemanticTokensRangeParams params, Worker.Wanted wanted) {
-    int[] data = data(document, session.encoding().span(document.lines(), params.getRange()));
-    return new SemanticTokens(list(data, 0, data.length));
+  private JsonText range(FileContext file, SemanticTokensRangeParams params) {
+    return tokens("", data(file, file.span(params.getRange())));
   }
 
-  private Either<SemanticTokens, SemanticTokensDelta> delta(
-      Document document, SemanticTokensDeltaParams params, Worker.Wanted wanted) {
-    Sent before = sent.get(document.path());
-    if (before == null || !before.id.equals(params.getPreviousResultId())) {
-      return Either.forLeft(full(document));
+  private static JsonText tokens(String id, int[] data) {
+    JsonText json = new JsonText().add("{");
+    if (!id.isEmpty()) {
+      json.add("\"resultId\":").string(id).add(",");
     }
-    int[] now = data(document, new Span(0, document.lines().length()));
-    String id = keep(document, now);
+    return list(json.add("\"data\":"), data, 0, data.length).add("}");
+  }
+
+  private JsonText delta(FileContext file, SemanticTokensDeltaParams params) {
+    Sent before = sent.get(file.document().path());
+    if (before == null || !before.id.equals(params.getPreviousResultId())) {
+      return full(file);
+    }
+    int[] now = data(file, new Span(0, file.document().lines().length()));
+    String id = keep(file.document(), now);
     int same = 0;
     int shorter = Math.min(now.length, before.data.length);
     while (same < shorter && now[same] == before.data[same]) {
@@ -80,34 +88,34 @@ final class Colours {
         && now[now.length - 1 - tail] == before.data[before.data.length - 1 - tail]) {
       tail++;
     }
-    List<SemanticTokensEdit> edits = new ArrayList<>();
+    JsonText json = new JsonText().add("{\"resultId\":").string(id).add(",\"edits\":[");
     if (same < now.length || same < before.data.length) {
-      edits.add(
-          new SemanticTokensEdit(
-              same, before.data.length - tail - same, list(now, same, now.length - tail)));
+      json.add("{\"start\":").add(same);
+      json.add(",\"deleteCount\":").add(before.data.length - tail - same);
+      list(json.add(",\"data\":"), now, same, now.length - tail).add("}");
     }
-    return Either.forRight(new SemanticTokensDelta(edits, id));
+    return json.add("]}");
   }
 
-  private String keep(Document document, int[] data) {
+  private String keep(OpenDocument document, int[] data) {
     String id = Integer.toString(++number);
     sent.put(document.path(), new Sent(id, data));
     return id;
   }
 
-  private static List<Integer> list(int[] data, int from, int to) {
-    List<Integer> found = new ArrayList<>(to - from);
+  private static JsonText list(JsonText json, int[] data, int from, int to) {
+    json.add("[");
     for (int i = from; i < to; i++) {
-      found.add(data[i]);
+      json.comma().add(data[i]);
     }
-    return found;
+    return json.add("]");
   }
 
   /** Five numbers a token: lines down, characters along, length, kind, modifiers. */
-  private int[] data(Document document, Span range) {
-    List<Tokens.Token> found = tokens.in(session.analyses().of(document), range);
+  private int[] data(FileContext file, Span range) {
+    List<Tokens.Token> found = tokens.in(file.compiled(), range);
     int[] data = new int[found.size() * 5];
-    TextLines lines = document.lines();
+    TextLines lines = file.document().lines();
     int line = 0;
     int column = 0;
     int at = 0;

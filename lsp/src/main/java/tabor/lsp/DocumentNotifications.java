@@ -12,34 +12,53 @@ import org.eclipse.lsp4j.SetTraceParams;
 import org.eclipse.lsp4j.WorkspaceFolder;
 
 /** Keeps the open files, the folders and the files on disk as the client has them. */
-final class Sync {
+final class DocumentNotifications {
   private final Session session;
 
-  Sync(Session session) {
+  DocumentNotifications(Session session) {
     this.session = session;
   }
 
-  void declare(Routes routes) {
-    routes.told("textDocument/didOpen", DidOpenTextDocumentParams.class, this::opened);
-    routes.told("textDocument/didChange", DidChangeTextDocumentParams.class, this::changed);
-    routes.told("textDocument/didClose", DidCloseTextDocumentParams.class, this::closed);
-    routes.told("textDocument/didSave", DidSaveTextDocumentParams.class, params -> {});
-    routes.told("$/setTrace", SetTraceParams.class, params -> {});
-    routes.told("workspace/didChangeConfiguration", Object.class, params -> {});
-    routes.told("workspace/didChangeWatchedFiles", DidChangeWatchedFilesParams.class, this::onDisk);
-    routes.told(
+  void declare(Requests requests) {
+    requests.told(
+        "textDocument/didOpen",
+        DidOpenTextDocumentParams.class,
+        this::opened,
+        "textDocument.uri",
+        "textDocument.text");
+    requests.told(
+        "textDocument/didChange",
+        DidChangeTextDocumentParams.class,
+        this::changed,
+        "textDocument.uri",
+        "contentChanges");
+    requests.told(
+        "textDocument/didClose",
+        DidCloseTextDocumentParams.class,
+        this::closed,
+        "textDocument.uri");
+    requests.told("textDocument/didSave", DidSaveTextDocumentParams.class, params -> {});
+    requests.told("$/setTrace", SetTraceParams.class, params -> {});
+    requests.told(
+        "workspace/didChangeWatchedFiles",
+        DidChangeWatchedFilesParams.class,
+        this::onDisk,
+        "changes");
+    requests.told(
         "workspace/didChangeWorkspaceFolders",
         DidChangeWorkspaceFoldersParams.class,
-        this::folders);
+        this::folders,
+        "event.added",
+        "event.removed");
   }
 
   private void opened(DidOpenTextDocumentParams params) {
-    Document document = session.documents().open(params.getTextDocument());
-    session.checks().touched(document.path());
+    OpenDocument document = session.documents().open(params.getTextDocument());
+    session.diagnostics().touched(document.path());
   }
 
   private void changed(DidChangeTextDocumentParams params) {
-    Optional<Document> after =
+    Optional<OpenDocument> after =
         session
             .documents()
             .change(params.getTextDocument(), params.getContentChanges(), session.encoding());
@@ -49,19 +68,22 @@ final class Sync {
           .say("a change of a file that is not open: " + params.getTextDocument().getUri());
       return;
     }
-    session.checks().touched(after.get().path());
+    session.requests().edited(after.get().path());
+    session.diagnostics().touched(after.get().path());
   }
 
   private void closed(DidCloseTextDocumentParams params) {
     session
         .documents()
         .close(params.getTextDocument().getUri())
-        .ifPresent(document -> session.checks().closed(document));
+        .ifPresent(document -> session.diagnostics().closed(document));
   }
 
   private void onDisk(DidChangeWatchedFilesParams params) {
     for (FileEvent event : params.getChanges()) {
-      Uris.path(event.getUri()).ifPresent(path -> session.checks().touched(path));
+      Uris.path(event.getUri())
+          .map(session.paths()::ofFile)
+          .ifPresent(path -> session.diagnostics().touched(path));
     }
   }
 
@@ -72,8 +94,8 @@ final class Sync {
     for (WorkspaceFolder folder : params.getEvent().getAdded()) {
       Uris.path(folder.getUri()).ifPresent(session.workspace()::add);
     }
-    for (Document document : session.documents().all()) {
-      session.checks().touched(document.path());
+    for (OpenDocument document : session.documents().all()) {
+      session.diagnostics().touched(document.path());
     }
   }
 }

@@ -10,10 +10,11 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import tabor.lsp.startup.WarmUp;
 import tabor.report.Version;
 
 /** {@code tabor-lsp}: a language server over standard input and output. */
-public final class Main {
+public final class ServerMain {
   private static final String HELP =
       """
       Usage: tabor-lsp [--log FILE]
@@ -28,7 +29,7 @@ public final class Main {
       Exit codes: 0 after shutdown and exit, 1 if the client left without, 2 wrong usage.
       """;
 
-  private Main() {}
+  private ServerMain() {}
 
   /** Serves until the client says exit, closes its end or dies. */
   public static void main(String[] args) {
@@ -38,6 +39,16 @@ public final class Main {
     // Whatever prints by mistake must not break the protocol.
     System.setOut(System.err);
     System.exit(run(args, in, out, text));
+  }
+
+  /** A second server goes through a session of its own while the client has nothing to say. */
+  private static void warmUp(Connection connection) {
+    int unused =
+        Connection.serve(
+            WarmUp.script(connection::isBusy),
+            OutputStream.nullOutputStream(),
+            Log.NONE,
+            Version.TEXT);
   }
 
   static int run(String[] args, InputStream in, OutputStream out, PrintStream text) {
@@ -69,7 +80,9 @@ public final class Main {
     try {
       Log log = logFile == null ? Log.NONE : Log.to(logFile);
       log.takeLibraryLogs();
-      return Connection.serve(in, out, log, Version.TEXT);
+      Connection connection = new Connection(log, Version.TEXT);
+      WarmUp.start(() -> warmUp(connection));
+      return connection.serve(in, out);
     } catch (IOException e) {
       System.err.println("tabor-lsp: cannot write " + logFile + ": " + e.getMessage());
       return 2;

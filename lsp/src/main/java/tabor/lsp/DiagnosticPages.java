@@ -14,15 +14,15 @@ import tabor.diagnostic.Code;
  * Where the page on a diagnostic's code lies: beside the server in its own folder tree, so that a
  * click on a code opens it without a network.
  */
-final class Pages {
+final class DiagnosticPages {
   private static final @Nullable Path FOLDER = folder();
   private static final Map<Code, Optional<String>> KNOWN = new EnumMap<>(Code.class);
 
-  private Pages() {}
+  private DiagnosticPages() {}
 
   /** The URI of a code's page; empty where the pages were not installed. */
   static synchronized Optional<String> of(Code code) {
-    return KNOWN.computeIfAbsent(code, Pages::find);
+    return KNOWN.computeIfAbsent(code, DiagnosticPages::find);
   }
 
   private static Optional<String> find(Code code) {
@@ -35,7 +35,7 @@ final class Pages {
 
   /** The folder {@code docs/diagnostics} next to one of the folders that the classes lie in. */
   private static @Nullable Path folder() {
-    CodeSource source = Pages.class.getProtectionDomain().getCodeSource();
+    CodeSource source = DiagnosticPages.class.getProtectionDomain().getCodeSource();
     try {
       Path at = source == null ? null : Path.of(source.getLocation().toURI());
       for (; at != null; at = at.getParent()) {

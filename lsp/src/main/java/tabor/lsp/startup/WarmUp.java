@@ -1,10 +1,11 @@
-package tabor.lsp;
+package tabor.lsp.startup;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.BooleanSupplier;
-import tabor.report.Version;
 
 /**
  * Does after {@code initialized} what the first keystrokes would otherwise wait for: a second
@@ -12,7 +13,7 @@ import tabor.report.Version;
  * until the machine has loaded and compiled the code that every keystroke runs. It steps aside
  * while the real client has something to say.
  */
-final class WarmUp {
+public final class WarmUp {
   private static final int CHANGES = 1000;
   private static final long LOOK_AGAIN_MILLIS = 4;
 
@@ -44,22 +45,22 @@ final class WarmUp {
 
   private WarmUp() {}
 
-  /** Goes through the session once and ends: the build records the classes that it loads. */
-  public static void main(String[] args) {
-    System.exit(
-        Connection.serve(
-            new Script(() -> false), OutputStream.nullOutputStream(), Log.NONE, Version.TEXT));
+  /**
+   * Writes the messages of one session: the build lets a server read them and keeps its classes.
+   */
+  public static void main(String[] args) throws IOException {
+    script(() -> false).transferTo(new FileOutputStream(FileDescriptor.out));
   }
 
-  /** Begins, on a thread of its own. */
+  /** The messages of a session, to be served as if a client had sent them. */
+  public static InputStream script(BooleanSupplier clientIsBusy) {
+    return new Script(clientIsBusy);
+  }
+
+  /** Begins a session on a thread of its own; what it is answered is thrown away. */
   @SuppressWarnings("ThreadPriorityCheck") // a hint that spares the client; nothing rests on it
-  static void start(BooleanSupplier clientIsBusy) {
-    Thread thread =
-        new Thread(
-            () ->
-                Connection.serve(
-                    new Script(clientIsBusy), OutputStream.nullOutputStream(), Log.NONE, ""),
-            "tabor-warm-up");
+  public static void start(Runnable session) {
+    Thread thread = new Thread(session, "tabor-warm-up");
     thread.setDaemon(true);
     thread.setPriority(Thread.MIN_PRIORITY);
     thread.start();
@@ -151,8 +152,8 @@ final class WarmUp {
       return told(
           "textDocument/didChange",
           ("{\"textDocument\":{\"uri\":\"%s\",\"version\":%d},\"contentChanges\":[{\"range\":{"
-                  + "\"start\":{\"line\":%d,\"character\":%d},\"end\":{\"line\":%d,\"character\":%d}},"
-                  + "\"text\":\"%s\"}]}")
+               + "\"start\":{\"line\":%d,\"character\":%d},\"end\":{\"line\":%d,\"character\":%d}},"
+               + "\"text\":\"%s\"}]}")
               .formatted(
                   URI, number, line, length, line, length + (breaks ? 0 : 3), breaks ? " 7}" : ""));
     }

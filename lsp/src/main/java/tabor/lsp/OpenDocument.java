@@ -15,14 +15,14 @@ import tabor.source.Span;
  * @param version the client's number
  * @param lines the text
  */
-record Document(String uri, Path path, boolean onDisk, int version, TextLines lines) {
+record OpenDocument(String uri, Path path, boolean onDisk, int version, TextLines lines) {
   /** The text. */
   String text() {
     return lines.text();
   }
 
   /** The document after the changes of one notification, in their order. */
-  Document changed(
+  OpenDocument changed(
       @Nullable Integer to,
       List<TextDocumentContentChangeEvent> changes,
       PositionEncoding encoding) {
@@ -36,6 +36,6 @@ record Document(String uri, Path path, boolean onDisk, int version, TextLines li
         now = now.replace(span.start(), span.end(), text);
       }
     }
-    return new Document(uri, path, onDisk, to == null ? version + 1 : to, now);
+    return new OpenDocument(uri, path, onDisk, to == null ? version + 1 : to, now);
   }
 }

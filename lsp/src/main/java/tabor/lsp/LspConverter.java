@@ -6,11 +6,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.eclipse.lsp4j.Diagnostic;
-import org.eclipse.lsp4j.DiagnosticCodeDescription;
-import org.eclipse.lsp4j.DiagnosticRelatedInformation;
-import org.eclipse.lsp4j.DiagnosticSeverity;
-import org.eclipse.lsp4j.DiagnosticTag;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.TextDocumentEdit;
 import org.eclipse.lsp4j.TextEdit;
@@ -18,66 +13,28 @@ import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import tabor.compile.Compiled;
-import tabor.diagnostic.Code;
 import tabor.ide.Names;
 import tabor.source.Span;
 import tabor.source.Spot;
 
 /** From our values to the protocol's, for one compiled file. */
-final class ToLsp {
+final class LspConverter {
   private final Session session;
   private final Compiled compiled;
   private final Map<Path, TextLines> texts = new HashMap<>();
 
   /** For a file as it was compiled, which may be older than what is open by now. */
-  ToLsp(Session session, Compiled compiled, Document document) {
+  LspConverter(Session session, Compiled compiled, OpenDocument document) {
     this.session = session;
     this.compiled = compiled;
     texts.put(document.path(), document.lines());
   }
 
   /** For a file that need not be open. */
-  ToLsp(Session session, Compiled compiled, Path path) {
+  LspConverter(Session session, Compiled compiled, Path path) {
     this.session = session;
     this.compiled = compiled;
     texts.put(path, TextLines.of(compiled.text()));
-  }
-
-  /** A diagnostic with everything the client may show. */
-  Diagnostic diagnostic(tabor.diagnostic.Diagnostic ours) {
-    Diagnostic made = new Diagnostic();
-    made.setRange(location(ours.spot()).getRange());
-    made.setSeverity(severity(ours.code()));
-    made.setCode(ours.code().word());
-    made.setSource("tabor");
-    made.setMessage(words(ours));
-    Pages.of(ours.code())
-        .ifPresent(page -> made.setCodeDescription(new DiagnosticCodeDescription(page)));
-    if (ours.code() == Code.UNUSED_NAME || ours.code() == Code.ALREADY_THERE) {
-      made.setTags(List.of(DiagnosticTag.Unnecessary));
-    }
-    if (!ours.labels().isEmpty()) {
-      made.setRelatedInformation(
-          ours.labels().stream()
-              .map(label -> new DiagnosticRelatedInformation(location(label.spot()), label.text()))
-              .toList());
-    }
-    return made;
-  }
-
-  /** Place, message and the way out. */
-  static String words(tabor.diagnostic.Diagnostic ours) {
-    String place = ours.place() == null ? "" : ours.place().words() + ": ";
-    String help = ours.help() == null ? "" : "\n" + ours.help();
-    return place + ours.message() + help;
-  }
-
-  private static DiagnosticSeverity severity(Code code) {
-    return switch (code.severity()) {
-      case ERROR -> DiagnosticSeverity.Error;
-      case WARNING -> DiagnosticSeverity.Warning;
-      case HINT -> DiagnosticSeverity.Hint;
-    };
   }
 
   /** A spot, in this file or in one it uses. */
@@ -98,7 +55,7 @@ final class ToLsp {
 
   /** The URI that the client knows a file by. */
   String uri(Path file) {
-    return session.documents().at(file).map(Document::uri).orElseGet(() -> Uris.of(file));
+    return session.workspace().uri(file);
   }
 
   private TextLines lines(Path file) {
@@ -108,7 +65,7 @@ final class ToLsp {
             session
                 .documents()
                 .at(path)
-                .map(Document::lines)
+                .map(OpenDocument::lines)
                 .orElseGet(() -> TextLines.of(session.workspace().read(path).orElse(""))));
   }
 
@@ -148,7 +105,7 @@ final class ToLsp {
     List<Either<TextDocumentEdit, org.eclipse.lsp4j.ResourceOperation>> all = new ArrayList<>();
     byFile.forEach(
         (file, edits) -> {
-          Integer version = session.documents().at(file).map(Document::version).orElse(null);
+          Integer version = session.documents().at(file).map(OpenDocument::version).orElse(null);
           TextDocumentEdit one = new TextDocumentEdit();
           one.setTextDocument(new VersionedTextDocumentIdentifier(uri(file), version));
           one.setEdits(

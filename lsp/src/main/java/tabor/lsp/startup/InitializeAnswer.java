@@ -1,4 +1,4 @@
-package tabor.lsp;
+package tabor.lsp.startup;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
@@ -7,8 +7,8 @@ import com.google.gson.JsonParser;
  * The answer to {@code initialize}. Written as JSON, since building it from LSP4J's classes would
  * load all of them before the first answer.
  */
-final class ServerCapabilities {
-  private ServerCapabilities() {}
+public final class InitializeAnswer {
+  private InitializeAnswer() {}
 
   private static final String WHAT =
       """
@@ -25,17 +25,16 @@ final class ServerCapabilities {
         "foldingRangeProvider": true,
         "selectionRangeProvider": true,
         "inlayHintProvider": true,
-        "codeLensProvider": {"resolveProvider": false},
+        "codeLensProvider": {"resolveProvider": true},
         "documentLinkProvider": {"resolveProvider": false},
-        "completionProvider": {"triggerCharacters": [" ", ":", "\\"", ",", "."]},
+        "completionProvider": {},
         "signatureHelpProvider": {"triggerCharacters": [" "], "retriggerCharacters": [" ", ","]},
-        "codeActionProvider": {
-          "codeActionKinds": ["quickfix", "refactor.rewrite", "source.fixAll.tabor"]},
+        "codeActionProvider": {"resolveProvider": true, "codeActionKinds": ["quickfix", "refactor.rewrite", "source.fixAll.tabor"]},
         "documentFormattingProvider": true,
         "documentRangeFormattingProvider": true,
         "documentOnTypeFormattingProvider": {"firstTriggerCharacter": "\\n"},
-        "executeCommandProvider": {"commands": ["tabor.build", "tabor.play", "tabor.stop",
-          "tabor.showGrid", "tabor.showSvg", "tabor.changes"]},
+        "executeCommandProvider": {"workDoneProgress": true, "commands": ["tabor.build", "tabor.play", "tabor.stop",
+          "tabor.showGrid", "tabor.showSvg", "tabor.changes", "tabor.apply"]},
         "renameProvider": {"prepareProvider": true},
         "semanticTokensProvider": {
           "legend": {
@@ -49,9 +48,9 @@ final class ServerCapabilities {
       """;
 
   /** The whole answer. */
-  static JsonObject answer(PositionEncoding encoding, String version) {
+  public static JsonObject of(String encoding, String version) {
     JsonObject capabilities = JsonParser.parseString(WHAT).getAsJsonObject();
-    capabilities.addProperty("positionEncoding", encoding.word());
+    capabilities.addProperty("positionEncoding", encoding);
     JsonObject info = new JsonObject();
     info.addProperty("name", "tabor-lsp");
     info.addProperty("version", version);
