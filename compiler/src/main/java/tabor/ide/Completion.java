@@ -101,6 +101,8 @@ public final class Completion {
         }
       }
       case "SLOT" -> slots();
+      case "AMPERSAND" -> add("&", Kind.COUNT, "every half beat", "");
+      case "EQUALS" -> add("=", Kind.KEYWORD, "", "");
       case "LANE_START" -> add(":", Kind.KEYWORD, row.usage(), row.meaning());
       default -> {
         // New names, numbers and texts are the writer's own.

@@ -158,7 +158,7 @@ final class CompletionContext {
    * is; empty if that is no statement.
    */
   Optional<Statement> statement(Item item) {
-    return statements.computeIfAbsent(item.statement() + item.kind(), key -> read(item));
+    return statements.computeIfAbsent(item.statement() + item.kind() + item.word(), key -> read(item));
   }
 
   private Optional<Statement> read(Item first) {
@@ -170,7 +170,7 @@ final class CompletionContext {
         return Optional.empty();
       }
       line.append(word).append(' ');
-      next = next(ExpectedWords.at(line.toString()).items(), first.statement());
+      next = next(ExpectedWords.at(line.toString()).items(), next);
     }
     return statement(line.toString());
   }
@@ -187,15 +187,17 @@ final class CompletionContext {
         .findFirst();
   }
 
-  /** What to go on with; null where the line may end. */
-  private static @Nullable Item next(List<Item> items, String statement) {
+  /** What to go on with after an item of the same statement; null where the line may end. */
+  private static @Nullable Item next(List<Item> items, Item last) {
     Item found = null;
     for (Item item : items) {
       if (item.kind().equals(Item.END)) {
         return null;
       }
+      // A list that could go on for ever, of bars or of targets, is to come to its end.
+      boolean again = item.kind().equals(last.kind()) && item.word() == null;
       boolean better = found == null || (found.word() != null && item.word() == null);
-      if (better && item.statement().equals(statement)) {
+      if (better && !again && !",".equals(item.word()) && item.statement().equals(last.statement())) {
         found = item;
       }
     }

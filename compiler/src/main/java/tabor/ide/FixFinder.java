@@ -44,6 +44,7 @@ final class FixFinder {
         withoutSign();
         otherSurface();
       }
+      case COUNT_OUTSIDE_BAR -> found.addAll(new CountFixes(cursor, diagnostic).find());
       case DUPLICATE_NAME -> freeName();
       case NOTHING_THERE -> silence();
       case HELD_DRUM -> silence();
@@ -57,7 +58,6 @@ final class FixFinder {
       case UNKNOWN_NAME,
           UNKNOWN_LETTER,
           AMBIGUOUS_COUNT,
-          COUNT_OUTSIDE_BAR,
           ACCENT_IN_GHOST,
           ODD_BEAT,
           SYNTAX,

@@ -1,17 +1,24 @@
 package tabor.ide;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
+import tabor.groove.Level;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.parse.ExpectedWords.Item;
+import tabor.resolve.TargetFilter;
+import tabor.syntax.At;
 import tabor.syntax.Edit;
+import tabor.syntax.KitStatement;
 import tabor.syntax.LimbRef;
+import tabor.syntax.Ref;
 import tabor.syntax.Statement;
 import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
@@ -25,32 +32,79 @@ final class ModelFilter {
     this.context = context;
   }
 
-  /** True unless the word is a limb that cannot be meant. */
+  /** The rules of things that a line says in any order, each once. */
+  private static final List<String> ONCE = List.of("clause", "velocity", "shown", "limit");
+
+  /**
+   * True unless the word is a limb, a level or a verb for which there is no stroke above, or stands
+   * on the line already and may do so once.
+   */
   boolean allows(Item item, String word) {
+    if (ONCE.stream().anyMatch(item::in) && context.expected().words().contains(word)) {
+      return false;
+    }
     Groove groove = context.above().orElse(null);
-    if (groove == null) {
+    Statement statement = groove == null ? null : context.statement(item).orElse(null);
+    if (groove == null || statement == null) {
       return true;
     }
-    if (item.in("target")) {
-      return limbs(item, word).stream()
-          .anyMatch(limb -> groove.written().stream().anyMatch(s -> s.limb() == limb));
+    boolean opens = context.expected().words().isEmpty() || item.in("follows");
+    if (opens && needsStrokes(statement) && groove.written().isEmpty()) {
+      return false;
     }
-    Statement statement = item.in("limb") ? context.statement(item).orElse(null) : null;
-    Boolean foot = statement instanceof Edit.Add add ? isFoot(add.what()) : null;
-    return foot == null || limbs(item, word).stream().anyMatch(limb -> limb.isHand() != foot);
+    if (item.in("verb")) {
+      return statement instanceof Edit.Change change
+          && groove.written().stream().anyMatch(s -> takes(s.surface(), change.verb()));
+    }
+    if (item.in("whereLevel") && item.in("level")) {
+      return chosen(item, groove).anyMatch(s -> s.level() == level(statement));
+    }
+    boolean reads = statement instanceof Edit.Follows || statement instanceof Edit.Split;
+    if (item.in("target") || (item.in("limb") && reads)) {
+      List<Limb> limbs = limbs(statement, word);
+      return groove.written().stream().anyMatch(s -> limbs.contains(s.limb()));
+    }
+    Boolean foot =
+        item.in("limb") && statement instanceof Edit.Add add ? isFoot(add.what()) : null;
+    return foot == null || limbs(statement, word).stream().anyMatch(limb -> limb.isHand() != foot);
+  }
+
+  private static boolean needsStrokes(Statement statement) {
+    return statement instanceof Edit
+        && !(statement instanceof Edit.Plays
+            || statement instanceof Edit.Add
+            || statement instanceof Edit.Take
+            || statement instanceof Edit.Fill
+            || statement instanceof Edit.Dynamic
+            || statement instanceof Edit.Hairpin);
+  }
+
+  private static @Nullable Level level(Statement statement) {
+    return SyntaxNodes.first(statement, At.class)
+        .map(At::where)
+        .map(Ref::value)
+        .orElse(null);
+  }
+
+  /** The strokes that the line chooses as far as it is written. */
+  private Stream<Stroke> chosen(Item item, Groove groove) {
+    Predicate<Stroke> meant = target(item);
+    Set<Integer> bars = context.bars(item, groove);
+    return groove.written().stream()
+        .filter(stroke -> bars.contains(stroke.bar()) && meant.test(stroke));
   }
 
   /** The limbs that a word of a limb may turn out to be. */
-  private List<Limb> limbs(Item item, String word) {
-    Statement statement = context.statement(item).orElse(null);
-    List<LimbRef> named = statement == null ? List.of() : SyntaxNodes.all(statement, LimbRef.class);
+  private List<Limb> limbs(Statement statement, String word) {
     int at = context.expected().start();
-    for (LimbRef limb : named) {
-      boolean hereOrBefore = limb.span().start() <= at && at <= limb.span().end();
-      if (hereOrBefore) {
-        return limb.spelledOut() && limb.span().start() < at
-            ? spelled(limb.limb(), word)
-            : List.of(limb.limb(), limb.limb().isRight() ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT);
+    for (LimbRef limb : SyntaxNodes.all(statement, LimbRef.class)) {
+      if (limb.span().start() == at) {
+        return limb.limb().isRight()
+            ? List.of(Limb.RIGHT_HAND, Limb.RIGHT_FOOT)
+            : List.of(Limb.LEFT_HAND, Limb.LEFT_FOOT);
+      }
+      if (limb.span().start() < at && at < limb.span().end()) {
+        return List.of(limb.limb());
       }
     }
     return switch (word) {
@@ -58,15 +112,6 @@ final class ModelFilter {
       case "feet" -> List.of(Limb.RIGHT_FOOT, Limb.LEFT_FOOT);
       default -> List.of(Limb.values());
     };
-  }
-
-  private static List<Limb> spelled(Limb limb, String word) {
-    boolean foot = word.equals("foot");
-    boolean right = limb.isRight();
-    return List.of(
-        foot
-            ? right ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT
-            : right ? Limb.RIGHT_HAND : Limb.LEFT_HAND);
   }
 
   private @Nullable Boolean isFoot(TargetRef target) {
@@ -82,16 +127,20 @@ final class ModelFilter {
     if (item.in("newSurface")) {
       return surface -> false;
     }
-    if (item.in("kitLine") || item.in("without") || item.in("newLetter") || item.in("placed")) {
-      return surface -> true;
-    }
     Statement statement = context.statement(item).orElse(null);
+    if (statement instanceof KitStatement.Without without && without.plays() != null) {
+      Surface lacking = context.kit().surface(without.surface().name());
+      return surface -> lacking == null || surface.isFoot() == lacking.isFoot();
+    }
     Predicate<Surface> had = surface -> context.kit().struck(surface) != null;
     if (statement instanceof Edit.Plays plays) {
       return had.and(surface -> surface.isFoot() == isFeet(plays.who()));
     }
     if (statement instanceof Edit.Split split) {
       return had.and(surface -> surface.isFoot() != split.limb().limb().isHand());
+    }
+    if (statement instanceof KitStatement) {
+      return surface -> true;
     }
     Groove groove = context.above().orElse(null);
     if (!item.in("target") || groove == null) {
@@ -156,7 +205,9 @@ final class ModelFilter {
     }
     List<TargetRef> targets =
         statement == null ? List.of() : SyntaxNodes.all(statement, TargetRef.class);
-    return stroke -> targets.stream().anyMatch(target -> TargetStrokes.isMeant(target, stroke));
+    List<TargetFilter> filters =
+        targets.stream().map(one -> TargetFilter.of(one, context.kit())).filter(Objects::nonNull).toList();
+    return stroke -> filters.stream().anyMatch(filter -> filter.test(stroke));
   }
 
   /** The bars that may be named: those in which the line finds what it is about. */

@@ -102,6 +102,7 @@ public final class UsageHelp {
   private static boolean fits(String choice, Item item) {
     Set<String> rules = RULES.getOrDefault(choice, Set.of());
     return choice.equals(item.word())
+        || (choice.equals(":") && item.kind().equals("LANE_START"))
         || rules.stream().anyMatch(item::in)
         || rules.contains(item.kind())
         || (choice.length() == 1 && Character.isUpperCase(choice.charAt(0)) && isNumber(item));

@@ -35,8 +35,9 @@ class CompletionTest {
   void statementsAreThoseOfTheSection() {
     assertThat(asked("§")).contains("title", "time", "groove", "kit").doesNotContain("climb");
     assertThat(asked("groove a\n  §"))
-        .contains("hands", "kick", "pickup", "split", "next", "step")
-        .doesNotContain("title", "climb", "count-in");
+        .contains("hands", "kick", "pickup", "next", "step")
+        .doesNotContain("title", "climb", "count-in", "split", "drop");
+    assertThat(asked(TWO_BARS + "  §")).contains("split", "drop").doesNotContain("pickup", "rimshot");
     assertThat(asked("step a \"A\"\n  §")).doesNotContain("pickup", "time");
     assertThat(asked("chart c\n  §")).contains("climb", "count-in").doesNotContain("split");
     assertThat(asked("kit k like five-piece\n  §"))
@@ -53,7 +54,8 @@ class CompletionTest {
     assertThat(asked("groove a\n  split left between snare §")).containsExactly("and");
     assertThat(asked(TWO_BARS + "  drop kick in §")).contains("bar", "bars", "last", "every");
     assertThat(asked(TWO_BARS + "  shift kick §")).contains("later", "earlier");
-    assertThat(asked("groove a\n  dynamic §")).containsExactly("pp", "p", "mp", "mf", "f", "ff");
+    assertThat(asked("groove a\n  dynamic §"))
+        .containsExactlyInAnyOrder("pp", "p", "mp", "mf", "f", "ff");
     assertThat(asked("tempo dotted-s§")).containsExactly("dotted-sixteenth");
     assertThat(asked("groove a\n  add §")).doesNotContain("hands", "line", ":", "all");
     assertThat(asked(TWO_BARS + "  add kick plain§")).isEmpty();
@@ -152,7 +154,7 @@ class CompletionTest {
 
   @Test
   void aStatementComesWithItsUsage() {
-    CompletionItem split = find(items("groove a\n  spl§", true), "split");
+    CompletionItem split = find(items("groove a\n  snare : x x x x\n  spl§", true), "split");
     assertThat(split.detail()).startsWith("split LIMB");
     assertThat(split.documentation()).contains("in turn");
   }

@@ -1,10 +1,14 @@
 package tabor.ide;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import tabor.compile.Compiled;
 import tabor.compile.Compiler;
 import tabor.compile.Loader;
@@ -21,6 +25,18 @@ final class MemoryFiles implements Library, Loader {
   MemoryFiles put(String name, String text) {
     texts.put(path(name), text);
     return this;
+  }
+
+  /** The lessons in the folder of a real one, so that what it uses is there. */
+  static MemoryFiles beside(Path real) throws IOException {
+    MemoryFiles files = new MemoryFiles();
+    Path folder = Objects.requireNonNull(real.getParent());
+    try (Stream<Path> lessons = Files.list(folder)) {
+      for (Path lesson : lessons.filter(one -> one.toString().endsWith(".tabor")).toList()) {
+        files.put(lesson.getFileName().toString(), Files.readString(lesson));
+      }
+    }
+    return files;
   }
 
   Compiled compiled(String name) {

@@ -80,7 +80,7 @@ class RefactoringsTest {
                 + "  hands : rlrl rlrl rlrl rlrl\n"
                 + "groove b \"B\"\n"
                 + "  text \"Now the kick.\"\n"
-                + "  kick  : r . r .\n"
+                + "  kick  : x . x .\n"
                 + "  snare : .l.l .l.l .l.l .l.l\n"
                 + "  ride  : r.r. r.r. r.r. r.r.\n");
     String back =
@@ -91,7 +91,7 @@ class RefactoringsTest {
                 + "  hands : rlrl rlrl rlrl rlrl\n"
                 + "step b \"B\"\n"
                 + "  text \"Now the kick.\"\n"
-                + "  kick  : r . r .\n"
+                + "  kick  : x . x .\n"
                 + "  snare : .l.l .l.l .l.l .l.l\n"
                 + "  ride  : r.r. r.r. r.r. r.r.\n");
   }
@@ -168,8 +168,8 @@ class RefactoringsTest {
 
   private static void check(Path path) throws IOException {
     String text = Files.readString(path);
-    MemoryFiles files = new MemoryFiles().put("a.tabor", text);
-    Compiled compiled = files.compiled("a.tabor");
+    MemoryFiles files = MemoryFiles.beside(path);
+    Compiled compiled = files.trial(MemoryFiles.path("a.tabor"), text);
     int offset = 0;
     int done = 0;
     int refused = 0;
@@ -181,7 +181,7 @@ class RefactoringsTest {
         } else if (!one.title().startsWith("Swap")) {
           done++;
           String after = TextEdit.apply(edits.get(), text);
-          assertThat(strokes(MemoryFiles.alone(after)))
+          assertThat(strokes(files.trial(MemoryFiles.path("a.tabor"), after)))
               .as(one.title() + " in line: " + line)
               .isEqualTo(strokes(compiled));
           assertThat(after.chars().filter(c -> c == '#').count())

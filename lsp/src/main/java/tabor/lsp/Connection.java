@@ -16,6 +16,9 @@ import tabor.lsp.transport.MessageReader;
 
 /** Puts a server between two streams. */
 final class Connection {
+  /** How long a client has been silent when it is not waiting for anything. */
+  private static final long QUIET_NANOS = 2_000_000;
+
   private final Log log;
   private final CompletableFuture<Integer> done = new CompletableFuture<>();
   private final Session session;
@@ -28,9 +31,9 @@ final class Connection {
     this.server = new Server(session, log, done::complete);
   }
 
-  /** Nanoseconds since the client said something. */
-  long silence() {
-    return System.nanoTime() - server.lastHeard();
+  /** True while the client waits for something, or has just said something. */
+  boolean isBusy() {
+    return session.scheduler().isTyping() || System.nanoTime() - server.lastHeard() < QUIET_NANOS;
   }
 
   /** Serves on a new connection. */

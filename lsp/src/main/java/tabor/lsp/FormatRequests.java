@@ -9,6 +9,8 @@ import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 import tabor.format.Formatter;
 import tabor.lsp.Scheduler.Lane;
+import tabor.parse.Reader;
+import tabor.source.Passage;
 
 /** Formatting: of a file, of some lines, and of the line that a person has just left. */
 final class FormatRequests {
@@ -50,7 +52,7 @@ final class FormatRequests {
     if (last > first && range.getEnd().getCharacter() == 0) {
       last--;
     }
-    return edits(document, Formatter.replacements(document.text(), first, last));
+    return lines(document, first, last);
   }
 
   private List<TextEdit> onType(OpenDocument document, DocumentOnTypeFormattingParams params) {
@@ -58,13 +60,53 @@ final class FormatRequests {
     if (line < 0 || line + 1 >= document.lines().lineCount()) {
       return List.of();
     }
-    List<TextEdit> made = edits(document, Formatter.replacements(document.text(), line, line));
+    List<TextEdit> made = lines(document, line, line);
     // The line that the cursor is on stays as it is.
     made.removeIf(
         edit ->
             edit.getRange().getEnd().getLine() > line + 1
                 || edit.getRange().getStart().getLine() > line);
     return made;
+  }
+
+  /**
+   * Edits of some lines. No line depends on more than its own section, and whether text follows: so
+   * only the sections of these lines and the one after them are read.
+   */
+  private List<TextEdit> lines(OpenDocument document, int first, int last) {
+    TextLines lines = document.lines();
+    if (first >= lines.lineCount()) {
+      return new ArrayList<>();
+    }
+    int from = lines.lineStart(first);
+    int to = lines.lineEnd(Math.min(last, lines.lineCount() - 1));
+    int at = 0;
+    int start = -1;
+    int firstLine = first;
+    StringBuilder text = new StringBuilder();
+    for (Passage passage : Reader.passages(document.text())) {
+      int end = at + passage.text().length();
+      if (start < 0 && end > from) {
+        start = at;
+        firstLine = first - lines.lineOf(at);
+      }
+      if (start >= 0) {
+        text.append(passage.text());
+      }
+      if (start >= 0 && at > to) {
+        break; // this one only shows that something follows
+      }
+      at = end;
+    }
+    if (start < 0) {
+      return new ArrayList<>();
+    }
+    List<Formatter.Replacement> found = new ArrayList<>();
+    for (Formatter.Replacement one :
+        Formatter.replacements(text.toString(), firstLine, firstLine + last - first)) {
+      found.add(new Formatter.Replacement(one.span().shift(start), one.text()));
+    }
+    return edits(document, found);
   }
 
   private List<TextEdit> edits(OpenDocument document, List<Formatter.Replacement> replacements) {

@@ -119,6 +119,11 @@ final class Scheduler {
     moreToRead = check;
   }
 
+  /** True while something is checked or waits for it. */
+  boolean isTyping() {
+    return waiting.get() > 0 || typing.isLocked();
+  }
+
   /** Runs a task in its turn. The future fails with what the task throws. */
   <R> CompletableFuture<R> submit(Lane lane, Function<Wanted, R> task) {
     CompletableFuture<R> answer = new CompletableFuture<>();
@@ -212,7 +217,7 @@ final class Scheduler {
       // What one lane has begun may go on in a later one.
       for (ThreadPoolExecutor executor : lanes.values()) {
         executor.shutdown();
-        if (!executor.awaitTermination(2, TimeUnit.SECONDS)) {
+        if (!executor.awaitTermination(10, TimeUnit.SECONDS)) {
           executor.shutdownNow();
         }
       }

@@ -41,14 +41,11 @@ public final class ServerMain {
     System.exit(run(args, in, out, text));
   }
 
-  /** How long a client has been silent when it is not waiting for anything. */
-  private static final long QUIET_NANOS = 2_000_000;
-
   /** A second server goes through a session of its own while the client has nothing to say. */
   private static void warmUp(Connection connection) {
     int unused =
         Connection.serve(
-            WarmUp.script(() -> connection.silence() < QUIET_NANOS),
+            WarmUp.script(connection::isBusy),
             OutputStream.nullOutputStream(),
             Log.NONE,
             Version.TEXT);

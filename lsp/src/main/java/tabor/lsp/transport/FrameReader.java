@@ -29,13 +29,31 @@ public final class FrameReader {
   private static final Pattern LENGTH =
       Pattern.compile("content-length[ \t]*:[ \t]*([0-9]+)[ \t]*$", Pattern.CASE_INSENSITIVE);
 
-  /** As it stands in a body that swallowed the next message. */
-  private static final Pattern INSIDE =
-      Pattern.compile("content-length[ \t]*:[ \t]*[0-9]+[ \t]*\r?\n", Pattern.CASE_INSENSITIVE);
-
   private static final Pattern HEADER = Pattern.compile("[A-Za-z][A-Za-z-]*[ \t]*:.*");
   private static final Pattern CHARSET =
       Pattern.compile("charset[ \t]*=[ \t]*\"?([^\";\\s]+)", Pattern.CASE_INSENSITIVE);
+
+  /** Headers in what was taken for a body; made when first needed. */
+  private static final class Swallowed {
+    /** As it stands in a body that swallowed the next message. */
+    private static final Pattern INSIDE =
+        Pattern.compile("content-length[ \t]*:[ \t]*[0-9]+[ \t]*\r?\n", Pattern.CASE_INSENSITIVE);
+
+    /** The first letters of one at the end of such a body. */
+    private static final Pattern BEGUN = Pattern.compile(begun(), Pattern.CASE_INSENSITIVE);
+
+    private Swallowed() {}
+
+    private static String begun() {
+      StringBuilder pattern = new StringBuilder();
+      String head = "content-length";
+      for (int i = 0; i < head.length(); i++) {
+        pattern.append(i == 0 ? "" : "(?:").append(head.charAt(i));
+      }
+      pattern.append("(?:[ \t]*:[ \t]*[0-9]*\r?)?");
+      return pattern.append(")?".repeat(head.length() - 1)).append("$").toString();
+    }
+  }
 
   private final InputStream in;
   private byte[] buffer = new byte[1 << 16];
@@ -174,9 +192,13 @@ public final class FrameReader {
   /** A body could not be read: if it has swallowed a header, reading goes on there. */
   public void broken(Frame frame) {
     skipping = true;
-    Matcher swallowed = INSIDE.matcher(new String(frame.bytes(), StandardCharsets.ISO_8859_1));
-    if (swallowed.find()) {
-      byte[] again = Arrays.copyOfRange(frame.bytes(), swallowed.start(), frame.bytes().length);
+    String text = new String(frame.bytes(), StandardCharsets.ISO_8859_1);
+    Matcher swallowed = Swallowed.INSIDE.matcher(text);
+    Matcher begun =
+        Swallowed.BEGUN.matcher(text).region(Math.max(0, text.length() - KEPT), text.length());
+    int start = swallowed.find() ? swallowed.start() : begun.find() ? begun.start() : -1;
+    if (start >= 0) {
+      byte[] again = Arrays.copyOfRange(frame.bytes(), start, frame.bytes().length);
       byte[] joined = Arrays.copyOf(again, again.length + limit - at);
       System.arraycopy(buffer, at, joined, again.length, limit - at);
       buffer = joined;
