@@ -36,6 +36,9 @@ final class FileCompiler {
   /** Most strokes that the sections of a file may hold together. */
   private static final long MOST_STROKES = 250_000;
 
+  /** What the sections of a file may cost to work out together. */
+  private static final long MOST_EFFORT = 20_000_000;
+
   private final Source source;
   private final Document document;
   private final Edition edition;
@@ -50,6 +53,7 @@ final class FileCompiler {
   private final Map<String, Node> sectionNodes = new HashMap<>();
   private final List<Memo> memos = new ArrayList<>();
   private long strokes;
+  private long effort;
   private long sounds;
 
   FileCompiler(Source source, Edition edition, Options options, List<Compiler.Used> used) {
@@ -175,9 +179,11 @@ final class FileCompiler {
       String name = own == null ? node.kind.word() + "-" + number : own.text();
       boolean free = declareName(node, name);
       Resolved found =
-          withinBounds(
-              node,
-              resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
+          effort > MOST_EFFORT
+              ? new Resolved(null, true, List.of(), 0)
+              : withinBounds(
+                  node,
+                  resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
       resolved.put(node, found);
       scope.previous(found);
       if (free) {
@@ -220,12 +226,19 @@ final class FileCompiler {
     Groove base = groove.base();
     boolean shared = base != null && base.written() == groove.written();
     strokes += shared ? 0 : groove.written().size();
-    return strokes <= MOST_STROKES
+    effort += found.effort();
+    if (strokes > MOST_STROKES) {
+      // Nothing below is worked out.
+      effort = Long.MAX_VALUE;
+      return tooLong(
+          node,
+          found,
+          "the sections so far have more than " + MOST_STROKES + " strokes together");
+    }
+    return effort <= MOST_EFFORT
         ? found
         : tooLong(
-            node,
-            found,
-            "the sections so far have more than " + MOST_STROKES + " strokes together");
+            node, found, "the sections so far have too many changes of too many strokes together");
   }
 
   private Resolved tooLong(Node node, Resolved found, String message) {
@@ -234,7 +247,7 @@ final class FileCompiler {
     problems.add(
         Diagnostic.of(Code.TOO_LONG, node.headingLine().spot(), message)
             .help("make several files of this one"));
-    return new Resolved(null, true, problems);
+    return new Resolved(null, true, problems, 0);
   }
 
   private void charts() {

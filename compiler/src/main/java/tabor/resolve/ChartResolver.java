@@ -88,7 +88,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     if (!resolver.partial) {
       resolver.problems.addAll(BodyChecks.check(chart));
     }
-    return new Resolved(chart, resolver.partial, resolver.problems.found());
+    return new Resolved(chart, resolver.partial, resolver.problems.found(), 0);
   }
 
   private void put(Chart.Item item) {

@@ -27,6 +27,9 @@ final class Dealing {
           .thenComparing((a, b) -> a.at().compareTo(b.at()))
           .thenComparing(stroke -> stroke.surface().name());
 
+  /** What it costs to deal one stroke beside looking at it. */
+  private static final int COST = 50;
+
   private final SectionFrame frame;
   private final SectionDraft draft;
   private final List<Stroke> given = new ArrayList<>();
@@ -43,6 +46,9 @@ final class Dealing {
 
   /** A draft in which every open stroke has the limb that it would have if the section ended. */
   static SectionDraft dealt(SectionFrame frame, SectionDraft draft) {
+    if (draft.dealt()) {
+      return draft;
+    }
     Dealing dealing = new Dealing(frame, draft);
     if (dealing.open.isEmpty()) {
       return draft;
@@ -54,7 +60,7 @@ final class Dealing {
       Limb limb = limbs.get(i);
       all.add(limb == null ? stroke.opened() : stroke.by(limb, true));
     }
-    return draft.with(all);
+    return draft.dealt(all, (long) dealing.open.size() * COST);
   }
 
   /**

@@ -28,7 +28,7 @@ final class LaneRun {
   /** A part that may go on in the next system. */
   private static final class Track {
     final LaneWalker walker;
-    final Map<Meter, Bar> latest = new HashMap<>();
+    final Map<Meter, Latest> latest = new HashMap<>();
     int nextBar;
     int read;
 
@@ -37,8 +37,13 @@ final class LaneRun {
     }
   }
 
-  /** What repeats a bar in which the part was silent. */
-  private static final Bar SILENT = new Bar(List.of(), true, new tabor.source.Span(0, 0));
+  /**
+   * A part's latest bar of a meter.
+   *
+   * @param bar null where the part was silent
+   * @param line where it is written
+   */
+  private record Latest(@Nullable Bar bar, Line line) {}
 
   private final SectionFrame frame;
   private final Problems problems;
@@ -234,7 +239,7 @@ final class LaneRun {
     if (track.nextBar < bar) {
       track.walker.silence();
       for (int silent = Math.max(1, track.nextBar); silent < bar; silent++) {
-        track.latest.put(frame.meters().of(silent), SILENT);
+        track.latest.put(frame.meters().of(silent), new Latest(null, line));
       }
     }
     for (Bar written : lane.bars()) {
@@ -245,18 +250,21 @@ final class LaneRun {
       count[0]++;
       if (written.repeat()) {
         count[1]++;
-        Bar latest = bar == 1 ? null : track.latest.get(frame.meters().of(bar));
+        Latest latest = bar == 1 ? null : track.latest.get(frame.meters().of(bar));
         if (latest == null) {
           nothingBefore(line, written, bar);
-        } else if (latest == SILENT) {
+        } else if (latest.bar() == null) {
           track.walker.silence();
         } else {
-          track.walker.bar(bar, latest, false);
+          // Its strokes stand where they are written, be that in another line.
+          track.walker.on(latest.line());
+          track.walker.bar(bar, latest.bar(), false);
+          track.walker.on(line);
         }
       } else {
         track.walker.bar(bar, written, true);
         if (bar > 0) {
-          track.latest.put(frame.meters().of(bar), written);
+          track.latest.put(frame.meters().of(bar), new Latest(written, line));
         }
       }
       bar++;
