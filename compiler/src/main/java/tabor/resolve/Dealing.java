@@ -115,11 +115,11 @@ final class Dealing {
   }
 
   /** Deals all open strokes at the end of a section, and reports those that find no limb. */
-  static void finish(Work work, @Nullable Groove base) {
+  static void finish(Work work) {
     see(work);
     Dealing dealing = new Dealing(work);
     for (Stroke stroke : work.strokes()) {
-      if (!stroke.hasLimb() && !dealing.isInherited(stroke, base)) {
+      if (!stroke.hasLimb() && !dealing.isInherited(stroke)) {
         dealing.report(stroke, work.strokes());
       }
       work.partial |= !stroke.hasLimb();
@@ -135,10 +135,16 @@ final class Dealing {
     absorb();
     List<Stroke> given = new ArrayList<>();
     List<Stroke> strokes = new ArrayList<>();
+    boolean hands = either.isEmpty() && Unchanged.pair(work, true);
+    boolean feet = either.isEmpty() && Unchanged.pair(work, false);
     for (Stroke stroke : work.strokes()) {
-      (stroke.open() ? strokes : given).add(stroke);
+      boolean known = stroke.limb().isHand() ? hands : feet;
+      (stroke.open() && !known ? strokes : given).add(stroke);
     }
-    strokes.sort(BY_SURFACE);
+    if (strokes.isEmpty() && either.isEmpty()) {
+      return List.of();
+    }
+    bySurface(strokes);
     List<Dealer.Open> open = new ArrayList<>();
     List<Letters.@Nullable Either> from = new ArrayList<>();
     int next = 0;
@@ -152,7 +158,7 @@ final class Dealing {
       }
       if (i < strokes.size()) {
         Stroke stroke = strokes.get(i);
-        Limb before = work.isStep && stroke.dealt() ? stroke.limb() : null;
+        Limb before = work.base != null && stroke.dealt() ? stroke.limb() : null;
         open.add(new Dealer.Open(stroke, stroke.limb().isHand(), false, before));
         from.add(null);
       }
@@ -176,6 +182,21 @@ final class Dealing {
     }
     work.strokes(given);
     return left;
+  }
+
+  /** Orders strokes that are in order of time by surface at each place. */
+  private static void bySurface(List<Stroke> strokes) {
+    for (int i = 1; i < strokes.size(); i++) {
+      Stroke stroke = strokes.get(i);
+      int to = i;
+      while (to > 0
+          && together(strokes.get(to - 1), stroke)
+          && strokes.get(to - 1).surface().name().compareTo(stroke.surface().name()) > 0) {
+        strokes.set(to, strokes.get(to - 1));
+        to--;
+      }
+      strokes.set(to, stroke);
+    }
   }
 
   private @Nullable Stroke placed(Letters.Either either, Limb limb) {
@@ -217,7 +238,8 @@ final class Dealing {
   }
 
   /** True if the section that this one came from has the same stroke without a limb. */
-  private boolean isInherited(Stroke stroke, @Nullable Groove base) {
+  private boolean isInherited(Stroke stroke) {
+    Groove base = work.base;
     if (base == null) {
       return false;
     }

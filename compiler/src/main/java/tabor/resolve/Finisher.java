@@ -22,7 +22,7 @@ final class Finisher {
   private Finisher() {}
 
   static Groove finish(Work work, @Nullable String title, Line heading, @Nullable Groove base) {
-    Dealing.finish(work, base);
+    Dealing.finish(work);
     List<Stroke> written = work.strokes();
     List<Stroke> played = written.stream().filter(Stroke::hasLimb).toList();
     List<Stroke> struck = AskedFor.openHanded(work, heading, struck(work, played, heading, base));

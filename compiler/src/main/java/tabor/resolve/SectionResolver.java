@@ -218,7 +218,7 @@ public final class SectionResolver {
       }
     }
     Work work = new Work(problems, scope, name, setting, base.bars(), pickup, base.written());
-    work.isStep = true;
+    work.base = base;
     work.partial = from.partial() || hasBrokenPart() || isFaulty();
     work.marks.addAll(base.marks());
     work.hairpins.addAll(base.hairpins());

@@ -48,8 +48,8 @@ final class Work {
   final Set<Integer> repeats = new TreeSet<>();
   boolean partial;
 
-  /** True in a step: its open strokes have been dealt before, in the section it came from. */
-  boolean isStep;
+  /** In a step: the section that it came from, where its open strokes have been dealt before. */
+  @Nullable Groove base;
 
   private boolean overfull;
 
