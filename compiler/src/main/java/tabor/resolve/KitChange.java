@@ -60,7 +60,7 @@ final class KitChange {
               plays.put(limb, own == null ? surface : own);
             });
     return new SectionDraft(
-        done.view(), plays, draft.marks(), draft.hairpins(), draft.repeats());
+        done.view(), plays, draft.marks(), draft.hairpins(), draft.repeats(), false, 0);
   }
 
   /** The line that chooses the kit; the heading where none does. */
