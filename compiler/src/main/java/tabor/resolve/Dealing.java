@@ -117,13 +117,35 @@ final class Dealing {
   /** Deals all open strokes at the end of a section, and reports those that find no limb. */
   static void finish(Work work) {
     see(work);
+    List<Stroke> left = work.strokes().stream().filter(stroke -> !stroke.hasLimb()).toList();
+    work.partial |= !left.isEmpty();
     Dealing dealing = new Dealing(work);
-    for (Stroke stroke : work.strokes()) {
-      if (!stroke.hasLimb() && !dealing.isInherited(stroke)) {
-        dealing.report(stroke, work.strokes());
+    int from = 0;
+    while (from < left.size()) {
+      int to = from + 1;
+      while (to < left.size() && together(left.get(from), left.get(to))) {
+        to++;
       }
-      work.partial |= !stroke.hasLimb();
+      dealing.reportNew(left.subList(from, to));
+      from = to;
     }
+  }
+
+  /** Reports what has no limb at a place, as far as the section before has not told it. */
+  private void reportNew(List<Stroke> left) {
+    for (boolean hands : new boolean[] {true, false}) {
+      List<Stroke> there = before(left.get(0), hands);
+      long told = there.stream().filter(stroke -> !stroke.hasLimb()).count();
+      left.stream()
+          .filter(stroke -> stroke.limb().isHand() == hands)
+          .sorted(Comparator.comparing(stroke -> !isAmong(there, stroke)))
+          .skip(told)
+          .forEach(stroke -> report(stroke, work.strokes()));
+    }
+  }
+
+  private static boolean isAmong(List<Stroke> strokes, Stroke stroke) {
+    return strokes.stream().anyMatch(s -> s.surface().name().equals(stroke.surface().name()));
   }
 
   /**
@@ -237,27 +259,16 @@ final class Dealing {
     return a.bar() == b.bar() && a.at().equals(b.at());
   }
 
-  /** True if the section that this one came from has the same stroke without a limb. */
-  private boolean isInherited(Stroke stroke) {
+  /** What the section that this one came from has at a place, for one pair of limbs. */
+  private List<Stroke> before(Stroke place, boolean hands) {
     Groove base = work.base;
     if (base == null) {
-      return false;
+      return List.of();
     }
-    int bar = stroke.bar() == 0 ? 0 : (stroke.bar() - 1) % base.bars() + 1;
-    boolean hands = stroke.limb().isHand();
-    List<Stroke> there = new ArrayList<>();
-    for (Stroke other : base.written()) {
-      if (other.bar() == bar && other.at().equals(stroke.at()) && other.limb().isHand() == hands) {
-        there.add(other);
-      }
-    }
-    return there.stream().anyMatch(other -> !other.hasLimb())
-        && work.strokes().stream()
-            .filter(s -> together(s, stroke) && s.limb().isHand() == hands)
-            .allMatch(
-                s ->
-                    there.stream()
-                        .anyMatch(other -> other.surface().name().equals(s.surface().name())));
+    int bar = place.bar() == 0 ? 0 : (place.bar() - 1) % base.bars() + 1;
+    return base.written().stream()
+        .filter(s -> s.bar() == bar && s.at().equals(place.at()) && s.limb().isHand() == hands)
+        .toList();
   }
 
   private void report(Stroke stroke, List<Stroke> all) {
