@@ -136,25 +136,32 @@ final class Dealing {
                     noneFree(frame, problems, strokes, busy(dealt, strokes.get(0)))));
   }
 
-  /** True if the section that this one came from has the same stroke without a limb. */
+  /** True if the section that this one came from has told that a limb is missing for this stroke. */
   private static boolean isInherited(SectionFrame frame, SectionDraft dealt, Stroke stroke) {
     Groove base = frame.base();
     if (base == null) {
       return false;
     }
     int bar = stroke.bar() == 0 ? 0 : (stroke.bar() - 1) % base.bars() + 1;
-    boolean hands = stroke.limb().isHand();
-    List<Stroke> there =
-        SectionView.of(base).inBar(bar).stream()
-            .filter(other -> other.at().equals(stroke.at()) && other.limb().isHand() == hands)
-            .toList();
-    return there.stream().anyMatch(other -> !other.hasLimb())
-        && dealt.view().inBar(stroke.bar()).stream()
-            .filter(s -> s.at().equals(stroke.at()) && s.limb().isHand() == hands)
-            .allMatch(
-                s ->
-                    there.stream()
-                        .anyMatch(o -> o.surface().name().equals(s.surface().name())));
+    List<Stroke> there = samePlace(SectionView.of(base).inBar(bar), stroke);
+    long told = there.stream().filter(other -> !other.hasLimb()).count();
+    return samePlace(dealt.view().inBar(stroke.bar()), stroke).stream()
+        .filter(other -> !other.hasLimb())
+        .sorted(Comparator.comparing(other -> !isAmong(there, other)))
+        .limit(told)
+        .anyMatch(other -> other == stroke);
+  }
+
+  private static List<Stroke> samePlace(List<Stroke> bar, Stroke stroke) {
+    return bar.stream()
+        .filter(
+            other ->
+                other.at().equals(stroke.at()) && other.limb().isHand() == stroke.limb().isHand())
+        .toList();
+  }
+
+  private static boolean isAmong(List<Stroke> strokes, Stroke stroke) {
+    return strokes.stream().anyMatch(s -> s.surface().name().equals(stroke.surface().name()));
   }
 
   /** The strokes that keep the limbs busy which a stroke would need. */
