@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.notation.Bar;
 import tabor.notation.Event;
 import tabor.notation.Voice;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /**
@@ -86,6 +87,32 @@ record BarPlan(
           place.getValue().slice(place.getKey(), end.minus(place.getKey()), said, sticking, font));
     }
     return new BarPlan(bar, slices, whole, 0, 0);
+  }
+
+  /** An empty bar to write on, with a column for each beat under its count. */
+  static BarPlan blank(Bar bar, Meter meter, boolean counts, TextMetrics font) {
+    List<Slice> slices = new ArrayList<>();
+    for (int beat = 0; beat < meter.beatCount(); beat++) {
+      Time at = meter.beatStart(beat);
+      if (at.before(bar.start())) {
+        continue;
+      }
+      String count = counts ? Integer.toString(beat + 1) : "";
+      slices.add(
+          new Slice(
+              at,
+              meter.beat(beat),
+              null,
+              null,
+              List.of(),
+              List.of(count),
+              List.of("", ""),
+              List.of(font.width(count, Rule.COUNT_SIZE)),
+              List.of(0.0, 0.0),
+              0,
+              Rule.HEAD));
+    }
+    return new BarPlan(bar, slices, List.of(), 0, 0);
   }
 
   private static final class Here {

@@ -11,6 +11,7 @@ package tabor.emit.engrave;
  * @param tempo tempo and swing stand above the first system
  * @param lines where lines should break
  * @param ending how the last bar ends
+ * @param blank bars are left empty to be written on: staff, clef, meter and the counts of the beats
  */
 public record Look(
     double width,
@@ -20,7 +21,8 @@ public record Look(
     boolean heading,
     boolean tempo,
     LineWishes lines,
-    Ending ending) {
+    Ending ending,
+    boolean blank) {
   /** The narrowest system, in staff spaces: a column of three on a page. */
   public static final double LEAST = 18;
 
@@ -50,36 +52,41 @@ public record Look(
       boolean changes,
       boolean heading,
       boolean tempo) {
-    this(width, counts, sticking, changes, heading, tempo, LineWishes.NONE, Ending.LOOP);
+    this(width, counts, sticking, changes, heading, tempo, LineWishes.NONE, Ending.LOOP, false);
   }
 
   /** The same with the section's title above it: for a picture that stands alone. */
   public Look withHeading() {
-    return new Look(width, counts, sticking, changes, true, tempo, lines, ending);
+    return new Look(width, counts, sticking, changes, true, tempo, lines, ending, blank);
   }
 
   /** The same at another width. */
   public Look withWidth(double other) {
-    return new Look(other, counts, sticking, changes, heading, tempo, lines, ending);
+    return new Look(other, counts, sticking, changes, heading, tempo, lines, ending, blank);
   }
 
   /** The same with other wishes for its lines. */
   public Look withLines(LineWishes others) {
-    return new Look(width, counts, sticking, changes, heading, tempo, others, ending);
+    return new Look(width, counts, sticking, changes, heading, tempo, others, ending, blank);
   }
 
   /** The same with another ending. */
   public Look withEnding(Ending other) {
-    return new Look(width, counts, sticking, changes, heading, tempo, lines, other);
+    return new Look(width, counts, sticking, changes, heading, tempo, lines, other, blank);
   }
 
   /** The same without or with tempo and swing. */
   public Look withTempo(boolean shown) {
-    return new Look(width, counts, sticking, changes, heading, shown, lines, ending);
+    return new Look(width, counts, sticking, changes, heading, shown, lines, ending, blank);
+  }
+
+  /** The same with its bars left empty to be written on. */
+  public Look withBlankBars() {
+    return new Look(width, counts, sticking, changes, heading, tempo, lines, Ending.FINAL, true);
   }
 
   /** The notes alone, as an examiner's copy shows them. */
   public Look clean() {
-    return new Look(width, false, false, false, heading, tempo, lines, ending);
+    return new Look(width, false, false, false, heading, tempo, lines, ending, blank);
   }
 }

@@ -38,8 +38,10 @@ record SectionPlan(
     List<BarPlan> bars = new ArrayList<>();
     for (tabor.notation.Bar bar : score.bars()) {
       BarPlan plan =
-          BarPlan.of(bar, counts, sticking, font)
-              .widened(DynamicsPainter.room(groove, bar.number()));
+          look.blank()
+              ? BarPlan.blank(bar, groove.meter(), counts, font)
+              : BarPlan.of(bar, counts, sticking, font)
+                  .widened(DynamicsPainter.room(groove, bar.number()));
       boolean opens = bar.number() == 1 && groove.firstBar() == 0;
       bars.add(
           opens && look.ending() == Look.Ending.LOOP ? plan.opened(StaffPainter.OPENING) : plan);
