@@ -113,13 +113,19 @@ final class TimbreSynth {
   /** Adds a sine that glides down from the pitch of the stroke; {@code drive} bends its tops. */
   private void skin(double low, double high, double glide, double gain, double tau, double drive) {
     int to = (int) Math.min(out.length, Math.ceil(tau * rate * 9));
+    double glideStep = StrictMath.exp(-1 / (glide * rate));
+    double fallStep = StrictMath.exp(-1 / (tau * rate));
+    double top = StrictMath.tanh(drive);
+    double bend = 2 * Math.PI * (high - low) / rate;
+    double fall = 1;
     double phase = 0;
     for (int i = 0; i < to; i++) {
-      double t = i / rate;
-      phase += 2 * Math.PI * (low + (high - low) * StrictMath.exp(-t / glide)) / rate;
-      double wave = StrictMath.sin(phase) * StrictMath.exp(-t / tau);
-      double bent = drive > 0 ? StrictMath.tanh(wave * drive) / StrictMath.tanh(drive) : wave;
+      phase += 2 * Math.PI * low / rate + bend;
+      double wave = StrictMath.sin(phase) * fall;
+      double bent = drive > 0 ? StrictMath.tanh(wave * drive) / top : wave;
       out[i] = (float) (out[i] + gain * bent);
+      bend *= glideStep;
+      fall *= fallStep;
     }
   }
 
@@ -129,14 +135,18 @@ final class TimbreSynth {
     };
     int from = (int) Math.round(start * rate);
     int to = (int) Math.min(out.length, from + Math.ceil(tau * rate * 9));
+    double fallStep = StrictMath.exp(-1 / (tau * rate));
+    double riseStep = StrictMath.exp(-1 / (rise * rate));
+    double fall = 1;
+    double missing = 1;
     for (int i = from; i < to; i++) {
-      double t = (i - from) / rate;
       double sample = random.next() * 2 - 1;
       for (Filter side : sides) {
         sample = side.pass(sample);
       }
-      double shape = StrictMath.exp(-t / tau) * (1 - StrictMath.exp(-t / rise));
-      out[i] = (float) (out[i] + gain * sample * shape);
+      out[i] = (float) (out[i] + gain * sample * (fall * (1 - missing)));
+      fall *= fallStep;
+      missing *= riseStep;
     }
   }
 

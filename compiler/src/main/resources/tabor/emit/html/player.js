@@ -89,13 +89,13 @@ const Player = (() => {
     }
     mine.cursor = new Timeline.Cursor(plan, leg, counts);
     mine.cursor.loop = settings.loop;
+    // The context may take its time to run: until it does its clock stands still, and what is handed
+    // over waits for it. The clock is read in a task of its own, after whatever had to be computed.
     const late = new Promise((_, no) => setTimeout(() => no(new Error("late")), PATIENCE));
-    // The clock is read in a task of its own, after whatever had to be computed.
-    Promise.race([opened, late])
-      .then(() => Shelf.prepared(soon(mine)))
+    Promise.race([opened, late]).catch((error) => run === mine && fail(refusal(error)));
+    Shelf.prepared(soon(mine))
       .then(() => new Promise((done) => setTimeout(done)))
-      .then(() => run === mine && start(mine, counts))
-      .catch((error) => run === mine && fail(refusal(error)));
+      .then(() => run === mine && start(mine, counts));
   }
 
   function refusal(error) {

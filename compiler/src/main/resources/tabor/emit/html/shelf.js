@@ -3,32 +3,36 @@
  * slices of a few milliseconds, so that neither loading nor the first "Play" waits for them.
  */
 const Shelf = (() => {
+  /** Milliseconds of work at a time; more while somebody waits for it. */
   const SLICE = 6;
+  const SLICE_WAITED = 16;
   const ready = new Map();
-  const queue = [];
-  let work = null;
-  let awake = false;
+  /** What is still to be made, each as `{ key, steps }`, begun or not. */
+  let queue = [];
+  let waiting = [];
+  let asleep = true;
   let atOnce = 0;
 
   const keyOf = (name, take) => name + "/" + take;
 
   /** Asks for sounds to be made ahead; with `first` before everything that waits. */
   function want(names, first = false) {
-    const jobs = names.flatMap((name) =>
-      Array.from({ length: Sounds.takes(name) }, (_, take) => ({ name, take, key: keyOf(name, take) }))
-    );
-    if (first) {
-      queue.unshift(...jobs);
-    } else {
-      queue.push(...jobs);
-    }
+    const jobs = [0, 1]
+      .flatMap((take) => names.filter((name) => take < Sounds.takes(name)).map((name) => ({ name, take })))
+      .map(({ name, take }) => ({ key: keyOf(name, take), name, take }))
+      .filter(({ key }) => !ready.has(key))
+      .map((job) => queue.find((each) => each.key === job.key) || { ...job, steps: null });
+    const others = queue.filter((each) => !jobs.includes(each));
+    queue = first ? [...jobs, ...others] : [...queue, ...jobs.filter((job) => !queue.includes(job))];
     wake(first);
   }
 
   function wake(soon) {
-    if (!awake) {
-      awake = true;
-      if (!soon && "requestIdleCallback" in window) {
+    if (soon) {
+      setTimeout(pump);
+    } else if (asleep && queue.length > 0) {
+      asleep = false;
+      if (waiting.length === 0 && "requestIdleCallback" in window) {
         requestIdleCallback(pump, { timeout: 500 });
       } else {
         setTimeout(pump);
@@ -38,30 +42,23 @@ const Shelf = (() => {
 
   /** Works for a slice, then lets the page breathe. */
   function pump() {
-    awake = false;
-    const until = performance.now() + SLICE;
-    do {
-      if (!work) {
-        const job = queue.shift();
-        if (!job) {
-          return;
-        }
-        if (ready.has(job.key)) {
-          continue;
-        }
-        work = { key: job.key, steps: Sounds.slices(job.name, job.take) };
-      }
-      const step = work.steps.next();
+    asleep = true;
+    const until = performance.now() + (waiting.length > 0 ? SLICE_WAITED : SLICE);
+    while (queue.length > 0 && performance.now() < until) {
+      const job = queue[0];
+      job.steps = job.steps || Sounds.slices(job.name, job.take);
+      const step = job.steps.next();
       if (step.done) {
-        keep(work.key, step.value);
-        work = null;
+        queue.shift();
+        keep(job.key, step.value);
       }
-    } while (performance.now() < until);
+    }
     wake(false);
   }
 
   function keep(key, { body, edge }) {
     ready.set(key, { body: buffer(body), edge: edge && buffer(edge) });
+    waiting = waiting.filter(({ names, done }) => !isReady(names) || done());
   }
 
   function buffer(samples) {
@@ -74,28 +71,27 @@ const Shelf = (() => {
   function get(name, take) {
     const key = keyOf(name, take);
     if (!ready.has(key)) {
-      if (work && work.key === key) {
-        work = null;
-      }
+      queue = queue.filter((job) => job.key !== key);
       atOnce++;
       keep(key, Sounds.compute(name, take));
     }
     return ready.get(key);
   }
 
-  /** Resolves once these sounds are ready; they are made in slices before all others. */
+  /** Resolves once each of these sounds has a take; they are made in slices before all others. */
   function prepared(names) {
-    want(names, true);
     return new Promise((done) => {
-      const look = () => (isReady(names) ? done() : setTimeout(look));
-      look();
+      if (isReady(names)) {
+        done();
+      } else {
+        waiting.push({ names, done });
+        want(names, true);
+      }
     });
   }
 
   function isReady(names) {
-    return names.every((name) =>
-      Array.from({ length: Sounds.takes(name) }, (_, take) => keyOf(name, take)).every((key) => ready.has(key))
-    );
+    return names.every((name) => ready.has(keyOf(name, 0)));
   }
 
   return { want, get, prepared, isReady, atOnce: () => atOnce };

@@ -52,12 +52,18 @@ const Sounds = (() => {
   /** Adds a sine that glides down from the pitch of the stroke; `drive` bends its tops. */
   function* skin(out, low, high, glide, gain, tau, drive = 0) {
     const to = Math.min(out.length, Math.ceil(tau * RATE * 9));
+    const glideStep = Math.exp(-1 / (glide * RATE));
+    const fallStep = Math.exp(-1 / (tau * RATE));
+    const top = Math.tanh(drive);
+    let bend = (2 * Math.PI * (high - low)) / RATE;
+    let fall = 1;
     let phase = 0;
     for (let i = 0; i < to; i++) {
-      const t = i / RATE;
-      phase += (2 * Math.PI * (low + (high - low) * Math.exp(-t / glide))) / RATE;
-      const wave = Math.sin(phase) * Math.exp(-t / tau);
-      out[i] += gain * (drive > 0 ? Math.tanh(wave * drive) / Math.tanh(drive) : wave);
+      phase += (2 * Math.PI * low) / RATE + bend;
+      const wave = Math.sin(phase) * fall;
+      out[i] += gain * (drive > 0 ? Math.tanh(wave * drive) / top : wave);
+      bend *= glideStep;
+      fall *= fallStep;
       if ((i & 4095) === 4095) {
         yield;
       }
@@ -69,11 +75,15 @@ const Sounds = (() => {
     const sides = [filter(low, true), filter(low, true), filter(high, false)];
     const from = Math.round(start * RATE);
     const to = Math.min(out.length, from + Math.ceil(tau * RATE * 9));
+    const fallStep = Math.exp(-1 / (tau * RATE));
+    const riseStep = Math.exp(-1 / (rise * RATE));
+    let fall = 1;
+    let missing = 1;
     for (let i = from; i < to; i++) {
-      const t = (i - from) / RATE;
-      let sample = next() * 2 - 1;
-      sample = sides[2](sides[1](sides[0](sample)));
-      out[i] += gain * sample * (Math.exp(-t / tau) * (1 - Math.exp(-t / rise)));
+      const sample = sides[2](sides[1](sides[0](next() * 2 - 1)));
+      out[i] += gain * sample * (fall * (1 - missing));
+      fall *= fallStep;
+      missing *= riseStep;
       if ((i & 8191) === 8191) {
         yield;
       }

@@ -64,7 +64,7 @@ final class Browser implements AutoCloseable {
     return new Browser(new ChromeDriver(service, options), profile);
   }
 
-  private static Optional<File> find(String... names) {
+  static Optional<File> find(String... names) {
     String path = System.getenv().getOrDefault("PATH", "");
     return Stream.of(names)
         .flatMap(name -> Stream.of(path.split(File.pathSeparator)).map(dir -> new File(dir, name)))
