@@ -222,9 +222,42 @@ local function three_files()
   check("it opens once", grids == 1, grids)
 end
 
+-- Every word that the server gives a meaning has a colour without the server too.
+local function colours()
+  vim.opt.runtimepath:append(vim.env.TABOR_EDITORS .. "/vim")
+  vim.cmd("syntax enable")
+  local words, plain = 0, {}
+  for _, file in ipairs(vim.fn.glob(vim.env.TABOR_EXAMPLES .. "/*.tabor", false, true)) do
+    vim.cmd("edit! " .. file)
+    wait("the client", function()
+      for _, client in pairs(vim.lsp.buf_get_clients(0)) do
+        return client.initialized ~= nil or client.server_capabilities ~= nil
+      end
+      return false
+    end)
+    local data = request("textDocument/semanticTokens/full", { textDocument = { uri = vim.uri_from_bufnr(0) } }).data
+    local line, column = 0, 0
+    for i = 1, #data, 5 do
+      line = line + data[i]
+      column = data[i] == 0 and column + data[i + 1] or data[i + 1]
+      words = words + 1
+      local text = lines()[line + 1]
+      local at = vim.str_byteindex(text, column, true) + 1
+      local name = vim.fn.synIDattr(vim.fn.synID(line + 1, at, 1), "name")
+      if name == "" or name == "taborLine" or name == "taborLane" then
+        table.insert(plain, vim.fn.fnamemodify(file, ":t") .. ":" .. (line + 1) .. ":" .. at .. " " .. text)
+      end
+    end
+    vim.cmd("bdelete!")
+  end
+  check("words of the examples", words > 500, words)
+  check("no word without a colour", #plain == 0, { count = #plain, unpack(plain, 1, 12) })
+end
+
 local good, problem = pcall(function()
   run()
   three_files()
+  colours()
 end)
 if not good then
   failed = failed + 1
