@@ -81,6 +81,23 @@ class ExamplePagesTest {
   }
 
   @Test
+  void theWholeCautionStandsAboveTheFirstSection() {
+    String caution =
+        "Drums are loud, and practice repeats itself. Play softly where you can, protect your ears,"
+            + " take breaks. Stop if something hurts, tingles or rings. Local rules and the advice"
+            + " of a doctor, audiologist or other licensed professional come first.";
+    for (String page : PAGES.values()) {
+      String above = page.substring(0, page.indexOf("<article"));
+      assertThat(above).contains("<p class=\"caution\" dir=\"auto\" lang=\"\">" + caution + "</p>");
+    }
+  }
+
+  @Test
+  void thirteenPartsNeedLessThanAQuarterOfAMegabyte() {
+    assertThat(PAGES.values()).allMatch(page -> page.length() < 250_000);
+  }
+
+  @Test
   void noTwoElementsShareAnId() {
     for (Map.Entry<Path, String> page : PAGES.entrySet()) {
       List<String> ids = new ArrayList<>();

@@ -104,6 +104,13 @@ const Bead = (() => {
     }
   }
 
+  /** Back into view, after the window or the wish to follow has changed. */
+  function stay() {
+    if (shown) {
+      bringIntoView(shown.ownerSVGElement);
+    }
+  }
+
   /** Takes the bead away. */
   function clear() {
     if (shown) {
@@ -116,11 +123,11 @@ const Bead = (() => {
     view,
     move,
     clear,
+    /** Whether the page follows the bead. */
     follow(on) {
       following = on;
-      if (on && shown) {
-        bringIntoView(shown.ownerSVGElement);
-      }
+      stay();
     },
+    stay,
   };
 })();

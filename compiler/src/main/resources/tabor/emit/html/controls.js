@@ -54,6 +54,7 @@ const Controls = (() => {
     byId("Written").addEventListener("click", () => act.written());
     byId("Tempo").addEventListener("input", (event) => act.setRate(Number(event.target.value) / 100));
     const typed = byId("Bpm");
+    typed.addEventListener("focus", () => typed.select());
     typed.addEventListener("change", () => {
       const wanted = typed.valueAsNumber;
       typed.blur();

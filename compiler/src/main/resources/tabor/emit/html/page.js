@@ -336,7 +336,10 @@ const Page = (() => {
       byId("Key").open = false;
     }
     new ResizeObserver(makeRoom).observe(one(".desk"));
-    addEventListener("resize", () => BigView.fit());
+    addEventListener("resize", () => {
+      BigView.fit();
+      Bead.stay();
+    });
     addEventListener("hashchange", followLink);
     addEventListener("beforeprint", () => byId("Key") && (byId("Key").open = true));
     choose(0);

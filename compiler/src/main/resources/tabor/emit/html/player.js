@@ -306,6 +306,7 @@ const Player = (() => {
     hook: (given) => (hooks = given),
     rate: () => rate,
     running: () => run,
+    isHeard,
     /** The position that is heard now. */
     position: (mine) =>
       mine.clock.position(context.currentTime - (context.outputLatency || context.baseLatency || 0)),

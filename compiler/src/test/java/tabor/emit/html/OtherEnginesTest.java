@@ -1,6 +1,7 @@
 package tabor.emit.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -58,6 +59,7 @@ class OtherEnginesTest {
       firefox.get(page());
       for (String button : new String[] {"Play0", "Play4", "Play"}) {
         firefox.click("#" + button + " .word");
+        skipWithoutSound(firefox, button);
         assertThat(firefox.run(until("Page.state().struck > 0 && Page.state().playing")))
             .isEqualTo("true");
         assertThat(firefox.run(word(button))).isEqualTo("Stop");
@@ -66,6 +68,18 @@ class OtherEnginesTest {
         assertThat(firefox.run(word(button))).isEqualTo("Play");
       }
       assertThat(firefox.run(until("Page.state().context === 'suspended'"))).isEqualTo("true");
+    }
+  }
+
+  /** Firefox opens no context on a machine without any sound; then the page must say so. */
+  private static void skipWithoutSound(FirefoxSession firefox, String button)
+      throws InterruptedException {
+    firefox.run(until("Page.state().context === 'running' || !Page.state().playing"));
+    if (firefox.run("Page.state().context").equals("suspended")) {
+      assertThat(firefox.run("document.getElementById('Status').textContent"))
+          .startsWith("The browser holds the sound back.");
+      assertThat(firefox.run(word(button))).isEqualTo("Play");
+      assumeTrue(false, "skipped: this machine has no sound for Firefox; the page said so");
     }
   }
 
