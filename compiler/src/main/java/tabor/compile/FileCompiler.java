@@ -148,8 +148,7 @@ final class FileCompiler {
     Header.Named kit = document.header().kit();
     if (kit != null && kits.kit(kit.name()) == null) {
       Diagnostic plain =
-          Diagnostic.of(
-              Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”");
+          Diagnostic.of(Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”");
       headerProblems.add(
           kits.near(kit.name())
               .map(
@@ -176,8 +175,7 @@ final class FileCompiler {
       boolean free = declareName(node, name);
       Resolved found =
           withinBounds(
-              node,
-              resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
+              node, resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
       resolved.put(node, found);
       scope.previous(found);
       if (free) {
@@ -241,8 +239,7 @@ final class FileCompiler {
     for (Node node : document.nodes()) {
       if (node.kind == SectionKind.CHART) {
         String name = node.ownName == null ? "chart" : node.ownName.text();
-        Resolved found =
-            resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
+        Resolved found = resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
         if (found.section() instanceof Chart chart) {
           sounds += ChartResolver.sounds(chart);
           if (sounds > ChartResolver.MOST_SOUNDS && !found.partial()) {

@@ -59,8 +59,7 @@ final class KitChange {
               Surface own = frame.kit().surface(surface.name());
               plays.put(limb, own == null ? surface : own);
             });
-    return new SectionDraft(
-        done.view(), plays, draft.marks(), draft.hairpins(), draft.repeats());
+    return new SectionDraft(done.view(), plays, draft.marks(), draft.hairpins(), draft.repeats());
   }
 
   /** The line that chooses the kit; the heading where none does. */

@@ -83,8 +83,7 @@ final class LaneRun {
     List<TargetFilter> filters = new ArrayList<>();
     for (Line line : lines) {
       Subject subject = subject(line.statement());
-      TargetFilter filter =
-          subject == null ? null : TargetFilter.of(subject.target(), frame.kit());
+      TargetFilter filter = subject == null ? null : TargetFilter.of(subject.target(), frame.kit());
       if (filter != null) {
         filters.add(filter);
       }
@@ -164,8 +163,7 @@ final class LaneRun {
         problems.incomplete();
         if (problems.isNew(stroke.spot())) {
           problems.add(
-              Dealing.noneFree(
-                  frame, problems, List.of(stroke), Dealing.busy(draft, stroke)));
+              Dealing.noneFree(frame, problems, List.of(stroke), Dealing.busy(draft, stroke)));
         }
       }
     }
@@ -372,13 +370,11 @@ final class LaneRun {
       ValueSlots inBar =
           slots.computeIfAbsent(
               frame.meters().of(bar), meter -> new ValueSlots(draft.view().grid(here), value));
-      walker.place(
-          bar, place, value, inBar.at(place), places.get((int) (count % places.size())));
+      walker.place(bar, place, value, inBar.at(place), places.get((int) (count % places.size())));
       place = place.plus(value);
       count++;
     }
-    if (!problems.isIncomplete()
-        && (!end.over(value).isWhole() || count % places.size() != 0)) {
+    if (!problems.isIncomplete() && (!end.over(value).isWhole() || count % places.size() != 0)) {
       problems.add(
           problems
               .make(
