@@ -81,12 +81,8 @@ final class BarCounts {
     Map<Count, Set<Time>> meanings = new LinkedHashMap<>();
     for (int slots : divisions) {
       for (Map.Entry<Count, Time> slot : slots(meter, beat, slots).entrySet()) {
-        places
-            .computeIfAbsent(slot.getValue(), place -> new TreeMap<>())
-            .put(slots, slot.getKey());
-        meanings
-            .computeIfAbsent(slot.getKey(), word -> new LinkedHashSet<>())
-            .add(slot.getValue());
+        places.computeIfAbsent(slot.getValue(), place -> new TreeMap<>()).put(slots, slot.getKey());
+        meanings.computeIfAbsent(slot.getKey(), word -> new LinkedHashSet<>()).add(slot.getValue());
       }
     }
     places.forEach(

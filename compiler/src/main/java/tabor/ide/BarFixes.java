@@ -76,7 +76,11 @@ final class BarFixes {
 
   /** How many beats the bar has room for. */
   private long room(Bar bar) {
-    return cursor.groove().map(g -> g.meter()).orElse(compiled.lesson().setting().meter()).beatCount();
+    return cursor
+        .groove()
+        .map(g -> g.meter())
+        .orElse(compiled.lesson().setting().meter())
+        .beatCount();
   }
 
   /** Repeats or cuts whole bars, so that the part is as long as the other one. */

@@ -1,6 +1,5 @@
 package tabor.ide;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -35,8 +34,16 @@ public final class Completion {
   /** Rules whose words are values of closed lists. */
   private static final Set<String> VALUES =
       Set.of(
-          "level", "addedLevel", "loudness", "noteValue", "beatUnit", "distance", "head", "shown",
-          "swung", "velocity");
+          "level",
+          "addedLevel",
+          "loudness",
+          "noteValue",
+          "beatUnit",
+          "distance",
+          "head",
+          "shown",
+          "swung",
+          "velocity");
 
   private static final List<String> METERS =
       List.of("4/4", "3/4", "2/4", "6/8", "12/8", "5/4", "7/8", "9/8");
@@ -241,9 +248,7 @@ public final class Completion {
       return;
     }
     for (String name : UseLinks.usable(cursor.compiled(), context.library())) {
-      put(
-          new CompletionItem(
-              name, name, Kind.FILE, "", "", new Span(quote + 1, cursor.offset())));
+      put(new CompletionItem(name, name, Kind.FILE, "", "", new Span(quote + 1, cursor.offset())));
     }
   }
 

@@ -158,7 +158,8 @@ final class CompletionContext {
    * is; empty if that is no statement.
    */
   Optional<Statement> statement(Item item) {
-    return statements.computeIfAbsent(item.statement() + item.kind() + item.word(), key -> read(item));
+    return statements.computeIfAbsent(
+        item.statement() + item.kind() + item.word(), key -> read(item));
   }
 
   private Optional<Statement> read(Item first) {
@@ -197,7 +198,10 @@ final class CompletionContext {
       // A list that could go on for ever, of bars or of targets, is to come to its end.
       boolean again = item.kind().equals(last.kind()) && item.word() == null;
       boolean better = found == null || (found.word() != null && item.word() == null);
-      if (better && !again && !",".equals(item.word()) && item.statement().equals(last.statement())) {
+      if (better
+          && !again
+          && !",".equals(item.word())
+          && item.statement().equals(last.statement())) {
         found = item;
       }
     }

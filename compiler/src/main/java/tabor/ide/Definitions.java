@@ -92,8 +92,7 @@ final class Definitions {
   }
 
   /** Where a name is given. */
-  static Optional<Definition> find(
-      Compiled compiled, Library library, NameKind kind, String name) {
+  static Optional<Definition> find(Compiled compiled, Library library, NameKind kind, String name) {
     return visible(compiled, library).stream()
         .filter(entry -> entry.kind() == kind && entry.name().equals(name))
         .findFirst();

@@ -89,7 +89,8 @@ public final class Hover {
           case PATTERN, PATTERN_NAME -> pattern(token.text());
           case SECTION, SECTION_NAME -> section(token.text());
           case KIT, KIT_NAME -> kit(token.text());
-          case COUNT -> token.count() == null ? statement() : count(token.span(), token.count().count());
+          case COUNT ->
+              token.count() == null ? statement() : count(token.span(), token.count().count());
           case KEYWORD -> statement();
           case NUMBER, SIGN -> joined(beatSign(), spread(token));
           case VALUE, LEVEL -> statement();
@@ -114,7 +115,8 @@ public final class Hover {
     }
     Stroke first = struck.get(0);
     int beat = first.slot().division().beat();
-    Set<Integer> bars = struck.stream().map(Stroke::bar).collect(Collectors.toCollection(TreeSet::new));
+    Set<Integer> bars =
+        struck.stream().map(Stroke::bar).collect(Collectors.toCollection(TreeSet::new));
     String who = first.limb().words() + ", " + first.surface().words();
     String chosen =
         first.dealt() ? " (Tabor chose the " + (first.limb().isHand() ? "hand" : "foot") + ")" : "";
@@ -149,7 +151,8 @@ public final class Hover {
       if (from < 0 || from >= end) {
         return null;
       }
-      if (cursor.offset() - cursor.start() < from + suffix.sign().length() + 1 && at >= letter.end()) {
+      if (cursor.offset() - cursor.start() < from + suffix.sign().length() + 1
+          && at >= letter.end()) {
         return row(StatementRows.suffix(suffix));
       }
       from += suffix.sign().length();
@@ -225,8 +228,7 @@ public final class Hover {
     Groove groove = cursor.groove().orElse(null);
     Limb limb = null;
     if (cursor.line() != null) {
-      for (LimbRef named :
-          SyntaxNodes.all(cursor.line().statement(), LimbRef.class)) {
+      for (LimbRef named : SyntaxNodes.all(cursor.line().statement(), LimbRef.class)) {
         limb = named.span().equals(token.span()) ? named.limb() : limb;
       }
     }
@@ -298,8 +300,18 @@ public final class Hover {
       return "pattern **" + name + "**" + code(written.get().section().passage().text().strip());
     }
     return Rudiments.named(name)
-        .map(r -> "rudiment " + r.number() + ", **" + r.name() + "**" + code(PatternText.of(r.places())))
-        .or(() -> Timelines.named(name).map(p -> "timeline **" + name + "**" + code(PatternText.of(p))))
+        .map(
+            r ->
+                "rudiment "
+                    + r.number()
+                    + ", **"
+                    + r.name()
+                    + "**"
+                    + code(PatternText.of(r.places())))
+        .or(
+            () ->
+                Timelines.named(name)
+                    .map(p -> "timeline **" + name + "**" + code(PatternText.of(p))))
         .orElse(null);
   }
 

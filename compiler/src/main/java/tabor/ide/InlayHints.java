@@ -27,8 +27,10 @@ public final class InlayHints {
 
   /** Kinds of note, each of which a person can turn on. */
   public enum Kind {
-    /** The hands or feet that Tabor chose for the open strokes of a line: {@code RLRL from Tabor}. */
-    LIMBS,
+    /**
+     * The hands or feet that Tabor chose for the open strokes of a line: {@code RLRL from Tabor}.
+     */
+    HANDS,
     /** The bars that a part writes, where it does not begin with the first: {@code bars 3 to 4}. */
     BARS,
     /** Where the strokes are that {@code every &} adds: {@code at 1& 2& 3& 4&}. */
@@ -64,7 +66,7 @@ public final class InlayHints {
           bars(section, line, groove).ifPresent(text -> found.add(new Hint(end, text, Kind.BARS)));
           counts(line, groove, strokes)
               .ifPresent(text -> found.add(new Hint(end, text, Kind.COUNTS)));
-          limbs(strokes).ifPresent(text -> found.add(new Hint(end, text, Kind.LIMBS)));
+          limbs(strokes).ifPresent(text -> found.add(new Hint(end, text, Kind.HANDS)));
         }
       }
     }
@@ -96,8 +98,7 @@ public final class InlayHints {
     return found;
   }
 
-  private static Optional<String> bars(
-      SectionSyntax section, Line line, Groove groove) {
+  private static Optional<String> bars(SectionSyntax section, Line line, Groove groove) {
     if (!(line.statement() instanceof PartStatement.Lane lane) || lane.ostinato()) {
       return Optional.empty();
     }
@@ -105,8 +106,7 @@ public final class InlayHints {
     int last = first + lane.bars().size() - 1;
     return first == groove.firstBar()
         ? Optional.empty()
-        : Optional.of(
-            first == last ? "bar " + first : "bars " + first + " to " + last);
+        : Optional.of(first == last ? "bar " + first : "bars " + first + " to " + last);
   }
 
   /** The limbs of a line's strokes, the first bar's where all bars are alike. */
@@ -119,8 +119,7 @@ public final class InlayHints {
       bars.merge(stroke.bar(), stroke.limb().letter(), String::concat);
     }
     List<String> different = bars.values().stream().distinct().toList();
-    String letters =
-        different.size() == 1 ? different.get(0) : String.join(" ", bars.values());
+    String letters = different.size() == 1 ? different.get(0) : String.join(" ", bars.values());
     String shown =
         letters.length() <= MOST_LETTERS ? letters : letters.substring(0, MOST_LETTERS) + "…";
     return Optional.of(shown.toUpperCase(Locale.ROOT) + " from Tabor");
@@ -138,8 +137,6 @@ public final class InlayHints {
             .map(stroke -> BarCounts.of(groove, stroke).toString())
             .distinct()
             .collect(Collectors.joining(" "));
-    return every && !counts.isEmpty()
-        ? Optional.of("at " + counts)
-        : Optional.empty();
+    return every && !counts.isEmpty() ? Optional.of("at " + counts) : Optional.empty();
   }
 }

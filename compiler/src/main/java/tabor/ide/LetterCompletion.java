@@ -87,7 +87,6 @@ final class LetterCompletion implements Subject.Cases<Boolean> {
     String word = context.beatWord();
     int offset = context.cursor().offset();
     Span replaced = new Span(offset - word.length(), offset);
-    return found.add(
-        new CompletionItem(letter, word + letter, Kind.LETTER, detail, "", replaced));
+    return found.add(new CompletionItem(letter, word + letter, Kind.LETTER, detail, "", replaced));
   }
 }

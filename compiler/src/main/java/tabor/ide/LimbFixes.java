@@ -20,7 +20,8 @@ import tabor.syntax.Subject;
 
 /** Gives a stroke to another limb: by its letter, behind {@code with}, or below its part. */
 final class LimbFixes {
-  private static final Map<Character, Character> OTHER = Map.of('r', 'l', 'l', 'r', 'k', 'p', 'p', 'k');
+  private static final Map<Character, Character> OTHER =
+      Map.of('r', 'l', 'l', 'r', 'k', 'p', 'p', 'k');
 
   private final Cursor cursor;
   private final Compiled compiled;
@@ -56,9 +57,7 @@ final class LimbFixes {
     boolean wrong = diagnostic.code() == Code.WRONG_LIMB;
     Limb other = wrong ? counterpart(limb.limb()) : limb.limb().other();
     String words = limb.spelledOut() || wrong ? other.words() : other.isRight() ? "right" : "left";
-    found.add(
-        QuickFix.of(
-            "Give it to the " + other.words(), cursor.inFile(limb.span()), words));
+    found.add(QuickFix.of("Give it to the " + other.words(), cursor.inFile(limb.span()), words));
   }
 
   /** The foot on the side of a hand, and the other way round. */
@@ -91,14 +90,20 @@ final class LimbFixes {
   private void below(Line line, SyntaxToken token, Beat.Hit hit, Limb limb) {
     Diagnostic.Place place = diagnostic.place();
     Surface surface = cursor.kit().letter(hit.letter());
-    if (place == null || place.count() == null || surface == null || !hit.suffixes().isEmpty() || hit.grace() > 0) {
+    if (place == null
+        || place.count() == null
+        || surface == null
+        || !hit.suffixes().isEmpty()
+        || hit.grace() > 0) {
       // What an added stroke cannot have would be lost.
       return;
     }
     boolean fits = surface.isFoot() != limb.isHand();
     String who = fits ? " with " + limb.other().words() : "";
     String title =
-        fits ? "Give it to the " + limb.other().words() : "Give the " + surface.words() + " to a " + (surface.isFoot() ? "foot" : "hand");
+        fits
+            ? "Give it to the " + limb.other().words()
+            : "Give the " + surface.words() + " to a " + (surface.isFoot() ? "foot" : "hand");
     String text = compiled.text();
     Span whole = compiled.span(line.spot());
     String added =

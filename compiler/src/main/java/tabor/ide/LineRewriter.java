@@ -21,8 +21,7 @@ final class LineRewriter {
 
   /** Writes lines in place of a run of lines; the comment behind the last one stays behind. */
   TextEdit lines(List<Line> run, List<String> written) {
-    Span whole =
-        compiled.span(run.get(0).spot()).to(compiled.span(run.get(run.size() - 1).spot()));
+    Span whole = compiled.span(run.get(0).spot()).to(compiled.span(run.get(run.size() - 1).spot()));
     String indent = LineEnds.before(compiled.text(), whole.start());
     List<String> all = new ArrayList<>(comments(whole));
     all.addAll(written);

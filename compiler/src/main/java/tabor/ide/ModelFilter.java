@@ -64,8 +64,7 @@ final class ModelFilter {
       List<Limb> limbs = limbs(statement, word);
       return groove.written().stream().anyMatch(s -> limbs.contains(s.limb()));
     }
-    Boolean foot =
-        item.in("limb") && statement instanceof Edit.Add add ? isFoot(add.what()) : null;
+    Boolean foot = item.in("limb") && statement instanceof Edit.Add add ? isFoot(add.what()) : null;
     return foot == null || limbs(statement, word).stream().anyMatch(limb -> limb.isHand() != foot);
   }
 
@@ -80,10 +79,7 @@ final class ModelFilter {
   }
 
   private static @Nullable Level level(Statement statement) {
-    return SyntaxNodes.first(statement, At.class)
-        .map(At::where)
-        .map(Ref::value)
-        .orElse(null);
+    return SyntaxNodes.first(statement, At.class).map(At::where).map(Ref::value).orElse(null);
   }
 
   /** The strokes that the line chooses as far as it is written. */
@@ -147,8 +143,7 @@ final class ModelFilter {
       return had;
     }
     Predicate<Surface> struck =
-        surface ->
-            groove.written().stream().map(Stroke::surface).anyMatch(s -> s.equals(surface));
+        surface -> groove.written().stream().map(Stroke::surface).anyMatch(s -> s.equals(surface));
     return statement instanceof Edit.Change change
         ? struck.and(surface -> takes(surface, change.verb()))
         : struck;
@@ -206,7 +201,10 @@ final class ModelFilter {
     List<TargetRef> targets =
         statement == null ? List.of() : SyntaxNodes.all(statement, TargetRef.class);
     List<TargetFilter> filters =
-        targets.stream().map(one -> TargetFilter.of(one, context.kit())).filter(Objects::nonNull).toList();
+        targets.stream()
+            .map(one -> TargetFilter.of(one, context.kit()))
+            .filter(Objects::nonNull)
+            .toList();
     return stroke -> filters.stream().anyMatch(filter -> filter.test(stroke));
   }
 

@@ -53,8 +53,7 @@ final class PatternRefactorings {
               "Make a pattern of this part",
               List.of(
                   new TextEdit(above, "pattern " + name + " : " + text + end + end),
-                  new TextEdit(
-                      whole, subject + " play " + name + " in " + value.get().word()))));
+                  new TextEdit(whole, subject + " play " + name + " in " + value.get().word()))));
     }
     return found;
   }

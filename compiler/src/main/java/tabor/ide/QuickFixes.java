@@ -50,7 +50,8 @@ public final class QuickFixes {
   }
 
   private static void add(List<QuickFix> found, QuickFix fix) {
-    boolean changes = fix.edits().stream().anyMatch(edit -> edit.span().length() > 0 || !edit.text().isEmpty());
+    boolean changes =
+        fix.edits().stream().anyMatch(edit -> edit.span().length() > 0 || !edit.text().isEmpty());
     if (changes && found.stream().noneMatch(other -> other.edits().equals(fix.edits()))) {
       found.add(fix);
     }

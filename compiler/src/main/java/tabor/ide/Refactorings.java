@@ -159,8 +159,7 @@ public final class Refactorings {
       boolean right = limb.limb().limb().isRight();
       int length = (right ? "right" : "left").length();
       edits.add(
-          new TextEdit(
-              new Span(whole.start(), whole.start() + length), right ? "left" : "right"));
+          new TextEdit(new Span(whole.start(), whole.start() + length), right ? "left" : "right"));
     } else if (line.statement() instanceof PartStatement.Lane) {
       for (SyntaxToken token : SyntaxTokens.of(line)) {
         if (token.hit() != null && (token.hit().letter() == 'r' || token.hit().letter() == 'l')) {

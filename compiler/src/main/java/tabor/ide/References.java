@@ -1,8 +1,8 @@
 package tabor.ide;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.nio.file.Path;
 import java.util.Optional;
 import tabor.compile.Compiled;
 import tabor.ide.Definitions.Definition;
@@ -84,10 +84,7 @@ public final class References {
     }
     for (Path path : library.files()) {
       if (found.stream().noneMatch(file -> file.file().equals(path))) {
-        library
-            .file(path)
-            .filter(file -> uses(file, home))
-            .ifPresent(found::add);
+        library.file(path).filter(file -> uses(file, home)).ifPresent(found::add);
       }
     }
     return found;
@@ -103,7 +100,8 @@ public final class References {
     for (SectionSyntax section : file.syntax()) {
       for (Line line : lines(section)) {
         for (SyntaxToken token : SyntaxTokens.of(line)) {
-          if (token.text().equals(name) && NameKind.of(token.role()).filter(k -> k == kind).isPresent()) {
+          if (token.text().equals(name)
+              && NameKind.of(token.role()).filter(k -> k == kind).isPresent()) {
             found.add(new Place(file, file.span(line.spot(token.span())), token.givesName()));
           }
         }

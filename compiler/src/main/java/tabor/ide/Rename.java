@@ -1,6 +1,9 @@
 package tabor.ide;
 
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import tabor.compile.Compiled;
@@ -70,23 +73,22 @@ public final class Rename {
     boolean builtIn =
         switch (kind.get()) {
           case SECTION -> false;
-          case PATTERN ->
-              Rudiments.named(to).isPresent() || Timelines.named(to).isPresent();
+          case PATTERN -> Rudiments.named(to).isPresent() || Timelines.named(to).isPresent();
           case KIT -> Kits.NAMES.contains(to);
         };
     boolean taken =
-        places.stream()
-            .map(Place::compiled)
-            .distinct()
+        byFile(places).stream()
             .anyMatch(file -> Definitions.find(file, library, kind.get(), to).isPresent());
     if (builtIn || (taken && !to.equals(token.text()))) {
-      throw new BadName(
-          "There is a "
-              + kind.get().word()
-              + " named "
-              + to
-              + " already");
+      throw new BadName("There is a " + kind.get().word() + " named " + to + " already");
     }
     return places;
+  }
+
+  /** The files of places, each once; comparing what was made of them would walk all of it. */
+  private static List<Compiled> byFile(List<Place> places) {
+    Map<Path, Compiled> found = new LinkedHashMap<>();
+    places.forEach(place -> found.put(place.compiled().file(), place.compiled()));
+    return List.copyOf(found.values());
   }
 }

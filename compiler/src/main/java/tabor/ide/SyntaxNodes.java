@@ -35,8 +35,7 @@ final class SyntaxNodes {
       };
 
   private static boolean isNode(Class<?> type) {
-    return (type.isRecord() || type.isInterface())
-        && type.getPackageName().equals("tabor.syntax");
+    return (type.isRecord() || type.isInterface()) && type.getPackageName().equals("tabor.syntax");
   }
 
   /** The nodes directly in a node, in the order of its components. */

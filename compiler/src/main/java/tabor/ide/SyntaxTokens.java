@@ -64,11 +64,12 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
       add(Role.LIMB, limb.words(), limb.span());
     } else if (node instanceof TargetRef.OfGroup group) {
       add(Role.LIMB, group.words(), group.span());
-    } else if (node instanceof Subject.Hands || node instanceof Subject.Feet || node instanceof Subject.Line) {
+    } else if (node instanceof Subject.Hands
+        || node instanceof Subject.Feet
+        || node instanceof Subject.Line) {
       add(Role.LIMB, ((Subject) node).words(), ((Subject) node).span());
     } else if (node instanceof CountRef count) {
-      found.add(
-          new SyntaxToken(Role.COUNT, count.count().toString(), count.span(), count, null));
+      found.add(new SyntaxToken(Role.COUNT, count.count().toString(), count.span(), count, null));
     } else if (node instanceof Num number) {
       add(Role.NUMBER, number.value().toString(), number.span());
     } else if (node instanceof Text text) {
@@ -174,7 +175,8 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
         }
       }
       if (!Character.isWhitespace(c)) {
-        Role role = Character.isLetter(c) ? Role.KEYWORD : Character.isDigit(c) ? Role.NUMBER : Role.SIGN;
+        Role role =
+            Character.isLetter(c) ? Role.KEYWORD : Character.isDigit(c) ? Role.NUMBER : Role.SIGN;
         into.add(SyntaxToken.of(role, text.substring(start + at, start + end), new Span(at, end)));
       }
       at = end;

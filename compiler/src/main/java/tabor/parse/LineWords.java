@@ -6,7 +6,9 @@ import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborLexer;
 import tabor.source.Span;
 
-/** The words of a line as the lexer sees them: all there is to say of a line that cannot be read. */
+/**
+ * The words of a line as the lexer sees them: all there is to say of a line that cannot be read.
+ */
 public final class LineWords {
   private LineWords() {}
 

@@ -37,7 +37,9 @@ class CompletionTest {
     assertThat(asked("groove a\n  §"))
         .contains("hands", "kick", "pickup", "next", "step")
         .doesNotContain("title", "climb", "count-in", "split", "drop");
-    assertThat(asked(TWO_BARS + "  §")).contains("split", "drop").doesNotContain("pickup", "rimshot");
+    assertThat(asked(TWO_BARS + "  §"))
+        .contains("split", "drop")
+        .doesNotContain("pickup", "rimshot");
     assertThat(asked("step a \"A\"\n  §")).doesNotContain("pickup", "time");
     assertThat(asked("chart c\n  §")).contains("climb", "count-in").doesNotContain("split");
     assertThat(asked("kit k like five-piece\n  §"))

@@ -21,7 +21,9 @@ class HoverTest {
   void aCountSpeaksOfTheBarThatItsLineNames() {
     assertThat(at(FOUR + "  double kick at §2 in bar 2\n")).contains("2 in bar 2");
     assertThat(at(FOUR + "  double kick at §3\n")).contains("here bar 3");
-    assertThat(at(FOUR + "  double kick at §4 in bars 2 4\n")).contains("bars 2 4").contains("here bar 4");
+    assertThat(at(FOUR + "  double kick at §4 in bars 2 4\n"))
+        .contains("bars 2 4")
+        .contains("here bar 4");
     assertThat(at(FOUR + "  dynamic f at §1 in bar 3\n")).contains("1 in bar 3");
     assertThat(at(FOUR + "  crescendo to f from 1 in bar 2 to §4\n")).contains("4 in bar 2");
   }
@@ -29,14 +31,23 @@ class HoverTest {
   @Test
   void aRepeatSignShowsTheBarsThatItStandsFor() {
     assertThat(at("groove a\n  kick : x . x . | §%\n")).contains("a, bar 2");
-    assertThat(at("groove a\n  kick : x . . . | . . . . | . . . . | x . . .\n  ostinato snare : . r . r | §%\n"))
+    assertThat(
+            at(
+                "groove a\n"
+                    + "  kick : x . . . | . . . . | . . . . | x . . .\n"
+                    + "  ostinato snare : . r . r | §%\n"))
         .contains("a, bars 2 4");
   }
 
   @Test
   void aSpreadWordShowsItsBeats() {
-    assertThat(at("groove a\n  hands : rlr:§2 r l\n")).contains("spreads over").contains("1").contains("2");
-    assertThat(at("groove a\n  hands : r§lr:2 r l\n")).contains("left hand").containsPattern("1 .*2");
+    assertThat(at("groove a\n  hands : rlr:§2 r l\n"))
+        .contains("spreads over")
+        .contains("1")
+        .contains("2");
+    assertThat(at("groove a\n  hands : r§lr:2 r l\n"))
+        .contains("left hand")
+        .containsPattern("1 .*2");
   }
 
   @Test
@@ -64,7 +75,9 @@ class HoverTest {
 
   @Test
   void aStatementTellsItsUsage() {
-    assertThat(at(FOUR + "  §drop kick at 1\n")).contains("drop TARGET AT").contains("Leaves strokes out");
+    assertThat(at(FOUR + "  §drop kick at 1\n"))
+        .contains("drop TARGET AT")
+        .contains("Leaves strokes out");
     assertThat(at(FOUR + "  snare §follows right foot in bar 2\n"))
         .contains("SURFACE follows LIMB")
         .contains("here it adds strokes at 2");

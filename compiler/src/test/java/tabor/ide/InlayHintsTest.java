@@ -27,8 +27,11 @@ class InlayHintsTest {
   void limbsThatTaborChoseStandOncePerLine() {
     assertThat(
             hints(
-                "groove a # first\n  hands : xx xx xx xx\n  kick : x . x .\n  hihat.foot : l l l l\n",
-                EnumSet.of(Kind.LIMBS)))
+                "groove a # first\n"
+                    + "  hands : xx xx xx xx\n"
+                    + "  kick : x . x .\n"
+                    + "  hihat.foot : l l l l\n",
+                EnumSet.of(Kind.HANDS)))
         .containsExactly(
             "hands : xx xx xx xx → RLRLRLRL from Tabor", "kick : x . x . → RR from Tabor");
   }

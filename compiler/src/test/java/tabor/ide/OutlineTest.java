@@ -11,8 +11,18 @@ import tabor.source.Span;
 /** Sections and their parts, what can be folded, how a selection grows. */
 class OutlineTest {
   private static final String TEXT =
-      "title \"T\"\n\ngroove pads \"On the snare\"\n  hands : rl rl | r r\n  kick : x . x . # low\n\n"
-          + "step \"No name\"\n  text \"\"\"\n    two\n    lines\n  \"\"\"\nkit k\npattern p : rl\nchart c\n";
+      "title \"T\"\n\n"
+          + "groove pads \"On the snare\"\n"
+          + "  hands : rl rl | r r\n"
+          + "  kick : x . x . # low\n\n"
+          + "step \"No name\"\n"
+          + "  text \"\"\"\n"
+          + "    two\n"
+          + "    lines\n"
+          + "  \"\"\"\n"
+          + "kit k\n"
+          + "pattern p : rl\n"
+          + "chart c\n";
 
   @Test
   void symbolsAreSectionsWithTheirParts() {

@@ -29,7 +29,8 @@ class QuickFixProperties {
 
   /** A way to spoil a text at an offset; null where it does not apply. */
   private interface Spoiler {
-    @org.jspecify.annotations.Nullable String spoil(String text, int at, Random dice);
+    @org.jspecify.annotations.Nullable
+    String spoil(String text, int at, Random dice);
   }
 
   private static final List<Spoiler> SPOILERS =
@@ -42,7 +43,8 @@ class QuickFixProperties {
                   ? put(cut(text, at, at + 1), at, String.valueOf((char) ('a' + dice.nextInt(26))))
                   : null,
           // A sign lost.
-          (text, at, dice) -> "\"|(){}:&".indexOf(text.charAt(at)) >= 0 ? cut(text, at, at + 1) : null,
+          (text, at, dice) ->
+              "\"|(){}:&".indexOf(text.charAt(at)) >= 0 ? cut(text, at, at + 1) : null,
           // A sign too many.
           (text, at, dice) ->
               isLetter(text, at)
@@ -187,8 +189,16 @@ class QuickFixProperties {
         .filter(s -> lines.test(file.span(s.spot())))
         .map(
             s ->
-                s.bar() + " " + s.at() + " " + s.surface().name() + " " + s.level() + " "
-                    + s.ornaments() + (s.dealt() ? "" : " " + s.limb()))
+                s.bar()
+                    + " "
+                    + s.at()
+                    + " "
+                    + s.surface().name()
+                    + " "
+                    + s.level()
+                    + " "
+                    + s.ornaments()
+                    + (s.dealt() ? "" : " " + s.limb()))
         .toList();
   }
 
@@ -219,8 +229,7 @@ class QuickFixProperties {
   /** In a section of several bars a stroke that is given away stays in its bar. */
   @Test
   void aStrokeGivenToAnotherLimbStaysInItsBar() {
-    String text =
-        "groove a\n  right : h h h h | h h h h\n  snare : . . . . | r . . .\n";
+    String text = "groove a\n  right : h h h h | h h h h\n  snare : . . . . | r . . .\n";
     String other = "groove a\n  snare : r . . . | r . . .\n  right : . . . . | h h h h\n";
     QuickFix letter = fix(text, Code.LIMB_CONFLICT, "Give it to the other");
     assertThat(strokes(TextEdit.apply(letter.edits(), text), "a"))

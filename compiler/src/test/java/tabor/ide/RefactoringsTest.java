@@ -122,7 +122,10 @@ class RefactoringsTest {
         chart c
           play b§
         """;
-    assertThat(rewritten(text.replace("b§", "b").replace("step b", "step b§"), "Write this step out as a groove"))
+    assertThat(
+            rewritten(
+                text.replace("b§", "b").replace("step b", "step b§"),
+                "Write this step out as a groove"))
         .isEqualTo(
             """
             groove a # the first
@@ -149,10 +152,17 @@ class RefactoringsTest {
   void partsWrittenOtherwiseKeepTheCommentsBetweenThem() {
     assertThat(
             rewritten(
-                "groove a\n  hi§hat : rr rr rr rr # ride on\n  # the backbeat\n  snare : . l . l # crack\n",
+                "groove a\n"
+                    + "  hi§hat : rr rr rr rr # ride on\n"
+                    + "  # the backbeat\n"
+                    + "  snare : . l . l # crack\n",
                 "Write these parts by limb"))
         .isEqualTo(
-            "groove a\n  # ride on\n  # the backbeat\n  right : hh hh hh hh\n  left  : . s . s # crack\n");
+            "groove a\n"
+                + "  # ride on\n"
+                + "  # the backbeat\n"
+                + "  right : hh hh hh hh\n"
+                + "  left  : . s . s # crack\n");
   }
 
   /** Every way to write the examples otherwise keeps what a person wrote and hears. */

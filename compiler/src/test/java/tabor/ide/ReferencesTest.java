@@ -24,8 +24,16 @@ class ReferencesTest {
   @Test
   void namesOfSectionsPatternsAndKits() {
     String text =
-        "kit mine like five-piece\npattern six : rlrrll\ngroove a\n  on mine\n  hands play six in triplets\n"
-            + "step b \"a\" from a\n  take kick from a\nchart c\n  play a b 2 times\n  climb a from 50 to 60 by 5 every 2 times\n";
+        "kit mine like five-piece\n"
+            + "pattern six : rlrrll\n"
+            + "groove a\n"
+            + "  on mine\n"
+            + "  hands play six in triplets\n"
+            + "step b \"a\" from a\n"
+            + "  take kick from a\n"
+            + "chart c\n"
+            + "  play a b 2 times\n"
+            + "  climb a from 50 to 60 by 5 every 2 times\n";
     assertThat(renamed(text.replace("from a\n  take", "from §a\n  take"), "first"))
         .isEqualTo(
             text.replace("groove a", "groove first")
@@ -41,13 +49,18 @@ class ReferencesTest {
   @Test
   void surfacesAndLettersOfAKit() {
     String text =
-        "kit mine like five-piece\n  surface gong letter g key 52\non mine\n".replace("on mine\n", "")
-            + "groove a\n  on mine\n  right : g(g)G g. 'g .\n  gong : r . . .\nstep b \"B\"\n  drop gong at 1\n";
+        "kit mine like five-piece\n  surface gong letter g key 52\non mine\n"
+                .replace("on mine\n", "")
+            + "groove a\n"
+            + "  on mine\n"
+            + "  right : g(g)G g. 'g .\n"
+            + "  gong : r . . .\n"
+            + "step b \"B\"\n"
+            + "  drop gong at 1\n";
     assertThat(renamed(text.replace("drop gong", "drop §gong"), "bowl"))
         .isEqualTo(text.replace("gong", "bowl"));
     assertThat(renamed(text.replace("letter g", "letter §g"), "z"))
-        .isEqualTo(
-            text.replace("letter g", "letter z").replace("g(g)G g. 'g .", "z(z)z z. 'z ."));
+        .isEqualTo(text.replace("letter g", "letter z").replace("g(g)G g. 'g .", "z(z)z z. 'z ."));
   }
 
   @Test
@@ -56,6 +69,7 @@ class ReferencesTest {
     assertThatThrownBy(() -> renamed(text, "b")).hasMessageContaining("already");
     assertThatThrownBy(() -> renamed(text, "Two Words")).hasMessageContaining("lower-case");
     assertThatThrownBy(() -> renamed(text, "at")).hasMessageContaining("word of the notation");
-    assertThatThrownBy(() -> renamed("§groove a\n", "x-1")).hasMessageContaining("no name of yours");
+    assertThatThrownBy(() -> renamed("§groove a\n", "x-1"))
+        .hasMessageContaining("no name of yours");
   }
 }

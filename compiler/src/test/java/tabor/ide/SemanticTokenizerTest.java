@@ -24,12 +24,31 @@ class SemanticTokenizerTest {
   void wordsHaveTheirMeaning() {
     assertThat(tokens("groove a \"T\" # first\n  hands : rL (r). - 'l/\n"))
         .containsExactly(
-            "KEYWORD groove", "SECTION a", "TEXT \"T\"", "COMMENT # first", "LIMB hands", "SIGN :",
-            "STROKE r", "STROKE L", "SIGN (", "STROKE r", "SIGN )", "SIGN .", "SIGN -", "STROKE 'l/");
+            "KEYWORD groove",
+            "SECTION a",
+            "TEXT \"T\"",
+            "COMMENT # first",
+            "LIMB hands",
+            "SIGN :",
+            "STROKE r",
+            "STROKE L",
+            "SIGN (",
+            "STROKE r",
+            "SIGN )",
+            "SIGN .",
+            "SIGN -",
+            "STROKE 'l/");
     assertThat(tokens("step b \"B\"\n  split left ghosted between tom1 and floor at 2& every e\n"))
         .contains(
-            "KEYWORD split", "LIMB left", "VALUE ghosted", "KEYWORD between", "SURFACE tom1",
-            "KEYWORD and", "SURFACE floor", "KEYWORD at", "COUNT 2&");
+            "KEYWORD split",
+            "LIMB left",
+            "VALUE ghosted",
+            "KEYWORD between",
+            "SURFACE tom1",
+            "KEYWORD and",
+            "SURFACE floor",
+            "KEYWORD at",
+            "COUNT 2&");
     assertThat(tokens("on junior\ntempo dotted-quarter = 60\n"))
         .contains("KIT junior", "VALUE dotted-quarter", "NUMBER 60");
     assertThat(tokens("pattern p : rl\ngroove a\n  hands play p in triplets\n"))
@@ -59,7 +78,9 @@ class SemanticTokenizerTest {
       }
       for (int i = 0; i < text.length(); i++) {
         if (!Character.isWhitespace(text.charAt(i))) {
-          assertThat(coloured[i]).as("%s: %s", file, text.substring(i).lines().findFirst()).isTrue();
+          assertThat(coloured[i])
+              .as("%s: %s", file, text.substring(i).lines().findFirst())
+              .isTrue();
         }
       }
     }
