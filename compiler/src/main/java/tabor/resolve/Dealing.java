@@ -132,8 +132,7 @@ final class Dealing {
         .values()
         .forEach(
             strokes ->
-                problems.add(
-                    noneFree(frame, problems, strokes, busy(dealt, strokes.get(0)))));
+                problems.add(noneFree(frame, problems, strokes, busy(dealt, strokes.get(0)))));
   }
 
   /** True if the section that this one came from has the same stroke without a limb. */
@@ -152,9 +151,7 @@ final class Dealing {
         && dealt.view().inBar(stroke.bar()).stream()
             .filter(s -> s.at().equals(stroke.at()) && s.limb().isHand() == hands)
             .allMatch(
-                s ->
-                    there.stream()
-                        .anyMatch(o -> o.surface().name().equals(s.surface().name())));
+                s -> there.stream().anyMatch(o -> o.surface().name().equals(s.surface().name())));
   }
 
   /** The strokes that keep the limbs busy which a stroke would need. */
