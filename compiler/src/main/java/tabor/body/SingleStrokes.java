@@ -81,7 +81,7 @@ final class SingleStrokes {
             && row.get(row.size() - 1).at() > row.get(0).at()
             && loop.beat(hit.beat()) / places < loop.ticks(UNHURRIED);
     if (hit.ofPair() || hurried) {
-      Reason reason = rows.time.get(hit.number()) ? Reason.SHARED_TIME : Reason.ROW;
+      Reason reason = rows.shared.get(hit.number()) ? Reason.SHARED_TIME : Reason.ROW;
       return new Wish(right, Weights.OUT_OF_TURN, reason);
     }
     return new Wish(true, Weights.LEFT_ALONE, Reason.ALONE);

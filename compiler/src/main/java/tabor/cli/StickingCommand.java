@@ -2,6 +2,7 @@ package tabor.cli;
 
 import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import tabor.emit.grid.Sticking;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
@@ -12,12 +13,15 @@ import tabor.groove.Lesson;
     description = "Prints hands and feet under the counts, and names the rudiments among them.",
     mixinStandardHelpOptions = true)
 final class StickingCommand extends GroovesCommand {
+  @Option(names = "--why", description = "Also says why each hand plays what it plays.")
+  private boolean why;
+
   StickingCommand(Io io) {
     super(io);
   }
 
   @Override
   String text(Lesson lesson, List<Groove> grooves) {
-    return Sticking.of(lesson, grooves);
+    return Sticking.of(lesson, grooves, why);
   }
 }

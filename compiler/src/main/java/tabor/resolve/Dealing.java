@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 import tabor.body.Dealer;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
-import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.CountNames;
+import tabor.rhythm.Time;
 import tabor.source.Spot;
 
 /**
@@ -115,17 +115,27 @@ final class Dealing {
    * from is told there; what one line says of many bars is told once.
    */
   static void report(SectionFrame frame, Problems problems, SectionDraft dealt) {
+    record Place(int bar, Time at, boolean hands) {}
     record Told(Spot spot, List<Spot> others) {}
-    Map<Told, List<Stroke>> groups = new LinkedHashMap<>();
+    Map<Place, List<Stroke>> places = new LinkedHashMap<>();
     for (Stroke stroke : dealt.strokes()) {
       if (!stroke.hasLimb()) {
         problems.incomplete();
-        if (!isInherited(frame, dealt, stroke)) {
-          List<Spot> others = busy(dealt, stroke).stream().map(Stroke::spot).toList();
-          groups
-              .computeIfAbsent(new Told(stroke.spot(), others), told -> new ArrayList<>())
-              .add(stroke);
-        }
+        places
+            .computeIfAbsent(
+                new Place(stroke.bar(), stroke.at(), stroke.limb().isHand()),
+                place -> new ArrayList<>())
+            .add(stroke);
+      }
+    }
+    Map<Told, List<Stroke>> groups = new LinkedHashMap<>();
+    SectionView base = frame.base() == null ? null : SectionView.of(frame.base());
+    for (List<Stroke> left : places.values()) {
+      for (Stroke stroke : untold(base, left)) {
+        List<Spot> others = busy(dealt, stroke).stream().map(Stroke::spot).toList();
+        groups
+            .computeIfAbsent(new Told(stroke.spot(), others), told -> new ArrayList<>())
+            .add(stroke);
       }
     }
     groups
@@ -135,23 +145,27 @@ final class Dealing {
                 problems.add(noneFree(frame, problems, strokes, busy(dealt, strokes.get(0)))));
   }
 
-  /** True if the section that this one came from has the same stroke without a limb. */
-  private static boolean isInherited(SectionFrame frame, SectionDraft dealt, Stroke stroke) {
-    Groove base = frame.base();
+  /** What has no limb at a place, as far as the section before has not told it. */
+  private static List<Stroke> untold(@Nullable SectionView base, List<Stroke> left) {
     if (base == null) {
-      return false;
+      return left;
     }
-    int bar = stroke.bar() == 0 ? 0 : (stroke.bar() - 1) % base.bars() + 1;
-    boolean hands = stroke.limb().isHand();
-    List<Stroke> there =
-        SectionView.of(base).inBar(bar).stream()
-            .filter(other -> other.at().equals(stroke.at()) && other.limb().isHand() == hands)
+    Stroke first = left.get(0);
+    int bar = first.bar() == 0 ? 0 : (first.bar() - 1) % base.bars() + 1;
+    List<Stroke> before =
+        base.inBar(bar).stream()
+            .filter(s -> s.at().equals(first.at()))
+            .filter(s -> s.limb().isHand() == first.limb().isHand())
             .toList();
-    return there.stream().anyMatch(other -> !other.hasLimb())
-        && dealt.view().inBar(stroke.bar()).stream()
-            .filter(s -> s.at().equals(stroke.at()) && s.limb().isHand() == hands)
-            .allMatch(
-                s -> there.stream().anyMatch(o -> o.surface().name().equals(s.surface().name())));
+    long told = before.stream().filter(stroke -> !stroke.hasLimb()).count();
+    return left.stream()
+        .sorted(Comparator.comparing(stroke -> !isAmong(before, stroke)))
+        .skip(told)
+        .toList();
+  }
+
+  private static boolean isAmong(List<Stroke> strokes, Stroke stroke) {
+    return strokes.stream().anyMatch(s -> s.surface().name().equals(stroke.surface().name()));
   }
 
   /** The strokes that keep the limbs busy which a stroke would need. */

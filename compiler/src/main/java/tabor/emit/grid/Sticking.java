@@ -25,15 +25,20 @@ public final class Sticking {
 
   private final List<String> lines = new ArrayList<>();
 
-  private Sticking() {}
+  private final boolean why;
+
+  private Sticking(boolean why) {
+    this.why = why;
+  }
 
   /**
    * The grooves and steps given, in order; lines end with LF.
    *
    * @param lesson whose they are: they are numbered as in the lesson
+   * @param why true to say of each hand why it plays what it plays
    */
-  public static String of(Lesson lesson, List<Groove> grooves) {
-    Sticking sticking = new Sticking();
+  public static String of(Lesson lesson, List<Groove> grooves, boolean why) {
+    Sticking sticking = new Sticking(why);
     List<String> names = lesson.grooves().stream().map(Groove::name).toList();
     for (Groove groove : grooves) {
       sticking.groove(groove, names.indexOf(groove.name()) + 1);
@@ -58,6 +63,9 @@ public final class Sticking {
     if (!dealt.isEmpty()) {
       lines.addAll(TextWrapper.wrap("Tabor chose: " + dealt, INDENT, WIDTH));
     }
+    if (why) {
+      StickingReasons.of(groove).forEach(line -> lines.addAll(TextWrapper.wrap(line, INDENT, WIDTH)));
+    }
   }
 
   /** One line for each rudiment and place of the bar, with all bars that have it there. */
@@ -68,10 +76,12 @@ public final class Sticking {
         return List.of(INDENT + "throughout: " + found.name());
       }
       if (found.first().bar() != found.last().bar()) {
-        bars.put(across(groove, found) + ": " + found.name(), List.of());
+        bars.put(across(groove, found.first(), found.last()) + ": " + found.name(), List.of());
         continue;
       }
-      bars.computeIfAbsent(where(groove, found) + ": " + found.name(), w -> new ArrayList<>())
+      bars.computeIfAbsent(
+              where(groove, found.first(), found.last()) + ": " + found.name(),
+              w -> new ArrayList<>())
           .add(found.first().bar());
     }
     List<String> lines = new ArrayList<>();
@@ -85,7 +95,7 @@ public final class Sticking {
   }
 
   /** {@code bar 3}, {@code bars 1 to 4}, {@code bars 1 3 7}. */
-  private static String bars(List<Integer> bars) {
+  static String bars(List<Integer> bars) {
     int first = bars.get(0);
     int last = bars.get(bars.size() - 1);
     if (first == last) {
@@ -98,9 +108,7 @@ public final class Sticking {
   }
 
   /** {@code bar 1, 3 to bar 2, 2a}. */
-  private static String across(Groove groove, RudimentFinder.Found found) {
-    Stroke first = found.first();
-    Stroke last = found.last();
+  static String across(Groove groove, Stroke first, Stroke last) {
     return "bar "
         + first.bar()
         + ", "
@@ -112,14 +120,13 @@ public final class Sticking {
   }
 
   /** {@code beats 1 to 2}, {@code 1& to 2a}. */
-  private static String where(Groove groove, RudimentFinder.Found found) {
-    Stroke first = found.first();
-    Stroke last = found.last();
+  static String where(Groove groove, Stroke first, Stroke last) {
     Meter meter = groove.meter();
     int firstBeat = meter.beatAt(first.at());
     int lastBeat = meter.beatAt(last.at());
     if (!meter.beatStart(firstBeat).equals(first.at())) {
-      return count(groove, first) + " to " + count(groove, last);
+      String from = count(groove, first);
+      return first == last ? from : from + " to " + count(groove, last);
     }
     return firstBeat == lastBeat
         ? "beat " + (firstBeat + 1)
@@ -130,7 +137,7 @@ public final class Sticking {
     return CountNames.of(stroke.slot(), groove.meter()).toString();
   }
 
-  /** {@code hi-hat to the right hand, snare to both hands}. */
+  /** {@code hi-hat with the right hand, snare with both hands}. */
   private static String dealt(Groove groove) {
     Map<String, Set<Limb>> bySurface = new LinkedHashMap<>();
     for (Stroke stroke : groove.strokes()) {
@@ -146,7 +153,7 @@ public final class Sticking {
           Limb one = limbs.iterator().next();
           String to =
               limbs.size() == 1 ? "the " + one.words() : one.isHand() ? "both hands" : "both feet";
-          parts.add(surface + " to " + to);
+          parts.add(surface + " with " + to);
         });
     return String.join(", ", parts);
   }

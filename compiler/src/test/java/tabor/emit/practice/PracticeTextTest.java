@@ -3,10 +3,12 @@ package tabor.emit.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tabor.compile.Compiler;
 import tabor.compile.Loader;
 import tabor.emit.grid.Sticking;
+import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.resolve.Options;
 
@@ -103,7 +105,7 @@ class PracticeTextTest {
   @Test
   void theSticking() {
     Lesson lesson = lesson(SOURCE);
-    assertThat(Sticking.of(lesson, lesson.grooves().subList(1, 2)))
+    assertThat(Sticking.of(lesson, lesson.grooves().subList(1, 2), false))
         .isEqualTo(
             """
             2. The feet (feet)
@@ -112,15 +114,54 @@ class PracticeTextTest {
             feet     R        L        R
                beats 1 to 2: paradiddle
                beats 3 to 4: single-stroke-roll
-               Tabor chose: kick to the right foot, hi-hat with the foot to the left foot
+               Tabor chose: kick with the right foot, hi-hat with the foot with the left
+               foot
             """);
+  }
+
+  @Test
+  void whyEachHand() {
+    Lesson lesson =
+        lesson(
+            "tempo 100\ngroove a\n crash : . . . . | x . . .\n hihat : xx xx . . | .x xx xx xx\n"
+                + " snare : . x xxxx . | . x . x\n floor : . . . xxxx | . . . .\n"
+                + "step b\n ghost left\n"
+                + "groove c\n tempo 120\n hihat : xxxx .xxx xxxx .xxx\n snare : . x . x\n"
+                + "groove d\n snare : x . . .\n ride : l l . .\n");
+    assertThat(why(lesson, 0))
+        .containsExactly(
+            "hi-hat with the right hand: keeps the time",
+            "snare with the left hand: the right hand keeps the time",
+            "crash with the right hand: the hand that keeps the time goes to the crash",
+            "bar 1, beats 3 to 4: round the drums from the right");
+    assertThat(why(lesson, 1))
+        .contains(
+            "snare with the left hand: chosen above, and kept since",
+            "bar 1, beats 3 to 4: round the drums from the right");
+    assertThat(why(lesson, 2)).containsExactly("hi-hat, snare hand to hand: too fast for one hand");
+    assertThat(why(lesson, 3))
+        .containsExactly(
+            "snare with the right hand: the left hand keeps the time",
+            "ride with the left hand: written");
+  }
+
+  private static List<String> why(Lesson lesson, int number) {
+    List<Groove> one = lesson.grooves().subList(number, number + 1);
+    String bare = Sticking.of(lesson, one, false);
+    String full = Sticking.of(lesson, one, true);
+    assertThat(full).startsWith(bare.stripTrailing());
+    return full.substring(bare.stripTrailing().length())
+        .lines()
+        .map(String::strip)
+        .filter(line -> !line.isEmpty())
+        .toList();
   }
 
   @Test
   void theSameInManyBarsIsSaidOnce() {
     Lesson lesson =
         lesson("groove a\n hands : rlrr lrll r l | rlrr lrll r l | r l r l | rlrr lrll r l\n");
-    assertThat(Sticking.of(lesson, lesson.grooves()))
+    assertThat(Sticking.of(lesson, lesson.grooves(), false))
         .contains("   bars 1 2 4, beats 1 to 2: paradiddle\n");
   }
 }
