@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.rhythm.Time;
 
 /** What is done to a stroke beside striking it, in the order of every list. */
+@SuppressWarnings("ImmutableEnumChecker") // a way is a record of numbers and a time
 public enum Ornament {
   FLAM("'", "", "now with flams", "flam", Way.grace(1)),
   DRAG("''", "", "now with drags", "drag", Way.grace(2)),

@@ -108,7 +108,7 @@ public final class ShapedFiles {
         ? 6
         : meter.equals("6/8")
             ? 2
-            : meter.equals("12/8") ? 4 : Integer.parseInt(meter.split("/")[0]);
+            : meter.equals("12/8") ? 4 : Integer.parseInt(meter.split("/", -1)[0]);
   }
 
   private void groove(String name, int beats, int bars) {
