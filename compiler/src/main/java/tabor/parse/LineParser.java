@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
-import org.antlr.v4.runtime.atn.PredictionMode;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.grammar.TaborLexer;
@@ -40,7 +39,7 @@ final class LineParser {
   private final BeatBuilder beats = new BeatBuilder(problems);
   private final SettingBuilder settings = new SettingBuilder(problems, numbers);
   private final HeadingBuilder headings = new HeadingBuilder(problems, beats);
-  private final KitBuilder kits = new KitBuilder(problems, numbers);
+  private final KitLineBuilder kits = new KitLineBuilder(problems, numbers);
   private final ChartBuilder charts = new ChartBuilder(problems, numbers, settings);
   private final PartBuilder parts = new PartBuilder(problems, numbers, beats);
   private final EditBuilder edits = new EditBuilder(problems, numbers);
@@ -116,7 +115,8 @@ final class LineParser {
   }
 
   private void lex(String line) {
-    lexer.setInputStream(new LineStream(line.substring(0, Lines.endOfBlanks(line, line.length()))));
+    lexer.setInputStream(
+        new LineStream(line.substring(0, LineEnds.endOfBlanks(line, line.length()))));
     lexer.mode(TaborLexer.DEFAULT_MODE);
     tokens.fill();
   }
@@ -132,15 +132,8 @@ final class LineParser {
 
   /** The tree of the line; null if it is no statement. */
   private TaborParser.@Nullable SingleContext parse() {
-    // The quick way of choosing between statements may fail where the other does not.
-    TaborParser.SingleContext tree = parse(PredictionMode.SLL);
-    return tree == null ? parse(PredictionMode.LL) : tree;
-  }
-
-  private TaborParser.@Nullable SingleContext parse(PredictionMode mode) {
     tokens.seek(0);
     parser.setTokenStream(tokens);
-    parser.getInterpreter().setPredictionMode(mode);
     try {
       return parser.single();
     } catch (NoRecovery.Broken broken) {
