@@ -161,7 +161,9 @@ public final class Formatter {
     String printed =
         statement instanceof Heading.Pattern pattern
             ? grouped(pattern, written)
-            : Printer.print(statement);
+            : statement instanceof PartStatement.Lane
+                ? "" // its whole system is printed at once
+                : Printer.print(statement);
     boolean margin =
         header || statement instanceof Heading || statement instanceof PartStatement.Next;
     row.said = (margin ? "" : "  ") + printed;

@@ -1,7 +1,9 @@
 package tabor.format;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.PartStatement;
@@ -21,6 +23,8 @@ final class LaneTable {
 
   /** Widths of the beats of each bar. */
   private final List<List<Integer>> widths = new ArrayList<>();
+
+  private final Map<Bar, List<Cell>> printed = new IdentityHashMap<>();
 
   private LaneTable(List<PartStatement.Lane> lanes) {
     this.lanes = lanes;
@@ -60,7 +64,12 @@ final class LaneTable {
     return lines;
   }
 
-  private static List<Cell> cells(Bar bar) {
+  /** The cells of a bar; asked for three times, printed once. */
+  private List<Cell> cells(Bar bar) {
+    return printed.computeIfAbsent(bar, LaneTable::print);
+  }
+
+  private static List<Cell> print(Bar bar) {
     List<Cell> cells = new ArrayList<>();
     int at = 0;
     for (Beat beat : bar.beats()) {

@@ -18,6 +18,13 @@ public final class Fixes {
 
   /** The fixes of a diagnostic that work, the likeliest first. */
   public static List<Mend> of(Compiled compiled, Diagnostic diagnostic, Library library) {
+    return candidates(compiled, diagnostic, library).stream()
+        .filter(mend -> works(compiled, diagnostic, mend, library))
+        .toList();
+  }
+
+  /** What may fix a diagnostic, the likeliest first; whether it does is not tried. */
+  public static List<Mend> candidates(Compiled compiled, Diagnostic diagnostic, Library library) {
     List<Mend> found = new ArrayList<>();
     for (Diagnostic.Fix fix : diagnostic.fixes()) {
       if (Mend.isHere(compiled, fix)) {
@@ -27,7 +34,7 @@ public final class Fixes {
     if (compiled.file().equals(compiled.fileOf(diagnostic.spot()))) {
       found.addAll(Remedies.of(compiled, diagnostic, library));
     }
-    return found.stream().filter(mend -> helps(compiled, diagnostic, mend, library)).toList();
+    return found;
   }
 
   /**
@@ -42,16 +49,22 @@ public final class Fixes {
       }
       Optional<Mend> first = of(compiled, diagnostic, library).stream().findFirst();
       if (first.isPresent() && (all == null || !all.overlaps(first.get()))) {
-        String title = "mend every " + code.word() + " in this file";
-        all = all == null ? new Mend(title, first.get().changes()) : all.with(first.get());
+        all =
+            all == null ? new Mend(titleOfAll(code), first.get().changes()) : all.with(first.get());
         count++;
       }
     }
     return count > 1 ? Optional.ofNullable(all) : Optional.empty();
   }
 
+  /** What {@link #all} is called. */
+  public static String titleOfAll(Code code) {
+    return "fix every " + code.word() + " in this file";
+  }
+
   /** True if the code is gone from where it was, and nothing else is wrong that was not before. */
-  static boolean helps(Compiled compiled, Diagnostic diagnostic, Mend mend, Library library) {
+  public static boolean works(
+      Compiled compiled, Diagnostic diagnostic, Mend mend, Library library) {
     Compiled after = library.trial(compiled.file(), mend.apply(compiled.text()));
     Span place = mend.image(compiled.span(diagnostic.spot()));
     for (Diagnostic left : after.diagnostics()) {

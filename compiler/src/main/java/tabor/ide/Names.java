@@ -1,7 +1,9 @@
 package tabor.ide;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import tabor.compile.Compiled;
@@ -144,6 +146,13 @@ public final class Names {
     return Optional.of(cursor.inFile(span));
   }
 
+  /** The files of places, each once; comparing what was made of them would walk all of it. */
+  private static List<Compiled> byFile(List<Place> places) {
+    Map<java.nio.file.Path, Compiled> found = new LinkedHashMap<>();
+    places.forEach(place -> found.put(place.compiled().file(), place.compiled()));
+    return List.copyOf(found.values());
+  }
+
   /**
    * The places to write a new name at.
    *
@@ -178,9 +187,7 @@ public final class Names {
           case KIT -> Kits.NAMES.contains(to);
         };
     boolean taken =
-        places.stream()
-            .map(Place::compiled)
-            .distinct()
+        byFile(places).stream()
             .anyMatch(file -> Catalog.find(file, library, kind.get(), to).isPresent());
     if (builtIn || (taken && !to.equals(leaf.text()))) {
       throw new BadName(

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import tabor.compile.Compiled;
-import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.rhythm.Count;
@@ -35,37 +34,46 @@ public final class Notes {
    * @param offset where in the file
    * @param text what it says
    * @param before true if it belongs to what follows
+   * @param kind what it tells
    */
-  public record Hint(int offset, String text, boolean before) {}
+  public record Hint(int offset, String text, boolean before, Kind kind) {}
+
+  /** What a note in a line tells. */
+  public enum Kind {
+    /** The hands that were chosen for open strokes. */
+    HANDS,
+    /** The numbers of bars. */
+    BARS,
+    /** The counts that {@code every} meant. */
+    COUNTS
+  }
 
   /**
    * A note above a section.
    *
    * @param heading the section's heading in the file
    * @param section its name
-   * @param strokes how many strokes a step changed; -1 for a groove or chart
-   * @param words what it changed, a line each
+   * @param kind what the section is
    */
-  public record Lens(Span heading, String section, int strokes, List<String> words) {
-    /** Copies the list. */
-    public Lens {
-      words = List.copyOf(words);
-    }
+  public record Lens(Span heading, String section, LensKind kind) {}
+
+  /** What a section under a note is. */
+  public enum LensKind {
+    GROOVE,
+    STEP,
+    CHART
   }
 
   /** The notes above the sections that can be built and played. */
   public static List<Lens> lenses(Compiled compiled) {
     List<Lens> found = new ArrayList<>();
     for (tabor.groove.Section section : compiled.lesson().sections()) {
-      if (!compiled.file().equals(compiled.fileOf(section.heading()))) {
-        continue;
-      }
-      Span heading = compiled.span(section.heading());
-      if (section instanceof Groove step && step.isStep()) {
-        Changes changes = Changes.of(step);
-        found.add(new Lens(heading, section.name(), changes.count(), changes.words()));
-      } else {
-        found.add(new Lens(heading, section.name(), -1, List.of()));
+      if (compiled.file().equals(compiled.fileOf(section.heading()))) {
+        LensKind kind =
+            !(section instanceof Groove groove)
+                ? LensKind.CHART
+                : groove.isStep() ? LensKind.STEP : LensKind.GROOVE;
+        found.add(new Lens(compiled.span(section.heading()), section.name(), kind));
       }
     }
     return found;
@@ -127,7 +135,7 @@ public final class Notes {
     int number = first;
     for (Bar bar : lane.bars()) {
       int at = compiled.span(line.spot(bar.span())).start();
-      found.add(new Hint(at, number + ":", true));
+      found.add(new Hint(at, number + ":", true, Kind.BARS));
       number++;
     }
   }
@@ -167,7 +175,7 @@ public final class Notes {
     }
     if (dealt) {
       int end = compiled.span(word).end();
-      found.add(new Hint(end, String.join("", letters.values()), false));
+      found.add(new Hint(end, String.join("", letters.values()), false, Kind.HANDS));
     }
   }
 
@@ -197,7 +205,7 @@ public final class Notes {
     }
     if (!counts.isEmpty()) {
       int end = whole.start() + at.places().span().end() - line.statement().span().start();
-      found.add(new Hint(end, "= " + String.join(" ", counts), false));
+      found.add(new Hint(end, "= " + String.join(" ", counts), false, Kind.COUNTS));
     }
   }
 

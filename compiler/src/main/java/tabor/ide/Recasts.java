@@ -21,6 +21,8 @@ import tabor.syntax.PartStatement;
  * stays what it is, that of the swapped hands excepted.
  */
 public final class Recasts {
+  private static final String SWAPPED = "swap the hands of this part";
+
   private final Compiled compiled;
   private final Library library;
   private final Cursor cursor;
@@ -34,6 +36,13 @@ public final class Recasts {
 
   /** What can be recast at an offset. */
   public static List<Mend> at(Compiled compiled, int offset, Library library) {
+    return candidates(compiled, offset, library).stream()
+        .filter(mend -> works(compiled, mend, library))
+        .toList();
+  }
+
+  /** What may be recast at an offset; whether every stroke stays is not tried. */
+  public static List<Mend> candidates(Compiled compiled, int offset, Library library) {
     Recasts recasts = new Recasts(compiled, offset, library);
     Line line = recasts.cursor.line();
     if (line == null || recasts.cursor.groove().isEmpty()) {
@@ -52,14 +61,16 @@ public final class Recasts {
     return recasts.found;
   }
 
-  /** Takes a mend that leaves every section's strokes as they are. */
   private void offer(Mend mend) {
-    if (keepsStrokes(compiled, mend, library)) {
-      found.add(mend);
-    }
+    found.add(mend);
   }
 
-  static boolean keepsStrokes(Compiled compiled, Mend mend, Library library) {
+  /** True if a mend leaves every section's strokes as they are, or does what it says to hands. */
+  public static boolean works(Compiled compiled, Mend mend, Library library) {
+    return mend.title().equals(SWAPPED) || keepsStrokes(compiled, mend, library);
+  }
+
+  private static boolean keepsStrokes(Compiled compiled, Mend mend, Library library) {
     Compiled after = library.trial(compiled.file(), mend.apply(compiled.text()));
     if (after.hasErrors() && !compiled.hasErrors()) {
       return false;
@@ -185,7 +196,7 @@ public final class Recasts {
       }
     }
     if (!changes.isEmpty()) {
-      found.add(new Mend("swap the hands of this part", changes));
+      found.add(new Mend(SWAPPED, changes));
     }
   }
 

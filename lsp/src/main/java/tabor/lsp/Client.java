@@ -1,18 +1,23 @@
 package tabor.lsp;
 
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
+import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
+import org.eclipse.lsp4j.ConfigurationItem;
+import org.eclipse.lsp4j.ConfigurationParams;
 import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.ProgressParams;
-import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.ShowDocumentParams;
 import org.eclipse.lsp4j.WorkDoneProgressCreateParams;
 import org.eclipse.lsp4j.WorkDoneProgressNotification;
 import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.jspecify.annotations.Nullable;
 
-/** What the server says to the client of its own accord. */
+/** What the server says to the client of its own accord. Answers come as JSON, or are left. */
 final class Client {
   private final Endpoint remote;
 
@@ -20,18 +25,8 @@ final class Client {
     this.remote = remote;
   }
 
-  /** Tells the routes how the client's answers are read. */
-  static void declare(Routes routes) {
-    routes.outgoing("client/registerCapability", Object.class);
-    routes.outgoing("window/workDoneProgress/create", Object.class);
-    routes.outgoing("window/showDocument", Object.class);
-    routes.outgoing("workspace/diagnostic/refresh", Object.class);
-    routes.outgoing("workspace/codeLens/refresh", Object.class);
-    routes.outgoing("workspace/inlayHint/refresh", Object.class);
-    routes.outgoing("workspace/semanticTokens/refresh", Object.class);
-  }
-
-  void publish(PublishDiagnosticsParams params) {
+  /** Sends the diagnostics of a file. */
+  void publish(Object params) {
     remote.notify("textDocument/publishDiagnostics", params);
   }
 
@@ -53,11 +48,25 @@ final class Client {
     CompletableFuture<?> unused = remote.request("window/showDocument", params);
   }
 
-  void createProgress(String token) {
+  /** Asks the client to change texts. */
+  void apply(ApplyWorkspaceEditParams params) {
+    CompletableFuture<?> unused = remote.request("workspace/applyEdit", params);
+  }
+
+  /** Asks for the settings of a name; nothing comes of it if the client does not say. */
+  void configuration(String section, Consumer<@Nullable Object> sink) {
+    ConfigurationItem item = new ConfigurationItem();
+    item.setSection(section);
     CompletableFuture<?> unused =
-        remote.request(
-            "window/workDoneProgress/create",
-            new WorkDoneProgressCreateParams(Either.forLeft(token)));
+        remote
+            .request("workspace/configuration", new ConfigurationParams(List.of(item)))
+            .thenAccept(sink::accept);
+  }
+
+  /** Asks for a token's progress to be shown. */
+  CompletableFuture<?> createProgress(String token) {
+    return remote.request(
+        "window/workDoneProgress/create", new WorkDoneProgressCreateParams(Either.forLeft(token)));
   }
 
   void progress(Either<String, Integer> token, WorkDoneProgressNotification value) {

@@ -40,6 +40,19 @@ final class ClientCapabilities {
     return found;
   }
 
+  /** The numbers of the list at this path. */
+  List<Integer> numbers(String... path) {
+    List<Integer> found = new ArrayList<>();
+    if (find(path) instanceof JsonArray array) {
+      for (JsonElement item : array) {
+        if (item instanceof JsonPrimitive primitive && primitive.isNumber()) {
+          found.add(primitive.getAsInt());
+        }
+      }
+    }
+    return found;
+  }
+
   private JsonElement find(String... path) {
     JsonElement at = json;
     for (String step : path) {

@@ -1,66 +1,74 @@
 package tabor.lsp;
 
-import com.google.gson.JsonParseException;
-import java.io.BufferedInputStream;
+import com.google.gson.GsonBuilder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import org.eclipse.lsp4j.jsonrpc.RemoteEndpoint;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.json.StreamMessageConsumer;
-import org.eclipse.lsp4j.jsonrpc.json.StreamMessageProducer;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseMessage;
+import tabor.lsp.transport.FrameReader;
+import tabor.lsp.transport.JsonText;
+import tabor.lsp.transport.MessageReader;
 
 /** Puts a server between two streams. */
 final class Connection {
-  private Connection() {}
+  /** How long a client has been silent when it is not waiting for anything. */
+  private static final long QUIET_NANOS = 2_000_000;
+
+  private final Log log;
+  private final CompletableFuture<Integer> done = new CompletableFuture<>();
+  private final Session session;
+  private final Server server;
+
+  /** A connection over which nothing has been said. */
+  Connection(Log log, String version) {
+    this.log = log;
+    this.session = new Session(log, version, () -> done.complete(1));
+    this.server = new Server(session, log, done::complete);
+  }
+
+  /** True while the client waits for something, or has just said something. */
+  boolean isBusy() {
+    return session.scheduler().isTyping() || System.nanoTime() - server.lastHeard() < QUIET_NANOS;
+  }
+
+  /** Serves on a new connection. */
+  static int serve(InputStream in, OutputStream out, Log log, String version) {
+    return new Connection(log, version).serve(in, out);
+  }
 
   /**
    * Serves until the client says {@code exit}, closes its end or dies.
    *
    * @return the exit code: 0 after {@code shutdown}, else 1
    */
-  static int serve(InputStream in, OutputStream out, Log log, String version) {
-    CompletableFuture<Integer> done = new CompletableFuture<>();
-    Session session = new Session(log, version, () -> done.complete(1));
-    Server server = new Server(session, log, done::complete);
-    MessageJsonHandler json = new MessageJsonHandler(session.routes().methods());
+  int serve(InputStream in, OutputStream out) {
+    MessageJsonHandler json = new MessageJsonHandler(Map.of(), Connection::values);
     StreamMessageConsumer writer = new StreamMessageConsumer(out, json);
     RemoteEndpoint remote = new RemoteEndpoint(writer, server, server::failure);
     remote.setJsonHandler(json);
     json.setMethodProvider(remote);
     session.connect(new Client(remote));
-    InputStream buffered = new BufferedInputStream(in, 1 << 16);
-    session.worker().moreToRead(() -> hasMore(buffered));
-    StreamMessageProducer reader =
-        new StreamMessageProducer(buffered, json, remote) {
-          @Override
-          protected void fireError(Throwable error) {
-            log.say("a message could not be read", error);
-            if (error instanceof JsonParseException || error instanceof IllegalStateException) {
-              ResponseMessage answer = new ResponseMessage();
-              answer.setError(
-                  new ResponseError(ResponseErrorCode.ParseError, "not a JSON-RPC message", null));
-              writer.consume(answer);
-            }
-          }
-        };
+    FrameReader frames = new FrameReader(in);
+    session.scheduler().moreToRead(frames::hasMore);
+    MessageReader reader =
+        new MessageReader(frames, session.requests().methods(), json, remote, writer, log::say);
     Thread reading =
         new Thread(
             null,
             () -> {
               try {
-                reader.listen(remote);
+                reader.run();
               } finally {
                 done.complete(1); // the client closed its end without saying exit
               }
             },
             "tabor-reader",
-            Worker.STACK_BYTES);
+            Scheduler.STACK_BYTES);
     reading.setDaemon(true);
     reading.start();
     try {
@@ -77,11 +85,7 @@ final class Connection {
     }
   }
 
-  private static boolean hasMore(InputStream in) {
-    try {
-      return in.available() > 0;
-    } catch (IOException e) {
-      return false;
-    }
+  private static void values(GsonBuilder builder) {
+    builder.registerTypeAdapter(JsonText.class, new JsonText.Adapter());
   }
 }

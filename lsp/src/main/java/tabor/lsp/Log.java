@@ -45,8 +45,10 @@ final class Log {
   }
 
   /** Writes what went wrong, with its trace. */
-  void say(String line, Throwable problem) {
-    if (out != null) {
+  void say(String line, @Nullable Throwable problem) {
+    if (problem == null) {
+      say(line);
+    } else if (out != null) {
       synchronized (out) {
         say(line);
         problem.printStackTrace(out);

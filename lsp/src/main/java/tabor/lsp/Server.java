@@ -12,7 +12,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.jspecify.annotations.Nullable;
 
-/** The life of a session: what may be asked when. Everything else is in {@link Routes}. */
+/** The life of a session: what may be asked when. Everything else is in {@link Requests}. */
 final class Server implements Endpoint {
   private enum State {
     NEW,
@@ -21,9 +21,10 @@ final class Server implements Endpoint {
   }
 
   private final Session session;
-  private final Routes routes;
+  private final Requests requests;
   private final Log log;
   private final IntConsumer exit;
+  private volatile long lastHeard = System.nanoTime();
   private volatile State state = State.NEW;
 
   /**
@@ -35,10 +36,15 @@ final class Server implements Endpoint {
     this.session = session;
     this.log = log;
     this.exit = exit;
-    this.routes = session.routes();
-    routes.asked("initialize", JsonObject.class, this::initialize);
-    routes.told("initialized", JsonElement.class, params -> session.started());
-    routes.asked("shutdown", this::shutdown);
+    this.requests = session.requests();
+    requests.atOnce("initialize", JsonObject.class, this::initialize, "capabilities");
+    requests.told("initialized", JsonElement.class, params -> session.started());
+    requests.atOnce("shutdown", this::shutdown);
+  }
+
+  /** When the client said something last, as {@link System#nanoTime} has it. */
+  long lastHeard() {
+    return lastHeard;
   }
 
   private Object initialize(JsonObject params) {
@@ -55,23 +61,23 @@ final class Server implements Endpoint {
 
   @Override
   public CompletableFuture<?> request(String method, @Nullable Object params) {
-    session.heard();
+    lastHeard = System.nanoTime();
     boolean first = method.equals("initialize");
     if (state == State.NEW && !first) {
-      throw Routes.error(ResponseErrorCode.ServerNotInitialized, "initialize comes first");
+      throw Requests.error(ResponseErrorCode.ServerNotInitialized, "initialize comes first");
     }
     if (state == State.DOWN) {
-      throw Routes.error(ResponseErrorCode.InvalidRequest, "the server is shut down");
+      throw Requests.error(ResponseErrorCode.InvalidRequest, "the server is shut down");
     }
     if (state == State.RUNNING && first) {
-      throw Routes.error(ResponseErrorCode.InvalidRequest, "initialized already");
+      throw Requests.error(ResponseErrorCode.InvalidRequest, "initialized already");
     }
-    return routes.request(method, params);
+    return requests.request(method, params);
   }
 
   @Override
   public void notify(String method, @Nullable Object params) {
-    session.heard();
+    lastHeard = System.nanoTime();
     if (method.equals("exit")) {
       exit.accept(state == State.DOWN ? 0 : 1);
       return;
@@ -80,7 +86,7 @@ final class Server implements Endpoint {
       return;
     }
     try {
-      if (!routes.notify(method, params) && !method.startsWith("$/")) {
+      if (!requests.notify(method, params) && !method.startsWith("$/")) {
         log.say("ignored " + method);
       }
     } catch (RuntimeException e) {

@@ -4,8 +4,12 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.lsp4j.DidChangeWatchedFilesRegistrationOptions;
 import org.eclipse.lsp4j.FileSystemWatcher;
@@ -13,27 +17,29 @@ import org.eclipse.lsp4j.Registration;
 import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.jspecify.annotations.Nullable;
+import tabor.lsp.startup.InitializeAnswer;
 
 /** What one client and this server agreed on, and what they share. */
 final class Session {
-  /** How long a client has been silent when it is not waiting for anything. */
-  private static final long QUIET_NANOS = 2_000_000;
-
   private final Log log;
   private final String version;
   private final Runnable clientGone;
-  private final Documents documents = new Documents();
-  private final Workspace workspace = new Workspace(documents);
-  private final Worker worker;
-  private final Routes routes;
-  private final Analyses analyses = new Analyses(workspace);
-  private final Checks checks = new Checks(this);
-  private final Colours colours = new Colours(this);
-  private final Commands commands = new Commands(this);
+  private final RealPaths paths = new RealPaths();
+  private final OpenDocuments documents = new OpenDocuments(paths);
+  private final Workspace workspace = new Workspace(documents, paths);
+  private final Scheduler scheduler;
+  private final CompiledFiles compiled = new CompiledFiles(workspace);
+  private final Map<Scheduler.Lane, LaneLibrary> libraries = new EnumMap<>(Scheduler.Lane.class);
+  private final Requests requests = new Requests(this);
+  private final DiagnosticPublisher diagnostics = new DiagnosticPublisher(this);
+  private final TokenRequests tokens = new TokenRequests(this);
+  private final CodeActionRequests codeActions = new CodeActionRequests(this);
+  private final CommandRequests commands = new CommandRequests(this, codeActions);
+  private final Settings settings = new Settings(this);
+  private final RunningWork work = new RunningWork();
   private volatile PositionEncoding encoding = PositionEncoding.UTF_16;
   private volatile ClientCapabilities capabilities = new ClientCapabilities(new JsonObject());
   private @Nullable Client client;
-  private volatile long lastHeard = System.nanoTime();
 
   /**
    * A session before {@code initialize}.
@@ -44,26 +50,27 @@ final class Session {
     this.log = log;
     this.version = version;
     this.clientGone = clientGone;
-    this.worker = new Worker(log);
-    this.routes = new Routes(documents, worker);
-    Client.declare(routes);
-    new Sync(this).declare(routes);
-    checks.declare(routes);
-    new Looking(this).declare(routes);
-    new Writing(this).declare(routes);
-    new Mending(this).declare(routes);
-    new Formatting(this).declare(routes);
-    commands.declare(routes);
-    colours.declare(routes);
+    this.scheduler = new Scheduler(log);
+    for (Scheduler.Lane lane : Scheduler.Lane.values()) {
+      libraries.put(lane, new LaneLibrary(workspace, compiled));
+    }
+    new DocumentNotifications(this).declare(requests);
+    diagnostics.declare(requests);
+    new ReadRequests(this).declare(requests);
+    new NameRequests(this).declare(requests);
+    new OutlineRequests(this).declare(requests);
+    new AnnotationRequests(this).declare(requests);
+    new CompletionRequests().declare(requests);
+    codeActions.declare(requests);
+    new FormatRequests(this).declare(requests);
+    commands.declare(requests);
+    tokens.declare(requests);
+    settings.declare(requests);
+    work.declare(requests);
   }
 
   void connect(Client to) {
     client = to;
-  }
-
-  /** The client has said something. */
-  void heard() {
-    lastHeard = System.nanoTime();
   }
 
   Client client() {
@@ -77,7 +84,11 @@ final class Session {
     return log;
   }
 
-  Documents documents() {
+  RealPaths paths() {
+    return paths;
+  }
+
+  OpenDocuments documents() {
     return documents;
   }
 
@@ -85,24 +96,41 @@ final class Session {
     return workspace;
   }
 
-  Worker worker() {
-    return worker;
+  Scheduler scheduler() {
+    return scheduler;
   }
 
-  Routes routes() {
-    return routes;
+  Requests requests() {
+    return requests;
   }
 
-  Analyses analyses() {
-    return analyses;
+  CompiledFiles compiled() {
+    return compiled;
   }
 
-  Colours colours() {
-    return colours;
+  /** The other files, for requests in this lane. */
+  LaneLibrary library(Scheduler.Lane lane) {
+    LaneLibrary library = libraries.get(lane);
+    if (library == null) {
+      throw new IllegalStateException("no lane " + lane);
+    }
+    return library;
   }
 
-  Checks checks() {
-    return checks;
+  TokenRequests tokens() {
+    return tokens;
+  }
+
+  DiagnosticPublisher diagnostics() {
+    return diagnostics;
+  }
+
+  Settings settings() {
+    return settings;
+  }
+
+  RunningWork work() {
+    return work;
   }
 
   PositionEncoding encoding() {
@@ -120,10 +148,11 @@ final class Session {
     }
     encoding = PositionEncoding.choose(capabilities.list("general", "positionEncodings"));
     folders(params);
+    settings.initially(params.get("initializationOptions"));
     if (params.get("processId") instanceof JsonPrimitive pid && pid.isNumber()) {
       ParentWatch.watch(pid.getAsLong(), clientGone);
     }
-    return ServerCapabilities.answer(encoding, version);
+    return InitializeAnswer.of(encoding.word(), version);
   }
 
   private void folders(JsonObject params) {
@@ -137,8 +166,16 @@ final class Session {
     }
     text(params, "rootUri")
         .flatMap(Uris::path)
-        .or(() -> text(params, "rootPath").map(Path::of))
+        .or(() -> text(params, "rootPath").flatMap(Session::plainPath))
         .ifPresent(workspace::add);
+  }
+
+  private static Optional<Path> plainPath(String path) {
+    try {
+      return Optional.of(Path.of(path));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
   }
 
   private static Optional<String> text(JsonObject object, String key) {
@@ -147,20 +184,26 @@ final class Session {
         : Optional.empty();
   }
 
-  /** The client has our answer: what can be done ahead of the first keystroke is done now. */
+  /** The client has our answer. */
   void started() {
+    List<Registration> wanted = new ArrayList<>();
     if (capabilities.has("workspace", "didChangeWatchedFiles", "dynamicRegistration")) {
-      client()
-          .register(
-              new RegistrationParams(
-                  List.of(
-                      new Registration(
-                          "tabor-files",
-                          "workspace/didChangeWatchedFiles",
-                          new DidChangeWatchedFilesRegistrationOptions(
-                              List.of(new FileSystemWatcher(Either.forLeft("**/*.tabor"))))))));
+      wanted.add(
+          new Registration(
+              "tabor-files",
+              "workspace/didChangeWatchedFiles",
+              new DidChangeWatchedFilesRegistrationOptions(
+                  List.of(new FileSystemWatcher(Either.forLeft("**/*.tabor"))))));
     }
-    WarmUp.start(() -> System.nanoTime() - lastHeard < QUIET_NANOS);
+    if (capabilities.has("workspace", "didChangeConfiguration", "dynamicRegistration")) {
+      JsonObject section = new JsonObject();
+      section.addProperty("section", Settings.SECTION);
+      wanted.add(new Registration("tabor-settings", "workspace/didChangeConfiguration", section));
+    }
+    if (!wanted.isEmpty()) {
+      client().register(new RegistrationParams(wanted));
+    }
+    settings.ask();
   }
 
   /** Nothing more will be asked. */
@@ -168,9 +211,10 @@ final class Session {
     log.say("shutdown");
   }
 
-  /** Ends what runs. */
+  /** Ends what runs, and leaves nothing behind. */
   void close() {
+    work.cancelAll();
     commands.close();
-    worker.close();
+    scheduler.close();
   }
 }

@@ -3,6 +3,7 @@ package tabor.lsp;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitOption;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,8 +11,10 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Loader;
@@ -20,53 +23,62 @@ import tabor.ide.Catalog;
 /**
  * The folders that the client works in. Files are read only inside them; beside a file that was
  * opened from elsewhere, only inside that file's own folder. Open files win over what is on disk.
+ * Any thread may ask.
  */
-final class Workspace implements Loader {
+final class Workspace {
   /** In bytes; larger files are not read: no lesson is. */
   private static final long LARGEST = 4L << 20;
 
   private static final int MOST_FILES = 2000;
 
-  private final Documents documents;
+  /** Beside a file without a folder, files are looked for in its own and the folders in that. */
+  private static final int DEPTH_WITHOUT_FOLDER = 2;
 
-  /** The folder of the file that is being compiled, which its {@code use} must stay in. */
-  private @Nullable Path compiling;
+  private final OpenDocuments documents;
+  private final RealPaths paths;
 
   private final List<Path> folders = new CopyOnWriteArrayList<>();
 
-  Workspace(Documents documents) {
+  Workspace(OpenDocuments documents, RealPaths paths) {
     this.documents = documents;
-  }
-
-  /** From here on files are found for this one. Called by the worker alone. */
-  void compiling(Path file) {
-    compiling = file.getParent();
+    this.paths = paths;
   }
 
   /** Adds a folder. */
   void add(Path folder) {
-    folders.add(folder.toAbsolutePath().normalize());
+    folders.add(paths.ofFolder(folder));
   }
 
   /** Takes a folder out. */
   void remove(Path folder) {
-    folders.remove(folder.toAbsolutePath().normalize());
+    folders.remove(paths.ofFolder(folder));
   }
 
   /** The folder tree that a file may use files of: the innermost workspace folder, else its own. */
   Path rootOf(Path file) {
+    return folderOf(file).orElseGet(() -> file.getParent() == null ? file : file.getParent());
+  }
+
+  private Optional<Path> folderOf(Path file) {
     return folders.stream()
         .filter(file::startsWith)
-        .max(Comparator.comparingInt(Path::getNameCount))
-        .orElseGet(() -> file.getParent() == null ? file : file.getParent());
+        .max(Comparator.comparingInt(Path::getNameCount));
+  }
+
+  /** The URI that the client knows a file by. */
+  String uri(Path file) {
+    return documents
+        .at(file)
+        .map(OpenDocument::uri)
+        .orElseGet(() -> Uris.of(paths.asWritten(file)));
   }
 
   /** The text of a file as it is now, unsaved changes included; empty if it may not be read. */
   Optional<String> read(Path file) {
-    Path path = file.toAbsolutePath().normalize();
-    Optional<Document> open = documents.at(path);
+    Path path = paths.ofFile(file);
+    Optional<OpenDocument> open = documents.at(path);
     if (open.isPresent()) {
-      return open.map(Document::text);
+      return open.map(OpenDocument::text);
     }
     if (!isInside(path)) {
       return Optional.empty();
@@ -75,40 +87,42 @@ final class Workspace implements Loader {
       if (!Files.isRegularFile(path) || Files.size(path) > LARGEST) {
         return Optional.empty();
       }
-      return Optional.of(
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .decode(java.nio.ByteBuffer.wrap(Files.readAllBytes(path)))
-              .toString());
+      return Optional.of(decode(path));
     } catch (IOException e) {
       return Optional.empty();
     }
   }
 
-  @Override
-  public Found load(Path user, String written) {
-    Path path = Catalog.used(user, written).orElse(user);
-    Path folder = compiling;
-    if (folder == null || !path.startsWith(folder) || written.startsWith("/")) {
-      return Found.trouble(path, Trouble.OUTSIDE);
+  /**
+   * The file that {@code user} names.
+   *
+   * @param folder that of the file which is compiled, where those that it uses must lie
+   */
+  Loader.Found load(@Nullable Path folder, Path user, String written) {
+    Path named = Catalog.used(user, written).orElse(user);
+    if (folder == null || !named.startsWith(folder) || written.startsWith("/")) {
+      return Loader.Found.trouble(named, Loader.Trouble.OUTSIDE);
     }
-    Optional<Document> open = documents.at(path);
+    Path path = paths.ofFile(named);
+    Optional<OpenDocument> open = documents.at(path);
     if (open.isPresent()) {
-      return Found.text(path, open.get().text());
+      return path.startsWith(folder)
+          ? Loader.Found.text(path, open.get().text())
+          : Loader.Found.trouble(path, Loader.Trouble.OUTSIDE);
     }
     try {
       if (!Files.isRegularFile(path)) {
-        return Found.trouble(path, Trouble.MISSING);
+        return Loader.Found.trouble(path, Loader.Trouble.MISSING);
       }
       if (!staysInside(folder, path)) {
-        return Found.trouble(path, Trouble.OUTSIDE);
+        return Loader.Found.trouble(path, Loader.Trouble.OUTSIDE);
       }
       if (Files.size(path) > LARGEST) {
-        return Found.trouble(path, Trouble.TOO_LONG);
+        return Loader.Found.trouble(path, Loader.Trouble.TOO_LONG);
       }
-      return Found.text(path, decode(path));
+      return Loader.Found.text(path, decode(path));
     } catch (IOException e) {
-      return Found.trouble(path, Trouble.UNREADABLE);
+      return Loader.Found.trouble(path, Loader.Trouble.UNREADABLE);
     }
   }
 
@@ -120,14 +134,14 @@ final class Workspace implements Loader {
   }
 
   /** The open file at this path. */
-  Optional<Document> open(Path path) {
+  Optional<OpenDocument> open(Path path) {
     return documents.at(path);
   }
 
   /** True for a file in a workspace folder or in the tree of an open file, links followed. */
   private boolean isInside(Path path) {
     List<Path> roots = new ArrayList<>(folders);
-    for (Document document : documents.all()) {
+    for (OpenDocument document : documents.all()) {
       if (document.onDisk()) {
         roots.add(rootOf(document.path()));
       }
@@ -135,7 +149,8 @@ final class Workspace implements Loader {
     return roots.stream().anyMatch(root -> path.startsWith(root) && staysInside(root, path));
   }
 
-  private static boolean staysInside(Path root, Path path) {
+  /** True if a file or folder lies in a tree, links followed. */
+  static boolean staysInside(Path root, Path path) {
     try {
       return path.toRealPath().startsWith(root.toRealPath());
     } catch (IOException e) {
@@ -143,22 +158,27 @@ final class Workspace implements Loader {
     }
   }
 
-  /** The {@code .tabor} files of all folders, and the open ones. */
+  /** The {@code .tabor} files of all folders, the open ones, and those beside open ones. */
   List<Path> files() {
-    List<Path> found = new ArrayList<>();
-    for (Document document : documents.all()) {
+    Set<Path> found = new LinkedHashSet<>();
+    Set<Path> beside = new LinkedHashSet<>();
+    for (OpenDocument document : documents.all()) {
       found.add(document.path());
+      if (document.onDisk() && folderOf(document.path()).isEmpty()) {
+        beside.add(rootOf(document.path()));
+      }
     }
-    for (Path folder : folders) {
-      collect(folder, found);
-    }
-    return found.stream().distinct().toList();
+    folders.forEach(folder -> collect(folder, Integer.MAX_VALUE, found));
+    beside.forEach(folder -> collect(folder, DEPTH_WITHOUT_FOLDER, found));
+    return List.copyOf(found);
   }
 
-  private static void collect(Path folder, List<Path> found) {
+  private static void collect(Path folder, int depth, Set<Path> found) {
     try {
       Files.walkFileTree(
           folder,
+          Set.<FileVisitOption>of(),
+          depth,
           new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {

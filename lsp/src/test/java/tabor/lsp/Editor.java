@@ -49,6 +49,18 @@ import org.eclipse.lsp4j.services.LanguageServer;
 
 /** An editor for tests: LSP4J's own client at one end of two pipes, our server at the other. */
 final class Editor implements LanguageClient, AutoCloseable {
+  /** What an editor of today can do. */
+  static final String MODERN =
+      """
+      {"textDocument": {
+        "publishDiagnostics": {"relatedInformation": true, "versionSupport": true,
+          "codeDescriptionSupport": true, "tagSupport": {"valueSet": [1, 2]}},
+        "hover": {"contentFormat": ["markdown", "plaintext"]},
+        "documentSymbol": {"hierarchicalDocumentSymbolSupport": true},
+        "codeAction": {"codeActionLiteralSupport": {"codeActionKind": {"valueSet": []}},
+          "dataSupport": true, "resolveSupport": {"properties": ["edit"]}}}}
+      """;
+
   private static final long PATIENCE_SECONDS = 30;
 
   final LanguageServer server;
@@ -95,6 +107,13 @@ final class Editor implements LanguageClient, AutoCloseable {
 
   /** An editor that works in {@code folder} and can do what {@code capabilities} (JSON) says. */
   static Editor in(Path folder, String capabilities) throws Exception {
+    return in(folder, capabilities, "{}");
+  }
+
+  /** The same, with options (JSON) for {@code initialize}. */
+  static Editor in(Path folder, String capabilities, String initializationOptions)
+      throws Exception {
+    JsonObject options = JsonParser.parseString(initializationOptions).getAsJsonObject();
     Editor editor = new Editor(folder);
     InitializeParams params = new InitializeParams();
     JsonObject json = JsonParser.parseString(capabilities).getAsJsonObject();
@@ -104,6 +123,7 @@ final class Editor implements LanguageClient, AutoCloseable {
             .fromJson(json, ClientCapabilities.class));
     params.setWorkspaceFolders(
         List.of(new WorkspaceFolder(folder.toUri().toString(), folder.getFileName().toString())));
+    params.setInitializationOptions(options);
     editor.initialized = editor.server.initialize(params).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
     editor.server.initialized(new InitializedParams());
     return editor;
@@ -111,7 +131,7 @@ final class Editor implements LanguageClient, AutoCloseable {
 
   /** An editor in a fresh folder, which pushes are sent to. */
   static Editor start() throws Exception {
-    return in(Files.createTempDirectory("tabor-lsp-test"), "{}");
+    return in(Files.createTempDirectory("tabor-lsp-test"), MODERN);
   }
 
   /** The URI of a file in the folder. */

@@ -3,13 +3,16 @@ package tabor.lsp;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.lsp4j.CodeLens;
 import org.eclipse.lsp4j.CodeLensParams;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.DefinitionParams;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DocumentHighlightParams;
 import org.eclipse.lsp4j.DocumentLinkParams;
 import org.eclipse.lsp4j.Hover;
@@ -195,6 +198,14 @@ class MusicTest extends WithEditor {
                 + "groove b\n  on other\n  right : g . . .\n");
   }
 
+  private List<String> titles(List<? extends CodeLens> lenses) throws Exception {
+    List<String> found = new ArrayList<>();
+    for (CodeLens lens : lenses) {
+      found.add(Editor.get(documents().resolveCodeLens(lens)).getCommand().getTitle());
+    }
+    return found;
+  }
+
   @Test
   void lensesAndHintsSayWhatTheCompilerFound() throws Exception {
     Marked at =
@@ -204,11 +215,22 @@ class MusicTest extends WithEditor {
                 + "step b \"B\"\n"
                 + "  accent hands at every &\n");
     List<String> lenses =
-        Editor.get(documents().codeLens(new CodeLensParams(editor.id("a.tabor")))).stream()
-            .map(CodeLens::getCommand)
-            .map(command -> command.getTitle())
-            .toList();
-    assertThat(lenses).containsExactly("play", "build", "play", "build", "8 strokes changed");
+        titles(Editor.get(documents().codeLens(new CodeLensParams(editor.id("a.tabor")))));
+    editor
+        .server
+        .getWorkspaceService()
+        .didChangeConfiguration(
+            new DidChangeConfigurationParams(Map.of("tabor", Map.of("inlayHints", true))));
+    assertThat(lenses)
+        .containsExactly(
+            "play",
+            "grid",
+            "notation",
+            "build this file",
+            "play",
+            "grid",
+            "notation",
+            "8 strokes changed");
     List<String> hints =
         Editor.get(
                 documents()

@@ -132,7 +132,7 @@ class RandomEditsTest {
                         + " "
                         + Editor.position(text, fresh.span(d.spot()).start())
                         + " "
-                        + ToLsp.words(d))
+                        + DiagnosticWriter.words(d, ""))
             .toList();
     List<String> told =
         published.stream()

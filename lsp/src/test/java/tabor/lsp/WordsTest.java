@@ -80,7 +80,26 @@ class WordsTest extends WithEditor {
   void lettersOfAPartAreOffered() throws Exception {
     assertThat(complete("groove a\n  right : §")).contains("d", "h", "s", "x").doesNotContain("k");
     assertThat(complete("groove a\n  right foot : §")).contains("k").doesNotContain("d");
-    assertThat(complete("groove a\n  hands : r§")).contains("r", "l", "b").doesNotContain("d");
+    assertThat(complete("groove a\n  hands : rl §")).contains("r", "l", "b").doesNotContain("d");
+  }
+
+  @Test
+  void nothingIsOfferedBehindWhatIsFinished() throws Exception {
+    assertThat(complete("groove a\n  hands : rl rl§")).isEmpty();
+    assertThat(complete("groove a\nstep two \"Two\"§")).isEmpty();
+  }
+
+  @Test
+  void aCompletionTakesThePlaceOfTheWholeWordAroundTheCursor() throws Exception {
+    Marked at = Marked.of("groove a\n  right plays ri§de.bell\n");
+    editor.openQuietly("a.tabor", at.text());
+    for (CompletionItem item :
+        Editor.get(documents().completion(new CompletionParams(editor.id("a.tabor"), at.cursor())))
+            .getRight()
+            .getItems()) {
+      assertThat(Editor.apply(at.text(), List.of(item.getTextEdit().getLeft())))
+          .isEqualTo("groove a\n  right plays " + item.getLabel() + "\n");
+    }
   }
 
   @Test

@@ -49,7 +49,7 @@ public final class Harness {
     for (int lines : sizes) {
       run("floor", command("tabor.lsp.speed.FloorServer"), lines, edits, gap);
       String own = System.getProperty("server");
-      run("tabor", own == null ? command("tabor.lsp.Main") : List.of(own), lines, edits, gap);
+      run("tabor", own == null ? command("tabor.lsp.ServerMain") : List.of(own), lines, edits, gap);
     }
   }
 

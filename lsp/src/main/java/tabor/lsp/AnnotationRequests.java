@@ -1,0 +1,154 @@
+package tabor.lsp;
+
+import com.google.gson.JsonArray;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.lsp4j.CodeLens;
+import org.eclipse.lsp4j.CodeLensParams;
+import org.eclipse.lsp4j.Command;
+import org.eclipse.lsp4j.InlayHintParams;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+import tabor.groove.Changes;
+import tabor.groove.Groove;
+import tabor.ide.Notes;
+import tabor.lsp.Scheduler.Lane;
+import tabor.lsp.transport.JsonText;
+import tabor.source.Span;
+
+/** What a client shows in the lines and above the sections: hints and lenses. */
+final class AnnotationRequests {
+  private final Session session;
+
+  /** What a lens's data calls a file by: thousands of lenses need not repeat a URI. */
+  private final Map<String, Integer> numbers = new ConcurrentHashMap<>();
+
+  AnnotationRequests(Session session) {
+    this.session = session;
+  }
+
+  void declare(Requests requests) {
+    requests.inFile(
+        Lane.READING,
+        "textDocument/inlayHint",
+        InlayHintParams.class,
+        p -> p.getTextDocument().getUri(),
+        this::hints,
+        "range.start",
+        "range.end");
+    requests.inFile(
+        Lane.READING,
+        "textDocument/codeLens",
+        CodeLensParams.class,
+        p -> p.getTextDocument().getUri(),
+        (file, params) -> lenses(file));
+    requests.futures("codeLens/resolve", CodeLens.class, this::resolve, "data");
+  }
+
+  private JsonText hints(FileContext file, InlayHintParams params) {
+    Set<Notes.Kind> kinds = session.settings().hints();
+    JsonText json = new JsonText().add("[");
+    if (!kinds.isEmpty()) {
+      Span range = file.span(params.getRange());
+      for (Notes.Hint hint : Notes.hints(file.compiled(), range, file.library())) {
+        if (kinds.contains(hint.kind())) {
+          Position at = session.encoding().position(file.document().lines(), hint.offset());
+          json.comma().add("{\"position\":{\"line\":").add(at.getLine());
+          json.add(",\"character\":")
+              .add(at.getCharacter())
+              .add("},\"label\":")
+              .string(hint.text());
+          json.add(hint.before() ? ",\"paddingRight\":true}" : ",\"paddingLeft\":true}");
+        }
+      }
+    }
+    return json.add("]");
+  }
+
+  /**
+   * One row above each section, and above the first one more for the whole file. What they say is
+   * asked for as they come into sight.
+   */
+  private JsonText lenses(FileContext file) {
+    int number = numbers.computeIfAbsent(file.document().uri(), uri -> numbers.size());
+    JsonText json = new JsonText().add("[");
+    boolean first = true;
+    for (Notes.Lens lens : Notes.lenses(file.compiled())) {
+      int line = file.document().lines().lineOf(lens.heading().start());
+      for (String what : offered(lens)) {
+        lens(json, line, number, what, lens.section());
+      }
+      if (first) {
+        lens(json, line, number, "build", "");
+        first = false;
+      }
+    }
+    return json.add("]");
+  }
+
+  private static List<String> offered(Notes.Lens lens) {
+    List<String> found = new ArrayList<>(List.of("play", "showGrid"));
+    if (lens.kind() != Notes.LensKind.CHART) {
+      found.add("showSvg");
+    }
+    if (lens.kind() == Notes.LensKind.STEP) {
+      found.add("changes");
+    }
+    return found;
+  }
+
+  private static void lens(JsonText json, int line, int file, String what, String section) {
+    json.comma().add("{\"range\":{\"start\":{\"line\":").add(line);
+    json.add(",\"character\":0},\"end\":{\"line\":").add(line).add(",\"character\":0}},\"data\":[");
+    json.add(file).add(",\"").add(what).add("\",").string(section).add("]}");
+  }
+
+  private java.util.concurrent.CompletableFuture<?> resolve(CodeLens lens) {
+    if (!(lens.getData() instanceof JsonArray data) || data.size() != 3) {
+      throw Requests.error(ResponseErrorCode.InvalidParams, "codeLens/resolve: not our lens");
+    }
+    int number = data.get(0).getAsInt();
+    String uri =
+        numbers.entrySet().stream()
+            .filter(entry -> entry.getValue() == number)
+            .map(Map.Entry::getKey)
+            .findFirst()
+            .orElse("");
+    String what = data.get(1).getAsString();
+    String section = data.get(2).getAsString();
+    return session
+        .requests()
+        .inFile(
+            Lane.READING,
+            session.requests().document(uri),
+            file -> {
+              Range range = lens.getRange();
+              List<Object> arguments =
+                  section.isEmpty() ? List.of(uri) : List.<Object>of(uri, section);
+              String title = title(file, what, section);
+              return new CodeLens(range, new Command(title, "tabor." + what, arguments), null);
+            });
+  }
+
+  private static String title(FileContext file, String what, String section) {
+    return switch (what) {
+      case "play" -> "play";
+      case "showGrid" -> "grid";
+      case "showSvg" -> "notation";
+      case "build" -> "build this file";
+      default -> {
+        int strokes =
+            file.compiled().lesson().sections().stream()
+                .filter(one -> one.name().equals(section) && one instanceof Groove)
+                .mapToInt(step -> Changes.of((Groove) step).count())
+                .findFirst()
+                .orElse(0);
+        yield strokes == 1 ? "1 stroke changed" : strokes + " strokes changed";
+      }
+    };
+  }
+}

@@ -1,0 +1,312 @@
+package tabor.lsp;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonPrimitive;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.Command;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+import org.jspecify.annotations.Nullable;
+import tabor.compile.Compiled;
+import tabor.diagnostic.Code;
+import tabor.ide.Fixes;
+import tabor.ide.Mend;
+import tabor.ide.Recasts;
+import tabor.lsp.Scheduler.Lane;
+import tabor.source.Span;
+
+/**
+ * Code actions: fixes of diagnostics, and other ways to write the same. A client that asks again
+ * for the one that was chosen gets a list of what may help at once, and the chosen one is tried on
+ * the text before anything is changed. For a client that does not, all are tried before they are
+ * listed. One that knows no actions is given commands, which change the text through it.
+ */
+final class CodeActionRequests {
+  private static final String FIX_ALL = "source.fixAll.tabor";
+
+  private final Session session;
+
+  CodeActionRequests(Session session) {
+    this.session = session;
+  }
+
+  /**
+   * One that can be chosen.
+   *
+   * @param kind the protocol's
+   * @param place of its diagnostic or of the cursor; -1 for the whole file
+   * @param about the diagnostic's code; empty for none
+   * @param title what it does
+   * @param preferred true for the likeliest fix of its diagnostic
+   */
+  private record Choice(String kind, int place, String about, String title, boolean preferred) {
+    Choice(String kind, int place, String about, String title) {
+      this(kind, place, about, title, false);
+    }
+  }
+
+  void declare(Requests requests) {
+    requests.futures(
+        "textDocument/codeAction",
+        CodeActionParams.class,
+        this::actions,
+        "textDocument.uri",
+        "range.start",
+        "range.end");
+    requests.futures("codeAction/resolve", CodeAction.class, this::resolve, "title");
+  }
+
+  private boolean resolves() {
+    String[] at = {"textDocument", "codeAction"};
+    return literal()
+        && session.capabilities().has(at[0], at[1], "dataSupport")
+        && session
+            .capabilities()
+            .list(at[0], at[1], "resolveSupport", "properties")
+            .contains("edit");
+  }
+
+  private boolean literal() {
+    return session.capabilities().has("textDocument", "codeAction", "codeActionLiteralSupport");
+  }
+
+  private CompletableFuture<?> actions(CodeActionParams params) {
+    OpenDocument document = session.requests().document(params.getTextDocument().getUri());
+    // Without the other request everything is tried first, which may take long.
+    Lane lane = resolves() ? Lane.READING : Lane.FIXING;
+    return session.requests().inFile(lane, document, file -> actions(file, params));
+  }
+
+  private List<Either<Command, CodeAction>> actions(FileContext file, CodeActionParams params) {
+    List<String> only = params.getContext() == null ? null : params.getContext().getOnly();
+    Span range = file.span(params.getRange());
+    List<Choice> choices = new ArrayList<>();
+    if (wants(only, CodeActionKind.QuickFix)) {
+      fixes(file, range, choices);
+    }
+    if (wants(only, CodeActionKind.RefactorRewrite)) {
+      file.wanted().check();
+      for (Mend mend : Recasts.candidates(file.compiled(), range.start(), file.library())) {
+        choices.add(new Choice(CodeActionKind.RefactorRewrite, range.start(), "", mend.title()));
+      }
+    }
+    // Everything in the file at once: only for those who ask for it, as on saving.
+    boolean all = only != null && wants(only, FIX_ALL);
+    if (all) {
+      codes(file.compiled()).forEach(code -> choices.add(everywhere(code, FIX_ALL)));
+    }
+    List<Either<Command, CodeAction>> found = new ArrayList<>();
+    for (Choice choice : new LinkedHashSet<>(choices)) {
+      // What is asked for by its kind alone is applied unseen, and never resolved by some clients.
+      boolean later = resolves() && !choice.kind().equals(FIX_ALL);
+      if (later) {
+        found.add(Either.forRight(action(file, params, choice, null)));
+      } else {
+        worked(file, choice)
+            .map(
+                mend ->
+                    literal()
+                        ? Either.<Command, CodeAction>forRight(
+                            action(file, params, choice, edit(file, mend)))
+                        : Either.<Command, CodeAction>forLeft(command(file, choice)))
+            .ifPresent(found::add);
+      }
+    }
+    return found;
+  }
+
+  private static void fixes(FileContext file, Span range, List<Choice> choices) {
+    Compiled compiled = file.compiled();
+    Set<Code> fixable = new LinkedHashSet<>();
+    for (tabor.diagnostic.Diagnostic diagnostic : compiled.diagnostics()) {
+      Span span = compiled.span(diagnostic.spot());
+      if (span.end() < range.start() || span.start() > range.end()) {
+        continue;
+      }
+      file.wanted().check();
+      boolean first = true;
+      for (Mend mend : Fixes.candidates(compiled, diagnostic, file.library())) {
+        String code = diagnostic.code().word();
+        choices.add(new Choice(CodeActionKind.QuickFix, span.start(), code, mend.title(), first));
+        first = false;
+        fixable.add(diagnostic.code());
+      }
+    }
+    for (Code code : fixable) {
+      if (compiled.diagnostics().stream().filter(d -> d.code() == code).count() > 1) {
+        choices.add(everywhere(code, CodeActionKind.QuickFix));
+      }
+    }
+  }
+
+  private static Choice everywhere(Code code, String kind) {
+    return new Choice(kind, -1, code.word(), Fixes.titleOfAll(code));
+  }
+
+  private static Set<Code> codes(Compiled compiled) {
+    Set<Code> found = new LinkedHashSet<>();
+    compiled.diagnostics().forEach(diagnostic -> found.add(diagnostic.code()));
+    return found;
+  }
+
+  /** A kind is asked for by its own name or by one that it lies under; no list asks for all. */
+  private static boolean wants(@Nullable List<String> only, String kind) {
+    return only == null
+        || only.isEmpty()
+        || only.stream().anyMatch(asked -> kind.equals(asked) || kind.startsWith(asked + "."));
+  }
+
+  /** What a choice changes, if it does on this text what it says. */
+  private static Optional<Mend> worked(FileContext file, Choice choice) {
+    Compiled compiled = file.compiled();
+    if (choice.place() < 0) {
+      return codes(compiled).stream()
+          .filter(code -> code.word().equals(choice.about()))
+          .findFirst()
+          .flatMap(code -> Fixes.all(compiled, code, file.library()));
+    }
+    if (choice.about().isEmpty()) {
+      return Recasts.candidates(compiled, choice.place(), file.library()).stream()
+          .filter(mend -> mend.title().equals(choice.title()))
+          .filter(mend -> Recasts.works(compiled, mend, file.library()))
+          .findFirst();
+    }
+    return compiled.diagnostics().stream()
+        .filter(one -> one.code().word().equals(choice.about()))
+        .filter(one -> compiled.span(one.spot()).start() == choice.place())
+        .flatMap(
+            one ->
+                Fixes.candidates(compiled, one, file.library()).stream()
+                    .filter(mend -> mend.title().equals(choice.title()))
+                    .filter(mend -> Fixes.works(compiled, one, mend, file.library())))
+        .findFirst();
+  }
+
+  private static WorkspaceEdit edit(FileContext file, Mend mend) {
+    LspConverter to = file.converter();
+    return to.edit(
+        mend.changes().stream()
+            .map(change -> to.replacement(change.span(), change.text()))
+            .toList());
+  }
+
+  private static CodeAction action(
+      FileContext file, CodeActionParams params, Choice choice, @Nullable WorkspaceEdit edit) {
+    CodeAction made = new CodeAction(choice.title());
+    made.setKind(choice.kind());
+    if (choice.preferred()) {
+      made.setIsPreferred(true);
+    }
+    if (edit == null) {
+      made.setData(data(file, choice));
+    } else {
+      made.setEdit(edit);
+    }
+    if (choice.place() >= 0 && !choice.about().isEmpty() && params.getContext() != null) {
+      List<Diagnostic> fixed = new ArrayList<>();
+      for (Diagnostic diagnostic : params.getContext().getDiagnostics()) {
+        if (diagnostic.getCode() != null
+            && choice.about().equals(diagnostic.getCode().getLeft())
+            && file.offset(diagnostic.getRange().getStart()) == choice.place()) {
+          fixed.add(diagnostic);
+        }
+      }
+      if (!fixed.isEmpty()) {
+        made.setDiagnostics(fixed);
+      }
+    }
+    return made;
+  }
+
+  private static List<Object> data(FileContext file, Choice choice) {
+    OpenDocument document = file.document();
+    return List.of(
+        document.uri(),
+        document.version(),
+        choice.kind(),
+        choice.place(),
+        choice.about(),
+        choice.title());
+  }
+
+  private static Command command(FileContext file, Choice choice) {
+    return new Command(choice.title(), "tabor.apply", data(file, choice));
+  }
+
+  /** The action of a listed choice, tried, with its edit. */
+  private CompletableFuture<?> resolve(CodeAction listed) {
+    if (!(listed.getData() instanceof JsonArray data)) {
+      return CompletableFuture.completedFuture(listed); // it came whole
+    }
+    return chosen(
+        data.asList(),
+        (file, mend) -> {
+          listed.setEdit(edit(file, mend));
+          return listed;
+        });
+  }
+
+  /** Applies a choice through the client: {@code tabor.apply}. */
+  CompletableFuture<?> apply(List<?> data) {
+    return chosen(
+        data,
+        (file, mend) -> {
+          ApplyWorkspaceEditParams params = new ApplyWorkspaceEditParams(edit(file, mend));
+          params.setLabel(mend.title());
+          session.client().apply(params);
+          return mend.title();
+        });
+  }
+
+  private interface Use {
+    Object of(FileContext file, Mend mend);
+  }
+
+  private CompletableFuture<?> chosen(List<?> data, Use use) {
+    if (data.size() != 6 || !(data.get(1) instanceof JsonPrimitive version)) {
+      throw Requests.error(ResponseErrorCode.InvalidParams, "not one of our actions");
+    }
+    OpenDocument document = session.requests().document(text(data.get(0)));
+    if (document.version() != version.getAsInt()) {
+      throw Requests.error(
+          ResponseErrorCode.ContentModified, "the text was changed since this was offered");
+    }
+    Choice choice =
+        new Choice(
+            text(data.get(2)),
+            data.get(3) instanceof JsonElement place ? place.getAsInt() : -1,
+            text(data.get(4)),
+            text(data.get(5)));
+    return session
+        .requests()
+        .inFile(
+            Lane.FIXING,
+            document,
+            file ->
+                use.of(
+                    file,
+                    worked(file, choice)
+                        .orElseThrow(
+                            () ->
+                                Requests.refused(
+                                    "“"
+                                        + choice.title()
+                                        + "” would not help here; nothing was changed"))));
+  }
+
+  private static String text(@Nullable Object value) {
+    return value instanceof JsonPrimitive primitive ? primitive.getAsString() : "";
+  }
+}

@@ -1,0 +1,90 @@
+package tabor.lsp;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tabor.compile.Compiled;
+import tabor.compile.Compiler;
+import tabor.compile.Loader;
+import tabor.ide.Library;
+import tabor.resolve.Options;
+
+/**
+ * Other files and other texts for the requests of one lane. Open files are those that the typing
+ * lane compiled; what else is needed is compiled here, by compilers of the lane's own.
+ */
+final class LaneLibrary implements Library {
+  private final Workspace workspace;
+  private final CompiledFiles compiled;
+
+  /** What this request has been given: every time the same. */
+  private final Map<Path, Compiled> served = new HashMap<>();
+
+  private final Compiler files = new Compiler(this::load);
+
+  /** Compiles texts that nobody has written, so that these do not push out what is kept. */
+  private final Compiler trials = new Compiler(this::load);
+
+  private @Nullable Path folder;
+  private Scheduler.Wanted wanted = () -> {};
+
+  LaneLibrary(Workspace workspace, CompiledFiles compiled) {
+    this.workspace = workspace;
+    this.compiled = compiled;
+  }
+
+  /** From here on it serves this request, and stops when that is not wanted any more. */
+  LaneLibrary serving(Scheduler.Wanted request) {
+    wanted = request;
+    served.clear();
+    return this;
+  }
+
+  private Loader.Found load(Path user, String written) {
+    return workspace.load(folder, user, written);
+  }
+
+  @Override
+  public Optional<Compiled> file(Path path) {
+    wanted.check();
+    Optional<OpenDocument> open = workspace.open(path);
+    if (open.isPresent()) {
+      Optional<Compiled> there = compiled.known(open.get());
+      if (there.isPresent()) {
+        return there;
+      }
+    }
+    Compiled before = served.get(path);
+    if (before != null) {
+      return Optional.of(before);
+    }
+    Optional<Compiled> made =
+        open.map(OpenDocument::text)
+            .or(() -> workspace.read(path))
+            .map(text -> compile(path, text));
+    made.ifPresent(one -> served.put(path, one));
+    return made;
+  }
+
+  private Compiled compile(Path path, String text) {
+    folder = path.getParent();
+    return files.compile(path, text, Options.NONE);
+  }
+
+  @Override
+  public Compiled trial(Path path, String text) {
+    wanted.check();
+    folder = path.getParent();
+    Compiled made = trials.compile(path, text, Options.NONE);
+    wanted.check();
+    return made;
+  }
+
+  @Override
+  public List<Path> files() {
+    return workspace.files();
+  }
+}

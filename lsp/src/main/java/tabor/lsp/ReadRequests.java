@@ -1,0 +1,105 @@
+package tabor.lsp;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.lsp4j.DocumentHighlight;
+import org.eclipse.lsp4j.DocumentHighlightKind;
+import org.eclipse.lsp4j.DocumentHighlightParams;
+import org.eclipse.lsp4j.DocumentLink;
+import org.eclipse.lsp4j.DocumentLinkParams;
+import org.eclipse.lsp4j.Hover;
+import org.eclipse.lsp4j.HoverParams;
+import org.eclipse.lsp4j.MarkupContent;
+import org.jspecify.annotations.Nullable;
+import tabor.ide.Catalog;
+import tabor.ide.Leaf;
+import tabor.ide.Leaves;
+import tabor.ide.Names;
+import tabor.ide.Slices;
+import tabor.lsp.Scheduler.Lane;
+import tabor.source.Span;
+import tabor.syntax.Line;
+
+/** What stands at a place, and what belongs to it. */
+final class ReadRequests {
+  private final Session session;
+
+  ReadRequests(Session session) {
+    this.session = session;
+  }
+
+  void declare(Requests requests) {
+    requests.inFile(
+        Lane.READING,
+        "textDocument/hover",
+        HoverParams.class,
+        p -> p.getTextDocument().getUri(),
+        this::hover,
+        "position");
+    requests.inFile(
+        Lane.READING,
+        "textDocument/documentHighlight",
+        DocumentHighlightParams.class,
+        p -> p.getTextDocument().getUri(),
+        ReadRequests::highlight,
+        "position");
+    requests.inFile(
+        Lane.READING,
+        "textDocument/documentLink",
+        DocumentLinkParams.class,
+        p -> p.getTextDocument().getUri(),
+        (file, params) -> links(file));
+  }
+
+  private @Nullable Hover hover(FileContext file, HoverParams params) {
+    boolean markdown =
+        session.capabilities().list("textDocument", "hover", "contentFormat").contains("markdown");
+    return tabor.ide.Hover.at(file.compiled(), file.offset(params.getPosition()), file.library())
+        .map(
+            note ->
+                new Hover(
+                    markdown
+                        ? new MarkupContent("markdown", note.markdown())
+                        : new MarkupContent("plaintext", PlainText.of(note.markdown())),
+                    file.range(note.span())))
+        .orElse(null);
+  }
+
+  private static List<DocumentHighlight> highlight(
+      FileContext file, DocumentHighlightParams params) {
+    int offset = file.offset(params.getPosition());
+    List<DocumentHighlight> found = new ArrayList<>();
+    for (Span span : Slices.at(file.compiled(), offset)) {
+      found.add(new DocumentHighlight(file.range(span), DocumentHighlightKind.Text));
+    }
+    if (found.isEmpty()) {
+      for (Names.Place place : Names.references(file.compiled(), offset, file.library())) {
+        if (place.compiled() == file.compiled()) {
+          DocumentHighlightKind kind =
+              place.given() ? DocumentHighlightKind.Write : DocumentHighlightKind.Read;
+          found.add(new DocumentHighlight(file.range(place.span()), kind));
+        }
+      }
+    }
+    return found;
+  }
+
+  private static List<DocumentLink> links(FileContext file) {
+    LspConverter to = file.converter();
+    List<DocumentLink> found = new ArrayList<>();
+    for (Line line : file.compiled().syntax().get(0).lines()) {
+      for (Leaf leaf : Leaves.of(line)) {
+        if (leaf.role() == Leaf.Role.FILE) {
+          Catalog.used(file.compiled().file(), leaf.text())
+              .ifPresent(
+                  path ->
+                      found.add(
+                          new DocumentLink(
+                              file.range(file.compiled().span(line.spot(leaf.span()))),
+                              to.uri(path))));
+        }
+      }
+    }
+    return found;
+  }
+}

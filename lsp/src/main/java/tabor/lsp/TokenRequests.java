@@ -1,0 +1,136 @@
+package tabor.lsp;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.lsp4j.SemanticTokensDeltaParams;
+import org.eclipse.lsp4j.SemanticTokensParams;
+import org.eclipse.lsp4j.SemanticTokensRangeParams;
+import tabor.ide.Tokens;
+import tabor.lsp.Scheduler.Lane;
+import tabor.lsp.transport.JsonText;
+import tabor.source.Span;
+
+/** Semantic tokens: of a file, of a range, or only what changed since the client last asked. */
+final class TokenRequests {
+  private final Session session;
+  private final Tokens tokens = new Tokens();
+  private final Map<Path, Sent> sent = new ConcurrentHashMap<>();
+  private int number;
+
+  private record Sent(String id, int[] data) {}
+
+  TokenRequests(Session session) {
+    this.session = session;
+  }
+
+  void declare(Requests requests) {
+    requests.inFile(
+        Lane.READING,
+        "textDocument/semanticTokens/full",
+        SemanticTokensParams.class,
+        p -> p.getTextDocument().getUri(),
+        (file, params) -> full(file));
+    requests.inFile(
+        Lane.READING,
+        "textDocument/semanticTokens/full/delta",
+        SemanticTokensDeltaParams.class,
+        p -> p.getTextDocument().getUri(),
+        this::delta,
+        "previousResultId");
+    requests.inFile(
+        Lane.READING,
+        "textDocument/semanticTokens/range",
+        SemanticTokensRangeParams.class,
+        p -> p.getTextDocument().getUri(),
+        this::range,
+        "range.start",
+        "range.end");
+  }
+
+  /** Lets go of a closed file. */
+  void forget(Path path) {
+    sent.remove(path);
+  }
+
+  private JsonText full(FileContext file) {
+    int[] data = data(file, new Span(0, file.document().lines().length()));
+    return tokens(keep(file.document(), data), data);
+  }
+
+  private JsonText range(FileContext file, SemanticTokensRangeParams params) {
+    return tokens("", data(file, file.span(params.getRange())));
+  }
+
+  private static JsonText tokens(String id, int[] data) {
+    JsonText json = new JsonText().add("{");
+    if (!id.isEmpty()) {
+      json.add("\"resultId\":").string(id).add(",");
+    }
+    return list(json.add("\"data\":"), data, 0, data.length).add("}");
+  }
+
+  private JsonText delta(FileContext file, SemanticTokensDeltaParams params) {
+    Sent before = sent.get(file.document().path());
+    if (before == null || !before.id.equals(params.getPreviousResultId())) {
+      return full(file);
+    }
+    int[] now = data(file, new Span(0, file.document().lines().length()));
+    String id = keep(file.document(), now);
+    int same = 0;
+    int shorter = Math.min(now.length, before.data.length);
+    while (same < shorter && now[same] == before.data[same]) {
+      same++;
+    }
+    int tail = 0;
+    while (tail < shorter - same
+        && now[now.length - 1 - tail] == before.data[before.data.length - 1 - tail]) {
+      tail++;
+    }
+    JsonText json = new JsonText().add("{\"resultId\":").string(id).add(",\"edits\":[");
+    if (same < now.length || same < before.data.length) {
+      json.add("{\"start\":").add(same);
+      json.add(",\"deleteCount\":").add(before.data.length - tail - same);
+      list(json.add(",\"data\":"), now, same, now.length - tail).add("}");
+    }
+    return json.add("]}");
+  }
+
+  private String keep(OpenDocument document, int[] data) {
+    String id = Integer.toString(++number);
+    sent.put(document.path(), new Sent(id, data));
+    return id;
+  }
+
+  private static JsonText list(JsonText json, int[] data, int from, int to) {
+    json.add("[");
+    for (int i = from; i < to; i++) {
+      json.comma().add(data[i]);
+    }
+    return json.add("]");
+  }
+
+  /** Five numbers a token: lines down, characters along, length, kind, modifiers. */
+  private int[] data(FileContext file, Span range) {
+    List<Tokens.Token> found = tokens.in(file.compiled(), range);
+    int[] data = new int[found.size() * 5];
+    TextLines lines = file.document().lines();
+    int line = 0;
+    int column = 0;
+    int at = 0;
+    for (Tokens.Token token : found) {
+      int start = token.span().start();
+      int newLine = lines.lineOf(start);
+      int newColumn = session.encoding().units(lines.text(), lines.lineStart(newLine), start);
+      data[at++] = newLine - line;
+      data[at++] = newLine == line ? newColumn - column : newColumn;
+      data[at++] = session.encoding().units(lines.text(), start, token.span().end());
+      data[at++] = token.kind().ordinal();
+      data[at++] = (token.given() ? 1 : 0) | (token.accent() ? 2 : 0);
+      line = newLine;
+      column = newColumn;
+    }
+    return data;
+  }
+}
