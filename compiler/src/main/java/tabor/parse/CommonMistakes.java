@@ -152,7 +152,7 @@ final class CommonMistakes {
     boolean run = true;
     for (int i = at; i < tokens.size(); i++) {
       if (isJoint(i)) {
-        Span gap = new Span(Spans.of(tokens.get(i - 1)).end(), tokens.get(i + 1).getStartIndex());
+        Span gap = Spans.gap(tokens.get(i - 1), tokens.get(i + 1));
         edits.add(new Replaced(gap, " "));
         said.append(run ? " " + tokens.get(i + 1).getText() : "");
       }
@@ -222,7 +222,7 @@ final class CommonMistakes {
     if (type != TaborLexer.AT || !isCountAt(at - 1)) {
       return problem;
     }
-    Span gap = new Span(Spans.of(tokens.get(at - 1)).end(), tokens.get(at + 1).getStartIndex());
+    Span gap = Spans.gap(tokens.get(at - 1), tokens.get(at + 1));
     return problem.fix("Take the second `at` out", gap, " ");
   }
 
@@ -265,7 +265,7 @@ final class CommonMistakes {
                     + Wording.shown(after)
                     + " need a comma between them",
             "Several parts are joined by commas: " + before.getText() + ", " + after.getText())
-        .fix("Write a comma", new Span(Spans.of(before).end(), after.getStartIndex()), ", ");
+        .fix("Write a comma", Spans.gap(before, after), ", ");
   }
 
   private static boolean isTarget(Token token) {

@@ -25,7 +25,7 @@ final class HeadingMistakes {
       return nameless(kind, offending);
     }
     if (at == 1 && offending.getType() == TaborLexer.LANE_START && kind != SectionKind.PATTERN) {
-      Span gap = new Span(Spans.of(tokens.get(0)).end(), tokens.get(2).getStartIndex());
+      Span gap = Spans.gap(tokens.get(0), tokens.get(2));
       return SyntaxProblem.of(
               Spans.of(offending),
               "after `" + kind.word() + "` comes a name, not the colon",
@@ -42,7 +42,7 @@ final class HeadingMistakes {
     if (at > end || end == 1) {
       return null;
     }
-    return spelling(line, kind, tokens, end, offending, simulation);
+    return spelling(line, tokens, end, offending, simulation);
   }
 
   private static SyntaxProblem nameless(SectionKind kind, Token title) {
@@ -89,12 +89,7 @@ final class HeadingMistakes {
   }
 
   private static @Nullable SyntaxProblem spelling(
-      String line,
-      SectionKind kind,
-      List<Token> tokens,
-      int end,
-      Token offending,
-      LineSimulation simulation) {
+      String line, List<Token> tokens, int end, Token offending, LineSimulation simulation) {
     Span span = Spans.between(tokens.get(1), tokens.get(end - 1));
     String written = span.in(line);
     String name = name(written);

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
-import org.antlr.v4.runtime.atn.PredictionMode;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.grammar.TaborLexer;
@@ -132,15 +131,8 @@ final class LineParser {
 
   /** The tree of the line; null if it is no statement. */
   private TaborParser.@Nullable SingleContext parse() {
-    // The quick way of choosing between statements may fail where the other does not.
-    TaborParser.SingleContext tree = parse(PredictionMode.SLL);
-    return tree == null ? parse(PredictionMode.LL) : tree;
-  }
-
-  private TaborParser.@Nullable SingleContext parse(PredictionMode mode) {
     tokens.seek(0);
     parser.setTokenStream(tokens);
-    parser.getInterpreter().setPredictionMode(mode);
     try {
       return parser.single();
     } catch (NoRecovery.Broken broken) {

@@ -33,10 +33,10 @@ final class Placement {
         kind == SectionKind.PATTERN
             ? "nothing stands below a pattern, but here is " + what
             : what + " does not belong in " + kind.words();
-    return SyntaxProblem.of(first, message, where(row, kind));
+    return SyntaxProblem.of(first, message, where(row));
   }
 
-  private static String where(StatementRow row, SectionKind kind) {
+  private static String where(StatementRow row) {
     if (row.isHeading()) {
       return "A heading opens a section of its own";
     }

@@ -38,6 +38,12 @@ final class Spans {
     return new Span(start, Math.max(start, end));
   }
 
+  /** What stands between two tokens. */
+  static Span gap(Token before, Token after) {
+    int start = of(before).end();
+    return new Span(start, after.getStartIndex());
+  }
+
   /** A space, a tab or a byte-order mark. */
   static boolean isBlank(char c) {
     return c == ' ' || c == '\t' || c == '\uFEFF';

@@ -143,7 +143,8 @@ final class SyntaxErrorExplainer {
         (first.getType() == TaborLexer.NAME || first.getType() == TaborLexer.ZONED)
             && at == 1
             && Kits.FIVE_PIECE.surface(written) == null;
-    if (at > 0 && !unknown || first.getType() == TaborLexer.MISSPELT && isCapital(written)) {
+    boolean capital = first.getType() == TaborLexer.MISSPELT && isCapital(written);
+    if (capital || (at > 0 && !unknown)) {
       return null;
     }
     if (!Vocabulary.isWord(first.getType()) && first.getType() != TaborLexer.MISSPELT) {

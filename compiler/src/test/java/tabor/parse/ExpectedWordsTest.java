@@ -27,9 +27,9 @@ class ExpectedWordsTest {
     assertThat(items("right plays "))
         .isEqualTo(
             """
+            surface [plays, surface]
             `spread` [played, playedPattern]
-            name [played, playedPattern, patternName, name]
-            surface [plays, surface]\
+            name [played, playedPattern, patternName, name]\
             """);
     assertThat(items("step a from ")).isEqualTo("name [stepHeading, sectionName, name]");
     assertThat(items("move kick from 3 ")).isEqualTo("`to` [move]");
@@ -85,8 +85,8 @@ class ExpectedWordsTest {
     for (String line : text.split("\n", -1)) {
       List<Token> tokens = LineTokens.of(line);
       for (Token token : tokens) {
-        int at = token.getType() == Token.EOF ? line.length() : token.getStartIndex();
-        if (at > 0 && token.getType() == Token.EOF || line.startsWith("#")) {
+        int at = token.getStartIndex();
+        if (token.getType() == Token.EOF || line.startsWith("#")) {
           continue;
         }
         ExpectedWords words = ExpectedWords.at(line.substring(0, at) + " ");
