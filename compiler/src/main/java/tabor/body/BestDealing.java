@@ -69,6 +69,46 @@ final class BestDealing {
   }
 
   private Result best() {
+    Result effortless = effortless();
+    return effortless == null ? searched() : effortless;
+  }
+
+  /**
+   * Every stroke to the limb that its part asks for, if that costs nothing: every other dealing
+   * costs something.
+   */
+  private @Nullable Result effortless() {
+    Choice[] chosen = new Choice[count];
+    int right = LimbState.NEVER;
+    int left = LimbState.NEVER;
+    for (int round = 0; round < 3; round++) {
+      long sum = 0;
+      for (int k = 0; k < count; k++) {
+        right = pricing.age(right, k);
+        left = pricing.age(left, k);
+        if (round == 0) {
+          chosen[k] = pricing.wished(choices.get(k));
+        }
+        Choice choice = chosen[k];
+        if (choice == null) {
+          return null;
+        }
+        sum += pricing.price(k, choice, right, left);
+        right = pricing.after(k, choice.right(), choice.left(), right);
+        left = pricing.after(k, choice.left(), choice.right(), left);
+      }
+      if (sum > 0) {
+        return null;
+      }
+    }
+    long changes = 0;
+    for (Choice choice : chosen) {
+      changes += changes(choice);
+    }
+    return new Result(changes, Arrays.asList(chosen));
+  }
+
+  private Result searched() {
     long[] states = beginnings();
     Pass all = new Pass(states);
     long[] bounds = new long[states.length];

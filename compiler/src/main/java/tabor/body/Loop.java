@@ -91,6 +91,9 @@ final class Loop {
   private final long bar;
   private final Map<String, Integer> ids = new HashMap<>();
 
+  /** Places of the bar that came up before: most bars have the same. */
+  private final Map<Time, InBar> known = new HashMap<>();
+
   private Loop(Groove.Setting setting, int bars, Time pickup, boolean hands) {
     this.setting = setting;
     this.hands = hands;
@@ -161,7 +164,7 @@ final class Loop {
   }
 
   private Instant instant(Stroke stroke) {
-    long at = lead + bar * (stroke.bar() - 1L) + ticks(stroke.at());
+    long at = lead + bar * (stroke.bar() - 1L) + place(stroke).ticks();
     if (!instants.isEmpty() && instants.get(instants.size() - 1).at == at) {
       return instants.get(instants.size() - 1);
     }
@@ -177,16 +180,15 @@ final class Loop {
     if (id == surfaces.size()) {
       surfaces.add(stroke.surface());
     }
-    Meter meter = setting.meter();
-    int beat = meter.beatAt(stroke.at());
+    InBar place = place(stroke);
     Hit hit =
         new Hit(
             hits.size(),
             stroke.surface(),
             id,
             at,
-            stroke.bar() * meter.beatCount() + beat,
-            stroke.at().minus(meter.beatStart(beat)).over(meter.beat(beat)),
+            stroke.bar() * setting.meter().beatCount() + place.beat(),
+            place.inBeat(),
             roll || stroke.ornaments().smallStrokes() > 0,
             roll,
             roll || diddle ? at + ticks(stroke.length()) : at,
@@ -196,6 +198,20 @@ final class Loop {
             before);
     hits.add(hit);
     return hit;
+  }
+
+  /** A place in a bar. */
+  private record InBar(long ticks, int beat, Time inBeat) {}
+
+  private InBar place(Stroke stroke) {
+    return known.computeIfAbsent(
+        stroke.at(),
+        at -> {
+          Meter meter = setting.meter();
+          int beat = meter.beatAt(at);
+          Time inBeat = at.minus(meter.beatStart(beat)).over(meter.beat(beat));
+          return new InBar(ticks(at), beat, inBeat);
+        });
   }
 
   /** Ticks of a length in whole notes, rounded. */

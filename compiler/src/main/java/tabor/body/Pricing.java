@@ -1,6 +1,7 @@
 package tabor.body;
 
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.body.Loop.Hit;
 import tabor.body.Loop.Instant;
@@ -12,46 +13,76 @@ final class Pricing {
   private static final int NO_HABIT = 2;
 
   private final Loop loop;
-  private final Roles.Read roles;
   private final boolean rolls;
-  private final int[][] way;
+  private final long[] at;
+
+  /** By number of the stroke: what it costs each limb, whatever else it does. */
+  private final long[] byRight;
+
+  private final long[] byLeft;
+  private final boolean[] time;
+  private final boolean[] alone;
+
+  /** By surfaces: points for a way of one tick; longer times share them out. */
+  private final long[][] way;
+
   private final boolean[][] crossed;
   private final int[] x;
   private final int[] piece;
   private final boolean[] snare;
 
-  /** By surface: 1 if the writer gives it to the right only, -1 to the left only. */
-  private final int[] habit;
-
   private final long slow;
   private final long bursting;
   private final long soon;
+  private final long rest;
 
   Pricing(Loop loop) {
     this.loop = loop;
-    this.roles = Roles.of(loop);
     int surfaces = loop.surfaces.size();
-    this.way = new int[surfaces][surfaces];
+    this.way = new long[surfaces][surfaces];
     this.crossed = new boolean[surfaces][surfaces];
     this.x = new int[surfaces];
     this.piece = new int[surfaces];
     this.snare = new boolean[surfaces];
-    this.habit = new int[surfaces];
-    Arrays.fill(habit, NO_HABIT);
     for (int i = 0; i < surfaces; i++) {
-      Surface a = loop.surfaces.get(i);
-      x[i] = loop.places.of(a).x();
-      snare[i] = a.sort() == Surface.Sort.SNARE;
-      piece[i] = i;
-      for (int j = 0; j < surfaces; j++) {
-        Surface b = loop.surfaces.get(j);
-        if (j < i && piece[i] == i && b.piece().equals(a.piece())) {
-          piece[i] = j;
-        }
-        way[i][j] = loop.hands ? loop.places.distance(a, b) : 0;
-        crossed[i][j] = loop.hands && loop.places.crosses(a, b);
+      surface(i);
+    }
+    this.at = loop.instants.stream().mapToLong(instant -> instant.at).toArray();
+    int hits = loop.hits.size();
+    this.byRight = new long[hits];
+    this.byLeft = new long[hits];
+    this.alone = new boolean[hits];
+    Roles.Read roles = Roles.of(loop);
+    this.time = roles.time();
+    this.rolls = wishes(roles);
+    this.slow = loop.ticks(Weights.SLOW) + TimeRows.CLOSE;
+    this.bursting = loop.ticks(Weights.BURSTING);
+    this.soon = loop.ticks(Weights.SOON);
+    this.rest = loop.ticks(Weights.WAY_AT_REST);
+  }
+
+  private void surface(int i) {
+    Surface a = loop.surfaces.get(i);
+    x[i] = loop.places.of(a).x();
+    snare[i] = a.sort() == Surface.Sort.SNARE;
+    piece[i] = i;
+    for (int j = 0; j < loop.surfaces.size(); j++) {
+      Surface b = loop.surfaces.get(j);
+      if (j < i && piece[i] == i && b.piece().equals(a.piece())) {
+        piece[i] = j;
+      }
+      if (loop.hands) {
+        double points = loop.places.distance(a, b) / Weights.CENTIMETRES_PER_SECOND_A_POINT;
+        way[i][j] = Math.round(points * loop.second);
+        crossed[i][j] = loop.places.crosses(a, b);
       }
     }
+  }
+
+  /** Fills in what single strokes cost; true if any of them is rolled. */
+  private boolean wishes(Roles.Read roles) {
+    int[] habit = new int[loop.surfaces.size()];
+    Arrays.fill(habit, NO_HABIT);
     boolean anyRoll = false;
     for (Hit hit : loop.hits) {
       anyRoll |= hit.end() > hit.at();
@@ -61,10 +92,17 @@ final class Pricing {
         habit[hit.id()] = before == NO_HABIT || before == side ? side : 0;
       }
     }
-    this.rolls = anyRoll;
-    this.slow = loop.ticks(Weights.SLOW) + TimeRows.CLOSE;
-    this.bursting = loop.ticks(Weights.BURSTING);
-    this.soon = loop.ticks(Weights.SOON);
+    for (Hit hit : loop.hits) {
+      if (hit.isOpen()) {
+        int i = hit.number();
+        Wish wish = roles.wishes().get(i);
+        int other = habit[hit.id()];
+        byRight[i] = wish.cost(true) + (other == -1 ? Weights.AGAINST_THE_WRITER : 0);
+        byLeft[i] = wish.cost(false) + (other == 1 ? Weights.AGAINST_THE_WRITER : 0);
+        alone[i] = wish.reason() == Wish.Reason.ALONE;
+      }
+    }
+    return anyRoll;
   }
 
   /** What a limb did last, seen from instant {@code k}: one further back, or rested. */
@@ -74,8 +112,7 @@ final class Pricing {
     }
     int older = LimbState.older(state);
     int age = LimbState.age(older);
-    return age <= LimbState.MEMORY
-            || (age <= LimbState.FURTHEST && busyUntil(older, k) > loop.instants.get(k).at)
+    return age <= LimbState.MEMORY || (age <= LimbState.FURTHEST && busyUntil(older, k) > at[k])
         ? older
         : LimbState.rested(LimbState.surface(state));
   }
@@ -84,7 +121,7 @@ final class Pricing {
   int after(int k, @Nullable Hit own, @Nullable Hit other, int state) {
     if (own != null) {
       int run = LimbState.isRecent(state) && gap(k, state) < slow ? 1 : 0;
-      return LimbState.struck(own.id(), roles.time()[own.number()], run);
+      return LimbState.struck(own.id(), time[own.number()], run);
     }
     return other != null && other.engages() ? LimbState.helped(other.id()) : state;
   }
@@ -115,6 +152,20 @@ final class Pricing {
     return cost;
   }
 
+  /** The choice that costs nothing by itself; null if there is none. */
+  @Nullable Choice wished(List<Choice> choices) {
+    for (Choice choice : choices) {
+      Hit r = choice.right();
+      Hit l = choice.left();
+      if (choice.undealt() == 0
+          && (r == null || byRight[r.number()] == 0)
+          && (l == null || byLeft[l.number()] == 0)) {
+        return choice;
+      }
+    }
+    return null;
+  }
+
   private long together(Hit r, Hit l) {
     boolean partners = r.openRoll() && l.openRoll() && r.id() == l.id();
     long cost = (r.engages() || l.engages()) && !partners ? Weights.BUSY : 0;
@@ -137,21 +188,16 @@ final class Pricing {
       cost += way(k, hit, own);
       if (recent) {
         cost += again(k, hit, own);
-        cost += rolls && busyUntil(own, k) > loop.instants.get(k).at ? Weights.BUSY : 0;
+        cost += rolls && busyUntil(own, k) > at[k] ? Weights.BUSY : 0;
       }
     }
-    if (roles.time()[hit.number()]
+    if (time[hit.number()]
         && keptTimeOn(hit, other)
         && !(keptTimeOn(hit, own) && LimbState.age(own) <= LimbState.age(other))) {
       cost += Weights.TIME_CHANGES_HANDS;
     }
-    if (!hit.isOpen()) {
-      return cost;
-    }
-    Wish wish = roles.wishes().get(hit.number());
-    cost += wish.cost(right);
-    cost += habit[hit.id()] == (right ? -1 : 1) ? Weights.AGAINST_THE_WRITER : 0;
-    if (wish.reason() == Wish.Reason.ALONE
+    cost += right ? byRight[hit.number()] : byLeft[hit.number()];
+    if (alone[hit.number()]
         && other != LimbState.NEVER
         && LimbState.surface(other) == hit.id()
         && (own == LimbState.NEVER || LimbState.surface(own) != hit.id())) {
@@ -167,23 +213,21 @@ final class Pricing {
 
   private long again(int k, Hit hit, int own) {
     long gap = gap(k, own);
-    if (gap >= slow) {
-      return 0;
+    if (gap >= slow || !loop.hands) {
+      return 0; // feet have their own pedals, and what is too quick for one is a row
     }
-    boolean time = roles.time()[hit.number()] && LimbState.keptTime(own);
+    boolean steady = time[hit.number()] && LimbState.keptTime(own);
     long cost = gap < bursting ? Weights.BURST : 0;
-    return time ? cost : cost + Weights.DOUBLE + LimbState.run(own) * Weights.THIRD;
+    return steady ? cost : cost + Weights.DOUBLE + LimbState.run(own) * Weights.THIRD;
   }
 
   private long way(int k, Hit hit, int own) {
-    int centimetres = way[LimbState.surface(own)][hit.id()];
-    if (centimetres == 0) {
+    long points = way[LimbState.surface(own)][hit.id()];
+    if (points == 0) {
       return 0;
     }
-    double rest = Weights.WAY_AT_REST;
-    double seconds =
-        LimbState.isRecent(own) ? Math.min(rest, Math.max(1, gap(k, own)) / loop.second) : rest;
-    return (long) (centimetres / seconds / Weights.CENTIMETRES_PER_SECOND_A_POINT);
+    boolean recent = LimbState.isRecent(own);
+    return points / (recent ? Math.min(rest, Math.max(1, gap(k, own))) : rest);
   }
 
   /** A limb that does not strike: what it costs that the other does, by what this one did last. */
@@ -195,7 +239,7 @@ final class Pricing {
     boolean recent = LimbState.isRecent(state);
     if (hit.engages()) {
       cost += way(k, hit, state);
-      cost += recent && busyUntil(state, k) > loop.instants.get(k).at ? Weights.BUSY : 0;
+      cost += recent && busyUntil(state, k) > at[k] ? Weights.BUSY : 0;
     }
     if (recent && gap(k, state) <= soon) {
       int id = LimbState.surface(state);
@@ -206,14 +250,12 @@ final class Pricing {
   }
 
   private long gap(int k, int state) {
-    int count = loop.instants.size();
     int j = k - LimbState.age(state);
-    long at = loop.instants.get(k).at;
-    return j >= 0
-        ? at - loop.instants.get(j).at
-        : at
-            - loop.instants.get(Math.floorMod(j, count)).at
-            - Math.floorDiv(j, count) * loop.length;
+    if (j >= 0) {
+      return at[k] - at[j];
+    }
+    int count = at.length;
+    return at[k] - at[Math.floorMod(j, count)] - Math.floorDiv(j, count) * loop.length;
   }
 
   /** Until when a roll keeps the limb busy, in this round of the loop. */

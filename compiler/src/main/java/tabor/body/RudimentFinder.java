@@ -6,13 +6,15 @@ import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Ornament;
 import tabor.groove.Stroke;
+import tabor.kit.Surface;
 import tabor.pattern.Rudiments;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /**
- * Finds rudiments in what the two hands of a section do, on whatever surfaces and however written:
- * a diddle counts the same as two strokes in half the time.
+ * Finds rudiments in what the two hands of a section do on the drums, however written: a diddle
+ * counts the same as two strokes in half the time. Between drums and cymbals only what fills a
+ * whole section has a name.
  */
 public final class RudimentFinder {
   private final Groove groove;
@@ -39,7 +41,18 @@ public final class RudimentFinder {
    * @param at from the start of the section
    * @param onBeat true on a beat of the meter
    */
-  record Hit(boolean right, int small, boolean buzz, Time at, boolean onBeat, Stroke stroke) {}
+  record Hit(boolean right, int small, boolean buzz, Time at, boolean onBeat, Stroke stroke) {
+    /** True at the start of a bar. */
+    boolean onBar() {
+      return onBeat && stroke.at().sign() == 0;
+    }
+
+    /** True on a drum: what hands do on cymbals is time, not a rudiment. */
+    boolean onDrum() {
+      Surface.Sort sort = stroke.surface().sort();
+      return sort == Surface.Sort.SNARE || sort == Surface.Sort.TOM || sort == Surface.Sort.OWN;
+    }
+  }
 
   /** The rudiments of a section in order of time; no two share a stroke. */
   public static List<Found> find(Groove groove) {

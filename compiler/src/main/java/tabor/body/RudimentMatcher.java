@@ -1,6 +1,7 @@
 package tabor.body;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.body.RudimentFinder.Hit;
@@ -30,23 +31,22 @@ final class RudimentMatcher {
    */
   record Match(RudimentShape shape, int from, int count) {}
 
-  /** The rudiment that the whole loop consists of, wherever it starts; null if there is none. */
+  /** The rudiment that the whole loop consists of from its start on; null if there is none. */
   @Nullable Match throughout() {
-    Match best = null;
+    boolean drums = hits.stream().allMatch(Hit::onDrum);
     for (RudimentShape shape : RudimentShape.ALL) {
       int size = shape.strokes().size();
-      if (hits.size() % size != 0 || shape.alone() || hits.size() < shape.least()) {
-        continue;
-      }
-      int round = shape.alternates() ? 2 * size : size;
-      for (int from = 0; from < Math.min(round, hits.size()); from++) {
-        boolean sooner = best == null || from < best.from();
-        if (sooner && (fits(shape, from, false) || fits(shape, from, true))) {
-          best = new Match(shape, from, hits.size());
-        }
+      boolean plays =
+          hits.size() % size == 0
+              && !shape.alone()
+              && hits.size() >= shape.least()
+              // Between drums and cymbals only a pattern of doubles and singles is heard as one.
+              && (drums || (shape.places() > 3 && hits.size() >= 2 * size));
+      if (plays && (fits(shape, 0, false) || fits(shape, 0, true))) {
+        return new Match(shape, 0, hits.size());
       }
     }
-    return best;
+    return null;
   }
 
   /** True if the shape goes round the whole loop and ends where it can start again. */
@@ -59,49 +59,127 @@ final class RudimentMatcher {
     return run(shape, from, mirrored, hits.size(), true) == hits.size();
   }
 
-  /** The matches that name the most strokes, none overlapping, in order; the fewest of equals. */
+  /**
+   * The matches that name the most strokes, none overlapping, in order; the fewest of equals. One
+   * cycle that might be part of something else needs a border on both sides: a rest, another
+   * rudiment, or the end of the section.
+   */
   List<Match> best() {
     int n = hits.size();
-    long[] score = new long[n + 1];
-    Match[] choice = new Match[n];
+    // By stroke: what is to be had from there on if a name must begin here, if what comes before
+    // has one, and if it has none.
+    long[] begun = new long[n + 1];
+    long[] named = new long[n + 1];
+    long[] plain = new long[n + 1];
+    Match[] begins = new Match[n];
+    boolean[] goesOn = new boolean[n];
+    Match[] beginsAlone = new Match[n];
+    boolean[] goesOnAlone = new boolean[n];
+    Arrays.fill(begun, Long.MIN_VALUE / 2);
     for (int i = n - 1; i >= 0; i--) {
-      score[i] = score[i + 1];
+      plain[i] = plain[i + 1];
       for (RudimentShape shape : RudimentShape.ALL) {
         for (boolean mirrored : new boolean[] {false, true}) {
           int count = run(shape, i, mirrored, n - i, false);
           if (count < shape.least()
+              || !onDrums(i, count)
               || (shape.alone() && !rests(i, count))
-              || isChance(shape, i, count)) {
+              || isChance(shape, i)
+              || isPartOfRoll(shape, i, count)) {
             continue;
           }
-          long with = count * 64L - 1 + score[i + count];
-          if (with >= score[i]) {
-            score[i] = with;
-            choice[i] = new Match(shape, i, count);
+          boolean ends = endsClearly(shape, i, count);
+          long with = count * 64L - 1 + (ends ? named[i + count] : begun[i + count]);
+          if (with >= begun[i]) {
+            begun[i] = with;
+            begins[i] = new Match(shape, i, count);
+            goesOn[i] = !ends;
+          }
+          if (beginsClearly(shape, i, count) && with >= plain[i]) {
+            plain[i] = with;
+            beginsAlone[i] = new Match(shape, i, count);
+            goesOnAlone[i] = !ends;
           }
         }
       }
+      named[i] = Math.max(begun[i], plain[i + 1]);
     }
     List<Match> found = new ArrayList<>();
+    boolean after = true;
+    boolean must = false;
     int i = 0;
     while (i < n) {
-      Match match = choice[i];
+      Match match =
+          must || (after && begun[i] >= plain[i + 1]) ? begins[i] : after ? null : beginsAlone[i];
       if (match == null) {
+        after = false;
         i++;
       } else {
+        must = after ? goesOn[i] : goesOnAlone[i];
         found.add(match);
         i += match.count();
+        after = true;
       }
     }
     return found;
   }
 
-  /** One cycle of plain strokes that starts off the beat: its letters may be there by chance. */
-  private boolean isChance(RudimentShape shape, int from, int count) {
-    return count == shape.strokes().size()
-        && shape.strokes().size() == shape.places()
-        && shape.strokes().stream().allMatch(beat -> beat.small() == 0)
-        && !hit(from).onBeat();
+  private boolean onDrums(int from, int count) {
+    for (int i = from; i < from + count; i++) {
+      if (!hit(i).onDrum()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Plain strokes that start off the beat: their letters may be there by chance. */
+  private boolean isChance(RudimentShape shape, int from) {
+    return isEven(shape, from) && !hit(from).onBeat();
+  }
+
+  /** Doubles that go on before or after at their speed belong to a longer roll. */
+  private boolean isPartOfRoll(RudimentShape shape, int from, int count) {
+    if (shape.strokes().size() == shape.places() || isEven(shape, from)) {
+      return false;
+    }
+    Time place = place(shape, from);
+    boolean before = from > 0 && gap(from - 1).before(place);
+    return before || (from + count < hits.size() && gap(from + count - 1).before(place));
+  }
+
+  /** True for what is itself wherever it stands: one stroke, a roll with its doubles. */
+  private boolean needsNoBorder(RudimentShape shape, int from) {
+    boolean doubles = shape.strokes().size() != shape.places() && !isEven(shape, from);
+    return shape.places() == 1 || shape.alone() || doubles;
+  }
+
+  /** True for strokes without grace notes whose doubles, if any, are no faster than the rest. */
+  private boolean isEven(RudimentShape shape, int from) {
+    List<RudimentShape.Beat> strokes = shape.strokes();
+    boolean even = strokes.stream().allMatch(beat -> beat.small() == 0);
+    for (int i = 1; i + 1 < strokes.size() && strokes.size() != shape.places(); i++) {
+      even &= gap(from + i).equals(gap(from));
+    }
+    return even;
+  }
+
+  private boolean beginsClearly(RudimentShape shape, int from, int count) {
+    boolean cycles = count > shape.strokes().size();
+    return needsNoBorder(shape, from)
+        || from == 0
+        || (cycles && hit(from).onBar())
+        || place(shape, from).before(gap(from - 1));
+  }
+
+  private boolean endsClearly(RudimentShape shape, int from, int count) {
+    int next = from + count;
+    Time place = place(shape, from);
+    return needsNoBorder(shape, from)
+        || next == hits.size()
+        || count > shape.strokes().size()
+        || place.before(gap(next - 1))
+        || (hit(next).onBeat() && place.before(gap(next)));
   }
 
   /** How many strokes from {@code from} on follow the shape, in whole cycles. */

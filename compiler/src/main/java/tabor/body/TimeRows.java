@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import tabor.body.Loop.Hit;
 import tabor.kit.Surface;
 
@@ -39,16 +41,26 @@ final class TimeRows {
   TimeRows(Loop loop) {
     this.loop = loop;
     this.hits = loop.hits;
+    int surfaces = loop.surfaces.size();
+    boolean[] steady = new boolean[surfaces];
+    Set<String> pieces = new HashSet<>();
+    for (int i = 0; i < surfaces; i++) {
+      steady[i] = isTimePiece(loop.surfaces.get(i));
+      if (steady[i]) {
+        pieces.add(loop.surfaces.get(i).piece());
+      }
+    }
     for (Hit hit : hits) {
-      Surface.Sort sort = hit.surface().sort();
-      if (isTimePiece(hit.surface())) {
+      if (steady[hit.id()]) {
         time.set(hit.number());
-      } else if (sort == Surface.Sort.CYMBAL) {
+      } else if (hit.surface().sort() == Surface.Sort.CYMBAL) {
         time.set(hit.number());
         crash.set(hit.number());
       }
     }
-    partners();
+    if (pieces.size() > 1) {
+      partners();
+    }
     drums();
     quick();
   }

@@ -63,7 +63,7 @@ final class Weights {
   static final long CROSSED_SOON = 3;
 
   /** A hand's way: one point for each so many centimetres per second. */
-  static final long CENTIMETRES_PER_SECOND_A_POINT = 100;
+  static final double CENTIMETRES_PER_SECOND_A_POINT = 100;
 
   // Speed of one limb.
 

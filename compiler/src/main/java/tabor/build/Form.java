@@ -21,7 +21,7 @@ public enum Form {
   PNG,
   /** {@code LESSON.pdf}: the handout. */
   PDF,
-  /** {@code LESSON.html}: the page that plays. */
+  /** {@code LESSON.html}: the practice page. */
   HTML;
 
   /** As {@code --as} names it. */

@@ -32,9 +32,14 @@ final class Check {
     Toolchain toolchain = new Toolchain(io, options);
     TextReport text = new TextReport(io.colourOut());
     List<Compiled> files = new ArrayList<>();
-    boolean errors = false;
+    List<Compiled> alone = new ArrayList<>();
     for (Path file : SourceFiles.find(words)) {
-      Compiled compiled = toolchain.compile(file);
+      alone.add(toolchain.compile(file));
+    }
+    boolean errors = false;
+    for (Compiled one : alone) {
+      // What one file leaves unused another may use.
+      Compiled compiled = one.besides(alone);
       files.add(compiled);
       errors |= compiled.hasErrors();
       if (style == Style.TEXT) {

@@ -62,7 +62,12 @@ public record Compiled(
    * @param kind pattern or kit
    * @param name its name
    */
-  public record Definition(Path file, SectionKind kind, String name) {}
+  public record Definition(Path file, SectionKind kind, String name) {
+    /** Makes the path absolute. */
+    public Definition {
+      file = file.toAbsolutePath().normalize();
+    }
+  }
 
   /** The offsets of a spot in its file. */
   public Span span(Spot spot) {

@@ -41,7 +41,7 @@ public final class Compiler {
   private static final int MOST_USED = 10_000;
 
   private final Loader loader;
-  private final Map<Path, Document> documents = new HashMap<>();
+  private final Map<Path, SourceDocument> documents = new HashMap<>();
 
   /** Compiles with files in use from {@code loader}. */
   public Compiler(Loader loader) {
@@ -57,12 +57,12 @@ public final class Compiler {
    */
   public Compiled compile(Path path, String text, Options options) {
     List<Source> sources =
-        UseGraph.of(path, text, loader, p -> documents.computeIfAbsent(p, Document::new));
+        UseGraph.of(path, text, loader, p -> documents.computeIfAbsent(p, SourceDocument::new));
     Source root = sources.get(sources.size() - 1);
     Result result = new Run(options).result(root);
     Map<Passage, Compiled.Where> places = new IdentityHashMap<>();
     sources.forEach(source -> place(source.document, places));
-    Document document = root.document;
+    SourceDocument document = root.document;
     List<SectionSyntax> syntax = new ArrayList<>(document.nodes().size() + 1);
     syntax.add(document.headerSyntax());
     document.nodes().forEach(node -> syntax.add(node.syntax));
@@ -175,18 +175,18 @@ public final class Compiler {
     }
   }
 
-  private static void place(Document document, Map<Passage, Compiled.Where> places) {
+  private static void place(SourceDocument document, Map<Passage, Compiled.Where> places) {
     int at = 0;
     Passage header = document.headerSyntax().passage();
     places.put(header, new Compiled.Where(document.path, at));
     at += header.text().length();
-    for (Node node : document.nodes()) {
+    for (SectionNode node : document.nodes()) {
       places.put(node.passage, new Compiled.Where(document.path, at));
       at += node.passage.text().length();
     }
   }
 
-  private static Lesson lesson(Document document, Result result) {
+  private static Lesson lesson(SourceDocument document, Result result) {
     Header header = document.header();
     Path name = document.path.getFileName();
     String file = name == null ? "lesson" : name.toString();

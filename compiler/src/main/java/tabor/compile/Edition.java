@@ -17,17 +17,17 @@ import tabor.resolve.SectionDefaults;
  * came to and which answers that rests on, and what it came to as a whole.
  */
 final class Edition {
-  private final Document document;
+  private final SourceDocument document;
   private final SectionDefaults handed;
   private final boolean checked;
   private SectionDefaults defaults = SectionDefaults.USUAL;
-  private Map<Node, Memo> memos = new IdentityHashMap<>();
+  private Map<SectionNode, Memo> memos = new IdentityHashMap<>();
   private Options options = Options.NONE;
   private @Nullable Result result;
   private int revision = -1;
   private List<Object> basis = List.of();
 
-  Edition(Document document, SectionDefaults handed, boolean checked) {
+  Edition(SourceDocument document, SectionDefaults handed, boolean checked) {
     this.document = document;
     this.handed = handed;
     this.checked = checked;
@@ -58,7 +58,7 @@ final class Edition {
     @Nullable Resolved resolved;
   }
 
-  Document document() {
+  SourceDocument document() {
     return document;
   }
 
@@ -82,7 +82,7 @@ final class Edition {
   }
 
   /** What is remembered of a section; nothing where it is new. */
-  Memo memo(Node node) {
+  Memo memo(SectionNode node) {
     return memos.computeIfAbsent(node, n -> new Memo());
   }
 
@@ -101,8 +101,8 @@ final class Edition {
     result = found;
     revision = document.revision();
     basis = new ArrayList<>(now);
-    Map<Node, Memo> alive = new IdentityHashMap<>(document.nodes().size() * 2);
-    for (Node node : document.nodes()) {
+    Map<SectionNode, Memo> alive = new IdentityHashMap<>(document.nodes().size() * 2);
+    for (SectionNode node : document.nodes()) {
       Memo memo = memos.get(node);
       if (memo != null) {
         alive.put(node, memo);

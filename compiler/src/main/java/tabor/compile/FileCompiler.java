@@ -3,16 +3,13 @@ package tabor.compile;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Edition.Memo;
-import tabor.compile.Edition.Question;
 import tabor.compile.UseGraph.Source;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
@@ -20,6 +17,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.resolve.ChartResolver;
+import tabor.resolve.ChartSize;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
 import tabor.resolve.PatternChecks;
@@ -36,20 +34,24 @@ final class FileCompiler {
   /** Most strokes that the sections of a file may hold together. */
   private static final long MOST_STROKES = 250_000;
 
+  /** What the sections of a file may cost to work out together. */
+  private static final long MOST_EFFORT = 20_000_000;
+
   private final Source source;
-  private final Document document;
+  private final SourceDocument document;
   private final Edition edition;
   private final Options options;
   private final List<Compiler.Used> used;
   private final FileKits kits;
   private final FileScope scope;
   private final List<Diagnostic> headerProblems = new ArrayList<>();
-  private final Map<Node, Diagnostic> nameProblems = new IdentityHashMap<>();
-  private final Map<Node, Resolved> resolved = new IdentityHashMap<>();
-  private final Map<String, Node> patternNodes = new LinkedHashMap<>();
-  private final Map<String, Node> sectionNodes = new HashMap<>();
+  private final Map<SectionNode, Diagnostic> nameProblems = new IdentityHashMap<>();
+  private final Map<SectionNode, Resolved> resolved = new IdentityHashMap<>();
+  private final Map<String, SectionNode> patternNodes = new LinkedHashMap<>();
+  private final Map<String, SectionNode> sectionNodes = new HashMap<>();
   private final List<Memo> memos = new ArrayList<>();
   private long strokes;
+  private long effort;
   private long sounds;
 
   FileCompiler(Source source, Edition edition, Options options, List<Compiler.Used> used) {
@@ -89,7 +91,7 @@ final class FileCompiler {
   }
 
   private void declareKitsAndPatterns() {
-    for (Node node : document.nodes()) {
+    for (SectionNode node : document.nodes()) {
       Name name = node.ownName;
       if (name == null) {
         continue;
@@ -109,7 +111,7 @@ final class FileCompiler {
   }
 
   private void circularKits() {
-    for (Node node : kits.circular()) {
+    for (SectionNode node : kits.circular()) {
       Name like = node.like();
       if (like != null) {
         nameProblems.put(
@@ -125,7 +127,7 @@ final class FileCompiler {
     }
   }
 
-  private void duplicate(Node node, Name name, @Nullable Node first) {
+  private void duplicate(SectionNode node, Name name, @Nullable SectionNode first) {
     String kind =
         node.kind == SectionKind.KIT || node.kind == SectionKind.PATTERN
             ? node.kind.word()
@@ -148,7 +150,8 @@ final class FileCompiler {
     Header.Named kit = document.header().kit();
     if (kit != null && kits.kit(kit.name()) == null) {
       Diagnostic plain =
-          Diagnostic.of(Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”");
+          Diagnostic.of(
+              Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”");
       headerProblems.add(
           kits.near(kit.name())
               .map(
@@ -162,7 +165,7 @@ final class FileCompiler {
 
   private void grooves() {
     int number = 0;
-    for (Node node : document.nodes()) {
+    for (SectionNode node : document.nodes()) {
       if (!node.isPlayable()) {
         if (node.kind == SectionKind.CHART) {
           declareName(node, node.ownName == null ? "chart" : node.ownName.text());
@@ -174,8 +177,11 @@ final class FileCompiler {
       String name = own == null ? node.kind.word() + "-" + number : own.text();
       boolean free = declareName(node, name);
       Resolved found =
-          withinBounds(
-              node, resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
+          effort > MOST_EFFORT
+              ? new Resolved(null, true, List.of(), 0)
+              : withinBounds(
+                  node,
+                  resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
       resolved.put(node, found);
       scope.previous(found);
       if (free) {
@@ -185,7 +191,7 @@ final class FileCompiler {
   }
 
   /** Takes a name for a section; false, and said so, if it is taken. */
-  private boolean declareName(Node node, String name) {
+  private boolean declareName(SectionNode node, String name) {
     Name own = node.ownName;
     if (scope.hasSection(name) || sectionNodes.putIfAbsent(name, node) != null) {
       if (own != null) {
@@ -196,7 +202,7 @@ final class FileCompiler {
     return true;
   }
 
-  private Resolved resolve(Node node, String name, Supplier<Resolved> work) {
+  private Resolved resolve(SectionNode node, String name, Supplier<Resolved> work) {
     Memo memo = edition.memo(node);
     memos.add(memo);
     Resolved before = memo.resolved;
@@ -211,51 +217,59 @@ final class FileCompiler {
     return result;
   }
 
-  private Resolved withinBounds(Node node, Resolved found) {
+  private Resolved withinBounds(SectionNode node, Resolved found) {
     if (!(found.section() instanceof Groove groove)) {
       return found;
     }
     Groove base = groove.base();
     boolean shared = base != null && base.written() == groove.written();
     strokes += shared ? 0 : groove.written().size();
-    return strokes <= MOST_STROKES
+    effort += found.effort();
+    if (strokes > MOST_STROKES) {
+      // Nothing below is worked out.
+      effort = Long.MAX_VALUE;
+      return tooLong(
+          node,
+          found,
+          "the sections so far have more than " + MOST_STROKES + " strokes together");
+    }
+    return effort <= MOST_EFFORT
         ? found
         : tooLong(
-            node,
-            found,
-            "the sections so far have more than " + MOST_STROKES + " strokes together");
+            node, found, "the sections so far have too many changes of too many strokes together");
   }
 
-  private Resolved tooLong(Node node, Resolved found, String message) {
+  private Resolved tooLong(SectionNode node, Resolved found, String message) {
     edition.memo(node).resolved = null;
     List<Diagnostic> problems = new ArrayList<>(found.diagnostics());
     problems.add(
         Diagnostic.of(Code.TOO_LONG, node.headingLine().spot(), message)
             .help("make several files of this one"));
-    return new Resolved(null, true, problems);
+    return new Resolved(null, true, problems, 0);
   }
 
   private void charts() {
-    for (Node node : document.nodes()) {
+    for (SectionNode node : document.nodes()) {
       if (node.kind == SectionKind.CHART) {
         String name = node.ownName == null ? "chart" : node.ownName.text();
-        Resolved found = resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
+        Resolved found =
+            resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
         if (found.section() instanceof Chart chart) {
-          sounds += ChartResolver.sounds(chart);
-          if (sounds > ChartResolver.MOST_SOUNDS && !found.partial()) {
+          sounds += ChartSize.sounds(chart);
+          if (sounds > ChartSize.MOST_SOUNDS && !found.partial()) {
             found =
                 tooLong(
                     node,
                     found,
                     "the charts so far have more than "
-                        + ChartResolver.MOST_SOUNDS
+                        + ChartSize.MOST_SOUNDS
                         + " strokes together");
           }
         }
         resolved.put(node, found);
       }
     }
-    for (Node node : document.nodes()) {
+    for (SectionNode node : document.nodes()) {
       Resolved found = resolved.get(node);
       Name own = node.ownName;
       if (node.kind == SectionKind.CHART
@@ -274,20 +288,9 @@ final class FileCompiler {
     header.addAll(document.header().diagnostics());
     header.addAll(headerProblems);
     addSorted(all, header);
-    Set<String> askedKits = FileScope.asked(memos, Question.KIT);
-    Set<String> askedPatterns = FileScope.asked(memos, Question.PATTERN);
-    for (Node node : document.nodes()) {
-      Name like = node.like();
-      if (like != null) {
-        askedKits.add(like.text());
-      }
-    }
-    Header.Named named = document.header().kit();
-    if (named != null) {
-      askedKits.add(named.name());
-    }
+    UsedNames names = UsedNames.of(document, memos);
     Map<Compiled.Definition, Diagnostic> unused = new LinkedHashMap<>();
-    for (Node node : document.nodes()) {
+    for (SectionNode node : document.nodes()) {
       List<Diagnostic> own = new ArrayList<>(node.syntax.problems());
       Diagnostic nameProblem = nameProblems.get(node);
       if (nameProblem != null) {
@@ -301,14 +304,13 @@ final class FileCompiler {
           sections.add(section);
         }
       } else {
-        boolean kit = node.kind == SectionKind.KIT;
         own.addAll(definition(node));
         Name name = node.ownName;
         if (name != null
             && nameProblem == null
             && isChecked()
-            && !(kit ? askedKits : askedPatterns).contains(name.text())) {
-          Diagnostic told = unused(node, name, kit);
+            && !names.has(node.kind, name.text())) {
+          Diagnostic told = UsedNames.unused(node, name);
           own.add(told);
           unused.put(new Compiled.Definition(document.path, node.kind, name.text()), told);
         }
@@ -325,7 +327,7 @@ final class FileCompiler {
         patterns,
         all,
         unused,
-        uses(askedKits, askedPatterns));
+        names.ofOthers(used));
   }
 
   /** True if names that nobody uses are worth a word: the file plays something itself. */
@@ -347,45 +349,11 @@ final class FileCompiler {
   }
 
   /** What is wrong with a kit or a pattern. */
-  private static List<Diagnostic> definition(Node node) {
+  private static List<Diagnostic> definition(SectionNode node) {
     if (node.kind == SectionKind.PATTERN) {
       return PatternChecks.check(node.headingLine(), node.places());
     }
     return node.kit == null ? List.of() : node.kit.built().diagnostics();
-  }
-
-  private static Diagnostic unused(Node node, Name name, boolean kit) {
-    return Diagnostic.of(
-            Code.UNUSED_NAME,
-            node.headingLine().spot(name.span()),
-            "nothing uses the " + (kit ? "kit" : "pattern") + " “" + name.text() + "”")
-        .help(
-            kit
-                ? "play a section on it with “on " + name.text() + "”, or take it out"
-                : "play it with “hands play " + name.text() + " in …”, or take it out");
-  }
-
-  /** The kits and patterns of other files that this one asks for. */
-  private Set<Compiled.Definition> uses(Set<String> askedKits, Set<String> askedPatterns) {
-    Set<Compiled.Definition> uses = new HashSet<>();
-    for (Compiler.Used file : used) {
-      Result result = file.result();
-      Source target = file.link().target();
-      if (result != null && target != null) {
-        for (String name : result.kits()) {
-          if (askedKits.contains(name)) {
-            uses.add(new Compiled.Definition(target.document.path, SectionKind.KIT, name));
-          }
-        }
-        for (String name : result.patterns().keySet()) {
-          if (askedPatterns.contains(name)) {
-            uses.add(new Compiled.Definition(target.document.path, SectionKind.PATTERN, name));
-          }
-        }
-        uses.addAll(result.uses());
-      }
-    }
-    return uses;
   }
 
   private static void addSorted(List<Diagnostic> all, List<Diagnostic> own) {

@@ -23,15 +23,15 @@ import tabor.syntax.SectionKind;
 
 /** The kits that a file may name: built-in ones, those of files in use, its own. */
 final class FileKits {
-  private final Map<String, Node> nodes = new LinkedHashMap<>();
+  private final Map<String, SectionNode> nodes = new LinkedHashMap<>();
   private final Map<String, KitResolver.Built> used = new HashMap<>();
   private final Map<String, KitResolver.Built> own = new LinkedHashMap<>();
-  private final Set<Node> circular = new LinkedHashSet<>();
+  private final Set<SectionNode> circular = new LinkedHashSet<>();
 
   /** The kits of a file's sections, with those of the files that it uses. */
-  FileKits(List<Node> sections, List<FileKits> files) {
+  FileKits(List<SectionNode> sections, List<FileKits> files) {
     files.forEach(file -> file.own.forEach(used::putIfAbsent));
-    for (Node node : sections) {
+    for (SectionNode node : sections) {
       Name name = node.ownName;
       if (node.kind == SectionKind.KIT
           && name != null
@@ -47,37 +47,37 @@ final class FileKits {
   }
 
   /** Makes a kit after those that it is like; kits like each other in a circle start afresh. */
-  private void build(Node start) {
-    Deque<Node> chain = new ArrayDeque<>();
-    Set<Node> onTheWay = new HashSet<>();
-    Node at = start;
+  private void build(SectionNode start) {
+    Deque<SectionNode> chain = new ArrayDeque<>();
+    Set<SectionNode> onTheWay = new HashSet<>();
+    SectionNode at = start;
     while (at != null && !own.containsKey(nameOf(at)) && onTheWay.add(at)) {
       chain.push(at);
       Name like = at.like();
       at = like == null ? null : nodes.get(like.text());
     }
     if (at != null && onTheWay.contains(at)) {
-      for (Node node : chain) {
+      for (SectionNode node : chain) {
         circular.add(node);
         if (node == at) {
           break;
         }
       }
     }
-    for (Node node : chain) {
+    for (SectionNode node : chain) {
       own.put(nameOf(node), built(node));
     }
   }
 
-  private static String nameOf(Node node) {
+  private static String nameOf(SectionNode node) {
     return Objects.requireNonNull(node.ownName).text();
   }
 
-  private KitResolver.Built built(Node node) {
+  private KitResolver.Built built(SectionNode node) {
     Name like = node.like();
     Kit from = like == null ? null : likeOf(node, like.text());
     String near = like == null || from != null ? null : near(like.text()).orElse(null);
-    Node.BuiltKit before = node.kit;
+    SectionNode.BuiltKit before = node.kit;
     if (before != null && before.like() == from && Objects.equals(before.near(), near)) {
       return before.built();
     }
@@ -96,11 +96,11 @@ final class FileKits {
                 return Optional.ofNullable(near);
               }
             });
-    node.kit = new Node.BuiltKit(from, near, built);
+    node.kit = new SectionNode.BuiltKit(from, near, built);
     return built;
   }
 
-  private @Nullable Kit likeOf(Node node, String name) {
+  private @Nullable Kit likeOf(SectionNode node, String name) {
     return circular.contains(node) ? Kits.FIVE_PIECE : kit(name);
   }
 
@@ -120,12 +120,12 @@ final class FileKits {
   }
 
   /** The section that makes the kit of this name; null if none of the file does. */
-  @Nullable Node node(String name) {
+  @Nullable SectionNode node(String name) {
     return nodes.get(name);
   }
 
   /** The kits that are like each other in a circle. */
-  Set<Node> circular() {
+  Set<SectionNode> circular() {
     return circular;
   }
 

@@ -61,7 +61,7 @@ final class FileScope implements Scope {
     return sections.containsKey(name);
   }
 
-  void declarePattern(String name, Node node) {
+  void declarePattern(String name, SectionNode node) {
     patterns.put(name, node.places());
   }
 

@@ -18,12 +18,12 @@ import tabor.resolve.Header;
 final class UseGraph {
   /** A file of the graph. */
   static final class Source {
-    final Document document;
+    final SourceDocument document;
     final boolean tooLong;
     final List<Link> links = new ArrayList<>();
     private @Nullable FileKits kits;
 
-    private Source(Document document, boolean tooLong) {
+    private Source(SourceDocument document, boolean tooLong) {
       this.document = document;
       this.tooLong = tooLong;
     }
@@ -43,12 +43,12 @@ final class UseGraph {
   record Link(Header.Named use, @Nullable Source target, Loader.@Nullable Trouble trouble) {}
 
   private final Loader loader;
-  private final Function<Path, Document> documents;
+  private final Function<Path, SourceDocument> documents;
   private final Map<Path, Source> sources = new HashMap<>();
   private final Set<Path> inWork = new HashSet<>();
   private final List<Source> order = new ArrayList<>();
 
-  private UseGraph(Loader loader, Function<Path, Document> documents) {
+  private UseGraph(Loader loader, Function<Path, SourceDocument> documents) {
     this.loader = loader;
     this.documents = documents;
   }
@@ -65,7 +65,7 @@ final class UseGraph {
 
   /** All files that a file uses, and itself, those in use before those that use them. */
   static List<Source> of(
-      Path path, String text, Loader loader, Function<Path, Document> documents) {
+      Path path, String text, Loader loader, Function<Path, SourceDocument> documents) {
     UseGraph graph = new UseGraph(loader, documents);
     Deque<Step> steps = new ArrayDeque<>();
     steps.push(new Step(graph.read(path, text)));
@@ -86,7 +86,7 @@ final class UseGraph {
   }
 
   private Source read(Path path, String text) {
-    Document document = documents.apply(path);
+    SourceDocument document = documents.apply(path);
     boolean tooLong = text.length() > Compiler.MOST_CHARACTERS;
     document.update(tooLong ? "" : text);
     Source source = new Source(document, tooLong);

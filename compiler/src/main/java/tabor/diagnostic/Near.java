@@ -8,7 +8,7 @@ import java.util.Optional;
 /** Finds the name that somebody probably meant. */
 public final class Near {
   /** More names of about the right length are not looked at: nobody has so many. */
-  private static final int MOST_COMPARED = 1_000;
+  private static final int MOST_COMPARED = 200;
 
   private Near() {}
 

@@ -3,7 +3,7 @@ package tabor.groove;
 /**
  * MIDI velocities of the three levels, 1 to 127, at {@code mf}.
  *
- * @param ghost of ghost and small strokes
+ * @param ghost of ghost and grace notes
  * @param plain of plain strokes
  * @param accent of accents
  */

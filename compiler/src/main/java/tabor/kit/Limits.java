@@ -4,10 +4,10 @@ package tabor.kit;
  * What a player's limbs can do, each as a comfortable and an extreme figure. The defaults are
  * common practice, no source, and from memory; a file or a kit may set its own.
  *
- * @param hands single strokes a second of one hand
- * @param feet single strokes a second of one foot
- * @param doubles strokes a second within a double of one limb
- * @param reach speed of a hand between two surfaces, in centimetres a second
+ * @param hands single strokes per second of one hand
+ * @param feet single strokes per second of one foot
+ * @param doubles strokes per second within a double of one limb
+ * @param reach speed of a hand between two surfaces, in centimetres per second
  */
 public record Limits(Range hands, Range feet, Range doubles, Range reach) {
   /**

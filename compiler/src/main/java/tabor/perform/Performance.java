@@ -45,7 +45,7 @@ public record Performance(List<Segment> segments, List<Sound> sounds, Time lengt
 
   /**
    * Microseconds from the start of the performance to a place, rounded once. Between two changes of
-   * tempo the reckoning is exact; each change is placed to the nearest picosecond.
+   * tempo it is exact; each change is placed to the nearest picosecond.
    */
   public long micros(Time position) {
     return micros(segmentAt(position), position);

@@ -15,8 +15,8 @@ import tabor.rhythm.Time;
  * Plays grooves, steps and charts.
  *
  * <p>A count-in stops before the pickup of the section after it: one bar of 4/4 before a pickup of
- * one beat is three clicks. A section that follows itself in a chart goes round without its pickup;
- * wherever something else stood before it, the pickup is played.
+ * one beat is three clicks. A section that follows itself in a chart is played again without its
+ * pickup; wherever something else stood before it, the pickup is played.
  */
 public final class Performer {
   /** The longest chart that is played. */
@@ -41,7 +41,7 @@ public final class Performer {
 
   /**
    * A groove or step twice through, the second time without its pickup. From the first barline to
-   * the second time it is what goes round in a loop, with the small strokes before the turn.
+   * the second time it is what a loop plays, with the grace notes before the repeat.
    */
   public static Performance twice(Groove groove, int countIn) {
     Groove.Setting setting = groove.setting();
@@ -58,8 +58,8 @@ public final class Performer {
 
   /**
    * A groove or step as a loop: one time round, its pickup left out, as it sounds in the middle of
-   * many. Small strokes before its first beat stand at its end, and what rings on there is cut off
-   * by what comes after the turn, so that such a sound may end after the performance does.
+   * many. Grace notes before its first beat stand at its end, and what rings on there is cut off by
+   * what comes after the repeat, so that such a sound may end after the performance does.
    */
   public static Performance round(Groove groove) {
     Groove.Setting setting = groove.setting();
@@ -103,7 +103,7 @@ public final class Performer {
   }
 
   /**
-   * How long a chart lasts in seconds, rounded up once a millisecond has begun, reckoned without
+   * How long a chart lasts in seconds, rounded up once a millisecond has begun, worked out without
    * playing it out; {@link Long#MAX_VALUE} if it is longer than that.
    */
   public static long seconds(Chart chart) {

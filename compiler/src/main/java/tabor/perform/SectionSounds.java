@@ -77,7 +77,7 @@ final class SectionSounds {
         return exact;
       }
     } catch (ArithmeticException e) {
-      // Out of 64 bits: the coarse reckoning below stays within them.
+      // Out of 64 bits: the coarse sum below stays within them.
     }
     return of(groove, tempo, feel, true);
   }

@@ -12,10 +12,10 @@ import tabor.rhythm.Time;
 /**
  * Places the sounds of sections in a performance, and ends each where something else stops it.
  *
- * <p>Small strokes come 27.5 ms apart before their main stroke, by the tempo that holds there (25
- * to 30 ms: common practice, no source). Where the performance starts less than that before the
- * main stroke they share what there is; before a main stroke at the very start there are none. The
- * main stroke never moves.
+ * <p>Grace notes come 27.5 ms apart before their main stroke, by the tempo that holds there (25 to
+ * 30 ms: common practice, no source). Where the performance starts less than that before the main
+ * stroke they share what there is; before a main stroke at the very start there are none. The main
+ * stroke never moves.
  *
  * <p>A sound ends no later than the next one on the same key begins; any stroke on the hi-hat, by
  * stick or foot, also ends the hi-hat sound before it. All end with the performance.
@@ -137,7 +137,7 @@ final class SoundPlacer {
     return new Performance(segments, placed, end);
   }
 
-  /** Its segment says the tempo, unless it is a small stroke that reaches into the one before. */
+  /** Its segment says the tempo, unless it is a grace note that reaches into the one before. */
   private long micros(Sound sound) {
     int i = sound.segment();
     while (i > 0 && sound.start().before(segments.get(i).start())) {

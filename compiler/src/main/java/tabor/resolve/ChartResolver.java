@@ -10,8 +10,6 @@ import tabor.diagnostic.Code;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.rhythm.Feel;
-import tabor.rhythm.Meter;
-import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.syntax.ChartStatement;
@@ -26,18 +24,11 @@ import tabor.syntax.Text;
 
 /** Works out one chart. */
 public final class ChartResolver implements ChartStatement.Cases<@Nullable Void> {
-  private static final BigInteger PICOS = BigInteger.TEN.pow(12);
-
-  /** Rounded downwards so many times, a chart of exactly a day still is one. */
-  private static final BigInteger DAY = PICOS.multiply(BigInteger.valueOf(24 * 60 * 60));
-
   private static final int MOST_TIMES = 100_000;
   private static final int MOST_RUNGS = 10_000;
   private static final int MOST_PLAYED = 512;
   private static final int MOST_COUNT_IN = 64;
 
-  /** Most strokes that the charts of a file sound together; outputs grow with them. */
-  public static final long MOST_SOUNDS = 250_000;
 
   private final Scope scope;
   private final Problems problems;
@@ -88,7 +79,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     if (!resolver.partial) {
       resolver.problems.addAll(BodyChecks.check(chart));
     }
-    return new Resolved(chart, resolver.partial, resolver.problems.found());
+    return new Resolved(chart, resolver.partial, resolver.problems.found(), 0);
   }
 
   private void put(Chart.Item item) {
@@ -309,20 +300,15 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     return null;
   }
 
-  /** How many strokes a chart sounds. */
-  public static long sounds(Chart chart) {
-    return chart.items().stream().mapToLong(item -> item.match(SOUNDS)).sum();
-  }
-
   /** Says so where the chart grows longer than a day, or beyond what can be written out. */
   private void measure(List<Chart.Item> finished) {
     BigInteger all = BigInteger.ZERO;
     long sounds = 0;
     for (int i = 0; i < finished.size(); i++) {
-      all = all.add(finished.get(i).match(LENGTH));
-      sounds += finished.get(i).match(SOUNDS);
-      boolean day = all.compareTo(DAY) > 0;
-      if (day || sounds > MOST_SOUNDS) {
+      all = all.add(finished.get(i).match(ChartSize.LENGTH));
+      sounds += finished.get(i).match(ChartSize.SOUNDS);
+      boolean day = all.compareTo(ChartSize.DAY) > 0;
+      if (day || sounds > ChartSize.MOST_SOUNDS) {
         partial = true;
         problems.add(
             problems
@@ -332,92 +318,10 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
                     lines.get(i).statement().span(),
                     day
                         ? "here the chart grows longer than 24 hours"
-                        : "here the chart grows beyond " + MOST_SOUNDS + " strokes")
+                        : "here the chart grows beyond " + ChartSize.MOST_SOUNDS + " strokes")
                 .help("play fewer times"));
         return;
       }
     }
   }
-
-  /** How many strokes an item sounds. */
-  private static final Chart.Cases<Long> SOUNDS =
-      new Chart.Cases<>() {
-        @Override
-        public Long countIn(Chart.CountIn one) {
-          return 0L;
-        }
-
-        @Override
-        public Long click(Chart.SetClick one) {
-          return 0L;
-        }
-
-        @Override
-        public Long play(Chart.Play one) {
-          long row = 0;
-          for (Chart.Turn turn : one.turns()) {
-            row += turn.groove().strokes().size();
-          }
-          return row * one.times();
-        }
-
-        @Override
-        public Long rest(Chart.Rest one) {
-          return 0L;
-        }
-
-        @Override
-        public Long climb(Chart.Climb one) {
-          return (long) one.groove().strokes().size() * one.times() * one.tempi().size();
-        }
-      };
-
-  /** How long an item lasts, in picoseconds. */
-  private static final Chart.Cases<BigInteger> LENGTH =
-      new Chart.Cases<>() {
-        @Override
-        public BigInteger countIn(Chart.CountIn one) {
-          return bars(one.bars(), one.like(), one.tempo());
-        }
-
-        @Override
-        public BigInteger click(Chart.SetClick one) {
-          return BigInteger.ZERO;
-        }
-
-        @Override
-        public BigInteger play(Chart.Play one) {
-          BigInteger row = BigInteger.ZERO;
-          for (Chart.Turn turn : one.turns()) {
-            row = row.add(picos(turn.groove().length(), turn.tempo()));
-          }
-          return row.multiply(BigInteger.valueOf(one.times()));
-        }
-
-        @Override
-        public BigInteger rest(Chart.Rest one) {
-          return bars(one.bars(), one.like(), one.tempo());
-        }
-
-        @Override
-        public BigInteger climb(Chart.Climb one) {
-          BigInteger all = BigInteger.ZERO;
-          for (Tempo rung : one.tempi()) {
-            all = all.add(picos(one.groove().length(), rung));
-          }
-          return all.multiply(BigInteger.valueOf(one.times()));
-        }
-
-        private BigInteger bars(int bars, @Nullable Groove like, Tempo tempo) {
-          Meters meters = like == null ? Meters.of(Meter.COMMON) : like.setting().meters();
-          return picos(meters.length(bars), tempo);
-        }
-
-        private BigInteger picos(Time length, Tempo tempo) {
-          Time seconds = length.times(tempo.secondsPerWhole());
-          return BigInteger.valueOf(seconds.num())
-              .multiply(PICOS)
-              .divide(BigInteger.valueOf(seconds.den()));
-        }
-      };
 }

@@ -27,25 +27,40 @@ final class Dealing {
           .thenComparing((a, b) -> a.at().compareTo(b.at()))
           .thenComparing(stroke -> stroke.surface().name());
 
+  /** What it costs to deal one stroke beside looking at it. */
+  private static final int COST = 50;
+
   private final SectionFrame frame;
   private final SectionDraft draft;
   private final List<Stroke> given = new ArrayList<>();
   private final List<Stroke> open = new ArrayList<>();
 
-  private Dealing(SectionFrame frame, SectionDraft draft) {
+  /**
+   * Sorts out what has to be dealt.
+   *
+   * @param alone true if nothing is dealt but open strokes: then a pair of limbs of which a step
+   *     asks nothing else than the section before keeps what it has
+   */
+  private Dealing(SectionFrame frame, SectionDraft draft, boolean alone) {
     this.frame = frame;
     this.draft = draft;
+    boolean hands = alone && Unchanged.pair(frame, draft, true);
+    boolean feet = alone && Unchanged.pair(frame, draft, false);
     for (Stroke stroke : draft.strokes()) {
-      (stroke.open() ? open : given).add(stroke);
+      boolean known = stroke.limb().isHand() ? hands : feet;
+      (stroke.open() && !known ? open : given).add(stroke);
     }
     open.sort(BY_SURFACE);
   }
 
   /** A draft in which every open stroke has the limb that it would have if the section ended. */
   static SectionDraft dealt(SectionFrame frame, SectionDraft draft) {
-    Dealing dealing = new Dealing(frame, draft);
-    if (dealing.open.isEmpty()) {
+    if (draft.dealt()) {
       return draft;
+    }
+    Dealing dealing = new Dealing(frame, draft, true);
+    if (dealing.open.isEmpty()) {
+      return draft.dealt(draft.strokes(), 0);
     }
     List<@Nullable Limb> limbs = dealing.deal(List.of());
     List<Stroke> all = new ArrayList<>(dealing.given);
@@ -54,7 +69,7 @@ final class Dealing {
       Limb limb = limbs.get(i);
       all.add(limb == null ? stroke.opened() : stroke.by(limb, true));
     }
-    return draft.with(all);
+    return draft.dealt(all, (long) dealing.open.size() * COST);
   }
 
   /**
@@ -64,7 +79,7 @@ final class Dealing {
    * @param either in the order of {@link #BY_SURFACE}
    */
   static List<@Nullable Limb> limbs(SectionFrame frame, SectionDraft draft, List<Stroke> either) {
-    return new Dealing(frame, draft).deal(either);
+    return new Dealing(frame, draft, false).deal(either);
   }
 
   /** Deals; gives the limbs of {@code either} if there are any, else of the open strokes. */

@@ -67,7 +67,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
         all.set(i, fixed.get(next++));
       }
     }
-    return new Chosen(seen.inOrder(all), fixed);
+    return new Chosen(seen.dealt(all, 0), fixed);
   }
 
   /** The stroke with the limb that it has, for good. */

@@ -59,7 +59,8 @@ final class KitChange {
               Surface own = frame.kit().surface(surface.name());
               plays.put(limb, own == null ? surface : own);
             });
-    return new SectionDraft(done.view(), plays, draft.marks(), draft.hairpins(), draft.repeats());
+    return new SectionDraft(
+        done.view(), plays, draft.marks(), draft.hairpins(), draft.repeats(), false, 0);
   }
 
   /** The line that chooses the kit; the heading where none does. */

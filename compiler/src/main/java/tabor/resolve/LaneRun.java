@@ -28,7 +28,7 @@ final class LaneRun {
   /** A part that may go on in the next system. */
   private static final class Track {
     final LaneWalker walker;
-    final Map<Meter, Bar> latest = new HashMap<>();
+    final Map<Meter, Latest> latest = new HashMap<>();
     int nextBar;
     int read;
 
@@ -37,12 +37,16 @@ final class LaneRun {
     }
   }
 
-  /** What repeats a bar in which the part was silent. */
-  private static final Bar SILENT = new Bar(List.of(), true, new tabor.source.Span(0, 0));
+  /**
+   * A part's latest bar of a meter.
+   *
+   * @param bar null where the part was silent
+   * @param line where it is written
+   */
+  private record Latest(@Nullable Bar bar, Line line) {}
 
   private final SectionFrame frame;
   private final Problems problems;
-  private final Patterns patterns;
   private final Map<String, Track> tracks = new HashMap<>();
   private final Map<Integer, int[]> percents = new HashMap<>();
   private final Map<String, Integer> inSystem = new HashMap<>();
@@ -51,7 +55,6 @@ final class LaneRun {
   LaneRun(SectionFrame frame, Problems problems) {
     this.frame = frame;
     this.problems = problems;
-    this.patterns = new Patterns(frame.scope());
   }
 
   /**
@@ -83,7 +86,8 @@ final class LaneRun {
     List<TargetFilter> filters = new ArrayList<>();
     for (Line line : lines) {
       Subject subject = subject(line.statement());
-      TargetFilter filter = subject == null ? null : TargetFilter.of(subject.target(), frame.kit());
+      TargetFilter filter =
+          subject == null ? null : TargetFilter.of(subject.target(), frame.kit());
       if (filter != null) {
         filters.add(filter);
       }
@@ -121,7 +125,8 @@ final class LaneRun {
       List<LaneWalker.Placed> placed =
           statement instanceof PartStatement.Lane lane
               ? lane(draft, line, lane, length)
-              : played(draft, line, (PartStatement.Played) statement);
+              : new LoopLanes(frame, problems, draft, line)
+                  .played((PartStatement.Played) statement);
       count += placed.size();
       if (new LineContext(frame, problems, line).tooMany(draft, count)) {
         break;
@@ -163,7 +168,8 @@ final class LaneRun {
         problems.incomplete();
         if (problems.isNew(stroke.spot())) {
           problems.add(
-              Dealing.noneFree(frame, problems, List.of(stroke), Dealing.busy(draft, stroke)));
+              Dealing.noneFree(
+                  frame, problems, List.of(stroke), Dealing.busy(draft, stroke)));
         }
       }
     }
@@ -212,7 +218,7 @@ final class LaneRun {
     hints.ghosts(lane);
     if (lane.ostinato()) {
       hints.letters(lane, frame.meters(), 1);
-      return ostinato(draft, line, lane, hints);
+      return new LoopLanes(frame, problems, draft, line).ostinato(lane, hints);
     }
     int start = length.systems().get(Math.min(system, length.systems().size() - 1));
     int bar = system == 0 && frame.pickupBeats() > 0 ? 0 : start;
@@ -232,7 +238,7 @@ final class LaneRun {
     if (track.nextBar < bar) {
       track.walker.silence();
       for (int silent = Math.max(1, track.nextBar); silent < bar; silent++) {
-        track.latest.put(frame.meters().of(silent), SILENT);
+        track.latest.put(frame.meters().of(silent), new Latest(null, line));
       }
     }
     for (Bar written : lane.bars()) {
@@ -243,18 +249,21 @@ final class LaneRun {
       count[0]++;
       if (written.repeat()) {
         count[1]++;
-        Bar latest = bar == 1 ? null : track.latest.get(frame.meters().of(bar));
+        Latest latest = bar == 1 ? null : track.latest.get(frame.meters().of(bar));
         if (latest == null) {
-          nothingBefore(line, written, bar);
-        } else if (latest == SILENT) {
+          LoopLanes.nothingBefore(frame, problems, line, written, bar);
+        } else if (latest.bar() == null) {
           track.walker.silence();
         } else {
-          track.walker.bar(bar, latest, false);
+          // Its strokes stand where they are written, be that in another line.
+          track.walker.on(latest.line());
+          track.walker.bar(bar, latest.bar(), false);
+          track.walker.on(line);
         }
       } else {
         track.walker.bar(bar, written, true);
         if (bar > 0) {
-          track.latest.put(frame.meters().of(bar), written);
+          track.latest.put(frame.meters().of(bar), new Latest(written, line));
         }
       }
       bar++;
@@ -266,128 +275,6 @@ final class LaneRun {
     return List.copyOf(track.walker.placed().subList(from, track.read));
   }
 
-  private void nothingBefore(Line line, Bar written, int bar) {
-    problems.incomplete();
-    boolean meters = bar > 1;
-    problems.add(
-        problems
-            .make(
-                Code.NOTHING_THERE,
-                line.spot(written.span()),
-                bar,
-                null,
-                meters
-                    ? "there is no bar of "
-                        + frame.meters().of(bar).signature()
-                        + " before this one to repeat"
-                    : "there is no bar before this one to repeat")
-            .help("write the bar out here; % repeats it from the next bar on"));
-  }
-
-  private List<LaneWalker.Placed> ostinato(
-      SectionDraft draft, Line line, PartStatement.Lane lane, PartHints hints) {
-    LaneWalker walker = new LaneWalker(frame, problems, draft.view(), line);
-    int period = lane.bars().size();
-    Map<Meter, Bar> latest = new HashMap<>();
-    List<Bar> effective = new ArrayList<>();
-    for (int i = 0; i < period; i++) {
-      Bar written = lane.bars().get(i);
-      Meter meter = frame.meters().of(i + 1);
-      Bar bar = written.repeat() ? latest.get(meter) : written;
-      if (bar == null) {
-        nothingBefore(line, written, i + 1);
-        return List.of();
-      }
-      latest.put(meter, bar);
-      effective.add(bar);
-    }
-    Set<Bar> told = new HashSet<>();
-    for (int bar = 1; bar <= draft.bars(); bar++) {
-      Bar written = effective.get((bar - 1) % period);
-      // Under meters in turn a bar may come to stand in another meter than its first.
-      boolean first = bar <= period || frame.meters().size() > 1;
-      int before = problems.found().size();
-      walker.bar(bar, written, first && !told.contains(written));
-      if (problems.found().size() > before) {
-        told.add(written);
-      }
-      if (walker.placed().size() > SectionDraft.MOST_STROKES) {
-        break;
-      }
-    }
-    hints.held(walker, lane.subject(), draft, frame);
-    return walker.placed();
-  }
-
-  private List<LaneWalker.Placed> played(
-      SectionDraft draft, Line line, PartStatement.Played played) {
-    List<Beat.Element> places = patterns.of(played);
-    if (places == null) {
-      problems.incomplete();
-      String name = Patterns.words(played.pattern());
-      problems.unknown(
-          line,
-          name,
-          played.pattern().span(),
-          "pattern",
-          frame.scope().near(Scope.Kind.PATTERN, name));
-      return List.of();
-    }
-    List<Beat.Element> each = new ArrayList<>();
-    for (Beat.Element element : places) {
-      if (element instanceof Beat.Ghosts ghosts) {
-        ghosts.elements().forEach(e -> each.add(new Beat.Ghosts(List.of(e), e.span())));
-      } else {
-        each.add(element);
-      }
-    }
-    if (each.isEmpty()) {
-      problems.incomplete();
-      return List.of();
-    }
-    return pour(draft, line, played, each);
-  }
-
-  /** Writes one place after another until the section ends. */
-  private List<LaneWalker.Placed> pour(
-      SectionDraft draft, Line line, PartStatement.Played played, List<Beat.Element> places) {
-    Time value = played.value().value().length();
-    Time end = frame.meters().length(draft.bars());
-    if (new LineContext(frame, problems, line).tooMany(draft, end.over(value).floor())) {
-      return List.of();
-    }
-    LaneWalker walker = new LaneWalker(frame, problems, draft.view(), line);
-    Map<Meter, ValueSlots> slots = new HashMap<>();
-    int bar = 1;
-    Time place = Time.ZERO;
-    long count = 0;
-    for (Time at = Time.ZERO; at.before(end); at = at.plus(value)) {
-      while (place.compareTo(frame.meters().of(bar).bar()) >= 0) {
-        place = place.minus(frame.meters().of(bar).bar());
-        bar++;
-      }
-      int here = bar;
-      ValueSlots inBar =
-          slots.computeIfAbsent(
-              frame.meters().of(bar), meter -> new ValueSlots(draft.view().grid(here), value));
-      walker.place(bar, place, value, inBar.at(place), places.get((int) (count % places.size())));
-      place = place.plus(value);
-      count++;
-    }
-    if (!problems.isIncomplete() && (!end.over(value).isWhole() || count % places.size() != 0)) {
-      problems.add(
-          problems
-              .make(
-                  Code.PATTERN_CUT,
-                  line,
-                  line.statement().span(),
-                  "the section ends in the middle of the pattern “"
-                      + Patterns.words(played.pattern())
-                      + "”")
-              .help("give the section a length that the pattern fills, or leave its length open"));
-    }
-    return walker.placed();
-  }
 
   /** The bars in which every part that writes bars repeats the one before. */
   private Set<Integer> repeats() {

@@ -124,6 +124,21 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
     return true;
   }
 
+  /** True if the lines so far have cost too much to go on; says so at this line. */
+  boolean tooMuch(SectionDraft draft) {
+    if (draft.effort() <= SectionDraft.MOST_EFFORT) {
+      return false;
+    }
+    problems.incomplete();
+    problems.add(
+        make(
+                Code.TOO_LONG,
+                line.statement().span(),
+                "from here on the section has too many changes of too many strokes")
+            .help("make two sections of it, or write the parts out"));
+    return true;
+  }
+
   /** Says what an edit speaks of that is not there. */
   void say(SectionView view, Predicate<Stroke> target, String words, List<Miss> misses) {
     MissMessages messages = new MissMessages(this, view, target, words);

@@ -12,8 +12,10 @@ import tabor.groove.Section;
  * @param partial true if some line of it, or of what it came from, could not be read: strokes may
  *     be missing that are not missing in the source
  * @param diagnostics what is wrong with it, in no order
+ * @param effort what it cost to work out, about the number of strokes looked at
  */
-public record Resolved(@Nullable Section section, boolean partial, List<Diagnostic> diagnostics) {
+public record Resolved(
+    @Nullable Section section, boolean partial, List<Diagnostic> diagnostics, long effort) {
   /** Copies the list. */
   public Resolved {
     diagnostics = List.copyOf(diagnostics);

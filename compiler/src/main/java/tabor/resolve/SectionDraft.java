@@ -24,13 +24,17 @@ import tabor.kit.Surface;
  * @param marks dynamics, in the order written
  * @param hairpins in the order written
  * @param repeats bars that were written as repeats of the bar before
+ * @param dealt true if its open strokes have the limbs that they would have if the section ended
+ * @param effort what the lines so far have cost, about the number of strokes looked at
  */
 record SectionDraft(
     SectionView view,
     Map<Limb, Surface> plays,
     List<Loudness.Mark> marks,
     List<Loudness.Hairpin> hairpins,
-    Set<Integer> repeats) {
+    Set<Integer> repeats,
+    boolean dealt,
+    long effort) {
   /** Most strokes of one section; more are {@code too-long}. */
   static final int MOST_STROKES = 100_000;
 
@@ -39,6 +43,9 @@ record SectionDraft(
 
   /** Finest division of a beat, groups multiplied out; finer ones are {@code too-deep}. */
   static final int FINEST = 4096;
+
+  /** What the lines of one section may cost together; more is {@code too-long}. */
+  static final long MOST_EFFORT = 3_000_000;
 
   /** Copies the collections, the strokes excepted. */
   SectionDraft {
@@ -56,7 +63,9 @@ record SectionDraft(
         plays,
         List.of(),
         List.of(),
-        Set.of());
+        Set.of(),
+        true,
+        0);
   }
 
   List<Stroke> strokes() {
@@ -74,7 +83,26 @@ record SectionDraft(
 
   /** The same with other strokes that are in order. */
   SectionDraft inOrder(List<Stroke> others) {
-    return new SectionDraft(view.with(others), plays, marks, hairpins, repeats);
+    return new SectionDraft(
+        view.with(others), plays, marks, hairpins, repeats, dealt && others == strokes(), effort);
+  }
+
+  /** The same with strokes that are dealt, at a cost. */
+  SectionDraft dealt(List<Stroke> others, long cost) {
+    return new SectionDraft(
+        view.with(StrokeOrder.tidy(others)),
+        plays,
+        marks,
+        hairpins,
+        repeats,
+        true,
+        effort + cost);
+  }
+
+  /** The same after one more line has looked at its strokes. */
+  SectionDraft looked() {
+    return new SectionDraft(
+        view, plays, marks, hairpins, repeats, dealt, effort + 1 + strokes().size());
   }
 
   /** The same with more strokes. */
@@ -104,14 +132,29 @@ record SectionDraft(
     if (chosen.isEmpty()) {
       return this;
     }
-    List<Stroke> all = new ArrayList<>(strokes().size());
+    List<Stroke> all = new ArrayList<>(strokes());
+    boolean moved = false;
+    boolean dealtAnew = false;
     int next = 0;
-    for (Stroke stroke : strokes()) {
-      boolean meant = next < chosen.size() && chosen.get(next) == stroke;
-      next += meant ? 1 : 0;
-      all.add(meant ? change.apply(stroke) : stroke);
+    for (int i = 0; i < all.size() && next < chosen.size(); i++) {
+      Stroke before = all.get(i);
+      if (chosen.get(next) == before) {
+        Stroke after = change.apply(before);
+        next++;
+        all.set(i, after);
+        moved |= Stroke.ORDER.compare(before, after) != 0 || after.open() && !before.open();
+        dealtAnew |= !before.ornaments().equals(after.ornaments());
+      }
     }
-    return with(all);
+    List<Stroke> ordered = moved ? StrokeOrder.tidy(all) : all;
+    return new SectionDraft(
+        view.with(ordered),
+        plays,
+        marks,
+        hairpins,
+        repeats,
+        dealt && !moved && !dealtAnew,
+        effort);
   }
 
   /** The same without some strokes. */
@@ -127,7 +170,9 @@ record SectionDraft(
         plays,
         marks.stream().filter(mark -> mark.bar() <= bars).toList(),
         hairpins.stream().filter(hairpin -> hairpin.toBar() <= bars).toList(),
-        repeats);
+        repeats,
+        false,
+        effort);
   }
 
   /** The same with a limb that plays something else from here on. */
@@ -135,19 +180,19 @@ record SectionDraft(
     Map<Limb, Surface> all = new EnumMap<>(Limb.class);
     all.putAll(plays);
     all.put(limb, surface);
-    return new SectionDraft(view, all, marks, hairpins, repeats);
+    return new SectionDraft(view, all, marks, hairpins, repeats, dealt, effort);
   }
 
   SectionDraft marks(List<Loudness.Mark> others) {
-    return new SectionDraft(view, plays, others, hairpins, repeats);
+    return new SectionDraft(view, plays, others, hairpins, repeats, dealt, effort);
   }
 
   SectionDraft hairpins(List<Loudness.Hairpin> others) {
-    return new SectionDraft(view, plays, marks, others, repeats);
+    return new SectionDraft(view, plays, marks, others, repeats, dealt, effort);
   }
 
   SectionDraft repeats(Set<Integer> others) {
-    return new SectionDraft(view, plays, marks, hairpins, others);
+    return new SectionDraft(view, plays, marks, hairpins, others, dealt, effort);
   }
 
   /** What a limb plays where nothing else is said. */

@@ -83,7 +83,7 @@ public final class SectionResolver {
   }
 
   private Resolved failed() {
-    return new Resolved(null, true, problems.found());
+    return new Resolved(null, true, problems.found(), 0);
   }
 
   // ---- grooves
@@ -238,12 +238,24 @@ public final class SectionResolver {
         SectionView.of(
             setting.meters(), setting.feel(), view.pickupBeats(), base.bars(), base.written());
     SectionDraft draft =
-        new SectionDraft(own, base.plays(), base.marks(), base.hairpins(), base.repeats());
+        new SectionDraft(
+            own,
+            base.plays(),
+            base.marks(),
+            base.hairpins(),
+            base.repeats(),
+            isDealtAlike(base.setting(), setting),
+            0);
     SectionDraft onKit =
         setting.kit().equals(base.setting().kit())
             ? draft
             : new KitChange(frame, problems, syntax).change(draft);
     return finished(frame, lines(frame, onKit, null, null));
+  }
+
+  /** True if the strokes of one section, unchanged, are dealt alike in the other. */
+  private static boolean isDealtAlike(Groove.Setting base, Groove.Setting own) {
+    return base.kit().equals(own.kit()) && base.tempo().equals(own.tempo());
   }
 
   private @Nullable Resolved base() {
@@ -309,8 +321,12 @@ public final class SectionResolver {
           || statement instanceof PartStatement.Next) {
         run.add(line);
       } else if (statement instanceof Edit edit) {
-        draft = run(frame, draft, run, lanes, length);
-        draft = edit.match(new EditLine(new LineContext(frame, problems, line), draft));
+        draft = run(frame, draft, run, lanes, length).looked();
+        LineContext context = new LineContext(frame, problems, line);
+        if (context.tooMuch(draft)) {
+          break;
+        }
+        draft = edit.match(new EditLine(context, draft));
       } else if (statement instanceof PartStatement.Bars written && lanes == null) {
         draft = run(frame, draft, run, null, null);
         int bars = bars(line, written);
@@ -347,6 +363,6 @@ public final class SectionResolver {
     SectionDraft dealt = Dealing.dealt(frame, edited);
     Dealing.report(frame, problems, dealt);
     Groove groove = new SectionFinish(frame, problems, syntax).finish(dealt);
-    return new Resolved(groove, problems.isIncomplete(), problems.found());
+    return new Resolved(groove, problems.isIncomplete(), problems.found(), dealt.effort());
   }
 }

@@ -140,23 +140,39 @@ final class TimeEdits {
     Time later = edit.later() ? distance : length.minus(distance).mod(length);
     Set<Stroke> these = SectionDraft.identities(chosen);
     List<Stroke> all = new ArrayList<>(draft.strokes().size());
-    Map<Time, Slot> slots = new HashMap<>();
+    Map<Time, Shifted> shifted = new HashMap<>();
     for (Stroke stroke : draft.strokes()) {
       if (!these.contains(stroke) || stroke.bar() == 0) {
         all.add(stroke);
         continue;
       }
-      Time at = meters.start(stroke.bar()).plus(stroke.at()).plus(later);
-      at = at.before(length) ? at : at.minus(length);
-      int bar = meters.barAt(at);
-      Time place = at.minus(meters.start(bar));
-      Slot slot =
+      // Bars of one meter are alike: a place needs to be worked out once.
+      Shifted to =
           meters.size() == 1
-              ? slots.computeIfAbsent(place, draft.view().grid(bar)::fewest)
-              : draft.view().grid(bar).fewest(place);
-      all.add(stroke.moved(bar, place, stroke.length(), slot).from(context.line().spot()));
+              ? shifted.computeIfAbsent(stroke.at(), at -> shifted(at.plus(later)))
+              : shifted(meters.start(stroke.bar()).plus(stroke.at()).plus(later).mod(length));
+      int bar =
+          meters.size() == 1 ? (stroke.bar() - 1 + to.bar()) % draft.bars() + 1 : to.bar() + 1;
+      all.add(
+          stroke.moved(bar, to.place(), stroke.length(), to.slot()).from(context.line().spot()));
     }
     return draft.with(all);
+  }
+
+  /**
+   * Where a stroke comes to stand.
+   *
+   * @param bar so many bars after bar 1
+   * @param place in that bar
+   */
+  private record Shifted(int bar, Time place, Slot slot) {}
+
+  /** The place at a distance from the line of bar 1. */
+  private Shifted shifted(Time distance) {
+    Meters meters = context.frame().meters();
+    int bar = meters.barAt(distance);
+    Time place = distance.minus(meters.start(bar));
+    return new Shifted(bar - 1, place, draft.view().grid(bar).fewest(place));
   }
 
   /** The length of a unit; null, and said so, for bars that are not equally long. */

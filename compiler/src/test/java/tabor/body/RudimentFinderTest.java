@@ -120,16 +120,39 @@ class RudimentFinderTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "rlrr lrll . .,paradiddle",
-    "Rlrr Lrll Rlrr Lrll,paradiddle",
-    "{rr}{ll}{rr}{ll} {rr}{ll}{rr}{ll} . .,double-stroke-open-roll",
-    "r/l/r. l/r/l. . .,five-stroke-roll",
-    "{rr}{ll}r. {ll}{rr}l. . .,five-stroke-roll",
-    "rlrl rlrl rlrl rlrl,single-stroke-roll",
-    "rrl rrl . .,",
-    "rlr l . .,single-stroke-four",
-  })
+  @CsvSource(
+      quoteCharacter = '"',
+      value = {
+        "rlrr lrll . .,paradiddle",
+        "Rlrr Lrll Rlrr Lrll,paradiddle",
+        "{rr}{ll}{rr}{ll} {rr}{ll}{rr}{ll} . .,double-stroke-open-roll",
+        "r/l/r. l/r/l. . .,five-stroke-roll",
+        "{rr}{ll}r. {ll}{rr}l. . .,five-stroke-roll",
+        "rlrl rlrl rlrl rlrl,single-stroke-roll",
+        "rrl rrl . .,",
+        "rlr l . .,single-stroke-four",
+        // near misses
+        "rlrl rrll . .,",
+        "rlrl rrll rlrl rrll,",
+        "rllr lrrl rllr lrrl,",
+        "rr lr ll rl,",
+        "rrlr llrl rrlr llrl,",
+        "rrrl rrrl . .,",
+        "rlrr rlrl . .,",
+        "{rr}{ll}{rr}. l . .,",
+        "r/l/r/. l . .,",
+        "r/l/r/l . . .,seven-stroke-roll",
+        "{rr}{ll}{rr}l . . .,seven-stroke-roll",
+        "{rr}{ll}{rr}{ll} r . .,nine-stroke-roll",
+        "'rlrl . . .,flam",
+        "'rlr l . .,flam-accent",
+        "'rlr 'lrl . .,flam-accent",
+        "'rl 'rl . .,flam",
+        "rlrr l . .,paradiddle",
+        "rlrlrr lrlrll . .,double-paradiddle",
+        "rlrrll rlrrll . .,paradiddle-diddle",
+        "rlrl rlrr lrlr lrll,triple-paradiddle",
+      })
   void howeverItIsWritten(String words, String name) {
     List<String> names = names(groove("groove g\n hands : " + words + "\n"));
     if (name == null) {
@@ -137,6 +160,19 @@ class RudimentFinderTest {
     } else {
       assertThat(names).containsOnly(name);
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "r. rr r. rr,.l .. .. ..",
+    "rrrr rrrr,.... ....",
+    "r.rr .... r.rr ....,.l.. .... .l.. ....",
+    "r.r. r.r. r.r. r.r.,.l.l .l.l .l.l .l.l",
+  })
+  void timeWithSomethingAgainstItIsNone(String ride, String snare) {
+    String rest = ride.split(" ").length == 2 ? " . ." : "";
+    String lines = " ride : " + ride + rest + "\n snare : " + snare + rest + "\n";
+    assertThat(names(groove("tempo 60\ngroove g\n" + lines))).isEmpty();
   }
 
   @Test

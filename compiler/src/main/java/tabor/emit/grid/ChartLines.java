@@ -23,7 +23,7 @@ final class ChartLines implements Chart.Cases<String> {
 
   @Override
   public String countIn(Chart.CountIn item) {
-    return "count in " + some(item.bars(), "bar", "bars");
+    return "Count in " + some(item.bars(), "bar", "bars");
   }
 
   @Override

@@ -37,7 +37,7 @@ record GridBar(int number, boolean repeat, List<Column> columns) {
   /**
    * What a part does at a place, as the notation writes it.
    *
-   * @param before signs before the letter: small strokes, an opening parenthesis
+   * @param before signs before the letter: grace notes, an opening parenthesis
    * @param letter {@code x}, {@code X}, {@code .}, {@code -} or a space
    * @param after signs after the letter
    */

@@ -66,7 +66,7 @@ final class GridSigns {
       legend.add(meaning(ornament));
     }
     if (rolls) {
-      legend.add("- goes on");
+      legend.add("- the roll continues");
     }
     legend.add(". silent");
     if (both) {

@@ -17,7 +17,7 @@ import tabor.rhythm.Meter;
 
 /**
  * Who strikes: hands and feet under the counts, the rudiments that the hands play, and what was
- * left to Tabor to deal out.
+ * left to Tabor to choose.
  */
 public final class Sticking {
   private static final String INDENT = "   ";
@@ -49,14 +49,14 @@ public final class Sticking {
     String name = titled ? " (" + groove.name() + ")" : "";
     lines.addAll(TextWrapper.wrap(number + ". " + groove.caption() + name, "", WIDTH));
     if (groove.strokes().isEmpty()) {
-      lines.add(INDENT + "nobody strikes anything");
+      lines.add(INDENT + "nothing is played");
       return;
     }
     lines.addAll(GridWriter.write(GridLayout.limbs(groove)));
     lines.addAll(rudiments(groove));
     String dealt = dealt(groove);
     if (!dealt.isEmpty()) {
-      lines.addAll(TextWrapper.wrap("dealt by Tabor: " + dealt, INDENT, WIDTH));
+      lines.addAll(TextWrapper.wrap("Tabor chose: " + dealt, INDENT, WIDTH));
     }
   }
 
@@ -65,7 +65,7 @@ public final class Sticking {
     Map<String, List<Integer>> bars = new LinkedHashMap<>();
     for (RudimentFinder.Found found : RudimentFinder.find(groove)) {
       if (found.throughout()) {
-        return List.of(INDENT + "all the way round: " + found.name());
+        return List.of(INDENT + "throughout: " + found.name());
       }
       if (found.first().bar() != found.last().bar()) {
         bars.put(across(groove, found) + ": " + found.name(), List.of());

@@ -23,7 +23,7 @@ import tabor.rhythm.Time;
 /**
  * The MIDI files of a lesson. They share one division, so that every stroke of the lesson falls on
  * a tick: the least common multiple of all places, or a multiple of it. What is timed by the clock,
- * small strokes and the bounces of a buzz, takes the nearest tick.
+ * grace notes and the bounces of a buzz, takes the nearest tick.
  */
 public final class MidiLesson {
   private final Lesson lesson;

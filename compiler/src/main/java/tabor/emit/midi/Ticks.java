@@ -17,7 +17,7 @@ public record Ticks(int division, boolean exact) {
    */
   static final int ROUNDING = 30_240;
 
-  /** What sequencers are used to; also fine enough for small strokes at 25 quarters a minute. */
+  /** What sequencers are used to; also fine enough for grace notes at 25 quarters a minute. */
   private static final int USUAL = 960;
 
   private static final BigInteger LARGEST = BigInteger.valueOf(Smf.LARGEST_DIVISION);
@@ -40,8 +40,8 @@ public record Ticks(int division, boolean exact) {
 
   /**
    * The smallest multiple of {@code need} that has at least 960 ticks in a quarter note and none
-   * longer than 2.5 ms, so that small strokes fit their 25 to 30 ms; where there is none, the
-   * largest multiple.
+   * longer than 2.5 ms, so that grace notes fit their 25 to 30 ms; where there is none, the largest
+   * multiple.
    *
    * @param need the least common multiple of the denominators of all places, in quarter notes
    * @param tempi every tempo of the file in quarter notes a minute

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.body.Fastest;
 import tabor.body.Fastest.Bound;
+import tabor.groove.Caution;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Stroke;
@@ -13,6 +14,8 @@ import tabor.rhythm.CountNames;
 
 /** How fast sections could go before a limb lacks time, and what that means. */
 public final class FastestText {
+  private static final int WIDTH = 78;
+
   private FastestText() {}
 
   /**
@@ -39,19 +42,19 @@ public final class FastestText {
     return String.join("\n", lines) + "\n";
   }
 
-  /** {@code limit: comfortable 104, extreme 132, set by the right hand from 2e to 2&}. */
+  /** {@code top tempo: comfortable 104, extreme 132, set by the right hand from 2e to 2&}. */
   static String limit(Groove groove) {
     Fastest fastest = Fastest.of(groove);
     Bound comfortable = fastest.comfortable();
     Bound extreme = fastest.extreme();
     if (comfortable == null || extreme == null) {
-      return "no limit: nobody strikes anything";
+      return "no top tempo: nothing is played";
     }
     String first = setBy(groove, comfortable);
     String second = setBy(groove, extreme);
     return first.equals(second)
-        ? "limit: comfortable " + comfortable.tempo() + ", extreme " + extreme.tempo() + first
-        : "limit: comfortable "
+        ? "top tempo: comfortable " + comfortable.tempo() + ", extreme " + extreme.tempo() + first
+        : "top tempo: comfortable "
             + comfortable.tempo()
             + first
             + "; extreme "
@@ -82,27 +85,28 @@ public final class FastestText {
 
   private static List<String> meaning(List<Groove> grooves) {
     List<String> lines = new ArrayList<>();
-    lines.add("A limit is the tempo at which one limb has no time left for what is written.");
+    lines.add("A top tempo is the tempo at which one limb has no time left for what is written.");
     List<Limits> limits =
         grooves.stream().map(groove -> groove.setting().kit().limitsInForce()).distinct().toList();
     if (limits.size() == 1) {
       Limits used = limits.get(0);
       lines.add(
-          "Reckoned with "
+          "Worked out with "
               + range(used.hands())
-              + " strokes a second of a hand, "
+              + " strokes per second of a hand, "
               + range(used.feet())
               + " of a foot,");
       lines.add(
           range(used.doubles())
               + " within a double, and a hand that moves "
               + range(used.reach())
-              + " cm a second");
+              + " cm per second");
       lines.add("(comfortable to extreme; general figures, nobody's own).");
     } else {
-      lines.add("Sections are reckoned with the limits of their own kits.");
+      lines.add("Each section is worked out with the limits of its own kit.");
     }
-    lines.add("A student's own limit is lower: begin slowly, and stop when it hurts.");
+    lines.add("A student's own top tempo is lower: begin slowly.");
+    lines.addAll(TableText.wrap(Caution.WORDS, WIDTH));
     return lines;
   }
 

@@ -96,11 +96,13 @@ public final class StepsTable {
       }
     }
     lines.add("");
-    lines.add("RH LH RF LF: strokes a second of each hand and foot, over the whole section.");
+    lines.add("RH LH RF LF: strokes per second of each hand and foot, over the whole section.");
     lines.add(
         "hardest limb: the one nearest to its comfortable limit, and how near at this tempo.");
     lines.add("together: places where two limbs or more strike at once.");
-    lines.add("changed: strokes that are new, other or left out, against the step it comes from.");
+    lines.add(
+        "changed: strokes that are new, different or left out, compared with the section it comes"
+            + " from.");
     return String.join("\n", lines) + "\n";
   }
 

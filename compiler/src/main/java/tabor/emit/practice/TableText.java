@@ -1,5 +1,7 @@
 package tabor.emit.practice;
 
+import java.util.ArrayList;
+import java.util.List;
 import tabor.source.DisplayWidth;
 
 /** Text for tables on a terminal. */
@@ -21,6 +23,21 @@ final class TableText {
               }
             });
     return out.toString();
+  }
+
+  /** Running text in lines of at most so many columns. */
+  static List<String> wrap(String text, int width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ", -1)) {
+      if (line.length() > 0 && DisplayWidth.of(line + " " + word) > width) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() > 0 ? " " : "").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   /** The text and spaces up to a width on the screen. */

@@ -54,6 +54,78 @@ class GridTest {
     assertThat(grid).contains("bar 1.3");
   }
 
+  /** One part for each sign: what is written comes out again. */
+  @Test
+  void everyOrnamentHasItsOwnSign() {
+    String grid = bars("groove a\n  snare : r/ r// r~ r^\n");
+    assertThat(grid.lines().filter(line -> line.startsWith("snare")).findFirst().orElse(""))
+        .isEqualTo("snare    x/  x// x~  x^");
+    String graces = bars("groove a\n  snare : 'r ''r '''r .\n  kick : x . . .\n");
+    assertThat(graces).containsSubsequence(" 'x", " ''x", "'''x");
+    assertThat(bars("groove a\n  crash : r! . . .\n")).contains("x!");
+  }
+
+  @Test
+  void legendNamesEachOrnament() {
+    assertThat(
+            Grid.of(
+                lesson(
+                    "groove a\n"
+                        + "  snare : 'r ''r '''r r^\n"
+                        + "step b\n"
+                        + "  snare : r/ r// r~ .\n"
+                        + "  crash : . . . r!\n"),
+                any -> true))
+        .contains(
+            "Signs: x stroke, 'x flam, ''x drag, '''x ruff, x/ diddle, x// open roll, x~\n"
+                + "buzz, x! choke, x^ rimshot, . silent\n");
+  }
+
+  @Test
+  void longSectionsHaveRoomForTheNumbersOfTheirBars() {
+    assertThat(bars("groove s\n  bars 12\n  ostinato snare : x x x x\n"))
+        .contains("bars 10-12 1 2 3 4 |");
+    assertThat(bars("groove s\n  bars 120\n  ostinato kick : x x x x\n"))
+        .contains("bars 113-120 1 2 3 4 |");
+  }
+
+  @Test
+  void aSwungEighthBesideATripletIsItsLastThird() {
+    String source =
+        "feel swing eighths 62%\n"
+            + "groove a\n"
+            + "  ride : rr r r r\n"
+            + "  snare : lll . . .\n"
+            + "step b\n"
+            + "  drop ride at 1&\n";
+    assertThat(bars(source)).contains("1  &  a ").contains("x  .  x ").contains("x  x  x ");
+    assertThat(bars(source)).contains("RL L  RL");
+    assertThat(Grid.of(lesson(source), any -> true)).contains("ride: left out on 1&");
+  }
+
+  @Test
+  void theHeadNamesTheKitThatIsPlayedWhereverItWasMade() {
+    Compiled compiled =
+        new Compiler(
+                (user, name) ->
+                    Loader.Found.text(Path.of("kits.tabor"), "kit hall like five-piece\n"))
+            .compile(
+                Path.of("a.tabor"),
+                "on hall\nuse \"kits.tabor\"\ngroove a\n  kick : x . . .\n",
+                Options.NONE);
+    assertThat(Grid.of(compiled.lesson(), any -> true)).contains("quarter = 90, hall kit\n");
+  }
+
+  @Test
+  void whatAKitLacksIsToldOnce() {
+    String grid =
+        Grid.of(
+            lesson("on junior\ngroove a\n  right : c m t .\nstep b\n  add tom2 with right at 4\n"),
+            any -> true);
+    assertThat(grid)
+        .containsOnlyOnce("on this kit: crash on the ride, second tom on the floor tom\n");
+  }
+
   @Test
   void legendNamesOnlyWhatIsUsed() {
     String grid = Grid.of(lesson("groove a\n  hands : R(l)rl r l r\n"), any -> true);

@@ -194,6 +194,96 @@ class MusicXmlTest {
   }
 
   @Test
+  void hairpinsOpenAndCloseAndEndOnTheirDynamic() {
+    Groove groove =
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "snare", "x x x x | x x x x")
+            .mark(1, Time.ZERO, Loudness.P)
+            .hairpin(new Loudness.Hairpin(true, 1, Time.of(1, 4), 1, Time.of(3, 4), Loudness.FF))
+            .hairpin(new Loudness.Hairpin(false, 1, Time.of(3, 4), 2, Time.of(1, 2), Loudness.PP))
+            .done();
+    String text = text(groove);
+    assertThat(text)
+        .containsSubsequence(
+            "<p/>",
+            "<wedge type=\"crescendo\" number=\"1\"/>",
+            "<wedge type=\"stop\" number=\"1\"/>",
+            "<ff/>",
+            "<wedge type=\"diminuendo\" number=\"2\"/>",
+            "<wedge type=\"stop\" number=\"2\"/>",
+            "<pp/>");
+    assertThat(text.split("<wedge ", -1)).hasSize(5);
+  }
+
+  @Test
+  void measuresAreNumberedThroughAndShowTheirOwnNumbers() {
+    String text = text(signs(), six());
+    assertThat(text)
+        .containsSubsequence(
+            "<measure number=\"1\" implicit=\"yes\">",
+            "<measure number=\"2\" text=\"1\">",
+            "<measure number=\"3\" text=\"2\">",
+            "<measure number=\"4\" text=\"1\">");
+  }
+
+  @Test
+  void linesOfLyricsAreNumberedWithoutGaps() {
+    assertThat(text(signs())).contains("<lyric number=\"2\" name=\"count\"");
+    Groove feet =
+        Sketch.groove("g")
+            .part(RIGHT_HAND, "snare", "x . . .")
+            .part(LEFT_FOOT, "kick", ". x . .")
+            .done();
+    assertThat(text(feet))
+        .contains(
+            "<lyric number=\"1\" name=\"sticking\"",
+            "<lyric number=\"2\" name=\"sticking\"",
+            "<lyric number=\"3\" name=\"count\"");
+  }
+
+  private static Chart.Play four(Groove groove) {
+    return new Chart.Play(
+        List.of(new Chart.Turn(groove, groove.setting().tempo(), Feel.STRAIGHT)), 4);
+  }
+
+  @Test
+  void countInAndClickStandOutsideTheRepeat() {
+    Groove signs = signs();
+    Chart counted =
+        Sketch.chart(
+            new Chart.CountIn(2, signs, signs.setting().tempo()),
+            new Chart.SetClick(Chart.Click.EIGHTHS),
+            four(signs));
+    assertThat(text(counted))
+        .containsSubsequence(
+            "Count in 2 bars", "click on eighths", "<rest ", "direction=\"forward\"")
+        .containsOnlyOnce("click on eighths");
+    List<ReadBack.Read> measures = read(counted).measures();
+    // The count-in leaves the last beat to the pickup.
+    assertThat(measures.stream().map(ReadBack.Read::length))
+        .startsWith(Time.ONE, Time.of(3, 4), Time.of(1, 4), Time.ONE);
+    Chart bare = Sketch.chart(new Chart.SetClick(Chart.Click.ON), four(six()));
+    assertThat(text(bare))
+        .containsSubsequence("click on", "</measure>", "direction=\"forward\"", "times=\"3\"")
+        .containsOnlyOnce("click on");
+  }
+
+  @Test
+  void graceNotesHaveTheirSlashAndTheirHands() {
+    String text = text(signs());
+    assertThat(text).doesNotContain("slash=\"no\"");
+    assertThat(text.split("<grace ", -1)).hasSize(1 + 1 + 2 + 3);
+    assertThat(text.substring(text.lastIndexOf("<grace ")))
+        .as("the last of the ruff is the left hand's")
+        .containsSubsequence("<text>l</text>", "<text>R</text>");
+  }
+
+  @Test
+  void whoMadeItIsNoComposer() {
+    assertThat(text(six())).contains("<creator type=\"author\">The hall &amp; co</creator>");
+  }
+
+  @Test
   void surfacesOfOneKeyAreDifferentInstruments() {
     Groove groove =
         Sketch.groove("g")

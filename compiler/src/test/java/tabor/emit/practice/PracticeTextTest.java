@@ -39,15 +39,15 @@ class PracticeTextTest {
   void theFastestTempoAndWhatSetsIt() {
     Lesson lesson = lesson(SOURCE);
     assertThat(FastestText.limit(lesson.grooves().get(0)))
-        .isEqualTo("limit: comfortable 157, extreme 225, set by the right hand from 1 to 1a");
+        .isEqualTo("top tempo: comfortable 157, extreme 225, set by the right hand from 1 to 1a");
     Lesson singles = lesson("groove a\n hands : rlrl rlrl rlrl rlrl\n");
     assertThat(FastestText.limit(singles.grooves().get(0)))
-        .isEqualTo("limit: comfortable 210, extreme 300, set by the right hand from 1 to 2");
+        .isEqualTo("top tempo: comfortable 210, extreme 300, set by the right hand from 1 to 2");
     Lesson feet = lesson("time 2/4\ngroove a\n kick : xx xx\n");
     assertThat(FastestText.limit(feet.grooves().get(0)))
-        .isEqualTo("limit: comfortable 210, extreme 270, set by the right foot from 1 to 2");
+        .isEqualTo("top tempo: comfortable 210, extreme 270, set by the right foot from 1 to 2");
     Lesson slow = lesson("groove a\n kick : . . . .\n");
-    assertThat(FastestText.limit(slow.grooves().get(0))).startsWith("no limit");
+    assertThat(FastestText.limit(slow.grooves().get(0))).startsWith("no top tempo");
   }
 
   /** Floor tom to hi-hat: 45 32 65 and -39 39 85, so 86.6 cm; an eighth of it at 300 cm/s. */
@@ -61,9 +61,13 @@ class PracticeTextTest {
   void whatALimitMeansIsSaid() {
     Lesson lesson = lesson(SOURCE);
     assertThat(FastestText.of(lesson, lesson.grooves().subList(1, 2)))
-        .startsWith("2. The feet (feet), quarter = 60\n   limit: comfortable 157")
-        .contains("7 to 10 strokes a second of a hand", "A student's own limit is lower")
+        .startsWith("2. The feet (feet), quarter = 60\n   top tempo: comfortable 157")
+        .contains("7 to 10 strokes per second of a hand", "A student's own top tempo is lower")
         .doesNotContain("can play");
+    assertThat(FastestText.of(lesson, lesson.grooves()).replace('\n', ' '))
+        .contains(
+            "Stop if something hurts, tingles or rings. Local rules and the advice of a doctor,"
+                + " audiologist or other licensed professional come first.");
   }
 
   @Test
@@ -108,8 +112,7 @@ class PracticeTextTest {
             feet     R        L        R
                beats 1 to 2: paradiddle
                beats 3 to 4: single-stroke-roll
-               dealt by Tabor: kick to the right foot, hi-hat with the foot to the left
-               foot
+               Tabor chose: kick to the right foot, hi-hat with the foot to the left foot
             """);
   }
 

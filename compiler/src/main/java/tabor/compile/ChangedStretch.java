@@ -13,14 +13,14 @@ import tabor.source.Passage;
  * @param tail how many at the end
  * @param passages the sections between them now
  */
-record Stretch(int head, int tail, List<Passage> passages) {
+record ChangedStretch(int head, int tail, List<Passage> passages) {
   private static final String TRIPLE = "\"\"\"";
 
   /**
    * Looks for the part that changed; null where the whole text has to be cut anew, since the header
    * changed or a text in triple quotes may reach over section headings.
    */
-  static @Nullable Stretch of(Passage header, List<Node> nodes, String text) {
+  static @Nullable ChangedStretch of(Passage header, List<SectionNode> nodes, String text) {
     if (!text.startsWith(header.text())) {
       return null;
     }
@@ -57,11 +57,11 @@ record Stretch(int head, int tail, List<Passage> passages) {
     List<Passage> passages = Reader.passages(stretch);
     String before = from == 0 ? header.text() : "";
     return passages.get(0).text().equals(before)
-        ? new Stretch(head, tail, passages.subList(1, passages.size()))
+        ? new ChangedStretch(head, tail, passages.subList(1, passages.size()))
         : null;
   }
 
-  private static boolean hadTriple(List<Node> nodes) {
+  private static boolean hadTriple(List<SectionNode> nodes) {
     return nodes.stream().anyMatch(node -> node.passage.text().contains(TRIPLE));
   }
 }

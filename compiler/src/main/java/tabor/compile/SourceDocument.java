@@ -15,7 +15,7 @@ import tabor.syntax.SectionSyntax;
  * A file between two compilations. A new text is cut into passages; those that stand unchanged at
  * its beginning and end stay the same objects, with all that was worked out for them.
  */
-final class Document {
+final class SourceDocument {
   /** Most ways to be handed settings that are remembered. */
   private static final int MOST_EDITIONS = 8;
 
@@ -24,13 +24,13 @@ final class Document {
   private String text = "";
   private @Nullable SectionSyntax headerSyntax;
   private @Nullable Header header;
-  private List<Node> nodes = List.of();
+  private List<SectionNode> nodes = List.of();
   private final List<Edition> editions = new ArrayList<>();
 
   /** Counts the changes, so that each answer knows which text it is of. */
   private int revision;
 
-  Document(Path path) {
+  SourceDocument(Path path) {
     this.path = path;
   }
 
@@ -39,7 +39,7 @@ final class Document {
   }
 
   /** Its sections, in order. */
-  List<Node> nodes() {
+  List<SectionNode> nodes() {
     return nodes;
   }
 
@@ -72,7 +72,7 @@ final class Document {
     }
     revision++;
     SectionSyntax oldHeader = headerSyntax;
-    Stretch stretch = oldHeader == null ? null : Stretch.of(oldHeader.passage(), nodes, newText);
+    ChangedStretch stretch = oldHeader == null ? null : ChangedStretch.of(oldHeader.passage(), nodes, newText);
     text = newText;
     if (stretch == null) {
       List<Passage> passages = Reader.passages(newText);
@@ -82,13 +82,13 @@ final class Document {
         headerSyntax = read;
         header = HeaderReader.read(read);
       }
-      stretch = new Stretch(0, 0, passages.subList(1, passages.size()));
+      stretch = new ChangedStretch(0, 0, passages.subList(1, passages.size()));
     }
     replace(stretch);
   }
 
   /** Puts new passages in the place of old ones, and keeps those that are the same. */
-  private void replace(Stretch stretch) {
+  private void replace(ChangedStretch stretch) {
     List<Passage> passages = stretch.passages();
     int count = passages.size();
     int from = stretch.head();
@@ -103,16 +103,16 @@ final class Document {
         && same(nodes.get(to - 1 - tail), passages.get(count - 1 - tail))) {
       tail++;
     }
-    List<Node> next = new ArrayList<>(from + count + stretch.tail());
+    List<SectionNode> next = new ArrayList<>(from + count + stretch.tail());
     next.addAll(nodes.subList(0, from + head));
     for (int i = head; i < count - tail; i++) {
-      next.add(new Node(reader.read(passages.get(i))));
+      next.add(new SectionNode(reader.read(passages.get(i))));
     }
     next.addAll(nodes.subList(to - tail, nodes.size()));
     nodes = next;
   }
 
-  private static boolean same(Node node, Passage passage) {
+  private static boolean same(SectionNode node, Passage passage) {
     return node.passage.text().equals(passage.text());
   }
 

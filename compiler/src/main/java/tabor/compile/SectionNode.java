@@ -13,7 +13,7 @@ import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
 
 /** One section of a file between two compilations: its tree, and the kit that it makes. */
-final class Node {
+final class SectionNode {
   final Passage passage;
   final SectionSyntax syntax;
   final SectionKind kind;
@@ -30,7 +30,7 @@ final class Node {
    */
   record BuiltKit(@Nullable Kit like, @Nullable String near, KitResolver.Built built) {}
 
-  Node(SectionSyntax syntax) {
+  SectionNode(SectionSyntax syntax) {
     this.syntax = syntax;
     this.passage = syntax.passage();
     Heading heading = heading();

@@ -1,0 +1,110 @@
+package tabor.resolve;
+
+import java.math.BigInteger;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/** How long a chart is, and how much it sounds: outputs grow with both. */
+public final class ChartSize {
+  /** Most strokes that the charts of a file sound together. */
+  public static final long MOST_SOUNDS = 250_000;
+
+  private static final BigInteger PICOS = BigInteger.TEN.pow(12);
+
+  /** Rounded downwards so many times, a chart of exactly a day still is one. */
+  static final BigInteger DAY = PICOS.multiply(BigInteger.valueOf(24 * 60 * 60));
+
+  private ChartSize() {}
+
+  /** How many strokes a chart sounds. */
+  public static long sounds(Chart chart) {
+    return chart.items().stream().mapToLong(item -> item.match(SOUNDS)).sum();
+  }
+
+  /** How many strokes an item sounds. */
+  static final Chart.Cases<Long> SOUNDS =
+      new Chart.Cases<>() {
+        @Override
+        public Long countIn(Chart.CountIn one) {
+          return 0L;
+        }
+
+        @Override
+        public Long click(Chart.SetClick one) {
+          return 0L;
+        }
+
+        @Override
+        public Long play(Chart.Play one) {
+          long row = 0;
+          for (Chart.Turn turn : one.turns()) {
+            row += turn.groove().strokes().size();
+          }
+          return row * one.times();
+        }
+
+        @Override
+        public Long rest(Chart.Rest one) {
+          return 0L;
+        }
+
+        @Override
+        public Long climb(Chart.Climb one) {
+          return (long) one.groove().strokes().size() * one.times() * one.tempi().size();
+        }
+      };
+
+  /** How long an item lasts, in picoseconds. */
+  static final Chart.Cases<BigInteger> LENGTH =
+      new Chart.Cases<>() {
+        @Override
+        public BigInteger countIn(Chart.CountIn one) {
+          return bars(one.bars(), one.like(), one.tempo());
+        }
+
+        @Override
+        public BigInteger click(Chart.SetClick one) {
+          return BigInteger.ZERO;
+        }
+
+        @Override
+        public BigInteger play(Chart.Play one) {
+          BigInteger row = BigInteger.ZERO;
+          for (Chart.Turn turn : one.turns()) {
+            row = row.add(picos(turn.groove().length(), turn.tempo()));
+          }
+          return row.multiply(BigInteger.valueOf(one.times()));
+        }
+
+        @Override
+        public BigInteger rest(Chart.Rest one) {
+          return bars(one.bars(), one.like(), one.tempo());
+        }
+
+        @Override
+        public BigInteger climb(Chart.Climb one) {
+          BigInteger all = BigInteger.ZERO;
+          for (Tempo rung : one.tempi()) {
+            all = all.add(picos(one.groove().length(), rung));
+          }
+          return all.multiply(BigInteger.valueOf(one.times()));
+        }
+
+        private BigInteger bars(int bars, @Nullable Groove like, Tempo tempo) {
+          Meters meters = like == null ? Meters.of(Meter.COMMON) : like.setting().meters();
+          return picos(meters.length(bars), tempo);
+        }
+
+        private BigInteger picos(Time length, Tempo tempo) {
+          Time seconds = length.times(tempo.secondsPerWhole());
+          return BigInteger.valueOf(seconds.num())
+              .multiply(PICOS)
+              .divide(BigInteger.valueOf(seconds.den()));
+        }
+      };
+}
