@@ -17,19 +17,184 @@
     (modify-syntax-entry ?\n ">" table)
     (modify-syntax-entry ?\" "\"" table)
     (modify-syntax-entry ?- "_" table)
+    (modify-syntax-entry ?. "_" table)
     (modify-syntax-entry ?' "." table)
     table))
 
+(defconst tabor-mode-lane "\\(?:[[:alnum:].-]\\)[ \t]*:\\([^#\"\n]*\\)"
+  "What follows the colon of a part or a pattern.")
+
+;; begin generated words
+(defconst tabor-mode-surface-words
+  '("hihat.splash"
+    "snare.cross"
+    "hihat.foot"
+    "hihat.half"
+    "hihat.open"
+    "ride.bell"
+    "cowbell"
+    "crash2"
+    "splash"
+    "china"
+    "crash"
+    "floor"
+    "hihat"
+    "snare"
+    "kick"
+    "ride"
+    "tom1"
+    "tom2"))
+(defconst tabor-mode-heading-words
+  '("pattern"
+    "groove"
+    "chart"
+    "step"
+    "kit"))
+(defconst tabor-mode-limb-words
+  '("hands"
+    "right"
+    "feet"
+    "foot"
+    "hand"
+    "left"
+    "line"
+    "all"))
+(defconst tabor-mode-level-words
+  '("accented"
+    "ghosted"
+    "accent"
+    "ghost"
+    "plain"))
+(defconst tabor-mode-value-words
+  '("sixteenth-triplets"
+    "quarter-triplets"
+    "thirty-seconds"
+    "quintuplets"
+    "diminuendo"
+    "septuplets"
+    "sixteenths"
+    "crescendo"
+    "quarters"
+    "sticking"
+    "straight"
+    "triplets"
+    "eighths"
+    "counts"
+    "halves"
+    "swing"
+    "high"
+    "ff"
+    "mf"
+    "mp"
+    "pp"
+    "f"
+    "p"))
+(defconst tabor-mode-word-words
+  '("left-handed"
+    "left-lead"
+    "count-in"
+    "ostinato"
+    "between"
+    "degrees"
+    "dynamic"
+    "follows"
+    "rimshot"
+    "surface"
+    "without"
+    "diddle"
+    "double"
+    "euclid"
+    "letter"
+    "levels"
+    "limits"
+    "pickup"
+    "triple"
+    "beats"
+    "choke"
+    "click"
+    "climb"
+    "every"
+    "place"
+    "plays"
+    "shift"
+    "split"
+    "staff"
+    "tempo"
+    "times"
+    "title"
+    "where"
+    "bars"
+    "beat"
+    "buzz"
+    "drag"
+    "drop"
+    "feel"
+    "fill"
+    "flam"
+    "from"
+    "head"
+    "last"
+    "like"
+    "move"
+    "next"
+    "only"
+    "open"
+    "play"
+    "rest"
+    "ruff"
+    "show"
+    "swap"
+    "take"
+    "text"
+    "time"
+    "with"
+    "add"
+    "and"
+    "bar"
+    "key"
+    "use"
+    "as"
+    "at"
+    "by"
+    "cm"
+    "in"
+    "on"
+    "to"))
+;; end generated words
+
+(defun tabor-mode-words (words)
+  "A pattern for whole WORDS: hyphens and dots are part of a name."
+  (regexp-opt words 'symbols))
+
+(defun tabor-mode-lane-rule (pattern face)
+  "Colours PATTERN with FACE in the beats of a part."
+  `(,tabor-mode-lane (,pattern (progn (goto-char (match-beginning 1)) (match-end 1)) nil (0 ,face t))))
+
 (defvar tabor-mode-font-lock
-  `((,(rx bol (* blank) (group (or "groove" "step" "chart" "pattern" "kit")) symbol-end
-          (? (+ blank) (group (+ (any "a-z0-9-")))))
-     (1 font-lock-keyword-face) (2 font-lock-function-name-face nil t))
-    (,(rx symbol-start
-          (or "play" "plays" "split" "between" "add" "drop" "accent" "ghost" "plain" "double" "triple"
-              "flam" "drag" "ruff" "buzz" "diddle" "choke" "open" "rimshot" "follows" "move" "shift"
-              "swap" "only" "take" "fill" "at" "in" "from" "to" "where" "every")
-          symbol-end)
-     . font-lock-builtin-face)))
+  `((,(rx bol (* blank) (or "groove" "step" "chart" "pattern" "kit") (+ blank)
+          (group (any "a-z") (* (any "a-z0-9-"))))
+     (1 font-lock-function-name-face))
+    ,@(mapcar (lambda (each) (list (tabor-mode-words (car each)) 0 (cdr each)))
+              `((,tabor-mode-surface-words . font-lock-type-face)
+                (,tabor-mode-heading-words . font-lock-keyword-face)
+                (,tabor-mode-limb-words . font-lock-variable-name-face)
+                (,tabor-mode-level-words . font-lock-preprocessor-face)
+                (,tabor-mode-value-words . font-lock-constant-face)
+                (,tabor-mode-word-words . font-lock-builtin-face)))
+    ("\\_<[0-9]+[ea&+]?\\(?:\\.[0-9]+\\)*" . font-lock-constant-face)
+    ,(tabor-mode-lane-rule "[a-z]" 'font-lock-string-face)
+    ,(tabor-mode-lane-rule "[A-Z]" 'font-lock-warning-face)
+    ,(tabor-mode-lane-rule "([^) \t|]*)" 'font-lock-doc-face)))
+
+(defun tabor-mode-indent ()
+  "Headings stand at the margin, what is below them two spaces in."
+  (interactive)
+  (indent-line-to
+   (save-excursion
+     (back-to-indentation)
+     (cond ((looking-at (concat (regexp-opt tabor-mode-heading-words) "\\_>")) 0)
+           ((re-search-backward (concat "^" (regexp-opt tabor-mode-heading-words) "\\_>") nil t) 2)
+           (t 0)))))
 
 ;;;###autoload
 (define-derived-mode tabor-mode prog-mode "Tabor"
@@ -37,6 +202,10 @@
   (setq-local comment-start "# ")
   (setq-local comment-start-skip "#+ *")
   (setq-local indent-tabs-mode nil)
+  (setq-local tab-width 2)
+  (setq-local standard-indent 2)
+  (setq-local indent-line-function #'tabor-mode-indent)
+  (setq-local fill-column 100)
   (setq-local font-lock-defaults '(tabor-mode-font-lock)))
 
 ;;;###autoload

@@ -124,7 +124,8 @@ local function run()
   })
   check("a fix is offered", actions and #actions > 0, actions)
   if actions and #actions > 0 then
-    vim.lsp.util.apply_workspace_edit(actions[1].edit, "utf-16")
+    local action = actions[1].edit and actions[1] or request("codeAction/resolve", actions[1])
+    vim.lsp.util.apply_workspace_edit(action.edit, "utf-16")
   end
   check("the fix mends it", wait("no diagnostics", function()
     return not codes():find("count%-outside%-bar") and not codes():find("nothing%-there")
@@ -172,7 +173,92 @@ local function run()
   say(table.concat(lines(), "\n"))
 end
 
-local good, problem = pcall(run)
+local function text_of(name)
+  return table.concat(vim.api.nvim_buf_get_lines(vim.fn.bufnr(name), 0, -1, false), "\n")
+end
+
+-- Three files in one folder, one of them never saved: one server, and a rename that reaches all.
+local function three_files()
+  vim.fn.mkdir(vim.env.TABOR_WORK .. "/sub", "p")
+  vim.fn.writefile({ "pattern six : rlrrll", "groove foot", "  hands play six in eighths" }, "lib.tabor")
+  vim.fn.writefile({ 'use "lib.tabor"', "groove one", "  hands play six in eighths" }, "one.tabor")
+  vim.cmd("edit lib.tabor")
+  vim.cmd("edit one.tabor")
+  vim.cmd("edit two.tabor")
+  vim.api.nvim_buf_set_lines(0, 0, -1, false,
+    { 'use "lib.tabor"', 'step two "Two" from foot', "  hands play six in eighths", "  # six feet" })
+  check("one server for three files", #vim.lsp.get_active_clients() == 1, #vim.lsp.get_active_clients())
+  vim.cmd("buffer lib.tabor")
+  vim.api.nvim_buf_set_lines(0, 0, 0, false, { "# not saved either" })
+  local line, column = find("six")
+  local edit = request("textDocument/rename",
+    vim.tbl_extend("force", here(line, column + 1), { newName = "sextet" }))
+  check("a rename across files", edit ~= nil, edit)
+  vim.lsp.util.apply_workspace_edit(edit, "utf-16")
+  check("the pattern's file", text_of("lib.tabor") ==
+    "# not saved either\npattern sextet : rlrrll\ngroove foot\n  hands play sextet in eighths", text_of("lib.tabor"))
+  check("a saved file", text_of("one.tabor") ==
+    'use "lib.tabor"\ngroove one\n  hands play sextet in eighths', text_of("one.tabor"))
+  check("an unsaved file", text_of("two.tabor") ==
+    'use "lib.tabor"\nstep two "Two" from foot\n  hands play sextet in eighths\n  # six feet', text_of("two.tabor"))
+  for _, name in ipairs({ "lib.tabor", "one.tabor", "two.tabor" }) do
+    vim.cmd("buffer " .. name)
+    check("clean after the rename: " .. name, wait("no errors in " .. name, function()
+      return #vim.diagnostic.get(0, { severity = vim.diagnostic.severity.ERROR }) == 0
+    end), codes())
+  end
+  vim.cmd("buffer one.tabor")
+  vim.api.nvim_win_set_cursor(0, { 3, 4 })
+  vim.cmd("TaborDo showGrid")
+  check("the grid opens", wait("a grid", function()
+    return vim.bo.buftype == "nofile"
+  end))
+  local grids = 0
+  for _, window in ipairs(vim.api.nvim_list_wins()) do
+    if vim.bo[vim.api.nvim_win_get_buf(window)].buftype == "nofile" then
+      grids = grids + 1
+    end
+  end
+  check("it opens once", grids == 1, grids)
+end
+
+-- Every word that the server gives a meaning has a colour without the server too.
+local function colours()
+  vim.opt.runtimepath:append(vim.env.TABOR_EDITORS .. "/vim")
+  vim.cmd("syntax enable")
+  local words, plain = 0, {}
+  for _, file in ipairs(vim.fn.glob(vim.env.TABOR_EXAMPLES .. "/*.tabor", false, true)) do
+    vim.cmd("edit! " .. file)
+    wait("the client", function()
+      for _, client in pairs(vim.lsp.buf_get_clients(0)) do
+        return client.initialized ~= nil or client.server_capabilities ~= nil
+      end
+      return false
+    end)
+    local data = request("textDocument/semanticTokens/full", { textDocument = { uri = vim.uri_from_bufnr(0) } }).data
+    local line, column = 0, 0
+    for i = 1, #data, 5 do
+      line = line + data[i]
+      column = data[i] == 0 and column + data[i + 1] or data[i + 1]
+      words = words + 1
+      local text = lines()[line + 1]
+      local at = vim.str_byteindex(text, column, true) + 1
+      local name = vim.fn.synIDattr(vim.fn.synID(line + 1, at, 1), "name")
+      if name == "" or name == "taborLine" or name == "taborLane" then
+        table.insert(plain, vim.fn.fnamemodify(file, ":t") .. ":" .. (line + 1) .. ":" .. at .. " " .. text)
+      end
+    end
+    vim.cmd("bdelete!")
+  end
+  check("words of the examples", words > 500, words)
+  check("no word without a colour", #plain == 0, { count = #plain, unpack(plain, 1, 12) })
+end
+
+local good, problem = pcall(function()
+  run()
+  three_files()
+  colours()
+end)
 if not good then
   failed = failed + 1
   say("FAILED: " .. tostring(problem))

@@ -10,7 +10,9 @@ mkdir "$work/class"
 TABOR_SERVER=${1:-$top/lsp/bin/tabor-lsp}
 TABOR_PLUGIN=$top/lsp/editors/neovim/tabor.lua
 TABOR_WORK=$work/class
-export TABOR_SERVER TABOR_PLUGIN TABOR_WORK
+TABOR_EDITORS=$top/lsp/editors
+TABOR_EXAMPLES=$top/examples
+export TABOR_SERVER TABOR_PLUGIN TABOR_WORK TABOR_EDITORS TABOR_EXAMPLES
 XDG_CONFIG_HOME=$work XDG_DATA_HOME=$work XDG_CACHE_HOME=$work XDG_STATE_HOME=$work \
   timeout 180 nvim --headless --clean -n -c "luafile $here/neovim.lua" >"$work/out" 2>&1
 tr -d '\r' <"$work/out"
