@@ -23,76 +23,95 @@ final class BarCounts {
   private BarCounts() {}
 
   /** The counts at which some stroke of the groove is, by its own word, in order of time. */
-  static Map<String, List<Stroke>> struck(Groove groove, Predicate<Stroke> meant) {
-    Map<String, List<Stroke>> found = new LinkedHashMap<>();
+  static Map<Count, List<Stroke>> struck(Groove groove, Predicate<Stroke> meant) {
+    Map<Count, List<Stroke>> found = new LinkedHashMap<>();
     groove.written().stream()
         .filter(meant)
         .sorted(Comparator.comparing(Stroke::at))
-        .forEach(
-            stroke ->
-                found
-                    .computeIfAbsent(
-                        CountNames.of(stroke.slot(), groove.meter()).toString(),
-                        count -> new ArrayList<>())
-                    .add(stroke));
+        .forEach(s -> found.computeIfAbsent(of(groove, s), count -> new ArrayList<>()).add(s));
     return found;
+  }
+
+  /** The count of a stroke by its own word. */
+  static Count of(Groove groove, Stroke stroke) {
+    return CountNames.of(stroke.slot(), groove.meter(stroke.bar()));
   }
 
   /**
-   * The counts that can be read in some bar of the groove: the slots of the words that are there,
-   * and the plain reading of beats without any. A count that two words read differently is given
+   * The counts that can be read in some of the bars: the slots of the words that are there, and the
+   * plain reading of beats without any. A count that two words of a bar read differently is given
    * with the division named, once for each.
    */
-  static List<String> readable(Groove groove) {
-    Meter meter = groove.meter();
-    List<String> found = new ArrayList<>();
-    for (int beat = 0; beat < meter.beatCount(); beat++) {
-      Set<Integer> divisions = new TreeSet<>();
-      for (Stroke stroke : groove.written()) {
-        Division division = stroke.slot().division();
-        if (division.beat() == beat && division.beats() == 1) {
-          divisions.add(division.slots());
+  static List<Count> readable(Groove groove, Set<Integer> bars) {
+    Map<Count, Time> found = new LinkedHashMap<>();
+    for (int bar : bars) {
+      Meter meter = groove.meter(bar);
+      for (int beat = 0; beat < meter.beatCount(); beat++) {
+        Set<Integer> divisions = new TreeSet<>();
+        for (Stroke stroke : groove.written()) {
+          Division division = stroke.slot().division();
+          if (stroke.bar() == bar && division.beat() == beat && division.beats() == 1) {
+            divisions.add(division.slots());
+          }
         }
-      }
-      if (divisions.isEmpty()) {
-        found.addAll(plain(meter, beat));
-      } else {
-        found.addAll(read(meter, beat, divisions));
+        read(meter, beat, divisions, found);
       }
     }
-    return found;
+    return inOrder(found);
   }
 
   /** The plain reading of a whole bar. */
-  static List<String> plain(Meter meter) {
-    List<String> found = new ArrayList<>();
+  static List<Count> plain(Meter meter) {
+    Map<Count, Time> found = new LinkedHashMap<>();
     for (int beat = 0; beat < meter.beatCount(); beat++) {
-      found.addAll(plain(meter, beat));
+      read(meter, beat, Set.of(), found);
     }
-    return found;
+    return inOrder(found);
   }
 
-  private static List<String> plain(Meter meter, int beat) {
-    return read(meter, beat, Set.of(Meter.isDotted(meter.beat(beat)) ? 3 : 4));
+  private static List<Count> inOrder(Map<Count, Time> found) {
+    return found.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
-  private static List<String> read(Meter meter, int beat, Set<Integer> divisions) {
-    Map<Time, Map<Integer, String>> places = new TreeMap<>();
-    Map<String, Set<Time>> meanings = new LinkedHashMap<>();
+  private static void read(Meter meter, int beat, Set<Integer> divisions, Map<Count, Time> into) {
+    Map<Time, Map<Integer, Count>> places = new TreeMap<>();
+    Map<Count, Set<Time>> meanings = new LinkedHashMap<>();
     for (int slots : divisions) {
-      Division division = new Division(beat, 1, slots);
-      for (int slot = 0; slot < slots; slot++) {
-        Time at = meter.beatStart(beat).plus(meter.beat(beat).times(slot).over(slots));
-        Count count = CountNames.of(division, at, meter);
-        places.computeIfAbsent(at, place -> new TreeMap<>()).put(slots, count.toString());
-        meanings.computeIfAbsent(count.toString(), word -> new LinkedHashSet<>()).add(at);
+      for (Map.Entry<Count, Time> slot : slots(meter, beat, slots).entrySet()) {
+        places.computeIfAbsent(slot.getValue(), place -> new TreeMap<>()).put(slots, slot.getKey());
+        meanings.computeIfAbsent(slot.getKey(), word -> new LinkedHashSet<>()).add(slot.getValue());
       }
     }
-    List<String> found = new ArrayList<>();
-    for (Map<Integer, String> names : places.values()) {
-      Map.Entry<Integer, String> coarsest = names.entrySet().iterator().next();
-      boolean clear = meanings.get(coarsest.getValue()).size() == 1;
-      found.add(clear ? coarsest.getValue() : coarsest.getValue() + "/" + coarsest.getKey());
+    places.forEach(
+        (at, names) -> {
+          Map.Entry<Integer, Count> coarsest = names.entrySet().iterator().next();
+          Count count = coarsest.getValue();
+          boolean clear = meanings.getOrDefault(count, Set.of()).size() == 1;
+          into.putIfAbsent(
+              clear
+                  ? count
+                  : new Count(count.beat(), count.syllable(), count.places(), coarsest.getKey()),
+              at);
+        });
+    // What no word of the beat has is read plainly.
+    slots(meter, beat, Meter.isDotted(meter.beat(beat)) ? 3 : 4)
+        .forEach(
+            (count, at) -> {
+              if (!meanings.containsKey(count)) {
+                into.putIfAbsent(count, at);
+              }
+            });
+  }
+
+  private static Map<Count, Time> slots(Meter meter, int beat, int slots) {
+    Map<Count, Time> found = new LinkedHashMap<>();
+    Division division = new Division(beat, 1, slots);
+    for (int slot = 0; slot < slots; slot++) {
+      Time at = meter.beatStart(beat).plus(meter.beat(beat).times(slot).over(slots));
+      found.put(CountNames.of(division, at, meter), at);
     }
     return found;
   }

@@ -1,183 +1,203 @@
 package tabor.ide;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import tabor.compile.Compiled;
-import tabor.groove.Loudness;
+import tabor.groove.Groove;
 import tabor.groove.Stroke;
-import tabor.ide.Catalog.Kind;
-import tabor.ide.Form.Label;
-import tabor.kit.Kit;
+import tabor.ide.CompletionItem.Kind;
+import tabor.ide.Definitions.Definition;
 import tabor.kit.Kits;
 import tabor.kit.Surface;
+import tabor.parse.ExpectedWords;
+import tabor.parse.ExpectedWords.Item;
 import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
-import tabor.rhythm.NoteValue;
+import tabor.rhythm.Count;
 import tabor.source.Span;
+import tabor.syntax.SectionKind;
+import tabor.syntax.StatementRow;
 
-/** What could stand at the cursor, the likeliest first. */
+/**
+ * What could stand at the cursor: what the grammar lets follow, as far as the file has it. Unasked,
+ * nothing is offered where a line or a word may be finished, so that a line end typed there stays a
+ * line end.
+ */
 public final class Completion {
-  private final Situation situation;
-  private final Typed typed;
-  private final Map<String, Proposal> found = new LinkedHashMap<>();
+  /** Rules whose words are limbs. */
+  private static final Set<String> LIMBS = Set.of("limb", "player", "subject", "target");
 
-  private Completion(Situation situation, Typed typed) {
-    this.situation = situation;
-    this.typed = typed;
+  /** Rules whose words are values of closed lists. */
+  private static final Set<String> VALUES =
+      Set.of(
+          "level",
+          "addedLevel",
+          "loudness",
+          "noteValue",
+          "beatUnit",
+          "distance",
+          "head",
+          "shown",
+          "swung",
+          "velocity");
+
+  private static final List<String> METERS =
+      List.of("4/4", "3/4", "2/4", "6/8", "12/8", "5/4", "7/8", "9/8");
+
+  private final CompletionContext context;
+  private final Map<String, CompletionItem> found = new LinkedHashMap<>();
+
+  private Completion(CompletionContext context) {
+    this.context = context;
   }
 
-  /** The proposals at an offset. */
-  public static List<Proposal> at(Compiled compiled, int offset, Library library) {
-    Situation situation = Situation.at(compiled, offset, library);
-    Typed typed = Typed.of(situation.typed());
-    Completion completion = new Completion(situation, typed);
-    if (typed.inText()) {
-      completion.files();
-    } else if (!typed.inComment()) {
-      completion.words();
+  /**
+   * The items at an offset, the likeliest first; each begins with what is written of its word.
+   *
+   * @param explicit true if a person asked for them, false if they show up by themselves
+   */
+  public static List<CompletionItem> at(
+      Compiled compiled, int offset, boolean explicit, Library library) {
+    CompletionContext context = new CompletionContext(Cursor.at(compiled, offset), library);
+    Completion completion = new Completion(context);
+    if (context.isInBeats()) {
+      return explicit ? new LetterCompletion(context).items() : List.of();
+    }
+    switch (context.expected().place()) {
+      case TEXT -> completion.files();
+      case STATEMENT -> completion.words(explicit);
+      case BEATS, COMMENT -> {
+        // Letters are done with above; a comment is the writer's own.
+      }
     }
     return List.copyOf(completion.found.values());
   }
 
-  private void words() {
-    int colon = typed.words().indexOf(":");
-    if (colon >= 0) {
-      letters(typed.words().subList(0, colon));
+  private void words(boolean explicit) {
+    ExpectedWords expected = context.expected();
+    String typed = expected.typed();
+    boolean mayEnd = expected.items().stream().anyMatch(item -> item.kind().equals(Item.END));
+    boolean nothingBegun = typed.isEmpty() && (mayEnd || expected.words().isEmpty());
+    if (!context.isAfterBlank() || (nothingBegun && !explicit)) {
       return;
     }
-    for (Phrase phrase : Phrase.ALL) {
-      if (!phrase.rooms().contains(Situation.room(situation.cursor().section()))) {
-        continue;
-      }
-      Set<Integer> states = phrase.form().begin();
-      for (String word : typed.words()) {
-        states = phrase.form().after(states, word);
-      }
-      for (Label label : phrase.form().next(states)) {
-        propose(phrase, label);
-      }
+    for (Item item : expected.items()) {
+      context.row(item).ifPresent(row -> offer(item, row));
+    }
+    if (!explicit && found.containsKey(typed)) {
+      found.clear();
     }
   }
 
-  private void propose(Phrase phrase, Label label) {
-    if (!label.isPlaceholder()) {
-      boolean opens = typed.words().isEmpty() && label.word().equals(phrase.keyword());
-      boolean limb = label.word().length() > 4 && Leaves.isLimb(label.word());
-      boolean said = label.word().length() > 1 && typed.words().contains(label.word());
-      if (!said || limb || label.word().equals("and") || label.word().equals("N")) {
-        add(
-            label.word(),
-            limb ? Proposal.Kind.LIMB : Proposal.Kind.KEYWORD,
-            opens ? phrase.meaning() : "");
-      }
-      return;
-    }
-    switch (label.word()) {
-      case "SURFACE" -> surfaces();
-      case "COUNT" -> counts(phrase);
-      case "SECTION" -> names(Kind.SECTION, Proposal.Kind.SECTION);
-      case "PATTERN" -> patterns();
-      case "KIT" -> kits();
-      case "VALUE" -> values(phrase);
-      case "LOUDNESS" -> {
-        for (Loudness loudness : Loudness.values()) {
-          add(loudness.word(), Proposal.Kind.VALUE, "");
+  private void offer(Item item, StatementRow row) {
+    switch (item.kind()) {
+      case Item.WORD -> word(item, row);
+      case "name" -> names(item);
+      case "surface" -> surfaces(item);
+      case "count" -> counts(item);
+      case "RATIO" -> METERS.forEach(meter -> add(meter, Kind.VALUE, "", ""));
+      case "PERCENT" -> add("62%", Kind.VALUE, "the share of the first of the pair", "");
+      case "WHOLE" -> bars(item);
+      case "ORDINAL" -> {
+        for (String nth : List.of("2nd", "3rd", "4th", "8th")) {
+          add(nth, Kind.VALUE, "", "");
         }
       }
-      case "SYLLABLE" -> {
-        add("&", Proposal.Kind.COUNT, "every half beat");
-        add("e", Proposal.Kind.COUNT, "");
-        add("a", Proposal.Kind.COUNT, "");
-        add("beat", Proposal.Kind.COUNT, "");
-      }
-      case "METER" -> {
-        for (String meter : List.of("4/4", "3/4", "2/4", "6/8", "12/8", "5/4", "7/8", "9/8")) {
-          add(meter, Proposal.Kind.VALUE, "");
-        }
-      }
-      case "PERCENT" -> add("62%", Proposal.Kind.VALUE, "the share of the first of the pair");
-      case "HEAD" -> {
-        for (Surface.Head head : Surface.Head.values()) {
-          add(head.word(), Proposal.Kind.VALUE, "note head");
-        }
-      }
+      case "SLOT" -> slots();
+      case "AMPERSAND" -> add("&", Kind.COUNT, "every half beat", "");
+      case "EQUALS" -> add("=", Kind.KEYWORD, "", "");
+      case "LANE_START" -> add(":", Kind.KEYWORD, row.usage(), row.meaning());
       default -> {
-        // NAME, TEXT, N and the like are the writer's own.
+        // New names, numbers and texts are the writer's own.
       }
     }
   }
 
-  private void surfaces() {
-    Kit kit = situation.kit();
-    for (Surface surface : kit.surfaces().values()) {
-      if (kit.struck(surface) != null) {
-        char letter = kit.letterOf(surface);
-        add(
-            surface.name(),
-            Proposal.Kind.SURFACE,
-            surface.words() + (letter == 0 ? "" : " (" + letter + ")"));
-      }
-    }
-  }
-
-  private void counts(Phrase phrase) {
-    if (situation.above().isEmpty()) {
-      BarCounts.plain(situation.meter()).forEach(count -> add(count, Proposal.Kind.COUNT, ""));
+  private void word(Item item, StatementRow row) {
+    String word = item.word();
+    if (word == null || !new ModelFilter(context).allows(item, word)) {
       return;
     }
-    boolean anywhere =
-        switch (phrase.keyword()) {
-          case "add", "dynamic", "crescendo", "diminuendo", "fill" -> true;
-          case "move" -> typed.words().contains("to");
-          default -> false;
-        };
-    if (anywhere) {
-      BarCounts.readable(situation.above().get())
-          .forEach(count -> add(count, Proposal.Kind.COUNT, ""));
+    boolean first = context.expected().words().isEmpty();
+    Kind kind =
+        item.rules().stream().anyMatch(LIMBS::contains)
+            ? Kind.LIMB
+            : item.rules().stream().anyMatch(VALUES::contains) ? Kind.VALUE : Kind.KEYWORD;
+    boolean tells = first && kind != Kind.LIMB;
+    add(word, kind, tells ? row.usage() : "", tells ? row.meaning() : "");
+  }
+
+  private void names(Item item) {
+    if (item.in("sectionName")) {
+      sections(context.kind() == SectionKind.CHART);
+    } else if (item.in("patternName")) {
+      defined(NameKind.PATTERN, Kind.PATTERN);
+      // The short names are the ones that players say.
+      Rudiments.all().keySet().stream()
+          .map(PatternText::spoken)
+          .forEach(name -> add(name, Kind.PATTERN, "rudiment", ""));
+      Timelines.all().forEach((name, places) -> add(name, Kind.PATTERN, places, ""));
+    } else if (item.in("kitName")) {
+      defined(NameKind.KIT, Kind.KIT);
+      Kits.NAMES.forEach(name -> add(name, Kind.KIT, "built in", ""));
+    }
+  }
+
+  private void defined(NameKind kind, Kind as) {
+    for (Definition one : Definitions.visible(context.cursor().compiled(), context.library())) {
+      boolean itself = one.section() == context.cursor().section();
+      if (one.kind() == kind && !itself) {
+        add(one.name(), as, one.title() == null ? "" : one.title(), "");
+      }
+    }
+  }
+
+  /** Grooves and steps; outside charts only those above the line. */
+  private void sections(boolean below) {
+    Compiled compiled = context.cursor().compiled();
+    for (Definition one : Definitions.visible(compiled, context.library())) {
+      SectionKind kind = Definitions.kind(one.section());
+      boolean above =
+          one.compiled() != compiled
+              || compiled.span(one.spot()).start() < context.cursor().start();
+      if ((kind == SectionKind.GROOVE || kind == SectionKind.STEP) && (below || above)) {
+        add(one.name(), Kind.SECTION, one.title() == null ? "" : one.title(), "");
+      }
+    }
+  }
+
+  private void surfaces(Item item) {
+    Predicate<Surface> filter = new ModelFilter(context).surfaces(item);
+    for (Surface surface : context.kit().surfaces().values()) {
+      if (filter.test(surface)) {
+        char letter = context.kit().letterOf(surface);
+        String words = surface.words() + (letter == 0 ? "" : " (" + letter + ")");
+        add(surface.name(), Kind.SURFACE, words, "");
+      }
+    }
+  }
+
+  private void counts(Item item) {
+    Groove groove = context.above().orElse(null);
+    if (groove == null) {
+      BarCounts.plain(context.meter()).forEach(c -> add(c.toString(), Kind.COUNT, "", ""));
       return;
     }
-    List<String> target = target(phrase);
-    BarCounts.struck(
-            situation.above().get(), stroke -> Targets.matches(stroke, target) && isInBars(stroke))
-        .forEach((count, strokes) -> add(count, Proposal.Kind.COUNT, who(strokes)));
-  }
-
-  /** The words of the target: those after the verb, or before it where the limb comes first. */
-  private List<String> target(Phrase phrase) {
-    List<String> words = typed.words();
-    List<String> target = new ArrayList<>();
-    boolean limbFirst = phrase.keyword().equals("plays");
-    if (phrase.keyword().equals("follows")) {
-      for (String word : words.subList(words.indexOf("follows") + 1, words.size())) {
-        if (List.of("at", "in", "where").contains(word)) {
-          break;
-        }
-        target.add(word);
+    Set<Integer> bars = context.bars(item, groove);
+    ModelFilter filter = new ModelFilter(context);
+    if (filter.readsAnyCount(item)) {
+      for (Count count : BarCounts.readable(groove, bars)) {
+        add(count.toString(), Kind.COUNT, "", "");
       }
-      return Targets.read(target);
+      return;
     }
-    for (String word : limbFirst ? words : words.subList(1, words.size())) {
-      if (List.of("at", "in", "where", "from", "between", "plays", "ghosted", "plain", "accented")
-          .contains(word)) {
-        break;
-      }
-      target.add(word);
-    }
-    return Targets.read(target);
-  }
-
-  private boolean isInBars(Stroke stroke) {
-    List<String> words = typed.words();
-    int bar = words.indexOf("bar");
-    if (bar > 0 && bar + 1 < words.size() && words.get(bar + 1).matches("\\d{1,3}")) {
-      return stroke.bar() == Integer.parseInt(words.get(bar + 1));
-    }
-    return true;
+    Predicate<Stroke> meant = filter.target(item);
+    BarCounts.struck(groove, stroke -> bars.contains(stroke.bar()) && meant.test(stroke))
+        .forEach((count, strokes) -> add(count.toString(), Kind.COUNT, who(strokes), ""));
   }
 
   private static String who(List<Stroke> strokes) {
@@ -188,105 +208,58 @@ public final class Completion {
     return String.join("; ", who);
   }
 
-  private void names(Kind kind, Proposal.Kind as) {
-    Compiled compiled = situation.cursor().compiled();
-    for (Catalog.Entry entry : Catalog.visible(compiled, situation.library())) {
-      boolean below =
-          entry.compiled() == compiled
-              && kind == Kind.SECTION
-              && compiled.span(entry.spot()).start() > situation.lineStart();
-      boolean chart = Situation.room(entry.section()) == Phrase.Room.CHART;
-      boolean inChart = Situation.room(situation.cursor().section()) == Phrase.Room.CHART;
-      if (entry.kind() == kind && !chart && (!below || inChart)) {
-        add(entry.name(), as, entry.title() == null ? "" : entry.title());
-      }
-    }
-  }
-
-  private void patterns() {
-    names(Kind.PATTERN, Proposal.Kind.PATTERN);
-    for (String name : Rudiments.all().keySet()) {
-      // The short names are the ones that players say.
-      add(name.replaceFirst("^single-(?=paradiddle)", ""), Proposal.Kind.PATTERN, "rudiment");
-    }
-    Timelines.all().forEach((name, places) -> add(name, Proposal.Kind.PATTERN, places));
-    add("euclid", Proposal.Kind.PATTERN, "K strokes over N places, as even as can be");
-  }
-
-  private void kits() {
-    names(Kind.KIT, Proposal.Kind.KIT);
-    Kits.NAMES.forEach(name -> add(name, Proposal.Kind.KIT, "built in"));
-  }
-
-  private void values(Phrase phrase) {
-    for (NoteValue value : NoteValue.values()) {
-      add(value.word(), Proposal.Kind.VALUE, "");
-    }
-    if (phrase.keyword().equals("shift")) {
-      add("beats", Proposal.Kind.VALUE, "");
-      add("bars", Proposal.Kind.VALUE, "");
-    }
-  }
-
-  private void letters(List<String> heading) {
-    if (heading.isEmpty()) {
+  /** The numbers of bars, where a bar is named. */
+  private void bars(Item item) {
+    Groove groove = context.above().orElse(null);
+    if (groove == null || !(item.in("barList") || item.in("inBar"))) {
       return;
     }
-    List<String> words = Targets.read(heading);
-    String subject = words.get(words.size() - 1);
-    boolean pattern = heading.get(0).equals("pattern");
-    boolean letterKit =
-        !pattern && Leaves.isLimb(subject) && !List.of("hands", "feet", "line").contains(subject);
-    if (letterKit) {
-      boolean foot = subject.endsWith("foot");
-      letter("x", "what the " + subject + " plays");
-      for (Map.Entry<Character, String> entry : situation.kit().letters().entrySet()) {
-        Surface surface = situation.kit().surface(entry.getValue());
-        if (surface != null && surface.isFoot() == foot) {
-          letter(entry.getKey().toString(), surface.words());
-        }
-      }
-    } else {
-      letter("r", "right");
-      letter("l", "left");
-      letter("b", "both at once");
-      letter("x", "either");
-      if (subject.equals("line")) {
-        letter("k", "right foot");
-        letter("p", "left foot");
-      }
+    for (int bar : new ModelFilter(context).bars(item, groove)) {
+      add(Integer.toString(bar), Kind.COUNT, "bar " + bar, "");
     }
-    letter(".", "silence");
-    letter("-", "the stroke before goes on");
   }
 
-  private void letter(String letter, String detail) {
-    Span here = new Span(situation.cursor().offset(), situation.cursor().offset());
-    found.putIfAbsent(letter, new Proposal(letter, Proposal.Kind.LETTER, detail, here));
+  /** {@code every .N}: the slots that the words of the section have. */
+  private void slots() {
+    context
+        .above()
+        .ifPresent(
+            groove -> {
+              int most =
+                  groove.written().stream()
+                      .mapToInt(stroke -> stroke.slot().division().slots())
+                      .max()
+                      .orElse(0);
+              for (int slot = 1; slot <= most; slot++) {
+                add("." + slot, Kind.COUNT, "slot " + slot + " of each beat", "");
+              }
+            });
   }
 
+  /** The files that a {@code use} may name. */
   private void files() {
-    if (!typed.words().equals(List.of("use"))) {
+    Cursor cursor = context.cursor();
+    String text = cursor.compiled().text();
+    int quote = text.lastIndexOf('"', Math.max(0, cursor.offset() - 1));
+    int start = LineEnds.start(text, cursor.offset());
+    if (quote < start
+        || ExpectedWords.at(text.substring(start, quote)).items().stream()
+            .noneMatch(item -> item.statement().equals("use"))) {
       return;
     }
-    Path self = situation.cursor().compiled().file();
-    Path folder = self.getParent();
-    if (folder == null) {
-      return;
-    }
-    for (Path file : situation.library().files()) {
-      if (file.startsWith(folder) && !file.equals(self)) {
-        String name = folder.relativize(file).toString().replace('\\', '/');
-        Span inQuotes = new Span(typed.span().start() + 1, typed.span().end());
-        found.putIfAbsent(
-            name,
-            new Proposal(name, Proposal.Kind.FILE, "", inQuotes.shift(situation.lineStart())));
-      }
+    for (String name : UseLinks.usable(cursor.compiled(), context.library())) {
+      put(new CompletionItem(name, name, Kind.FILE, "", "", new Span(quote + 1, cursor.offset())));
     }
   }
 
-  private void add(String label, Proposal.Kind kind, String detail) {
-    found.putIfAbsent(
-        label, new Proposal(label, kind, detail, typed.span().shift(situation.lineStart())));
+  private void add(String word, Kind kind, String detail, String documentation) {
+    if (word.startsWith(context.expected().typed())) {
+      Span replaced = new Span(context.start(), context.wordEnd());
+      put(new CompletionItem(word, word, kind, detail, documentation, replaced));
+    }
+  }
+
+  private void put(CompletionItem item) {
+    found.putIfAbsent(item.label(), item);
   }
 }

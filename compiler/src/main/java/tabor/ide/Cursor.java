@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.kit.Kit;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
@@ -20,7 +21,7 @@ import tabor.syntax.SectionSyntax;
  * @param section the passage that holds it
  * @param start where that passage starts in the file
  * @param line the line that holds it; null on a blank line or in a comment of its own
- * @param leaf the leaf that holds it or ends there; null between leaves
+ * @param token the token that holds it or ends there; null between tokens
  */
 public record Cursor(
     Compiled compiled,
@@ -28,7 +29,7 @@ public record Cursor(
     SectionSyntax section,
     int start,
     @Nullable Line line,
-    @Nullable Leaf leaf) {
+    @Nullable SyntaxToken token) {
 
   /** The place of an offset between 0 and the text's length. */
   public static Cursor at(Compiled compiled, int offset) {
@@ -41,19 +42,19 @@ public record Cursor(
     int start = startOf(compiled, section);
     int inside = offset - start;
     Line line = lineAt(section, inside);
-    Leaf leaf = null;
+    SyntaxToken token = null;
     if (line != null) {
       int local = inside - line.start();
-      for (Leaf candidate : Leaves.of(line)) {
+      for (SyntaxToken candidate : SyntaxTokens.of(line)) {
         // Right between two, the one that starts there counts, as with a block cursor; but a
         // sign behind a word does not.
         if (candidate.span().touches(local)
-            && (leaf == null || candidate.role() != Leaf.Role.SIGN)) {
-          leaf = candidate;
+            && (token == null || candidate.role() != SyntaxToken.Role.SIGN)) {
+          token = candidate;
         }
       }
     }
-    return new Cursor(compiled, offset, section, start, line, leaf);
+    return new Cursor(compiled, offset, section, start, line, token);
   }
 
   static int startOf(Compiled compiled, SectionSyntax section) {
@@ -79,11 +80,7 @@ public record Cursor(
     if (inside < line.start()) {
       return false;
     }
-    int end = line.start() + line.statement().span().end();
-    while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
-      end++;
-    }
-    return inside <= end;
+    return inside <= LineEnds.end(text, line.start() + line.statement().span().end());
   }
 
   /** The section's strokes; empty for a header, pattern, kit or chart, and where it has errors. */
@@ -110,8 +107,8 @@ public record Cursor(
     return new Spot(section.passage(), span.shift(line == null ? 0 : line.start()));
   }
 
-  /** The offset in the passage. */
-  public int inPassage() {
-    return offset - start;
+  /** The kit of the section, as far as it is known; else the header's. */
+  Kit kit() {
+    return groove().map(Groove::setting).orElse(compiled.lesson().setting()).kit();
   }
 }

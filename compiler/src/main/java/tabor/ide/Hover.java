@@ -2,8 +2,9 @@ package tabor.ide;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
@@ -12,21 +13,32 @@ import tabor.diagnostic.Explanation;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
-import tabor.ide.Catalog.Entry;
-import tabor.ide.Catalog.Kind;
+import tabor.ide.Definitions.Definition;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
+import tabor.kit.Limb;
 import tabor.kit.Surface;
-import tabor.pattern.Place;
 import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
 import tabor.rhythm.Count;
 import tabor.source.Span;
+import tabor.syntax.Bar;
+import tabor.syntax.Beat;
+import tabor.syntax.Edit;
+import tabor.syntax.LimbRef;
+import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
+import tabor.syntax.StatementRow;
 
 /** What to say about the thing under the cursor. */
 public final class Hover {
-  private Hover() {}
+  private final Cursor cursor;
+  private final Library library;
+
+  private Hover(Cursor cursor, Library library) {
+    this.cursor = cursor;
+    this.library = library;
+  }
 
   /**
    * A text beside the cursor.
@@ -34,26 +46,33 @@ public final class Hover {
    * @param markdown what it says
    * @param span what it is about
    */
-  public record Note(String markdown, Span span) {}
+  public record Note(String markdown, Span span) {
+    /** The same for who cannot show Markdown. */
+    public String plain() {
+      return markdown
+          .replaceAll("(?m)^```.*\\R?", "")
+          .replace("**", "")
+          .replace("`", "")
+          .replace("  \n", "\n")
+          .strip();
+    }
+  }
 
   /** The note for an offset; empty where there is nothing to say. */
   public static Optional<Note> at(Compiled compiled, int offset, Library library) {
     Cursor cursor = Cursor.at(compiled, offset);
     List<String> parts = new ArrayList<>();
-    Leaf leaf = cursor.leaf();
-    if (leaf != null) {
-      String said = leaf(cursor, leaf, library);
-      if (said != null) {
-        parts.add(said);
-      }
+    SyntaxToken token = cursor.token();
+    if (token != null) {
+      new Hover(cursor, library).about(token).ifPresent(parts::add);
     }
-    Span about = leaf == null ? new Span(offset, offset) : cursor.inFile(leaf.span());
+    Span about = token == null ? new Span(offset, offset) : cursor.inFile(token.span());
     for (Diagnostic diagnostic : compiled.diagnostics()) {
       Span span = compiled.span(diagnostic.spot());
       if (span.touches(offset)) {
         parts.add(
             "**" + diagnostic.code().word() + "**: " + Explanation.of(diagnostic.code()).summary());
-        about = leaf == null ? span : about;
+        about = token == null ? span : about;
       }
     }
     return parts.isEmpty()
@@ -61,83 +80,188 @@ public final class Hover {
         : Optional.of(new Note(String.join("\n\n---\n\n", parts), about));
   }
 
-  private static @Nullable String leaf(Cursor cursor, Leaf leaf, Library library) {
-    return switch (leaf.role()) {
-      case HIT, REST, HOLD -> stroke(cursor, leaf, library);
-      case LIMB -> laneOr(cursor, limb(cursor, leaf));
-      case SURFACE, SURFACE_NAME -> laneOr(cursor, surface(kit(cursor, library), leaf.text()));
-      case LETTER_NAME -> null;
-      case PATTERN, PATTERN_NAME -> pattern(cursor, leaf.text(), library);
-      case SECTION, SECTION_NAME -> section(cursor, leaf.text(), library);
-      case KIT, KIT_NAME -> kit(cursor, leaf.text(), library);
-      case COUNT -> count(cursor, leaf);
-      case KEYWORD -> keyword(cursor, leaf);
-      case VALUE, LEVEL, NUMBER, TEXT, FILE, SIGN, COMMENT -> null;
-    };
+  private Optional<String> about(SyntaxToken token) {
+    return Optional.ofNullable(
+        switch (token.role()) {
+          case HIT, SILENCE, HOLD -> joined(sign(token), strokes(token));
+          case LIMB -> joined(limb(token), partOrStatement());
+          case SURFACE, SURFACE_NAME -> joined(surface(token.text()), part());
+          case PATTERN, PATTERN_NAME -> pattern(token.text());
+          case SECTION, SECTION_NAME -> section(token.text());
+          case KIT, KIT_NAME -> kit(token.text());
+          case COUNT ->
+              token.count() == null ? statement() : count(token.span(), token.count().count());
+          case KEYWORD -> statement();
+          case NUMBER, SIGN -> joined(beatSign(), spread(token));
+          case VALUE, LEVEL -> statement();
+          case LETTER_NAME, TEXT, FILE -> null;
+        });
   }
 
-  private static Kit kit(Cursor cursor, Library library) {
-    return Situation.at(cursor.compiled(), cursor.offset(), library).kit();
+  private static @Nullable String joined(@Nullable String one, @Nullable String other) {
+    return one == null ? other : other == null ? one : one + "\n\n" + other;
   }
 
-  private static @Nullable String stroke(Cursor cursor, Leaf leaf, Library library) {
+  /** What the letter under the cursor sounds: who, on what, where, and what sounds with it. */
+  private @Nullable String strokes(SyntaxToken token) {
     Groove groove = cursor.groove().orElse(null);
     if (groove == null) {
-      Surface surface =
-          leaf.hit() == null ? null : kit(cursor, library).letter(leaf.hit().letter());
-      return surface == null ? null : surface(surface, kit(cursor, library));
+      Surface surface = token.hit() == null ? null : cursor.kit().letter(token.hit().letter());
+      return surface == null ? null : surface(surface, cursor.kit());
     }
-    List<Stroke> struck = Slices.struckBy(groove, cursor);
+    List<Stroke> struck = Simultaneous.struckBy(groove, cursor);
     if (struck.isEmpty()) {
       return null;
     }
     Stroke first = struck.get(0);
-    int beat = groove.meter().beatAt(first.at());
+    int beat = first.slot().division().beat();
+    Set<Integer> bars =
+        struck.stream().map(Stroke::bar).collect(Collectors.toCollection(TreeSet::new));
     String who = first.limb().words() + ", " + first.surface().words();
+    String chosen =
+        first.dealt() ? " (Tabor chose the " + (first.limb().isHand() ? "hand" : "foot") + ")" : "";
     return who
-        + (first.dealt() ? " (the hand is the compiler's choice)" : "")
+        + chosen
         + "  \n"
         + groove.name()
-        + ", bar "
-        + first.bar()
-        + ", beat "
-        + (beat + 1)
-        + code(Grid.beat(groove, first.bar(), beat));
+        + ", "
+        + NamedBars.words(bars)
+        + ", count "
+        + BarCounts.of(groove, first)
+        + code(BarPreview.beats(groove, first.bar(), beat, first.slot().division().beats()));
   }
 
-  private static @Nullable String limb(Cursor cursor, Leaf leaf) {
-    return cursor
-        .groove()
-        .flatMap(
-            groove ->
-                groove.plays().entrySet().stream()
-                    .filter(
-                        entry ->
-                            entry.getKey().words().equals(leaf.text())
-                                || entry.getKey().words().equals(leaf.text() + " hand"))
-                    .findFirst())
-        .map(entry -> entry.getKey().words() + ": plays the " + entry.getValue().words())
-        .orElse(null);
-  }
-
-  /** On the heading of a part: what was said, and the section's first bar as a grid. */
-  private static @Nullable String laneOr(Cursor cursor, @Nullable String said) {
-    boolean part =
-        cursor.line() != null
-            && (cursor.line().statement() instanceof PartStatement.Lane
-                || cursor.line().statement() instanceof PartStatement.Played);
-    Groove groove = cursor.groove().orElse(null);
-    if (!part || groove == null) {
-      return said;
+  /** The sign of a stroke that the cursor stands on: a grace note or a suffix. */
+  private @Nullable String sign(SyntaxToken token) {
+    Beat.Hit hit = token.hit();
+    Line line = cursor.line();
+    if (hit == null || line == null) {
+      return null;
     }
-    String grid =
-        groove.name() + ", bar " + groove.firstBar() + code(Grid.bar(groove, groove.firstBar()));
-    return said == null ? grid : said + "\n\n" + grid;
+    Span letter = token.letterSpan(line);
+    int at = cursor.offset() - cursor.start() - line.start();
+    if (at < letter.start()) {
+      return row(StatementRows.grace(hit.grace()));
+    }
+    String text = line.passage().text();
+    int end = line.start() + token.span().end();
+    int from = line.start() + letter.end();
+    for (Beat.Suffix suffix : hit.suffixes()) {
+      from = text.indexOf(suffix.sign(), from);
+      if (from < 0 || from >= end) {
+        return null;
+      }
+      if (cursor.offset() - cursor.start() < from + suffix.sign().length() + 1
+          && at >= letter.end()) {
+        return row(StatementRows.suffix(suffix));
+      }
+      from += suffix.sign().length();
+    }
+    return null;
   }
 
-  private static @Nullable String surface(Kit kit, String name) {
-    Surface surface = kit.surface(name);
-    return surface == null ? null : surface(surface, kit);
+  /** On {@code %}: what it repeats, and the bars that it stands for. */
+  private @Nullable String beatSign() {
+    Groove groove = cursor.groove().orElse(null);
+    Line line = cursor.line();
+    if (line == null || !(line.statement() instanceof PartStatement.Lane lane)) {
+      return statement();
+    }
+    int at = cursor.offset() - cursor.start() - line.start();
+    int first = groove == null ? 1 : NamedBars.first(cursor.section(), line, groove);
+    for (int i = 0; i < lane.bars().size(); i++) {
+      Bar bar = lane.bars().get(i);
+      if (bar.repeat() && bar.span().touches(at)) {
+        Set<Integer> bars = new TreeSet<>();
+        int last = groove == null ? 0 : groove.bars();
+        for (int n = first + i; n <= last; n += lane.ostinato() ? lane.bars().size() : last + 1) {
+          bars.add(n);
+        }
+        String said = row(StatementRows.repeat());
+        return bars.isEmpty() || groove == null
+            ? said
+            : joined(
+                said,
+                groove.name()
+                    + ", "
+                    + NamedBars.words(bars)
+                    + code(BarPreview.bar(groove, bars.iterator().next())));
+      }
+    }
+    return null;
+  }
+
+  /** On {@code :2} behind a word: what it says, and the beats that the word takes. */
+  private @Nullable String spread(SyntaxToken token) {
+    Line line = cursor.line();
+    Groove groove = cursor.groove().orElse(null);
+    if (line == null || !(line.statement() instanceof PartStatement.Lane lane)) {
+      return null;
+    }
+    int first = groove == null ? 1 : NamedBars.first(cursor.section(), line, groove);
+    for (int i = 0; i < lane.bars().size(); i++) {
+      int beat = 0;
+      for (Beat word : lane.bars().get(i).beats()) {
+        int beats = word.beats() == null ? 1 : word.beats().whole();
+        boolean here =
+            word.beats() != null
+                && token.span().end() >= word.beats().span().start()
+                && token.span().end() <= word.beats().span().end();
+        if (here) {
+          String said = row(StatementRows.spread());
+          return groove == null || first + i > groove.bars()
+              ? said
+              : joined(
+                  said,
+                  groove.name()
+                      + ", bar "
+                      + (first + i)
+                      + code(BarPreview.beats(groove, first + i, beat, beats)));
+        }
+        beat += beats;
+      }
+    }
+    return null;
+  }
+
+  private @Nullable String limb(SyntaxToken token) {
+    Groove groove = cursor.groove().orElse(null);
+    Limb limb = null;
+    if (cursor.line() != null) {
+      for (LimbRef named : SyntaxNodes.all(cursor.line().statement(), LimbRef.class)) {
+        limb = named.span().equals(token.span()) ? named.limb() : limb;
+      }
+    }
+    if (groove == null || limb == null) {
+      return null;
+    }
+    Surface plays = groove.plays().get(limb);
+    return plays == null ? null : "the " + limb.words() + " plays the " + plays.words();
+  }
+
+  private @Nullable String partOrStatement() {
+    String part = part();
+    return part == null ? statement() : part;
+  }
+
+  /** On the heading of a part: the first bar that it writes. */
+  private @Nullable String part() {
+    Line line = cursor.line();
+    Groove groove = cursor.groove().orElse(null);
+    boolean part =
+        line != null
+            && (line.statement() instanceof PartStatement.Lane
+                || line.statement() instanceof PartStatement.Played);
+    if (!part || line == null || groove == null) {
+      return null;
+    }
+    int bar = Math.min(NamedBars.first(cursor.section(), line, groove), groove.bars());
+    return groove.name() + ", bar " + bar + code(BarPreview.bar(groove, bar));
+  }
+
+  private @Nullable String surface(String name) {
+    Surface surface = cursor.kit().surface(name);
+    return surface == null ? null : surface(surface, cursor.kit());
   }
 
   private static String surface(Surface surface, Kit kit) {
@@ -170,62 +294,52 @@ public final class Hover {
     return where + " (" + surface.place() + ")" + head;
   }
 
-  private static @Nullable String pattern(Cursor cursor, String name, Library library) {
-    Optional<Entry> written = Catalog.find(cursor.compiled(), library, Kind.PATTERN, name);
+  private @Nullable String pattern(String name) {
+    Optional<Definition> written = find(NameKind.PATTERN, name);
     if (written.isPresent()) {
-      String text = written.get().section().passage().text();
-      return "pattern **" + name + "**" + code(text.strip());
+      return "pattern **" + name + "**" + code(written.get().section().passage().text().strip());
     }
     return Rudiments.named(name)
         .map(
-            rudiment ->
+            r ->
                 "rudiment "
-                    + rudiment.number()
+                    + r.number()
                     + ", **"
-                    + rudiment.name()
+                    + r.name()
                     + "**"
-                    + code(sticking(rudiment.places())))
-        .or(() -> Timelines.named(name).map(p -> "timeline **" + name + "**" + code(sticking(p))))
+                    + code(PatternText.of(r.places())))
+        .or(
+            () ->
+                Timelines.named(name)
+                    .map(p -> "timeline **" + name + "**" + code(PatternText.of(p))))
         .orElse(null);
   }
 
-  /** The places of a pattern as they would be written. */
-  static String sticking(List<Place> places) {
-    StringBuilder text = new StringBuilder();
-    for (Place place : places) {
-      char letter = place.accent() ? Character.toUpperCase(place.letter()) : place.letter();
-      text.append("'".repeat(place.small())).append(letter);
-      text.append(place.diddle() ? "/" : "").append(place.buzz() ? "~" : "");
-    }
-    return text.toString();
+  private Optional<Definition> find(NameKind kind, String name) {
+    return Definitions.find(cursor.compiled(), library, kind, name);
   }
 
-  private static @Nullable String section(Cursor cursor, String name, Library library) {
-    Entry entry = Catalog.find(cursor.compiled(), library, Kind.SECTION, name).orElse(null);
-    if (entry == null) {
+  private @Nullable String section(String name) {
+    Definition found = find(NameKind.SECTION, name).orElse(null);
+    if (found == null) {
       return null;
     }
     StringBuilder text = new StringBuilder("**").append(name).append("**");
-    if (entry.title() != null) {
-      text.append(": ").append(entry.title());
+    if (found.title() != null) {
+      text.append(": ").append(found.title());
     }
-    Groove groove = Cursor.grooveOf(entry.compiled(), entry.section().passage()).orElse(null);
+    Groove groove = Cursor.grooveOf(found.compiled(), found.section().passage()).orElse(null);
     if (groove != null) {
       text.append("  \n").append(groove.bars()).append(groove.bars() == 1 ? " bar" : " bars");
-      text.append(" of ").append(groove.meter().signature());
+      text.append(" of ").append(groove.setting().meters());
       if (groove.isStep()) {
-        text.append("\n\n").append(changes(groove));
+        Changes.of(groove).words().forEach(word -> text.append("\n- ").append(word));
       }
     }
     return text.toString();
   }
 
-  private static String changes(Groove step) {
-    Changes changes = Changes.of(step);
-    return changes.words().stream().map(word -> "- " + word).collect(Collectors.joining("\n"));
-  }
-
-  private static @Nullable String kit(Cursor cursor, String name, Library library) {
+  private @Nullable String kit(String name) {
     if (Kits.named(name).isPresent()) {
       Kit kit = Kits.named(name).get();
       String pieces =
@@ -235,39 +349,59 @@ public final class Hover {
               .collect(Collectors.joining(", "));
       return "kit **" + name + "**: " + pieces;
     }
-    return Catalog.find(cursor.compiled(), library, Kind.KIT, name)
-        .map(entry -> "kit **" + name + "**" + code(entry.section().passage().text().strip()))
+    return find(NameKind.KIT, name)
+        .map(found -> "kit **" + name + "**" + code(found.section().passage().text().strip()))
         .orElse(null);
   }
 
-  private static @Nullable String count(Cursor cursor, Leaf leaf) {
+  /** The beat of a count, in the bar that the statement names, or the first that has a stroke. */
+  private @Nullable String count(Span span, Count count) {
     Groove groove = cursor.groove().orElse(null);
-    Count count = leaf.count();
-    if (groove == null || count == null || count.beat() > groove.meter().beatCount()) {
+    if (groove == null || cursor.line() == null) {
       return null;
     }
-    Map<String, List<Stroke>> struck =
-        BarCounts.struck(groove, s -> groove.meter().beatAt(s.at()) == count.beat() - 1);
+    Set<Integer> bars = NamedBars.of(cursor.line().statement(), span, groove);
+    int beat = count.beat() - 1;
+    List<Integer> having =
+        bars.stream().filter(bar -> beat < groove.meter(bar).beatCount()).toList();
+    if (having.isEmpty() || beat < 0) {
+      return null;
+    }
     int bar =
-        struck.values().stream()
-            .flatMap(List::stream)
+        groove.written().stream()
+            .filter(s -> having.contains(s.bar()) && BarCounts.of(groove, s).equals(count))
             .mapToInt(Stroke::bar)
             .min()
-            .orElse(groove.firstBar());
-    return "bar " + bar + ", beat " + count.beat() + code(Grid.beat(groove, bar, count.beat() - 1));
+            .orElse(having.get(0));
+    return count
+        + " in "
+        + NamedBars.words(bars)
+        + (bars.size() == 1 ? "" : ", here bar " + bar)
+        + code(BarPreview.beats(groove, bar, beat, 1));
   }
 
-  private static @Nullable String keyword(Cursor cursor, Leaf leaf) {
-    if (cursor.line() == null) {
+  /** How the statement is written and what it does; below {@code follows} where it struck. */
+  private @Nullable String statement() {
+    Line line = cursor.line();
+    if (line == null) {
       return null;
     }
-    for (Phrase phrase : Phrase.ALL) {
-      if (phrase.keyword().equals(leaf.text())
-          && phrase.rooms().contains(Situation.room(cursor.section()))) {
-        return "`" + phrase.form().shown() + "`\n\n" + phrase.meaning();
-      }
+    String said = StatementRows.of(line).map(Hover::row).orElse(null);
+    Groove groove = cursor.groove().orElse(null);
+    if (groove == null || !(line.statement() instanceof Edit.Follows)) {
+      return said;
     }
-    return null;
+    String counts =
+        groove.written().stream()
+            .filter(stroke -> stroke.spot().equals(line.spot()))
+            .map(stroke -> BarCounts.of(groove, stroke).toString())
+            .distinct()
+            .collect(Collectors.joining(" "));
+    return counts.isEmpty() ? said : joined(said, "here it adds strokes at " + counts);
+  }
+
+  private static String row(StatementRow row) {
+    return "`" + row.usage() + "`\n\n" + row.meaning() + code(row.example());
   }
 
   private static String code(String text) {

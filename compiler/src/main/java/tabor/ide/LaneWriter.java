@@ -1,7 +1,6 @@
 package tabor.ide;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +17,10 @@ import tabor.kit.Limb;
 import tabor.rhythm.Division;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
+import tabor.source.Span;
+import tabor.syntax.Beat;
+import tabor.syntax.LimbRef;
+import tabor.syntax.Subject;
 
 /**
  * Writes strokes as parts, each in the word it stands in, so that reading the parts gives the same
@@ -25,6 +28,8 @@ import tabor.rhythm.Time;
  * written in a second part of the same heading.
  */
 final class LaneWriter {
+  private static final Span NOWHERE = new Span(0, 0);
+
   private final Groove groove;
   private final int bars;
 
@@ -38,13 +43,13 @@ final class LaneWriter {
   Optional<List<String>> byLimb(List<Stroke> strokes) {
     Map<String, List<Stroke>> parts = new LinkedHashMap<>();
     for (Limb limb : Limb.values()) {
-      String name = limb.isHand() ? limb.words().replace(" hand", "") : limb.words();
+      String name = limb.isHand() ? new LimbRef(limb, false, NOWHERE).words() : limb.words();
       parts.put(name, strokes.stream().filter(s -> s.limb() == limb).toList());
     }
     return write(parts, this::kitLetter);
   }
 
-  /** One part each for the surfaces. */
+  /** One part each for the surfaces; strokes whose limb Tabor chose stay open. */
   Optional<List<String>> bySurface(List<Stroke> strokes) {
     Map<String, List<Stroke>> parts = new LinkedHashMap<>();
     for (String surface : groove.setting().kit().surfaces().keySet()) {
@@ -53,15 +58,14 @@ final class LaneWriter {
     return write(parts, LaneWriter::limbLetter);
   }
 
-  /** A part with this heading, whose letters mean limbs. */
-  Optional<List<String>> under(String subject, List<Stroke> strokes) {
+  /** A part with this heading. */
+  Optional<List<String>> under(Subject subject, List<Stroke> strokes) {
     Map<String, List<Stroke>> parts = new LinkedHashMap<>();
-    parts.put(subject, strokes);
-    if (subject.equals("line")) {
-      return write(parts, LaneWriter::lineLetter);
-    }
-    boolean limb = subject.startsWith("right") || subject.startsWith("left");
-    return write(parts, limb ? this::kitLetter : LaneWriter::limbLetter);
+    parts.put(subject.words(), strokes);
+    boolean limb = subject instanceof Subject.OfLimb;
+    boolean line = subject instanceof Subject.Line;
+    return write(
+        parts, limb ? this::kitLetter : line ? LaneWriter::lineLetter : LaneWriter::limbLetter);
   }
 
   private Optional<String> kitLetter(Stroke stroke) {
@@ -70,7 +74,7 @@ final class LaneWriter {
   }
 
   private static Optional<String> limbLetter(Stroke stroke) {
-    return Optional.of(stroke.limb().isRight() ? "r" : "l");
+    return Optional.of(stroke.dealt() ? "x" : stroke.limb().isRight() ? "r" : "l");
   }
 
   private static Optional<String> lineLetter(Stroke stroke) {
@@ -173,6 +177,8 @@ final class LaneWriter {
               && first.ornaments().equals(second.ornaments())
               && first.length().equals(second.length())
               && first.limb() == second.limb().other()
+              && !first.dealt()
+              && !second.dealt()
               && !pairs.containsKey(first);
       if (alike) {
         pairs.put(first, second);
@@ -266,35 +272,23 @@ final class LaneWriter {
             : stroke.level() == Level.GHOST ? "(" + bare + ")" : bare;
     StringBuilder text = new StringBuilder("'".repeat(stroke.ornaments().smallStrokes()));
     text.append(levelled);
-    for (Ornament ornament : stroke.ornaments().list()) {
-      text.append(
-          switch (ornament) {
-            case DIDDLE -> "/";
-            case OPEN_ROLL -> "//";
-            case BUZZ -> "~";
-            case CHOKE -> "!";
-            case RIMSHOT -> "^";
-            case FLAM, DRAG, RUFF -> "";
-          });
+    for (Beat.Suffix suffix : Beat.Suffix.values()) {
+      if (stroke.ornaments().list().stream().anyMatch(ornament -> suffix(ornament) == suffix)) {
+        text.append(suffix.sign());
+      }
     }
     return text.toString();
   }
 
-  /** Strokes in the order of lists, without where they came from: what two writings share. */
-  static List<List<Object>> essence(Groove groove) {
-    return groove.written().stream()
-        .sorted(Comparator.comparing(Function.identity(), Stroke.ORDER))
-        .map(
-            stroke ->
-                List.<Object>of(
-                    stroke.bar(),
-                    stroke.at(),
-                    stroke.length(),
-                    stroke.limb(),
-                    stroke.surface().name(),
-                    stroke.level(),
-                    stroke.ornaments(),
-                    stroke.slot()))
-        .toList();
+  /** The sign of an ornament; null for grace notes, which stand before the letter. */
+  private static Beat.@Nullable Suffix suffix(Ornament ornament) {
+    return switch (ornament) {
+      case DIDDLE -> Beat.Suffix.DIDDLE;
+      case OPEN_ROLL -> Beat.Suffix.OPEN_ROLL;
+      case BUZZ -> Beat.Suffix.BUZZ;
+      case CHOKE -> Beat.Suffix.CHOKE;
+      case RIMSHOT -> Beat.Suffix.RIMSHOT;
+      case FLAM, DRAG, RUFF -> null;
+    };
   }
 }

@@ -3,12 +3,14 @@ package tabor.ide;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.compile.Compiled;
-import tabor.ide.Phrase.Room;
 import tabor.source.Span;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
+import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
+import tabor.syntax.Subject;
+import tabor.syntax.Text;
 
 /** The sections of a file, and how a selection grows in it. */
 public final class Outline {
@@ -57,7 +59,8 @@ public final class Outline {
   private static Symbol symbol(
       Compiled compiled, SectionSyntax section, Line line, Heading heading) {
     Span whole = whole(compiled, section);
-    String title = Catalog.title(heading);
+    Text text = heading.title();
+    String title = text == null ? null : text.value();
     String name =
         heading.name() != null
             ? heading.name().text()
@@ -73,12 +76,12 @@ public final class Outline {
       }
     }
     String detail = heading.name() == null || title == null ? "" : title;
-    return new Symbol(name, detail, sort(Situation.room(section)), whole, nameSpan, parts);
+    return new Symbol(name, detail, sort(heading.kind()), whole, nameSpan, parts);
   }
 
-  private static Symbol part(Compiled compiled, Line line, tabor.syntax.Word subject) {
+  private static Symbol part(Compiled compiled, Line line, Subject subject) {
     return new Symbol(
-        subject.text(),
+        subject.words(),
         "",
         Sort.PART,
         compiled.span(line.spot()),
@@ -86,8 +89,8 @@ public final class Outline {
         List.of());
   }
 
-  private static Sort sort(Room room) {
-    return switch (room) {
+  private static Sort sort(SectionKind kind) {
+    return switch (kind) {
       case STEP -> Sort.STEP;
       case CHART -> Sort.CHART;
       case KIT -> Sort.KIT;
@@ -139,8 +142,8 @@ public final class Outline {
   public static List<Span> selection(Compiled compiled, int offset) {
     Cursor cursor = Cursor.at(compiled, offset);
     List<Span> found = new ArrayList<>();
-    if (cursor.leaf() != null) {
-      add(found, cursor.inFile(cursor.leaf().span()));
+    if (cursor.token() != null) {
+      add(found, cursor.inFile(cursor.token().span()));
     }
     if (cursor.line() != null) {
       if (cursor.line().statement() instanceof PartStatement.Lane lane) {

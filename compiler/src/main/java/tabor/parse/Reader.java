@@ -10,6 +10,7 @@ import tabor.syntax.Line;
 import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.Statement;
+import tabor.syntax.StatementRow;
 
 /**
  * Text to tree. A text falls into passages by its section headings; each passage is read line by
@@ -43,6 +44,11 @@ public final class Reader {
       lines.add(new Span(splitter.start(), splitter.next()));
     }
     return lines;
+  }
+
+  /** What the table of statements says of a line; empty if it is no statement. */
+  public static Optional<StatementRow> row(String line) {
+    return Optional.ofNullable(new LineParser().read(line, SectionKind.HEADER, false).row());
   }
 
   /** Reads the header: a passage that no heading opens. Also reads a section. Never throws. */

@@ -55,9 +55,9 @@ public final class TextReport {
     }
     String help = diagnostic.help();
     if (help != null) {
-      out.append("  mend: ").append(Excerpt.visible(help)).append('\n');
+      out.append("  fix:  ").append(Excerpt.visible(help)).append('\n');
     } else if (!diagnostic.fixes().isEmpty()) {
-      out.append("  mend: ").append(diagnostic.fixes().get(0).title()).append('\n');
+      out.append("  fix:  ").append(diagnostic.fixes().get(0).title()).append('\n');
     }
     out.append('\n');
   }
@@ -81,7 +81,7 @@ public final class TextReport {
     }
     String where = files.size() == 1 ? "1 file" : files.size() + " files";
     if (first == null) {
-      return where + ", nothing to mend\n";
+      return where + ", no problems\n";
     }
     List<String> parts = new ArrayList<>();
     for (Severity severity : Severity.values()) {

@@ -9,6 +9,14 @@ public sealed interface Heading extends Statement {
   /** The name; null where it is missing. */
   @Nullable Name name();
 
+  /** What it opens. */
+  SectionKind kind();
+
+  /** The title as written; null where there is none. */
+  default @Nullable Text title() {
+    return null;
+  }
+
   /** Calls the method of {@code cases} that fits. */
   <R> R match(Cases<R> cases);
 
@@ -35,6 +43,11 @@ public sealed interface Heading extends Statement {
     }
 
     @Override
+    public SectionKind kind() {
+      return SectionKind.PATTERN;
+    }
+
+    @Override
     public <R> R match(Cases<R> cases) {
       return cases.pattern(this);
     }
@@ -43,6 +56,11 @@ public sealed interface Heading extends Statement {
   /** {@code kit NAME [like NAME]}. */
   record Kit(Name name, @Nullable Name like, Span span) implements Heading {
     @Override
+    public SectionKind kind() {
+      return SectionKind.KIT;
+    }
+
+    @Override
     public <R> R match(Cases<R> cases) {
       return cases.kit(this);
     }
@@ -50,6 +68,11 @@ public sealed interface Heading extends Statement {
 
   /** {@code groove NAME ["Title"]}. */
   record Groove(Name name, @Nullable Text title, Span span) implements Heading {
+    @Override
+    public SectionKind kind() {
+      return SectionKind.GROOVE;
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.groove(this);
@@ -60,6 +83,11 @@ public sealed interface Heading extends Statement {
   record Step(@Nullable Name name, @Nullable Text title, @Nullable Name from, Span span)
       implements Heading {
     @Override
+    public SectionKind kind() {
+      return SectionKind.STEP;
+    }
+
+    @Override
     public <R> R match(Cases<R> cases) {
       return cases.step(this);
     }
@@ -67,6 +95,11 @@ public sealed interface Heading extends Statement {
 
   /** {@code chart NAME ["Title"]}. */
   record Chart(Name name, @Nullable Text title, Span span) implements Heading {
+    @Override
+    public SectionKind kind() {
+      return SectionKind.CHART;
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.chart(this);

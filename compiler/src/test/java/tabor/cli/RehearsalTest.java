@@ -9,6 +9,6 @@ class RehearsalTest {
   @Test
   void theLessonIsFine() {
     assertThat(Ran.reading(Rehearsal.FINE, "check", "-"))
-        .isEqualTo(new Ran(0, "1 file, nothing to mend\n", ""));
+        .isEqualTo(new Ran(0, "1 file, no problems\n", ""));
   }
 }

@@ -62,7 +62,7 @@ class ReportTest {
     Compiled wrong = compiled(CLASH);
     assertThat(report.summary(List.of(wrong, compiled("")), false))
         .isEqualTo("1 error in 2 files; tabor explain limb-conflict says more\n");
-    assertThat(report.summary(List.of(compiled("")), false)).isEqualTo("1 file, nothing to mend\n");
+    assertThat(report.summary(List.of(compiled("")), false)).isEqualTo("1 file, no problems\n");
   }
 
   @Test

@@ -15,7 +15,8 @@ import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
-import tabor.ide.Notes;
+import tabor.ide.CodeLenses;
+import tabor.ide.InlayHints;
 import tabor.lsp.Scheduler.Lane;
 import tabor.lsp.transport.JsonText;
 import tabor.source.Span;
@@ -50,20 +51,15 @@ final class AnnotationRequests {
   }
 
   private JsonText hints(FileContext file, InlayHintParams params) {
-    Set<Notes.Kind> kinds = session.settings().hints();
+    Set<InlayHints.Kind> kinds = session.settings().hints();
     JsonText json = new JsonText().add("[");
     if (!kinds.isEmpty()) {
       Span range = file.span(params.getRange());
-      for (Notes.Hint hint : Notes.hints(file.compiled(), range, file.library())) {
-        if (kinds.contains(hint.kind())) {
-          Position at = session.encoding().position(file.document().lines(), hint.offset());
-          json.comma().add("{\"position\":{\"line\":").add(at.getLine());
-          json.add(",\"character\":")
-              .add(at.getCharacter())
-              .add("},\"label\":")
-              .string(hint.text());
-          json.add(hint.before() ? ",\"paddingRight\":true}" : ",\"paddingLeft\":true}");
-        }
+      for (InlayHints.Hint hint : InlayHints.in(file.compiled(), range, kinds)) {
+        Position at = session.encoding().position(file.document().lines(), hint.offset());
+        json.comma().add("{\"position\":{\"line\":").add(at.getLine());
+        json.add(",\"character\":").add(at.getCharacter()).add("},\"label\":").string(hint.text());
+        json.add(",\"paddingLeft\":true}");
       }
     }
     return json.add("]");
@@ -77,7 +73,8 @@ final class AnnotationRequests {
     int number = numbers.computeIfAbsent(file.document().uri(), uri -> numbers.size());
     JsonText json = new JsonText().add("[");
     boolean first = true;
-    for (Notes.Lens lens : Notes.lenses(file.compiled())) {
+    Span whole = new Span(0, file.document().text().length());
+    for (CodeLenses.Lens lens : CodeLenses.in(file.compiled(), whole)) {
       int line = file.document().lines().lineOf(lens.heading().start());
       for (String what : offered(lens)) {
         lens(json, line, number, what, lens.section());
@@ -90,12 +87,12 @@ final class AnnotationRequests {
     return json.add("]");
   }
 
-  private static List<String> offered(Notes.Lens lens) {
+  private static List<String> offered(CodeLenses.Lens lens) {
     List<String> found = new ArrayList<>(List.of("play", "showGrid"));
-    if (lens.kind() != Notes.LensKind.CHART) {
+    if (lens.pictured()) {
       found.add("showSvg");
     }
-    if (lens.kind() == Notes.LensKind.STEP) {
+    if (lens.step()) {
       found.add("changes");
     }
     return found;

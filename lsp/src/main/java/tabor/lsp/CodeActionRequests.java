@@ -21,9 +21,11 @@ import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
-import tabor.ide.Fixes;
-import tabor.ide.Mend;
-import tabor.ide.Recasts;
+import tabor.ide.QuickFix;
+import tabor.ide.QuickFixes;
+import tabor.ide.Refactoring;
+import tabor.ide.Refactorings;
+import tabor.ide.TextEdit;
 import tabor.lsp.Scheduler.Lane;
 import tabor.source.Span;
 
@@ -98,14 +100,15 @@ final class CodeActionRequests {
     }
     if (wants(only, CodeActionKind.RefactorRewrite)) {
       file.wanted().check();
-      for (Mend mend : Recasts.candidates(file.compiled(), range.start(), file.library())) {
-        choices.add(new Choice(CodeActionKind.RefactorRewrite, range.start(), "", mend.title()));
+      for (Refactoring one : Refactorings.at(file.compiled(), range.start(), file.library())) {
+        choices.add(new Choice(CodeActionKind.RefactorRewrite, range.start(), "", one.title()));
       }
     }
     // Everything in the file at once: only for those who ask for it, as on saving.
     boolean all = only != null && wants(only, FIX_ALL);
     if (all) {
-      codes(file.compiled()).forEach(code -> choices.add(everywhere(code, FIX_ALL)));
+      QuickFixes.all(file.compiled())
+          .ifPresent(fix -> choices.add(new Choice(FIX_ALL, -1, "", fix.title())));
     }
     List<Either<Command, CodeAction>> found = new ArrayList<>();
     for (Choice choice : new LinkedHashSet<>(choices)) {
@@ -116,10 +119,10 @@ final class CodeActionRequests {
       } else {
         worked(file, choice)
             .map(
-                mend ->
+                edits ->
                     literal()
                         ? Either.<Command, CodeAction>forRight(
-                            action(file, params, choice, edit(file, mend)))
+                            action(file, params, choice, edit(file, edits)))
                         : Either.<Command, CodeAction>forLeft(command(file, choice)))
             .ifPresent(found::add);
       }
@@ -137,28 +140,19 @@ final class CodeActionRequests {
       }
       file.wanted().check();
       boolean first = true;
-      for (Mend mend : Fixes.candidates(compiled, diagnostic, file.library())) {
+      for (QuickFix fix : QuickFixes.of(compiled, diagnostic)) {
         String code = diagnostic.code().word();
-        choices.add(new Choice(CodeActionKind.QuickFix, span.start(), code, mend.title(), first));
+        choices.add(new Choice(CodeActionKind.QuickFix, span.start(), code, fix.title(), first));
         first = false;
         fixable.add(diagnostic.code());
       }
     }
     for (Code code : fixable) {
-      if (compiled.diagnostics().stream().filter(d -> d.code() == code).count() > 1) {
-        choices.add(everywhere(code, CodeActionKind.QuickFix));
-      }
+      QuickFixes.all(compiled, code)
+          .ifPresent(
+              fix ->
+                  choices.add(new Choice(CodeActionKind.QuickFix, -1, code.word(), fix.title())));
     }
-  }
-
-  private static Choice everywhere(Code code, String kind) {
-    return new Choice(kind, -1, code.word(), Fixes.titleOfAll(code));
-  }
-
-  private static Set<Code> codes(Compiled compiled) {
-    Set<Code> found = new LinkedHashSet<>();
-    compiled.diagnostics().forEach(diagnostic -> found.add(diagnostic.code()));
-    return found;
   }
 
   /** A kind is asked for by its own name or by one that it lies under; no list asks for all. */
@@ -169,18 +163,20 @@ final class CodeActionRequests {
   }
 
   /** What a choice changes, if it does on this text what it says. */
-  private static Optional<Mend> worked(FileContext file, Choice choice) {
+  private static Optional<List<TextEdit>> worked(FileContext file, Choice choice) {
     Compiled compiled = file.compiled();
     if (choice.place() < 0) {
-      return codes(compiled).stream()
-          .filter(code -> code.word().equals(choice.about()))
-          .findFirst()
-          .flatMap(code -> Fixes.all(compiled, code, file.library()));
+      Optional<QuickFix> all =
+          Code.of(choice.about())
+              .map(code -> QuickFixes.all(compiled, code))
+              .orElseGet(() -> QuickFixes.all(compiled));
+      return all.filter(fix -> QuickFixes.works(compiled, fix, file.library()))
+          .map(QuickFix::edits);
     }
     if (choice.about().isEmpty()) {
-      return Recasts.candidates(compiled, choice.place(), file.library()).stream()
-          .filter(mend -> mend.title().equals(choice.title()))
-          .filter(mend -> Recasts.works(compiled, mend, file.library()))
+      return Refactorings.at(compiled, choice.place(), file.library()).stream()
+          .filter(one -> one.title().equals(choice.title()))
+          .flatMap(one -> one.edits(file.library()).stream())
           .findFirst();
     }
     return compiled.diagnostics().stream()
@@ -188,18 +184,16 @@ final class CodeActionRequests {
         .filter(one -> compiled.span(one.spot()).start() == choice.place())
         .flatMap(
             one ->
-                Fixes.candidates(compiled, one, file.library()).stream()
-                    .filter(mend -> mend.title().equals(choice.title()))
-                    .filter(mend -> Fixes.works(compiled, one, mend, file.library())))
+                QuickFixes.of(compiled, one).stream()
+                    .filter(fix -> fix.title().equals(choice.title()))
+                    .filter(fix -> QuickFixes.works(compiled, one, fix, file.library())))
+        .map(QuickFix::edits)
         .findFirst();
   }
 
-  private static WorkspaceEdit edit(FileContext file, Mend mend) {
+  private static WorkspaceEdit edit(FileContext file, List<TextEdit> edits) {
     LspConverter to = file.converter();
-    return to.edit(
-        mend.changes().stream()
-            .map(change -> to.replacement(change.span(), change.text()))
-            .toList());
+    return to.edit(edits.stream().map(edit -> to.replacement(edit.span(), edit.text())).toList());
   }
 
   private static CodeAction action(
@@ -252,8 +246,8 @@ final class CodeActionRequests {
     }
     return chosen(
         data.asList(),
-        (file, mend) -> {
-          listed.setEdit(edit(file, mend));
+        (file, edits) -> {
+          listed.setEdit(edit(file, edits));
           return listed;
         });
   }
@@ -262,16 +256,16 @@ final class CodeActionRequests {
   CompletableFuture<?> apply(List<?> data) {
     return chosen(
         data,
-        (file, mend) -> {
-          ApplyWorkspaceEditParams params = new ApplyWorkspaceEditParams(edit(file, mend));
-          params.setLabel(mend.title());
+        (file, edits) -> {
+          ApplyWorkspaceEditParams params = new ApplyWorkspaceEditParams(edit(file, edits));
+          params.setLabel(text(data.get(5)));
           session.client().apply(params);
-          return mend.title();
+          return text(data.get(5));
         });
   }
 
   private interface Use {
-    Object of(FileContext file, Mend mend);
+    Object of(FileContext file, List<TextEdit> edits);
   }
 
   private CompletableFuture<?> chosen(List<?> data, Use use) {

@@ -6,6 +6,7 @@ import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionItemKind;
 import org.eclipse.lsp4j.CompletionList;
 import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.CompletionTriggerKind;
 import org.eclipse.lsp4j.ParameterInformation;
 import org.eclipse.lsp4j.SignatureHelp;
 import org.eclipse.lsp4j.SignatureHelpParams;
@@ -15,8 +16,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.jsonrpc.messages.Tuple;
 import org.jspecify.annotations.Nullable;
 import tabor.ide.Completion;
-import tabor.ide.Proposal;
-import tabor.ide.Signatures;
+import tabor.ide.UsageHelp;
 import tabor.lsp.Scheduler.Lane;
 import tabor.source.Span;
 
@@ -39,52 +39,44 @@ final class CompletionRequests {
         "position");
   }
 
-  /** An item takes the place of the whole word that it completes, or there is no such item. */
+  /**
+   * The list is complete for what is written so far only: with the next character the client is to
+   * ask again, so that behind a finished word there is none.
+   */
   private static CompletionList complete(FileContext file, CompletionParams params) {
     int offset = file.offset(params.getPosition());
-    String text = file.document().text();
     List<CompletionItem> items = new ArrayList<>();
-    for (Proposal proposal : Completion.at(file.compiled(), offset, file.library())) {
-      Span word = word(text, proposal.replace(), offset);
-      if (word == null) {
-        continue; // it would stand behind a word that is finished
+    for (tabor.ide.CompletionItem found :
+        Completion.at(file.compiled(), offset, isAsked(file, params, offset), file.library())) {
+      CompletionItem item = new CompletionItem(found.label());
+      item.setKind(kind(found.kind()));
+      if (!found.detail().isEmpty()) {
+        item.setDetail(found.detail());
       }
-      CompletionItem item = new CompletionItem(proposal.label());
-      item.setKind(kind(proposal.kind()));
-      if (!proposal.detail().isEmpty()) {
-        item.setDetail(proposal.detail());
+      if (!found.documentation().isEmpty()) {
+        item.setDocumentation(found.documentation());
       }
-      item.setTextEdit(Either.forLeft(new TextEdit(file.range(word), proposal.label())));
+      item.setFilterText(found.text());
+      item.setTextEdit(Either.forLeft(new TextEdit(file.range(found.replaced()), found.text())));
       item.setSortText(String.format("%04d", items.size()));
       items.add(item);
     }
-    return new CompletionList(false, items);
+    return new CompletionList(true, items);
   }
 
   /**
-   * What an item replaces: from where its word begins to where that ends, behind the cursor too.
-   * Null for an item that would be put behind a word or a text without taking its place.
+   * True if a person asked. The protocol does not tell that from the letter of a word just typed;
+   * but no client asks by itself where no letter was typed.
    */
-  private static @Nullable Span word(String text, Span replace, int offset) {
-    int start = replace.start();
-    if (start > offset || (start > 0 && isWord(text.charAt(start - 1)))) {
-      return null;
-    }
-    if (replace.length() == 0 && start > 0 && text.charAt(start - 1) == '"') {
-      return null;
-    }
-    int end = Math.max(offset, replace.end());
-    while (start < offset && end < text.length() && isWord(text.charAt(end))) {
-      end++;
-    }
-    return new Span(start, end);
+  private static boolean isAsked(FileContext file, CompletionParams params, int offset) {
+    boolean invoked =
+        params.getContext() == null
+            || params.getContext().getTriggerKind() == CompletionTriggerKind.Invoked;
+    String text = file.document().text();
+    return invoked && (offset == 0 || !Character.isLetterOrDigit(text.charAt(offset - 1)));
   }
 
-  private static boolean isWord(char c) {
-    return Character.isLetterOrDigit(c) || c == '-' || c == '.' || c == '&';
-  }
-
-  private static CompletionItemKind kind(Proposal.Kind kind) {
+  private static CompletionItemKind kind(tabor.ide.CompletionItem.Kind kind) {
     return switch (kind) {
       case KEYWORD -> CompletionItemKind.Keyword;
       case LIMB -> CompletionItemKind.EnumMember;
@@ -100,22 +92,30 @@ final class CompletionRequests {
   }
 
   private static @Nullable SignatureHelp signature(FileContext file, SignatureHelpParams params) {
-    Signatures.Signature found =
-        Signatures.at(file.compiled(), file.offset(params.getPosition())).orElse(null);
-    if (found == null) {
-      return null;
-    }
-    SignatureInformation shown = new SignatureInformation(found.form());
-    shown.setDocumentation(found.meaning());
+    List<UsageHelp.Usage> usages =
+        UsageHelp.at(file.compiled(), file.offset(params.getPosition()), file.library());
+    return usages.isEmpty()
+        ? null
+        : new SignatureHelp(
+            usages.stream().map(CompletionRequests::signature).toList(), 0, active(usages.get(0)));
+  }
+
+  private static SignatureInformation signature(UsageHelp.Usage usage) {
+    SignatureInformation shown = new SignatureInformation(usage.usage());
+    shown.setDocumentation(usage.meaning());
     List<ParameterInformation> words = new ArrayList<>();
-    for (Span span : found.words()) {
+    for (Span span : usage.words()) {
       ParameterInformation word = new ParameterInformation();
       word.setLabel(Tuple.two(span.start(), span.end()));
       words.add(word);
     }
     shown.setParameters(words);
-    // A number past the last word marks none.
-    int active = found.active() < 0 ? words.size() : found.active();
-    return new SignatureHelp(List.of(shown), 0, active);
+    shown.setActiveParameter(active(usage));
+    return shown;
+  }
+
+  /** A number past the last word marks none. */
+  private static int active(UsageHelp.Usage usage) {
+    return usage.active() < 0 ? usage.words().size() : usage.active();
   }
 }

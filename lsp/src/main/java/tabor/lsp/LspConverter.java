@@ -13,7 +13,7 @@ import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import tabor.compile.Compiled;
-import tabor.ide.Names;
+import tabor.ide.References;
 import tabor.source.Span;
 import tabor.source.Spot;
 
@@ -44,7 +44,7 @@ final class LspConverter {
   }
 
   /** A place in any file. */
-  Location location(Names.Place place) {
+  Location location(References.Place place) {
     texts.computeIfAbsent(place.compiled().file(), path -> TextLines.of(place.compiled().text()));
     return location(place.compiled().file(), place.span());
   }
@@ -73,7 +73,7 @@ final class LspConverter {
   record Change(Path file, TextEdit edit) {}
 
   /** A place with a new text. */
-  Change replacement(Names.Place place, String text) {
+  Change replacement(References.Place place, String text) {
     return new Change(place.compiled().file(), new TextEdit(location(place).getRange(), text));
   }
 

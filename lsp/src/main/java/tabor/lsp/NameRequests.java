@@ -19,9 +19,10 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.ide.Library;
-import tabor.ide.Links;
-import tabor.ide.Names;
 import tabor.ide.Outline;
+import tabor.ide.References;
+import tabor.ide.Rename;
+import tabor.ide.UseLinks;
 import tabor.lsp.Scheduler.Lane;
 
 /** Names across files: where they are given and used, and how they are changed. */
@@ -74,12 +75,12 @@ final class NameRequests {
     int offset = file.offset(params.getPosition());
     LspConverter to = file.converter();
     Optional<Location> used =
-        Links.at(file.compiled(), offset)
+        UseLinks.at(file.compiled(), offset)
             .map(
                 path ->
                     new Location(to.uri(path), new Range(new Position(0, 0), new Position(0, 0))));
     return used
-        .or(() -> Names.definition(file.compiled(), offset, file.library()).map(to::location))
+        .or(() -> References.definition(file.compiled(), offset, file.library()).map(to::location))
         .stream()
         .toList();
   }
@@ -88,7 +89,7 @@ final class NameRequests {
     boolean given = params.getContext() == null || params.getContext().isIncludeDeclaration();
     LspConverter to = file.converter();
     int offset = file.offset(params.getPosition());
-    return Names.references(file.compiled(), offset, file.library()).stream()
+    return References.references(file.compiled(), offset, file.library()).stream()
         .filter(place -> given || !place.given())
         .map(to::location)
         .toList();
@@ -96,20 +97,20 @@ final class NameRequests {
 
   private static @Nullable Range prepareRename(FileContext file, PrepareRenameParams params) {
     int offset = file.offset(params.getPosition());
-    return Names.renamable(file.compiled(), offset, file.library()).map(file::range).orElse(null);
+    return Rename.span(file.compiled(), offset, file.library()).map(file::range).orElse(null);
   }
 
   private static WorkspaceEdit rename(FileContext file, RenameParams params) {
     String name = params.getNewName();
     try {
       int offset = file.offset(params.getPosition());
-      List<Names.Place> places = Names.rename(file.compiled(), offset, name, file.library());
+      List<References.Place> places = Rename.places(file.compiled(), offset, name, file.library());
       if (name.length() > 1 && !canBeName(name, file.library())) {
         throw Requests.refused(name + " is a word of the language; choose another name");
       }
       LspConverter to = file.converter();
       return to.edit(places.stream().map(place -> to.replacement(place, name)).toList());
-    } catch (Names.BadName e) {
+    } catch (Rename.BadName e) {
       throw Requests.refused(String.valueOf(e.getMessage()));
     }
   }
@@ -139,7 +140,7 @@ final class NameRequests {
     for (Outline.Symbol symbol : Outline.symbols(compiled)) {
       String words = (symbol.name() + "\n" + symbol.detail()).toLowerCase(Locale.ROOT);
       if (words.contains(query)) {
-        Location location = to.location(new Names.Place(compiled, symbol.nameSpan(), true));
+        Location location = to.location(new References.Place(compiled, symbol.nameSpan(), true));
         found.add(
             new WorkspaceSymbol(
                 symbol.name(), OutlineRequests.kind(symbol.sort()), Either.forLeft(location)));

@@ -11,14 +11,11 @@ import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.MarkupContent;
 import org.jspecify.annotations.Nullable;
-import tabor.ide.Catalog;
-import tabor.ide.Leaf;
-import tabor.ide.Leaves;
-import tabor.ide.Names;
-import tabor.ide.Slices;
+import tabor.ide.References;
+import tabor.ide.Simultaneous;
+import tabor.ide.UseLinks;
 import tabor.lsp.Scheduler.Lane;
 import tabor.source.Span;
-import tabor.syntax.Line;
 
 /** What stands at a place, and what belongs to it. */
 final class ReadRequests {
@@ -69,11 +66,12 @@ final class ReadRequests {
       FileContext file, DocumentHighlightParams params) {
     int offset = file.offset(params.getPosition());
     List<DocumentHighlight> found = new ArrayList<>();
-    for (Span span : Slices.at(file.compiled(), offset)) {
+    for (Span span : Simultaneous.at(file.compiled(), offset)) {
       found.add(new DocumentHighlight(file.range(span), DocumentHighlightKind.Text));
     }
     if (found.isEmpty()) {
-      for (Names.Place place : Names.references(file.compiled(), offset, file.library())) {
+      for (References.Place place :
+          References.references(file.compiled(), offset, file.library())) {
         if (place.compiled() == file.compiled()) {
           DocumentHighlightKind kind =
               place.given() ? DocumentHighlightKind.Write : DocumentHighlightKind.Read;
@@ -87,18 +85,8 @@ final class ReadRequests {
   private static List<DocumentLink> links(FileContext file) {
     LspConverter to = file.converter();
     List<DocumentLink> found = new ArrayList<>();
-    for (Line line : file.compiled().syntax().get(0).lines()) {
-      for (Leaf leaf : Leaves.of(line)) {
-        if (leaf.role() == Leaf.Role.FILE) {
-          Catalog.used(file.compiled().file(), leaf.text())
-              .ifPresent(
-                  path ->
-                      found.add(
-                          new DocumentLink(
-                              file.range(file.compiled().span(line.spot(leaf.span()))),
-                              to.uri(path))));
-        }
-      }
+    for (UseLinks.Link link : UseLinks.of(file.compiled())) {
+      found.add(new DocumentLink(file.range(link.span()), to.uri(link.file())));
     }
     return found;
   }

@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.jspecify.annotations.Nullable;
-import tabor.ide.Notes;
+import tabor.ide.InlayHints;
 
 /**
  * What a person has set: which notes stand in the lines, none of them at first. Told with {@code
@@ -22,7 +22,7 @@ final class Settings {
   static final String SECTION = "tabor";
 
   private final Session session;
-  private volatile Set<Notes.Kind> hints = Set.of();
+  private volatile Set<InlayHints.Kind> hints = Set.of();
   private volatile boolean showsDocuments = true;
 
   Settings(Session session) {
@@ -35,7 +35,7 @@ final class Settings {
   }
 
   /** The kinds of note that are wanted in the lines. */
-  Set<Notes.Kind> hints() {
+  Set<InlayHints.Kind> hints() {
     return hints;
   }
 
@@ -81,9 +81,9 @@ final class Settings {
   }
 
   private void take(JsonObject settings) {
-    Set<Notes.Kind> now = EnumSet.noneOf(Notes.Kind.class);
+    Set<InlayHints.Kind> now = EnumSet.noneOf(InlayHints.Kind.class);
     JsonElement kinds = settings.get("inlayHints");
-    for (Notes.Kind kind : Notes.Kind.values()) {
+    for (InlayHints.Kind kind : InlayHints.Kind.values()) {
       String word = kind.name().toLowerCase(Locale.ROOT);
       boolean on =
           kinds instanceof JsonObject each

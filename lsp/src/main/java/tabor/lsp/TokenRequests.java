@@ -7,7 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.lsp4j.SemanticTokensDeltaParams;
 import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.SemanticTokensRangeParams;
-import tabor.ide.Tokens;
+import tabor.ide.SemanticTokenizer;
 import tabor.lsp.Scheduler.Lane;
 import tabor.lsp.transport.JsonText;
 import tabor.source.Span;
@@ -15,7 +15,7 @@ import tabor.source.Span;
 /** Semantic tokens: of a file, of a range, or only what changed since the client last asked. */
 final class TokenRequests {
   private final Session session;
-  private final Tokens tokens = new Tokens();
+  private final SemanticTokenizer tokens = new SemanticTokenizer();
   private final Map<Path, Sent> sent = new ConcurrentHashMap<>();
   private int number;
 
@@ -113,13 +113,13 @@ final class TokenRequests {
 
   /** Five numbers a token: lines down, characters along, length, kind, modifiers. */
   private int[] data(FileContext file, Span range) {
-    List<Tokens.Token> found = tokens.in(file.compiled(), range);
+    List<SemanticTokenizer.Token> found = tokens.in(file.compiled(), range);
     int[] data = new int[found.size() * 5];
     TextLines lines = file.document().lines();
     int line = 0;
     int column = 0;
     int at = 0;
-    for (Tokens.Token token : found) {
+    for (SemanticTokenizer.Token token : found) {
       int start = token.span().start();
       int newLine = lines.lineOf(start);
       int newColumn = session.encoding().units(lines.text(), lines.lineStart(newLine), start);

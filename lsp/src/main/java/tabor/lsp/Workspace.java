@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Loader;
-import tabor.ide.Catalog;
+import tabor.ide.UseLinks;
 
 /**
  * The folders that the client works in. Files are read only inside them; beside a file that was
@@ -99,7 +99,7 @@ final class Workspace {
    * @param folder that of the file which is compiled, where those that it uses must lie
    */
   Loader.Found load(@Nullable Path folder, Path user, String written) {
-    Path named = Catalog.used(user, written).orElse(user);
+    Path named = UseLinks.path(user, written).orElse(user);
     if (folder == null || !named.startsWith(folder) || written.startsWith("/")) {
       return Loader.Found.trouble(named, Loader.Trouble.OUTSIDE);
     }

@@ -1,0 +1,147 @@
+package tabor.ide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tabor.compile.Compiled;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.source.Span;
+import tabor.source.Spot;
+import tabor.syntax.Bar;
+import tabor.syntax.Beat;
+import tabor.syntax.Line;
+import tabor.syntax.PartStatement;
+
+/** Fixes of bars that are too short or too long, and of parts with too few or too many of them. */
+final class BarFixes {
+  private final Cursor cursor;
+  private final Compiled compiled;
+  private final Diagnostic diagnostic;
+  private final List<QuickFix> found = new ArrayList<>();
+
+  BarFixes(Cursor cursor, Diagnostic diagnostic) {
+    this.cursor = cursor;
+    this.compiled = cursor.compiled();
+    this.diagnostic = diagnostic;
+  }
+
+  List<QuickFix> find() {
+    Line line = cursor.line();
+    if (line != null && diagnostic.code() == Code.BAR_LENGTH) {
+      if (line.statement() instanceof PartStatement.Lane lane) {
+        length(lane);
+      }
+    } else if (line != null) {
+      count(line);
+    }
+    return found;
+  }
+
+  private void length(PartStatement.Lane lane) {
+    Span span = compiled.span(diagnostic.spot());
+    for (int i = 0; i < lane.bars().size(); i++) {
+      Bar bar = lane.bars().get(i);
+      Span where = cursor.inFile(bar.span());
+      if (!bar.repeat() && where.touches(span.start())) {
+        narrow(bar);
+        if (i > 0) {
+          found.add(QuickFix.of("Replace this bar with the bar before", where, "%"));
+        }
+        return;
+      }
+    }
+  }
+
+  /** A last word that spreads too far: over fewer beats, down to one. */
+  private void narrow(Bar bar) {
+    Beat last = bar.beats().get(bar.beats().size() - 1);
+    long needed = bar.beats().stream().mapToLong(BarFixes::beats).sum() - room(bar);
+    int left = (int) (beats(last) - needed);
+    if (last.beats() == null || needed <= 0 || left < 1) {
+      return;
+    }
+    Span number = cursor.inFile(last.beats().span());
+    found.add(
+        left == 1
+            ? QuickFix.of(
+                "Let the last word be one beat", new Span(number.start() - 1, number.end()), "")
+            : QuickFix.of(
+                "Let the last word be " + left + " beats", number, Integer.toString(left)));
+  }
+
+  private static long beats(Beat beat) {
+    return beat.beats() == null ? 1 : Math.max(1, beat.beats().whole());
+  }
+
+  /** How many beats the bar has room for. */
+  private long room(Bar bar) {
+    return cursor
+        .groove()
+        .map(g -> g.meter())
+        .orElse(compiled.lesson().setting().meter())
+        .beatCount();
+  }
+
+  /** Repeats or cuts whole bars, so that the part is as long as the other one. */
+  private void count(Line line) {
+    Optional<Integer> wanted = otherBars();
+    if (wanted.isEmpty()) {
+      return;
+    }
+    if (line.statement() instanceof PartStatement.Bars bars) {
+      found.add(
+          QuickFix.of(
+              "Write bars " + wanted.get(),
+              cursor.inFile(bars.bars().span()),
+              wanted.get().toString()));
+    } else if (line.statement() instanceof PartStatement.Lane lane && !lane.ostinato()) {
+      int more = wanted.get() - lane.bars().size();
+      if (more > 0) {
+        repeat(line, lane, more);
+      } else if (more < 0) {
+        cut(lane, -more);
+      }
+    }
+  }
+
+  /** How many bars the part or the line has that the diagnostic's label shows. */
+  private Optional<Integer> otherBars() {
+    for (Diagnostic.Label label : diagnostic.labels()) {
+      Spot spot = label.spot();
+      for (Line line : cursor.section().lines()) {
+        if (line.passage() == spot.passage() && line.spot().equals(spot)) {
+          if (line.statement() instanceof PartStatement.Lane lane && !lane.ostinato()) {
+            return Optional.of(lane.bars().size());
+          }
+          if (line.statement() instanceof PartStatement.Bars bars) {
+            return Optional.of(bars.bars().whole());
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void repeat(Line line, PartStatement.Lane lane, int more) {
+    int end = cursor.inFile(lane.span()).end();
+    boolean closed = compiled.text().charAt(end - 1) == '|';
+    found.add(
+        QuickFix.of(
+            more == 1 ? "Repeat the last bar" : "Repeat the last bar " + more + " times",
+            new Span(end, end),
+            (closed ? " % |" : " | %").repeat(more)));
+  }
+
+  private void cut(PartStatement.Lane lane, int bars) {
+    int keep = lane.bars().size() - bars;
+    if (keep > 0) {
+      int from = cursor.inFile(lane.bars().get(keep - 1).span()).end();
+      found.add(
+          QuickFix.of(
+              bars == 1 ? "Cut the last bar" : "Cut the last " + bars + " bars",
+              new Span(from, cursor.inFile(lane.span()).end()),
+              ""));
+    }
+  }
+}

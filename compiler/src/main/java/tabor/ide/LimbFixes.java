@@ -1,0 +1,144 @@
+package tabor.ide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tabor.compile.Compiled;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.source.Span;
+import tabor.syntax.Beat;
+import tabor.syntax.Edit;
+import tabor.syntax.LimbRef;
+import tabor.syntax.Line;
+import tabor.syntax.PartStatement;
+import tabor.syntax.Subject;
+
+/** Gives a stroke to another limb: by its letter, behind {@code with}, or below its part. */
+final class LimbFixes {
+  private static final Map<Character, Character> OTHER =
+      Map.of('r', 'l', 'l', 'r', 'k', 'p', 'p', 'k');
+
+  private final Cursor cursor;
+  private final Compiled compiled;
+  private final Diagnostic diagnostic;
+  private final List<QuickFix> found = new ArrayList<>();
+
+  LimbFixes(Cursor cursor, Diagnostic diagnostic) {
+    this.cursor = cursor;
+    this.compiled = cursor.compiled();
+    this.diagnostic = diagnostic;
+  }
+
+  List<QuickFix> find() {
+    Line line = cursor.line();
+    SyntaxToken token = cursor.token();
+    if (line == null) {
+      return found;
+    }
+    if (line.statement() instanceof Edit.Add added && added.with() != null) {
+      with(added.with());
+    } else if (token != null && token.hit() != null) {
+      if (line.statement() instanceof PartStatement.Lane lane
+          && lane.subject() instanceof Subject.OfLimb limb) {
+        below(line, token, token.hit(), limb.limb().limb());
+      } else if (diagnostic.code() != Code.WRONG_LIMB) {
+        letter(line, token, token.hit());
+      }
+    }
+    return found;
+  }
+
+  private void with(LimbRef limb) {
+    boolean wrong = diagnostic.code() == Code.WRONG_LIMB;
+    Limb other = wrong ? counterpart(limb.limb()) : limb.limb().other();
+    String words = limb.spelledOut() || wrong ? other.words() : other.isRight() ? "right" : "left";
+    found.add(QuickFix.of("Give it to the " + other.words(), cursor.inFile(limb.span()), words));
+  }
+
+  /** The foot on the side of a hand, and the other way round. */
+  private static Limb counterpart(Limb limb) {
+    return switch (limb) {
+      case RIGHT_HAND -> Limb.RIGHT_FOOT;
+      case LEFT_HAND -> Limb.LEFT_FOOT;
+      case RIGHT_FOOT -> Limb.RIGHT_HAND;
+      case LEFT_FOOT -> Limb.LEFT_HAND;
+    };
+  }
+
+  private void letter(Line line, SyntaxToken token, Beat.Hit hit) {
+    Span letter = cursor.inFile(token.letterSpan(line));
+    Character other = OTHER.get(hit.letter());
+    if (other != null) {
+      found.add(QuickFix.of("Give it to the other limb", letter, cased(other, hit)));
+    } else if (hit.letter() == 'b') {
+      found.add(QuickFix.of("Play it with the right alone", letter, cased('r', hit)));
+      found.add(QuickFix.of("Play it with the left alone", letter, cased('l', hit)));
+    }
+  }
+
+  private static String cased(char letter, Beat.Hit hit) {
+    String text = String.valueOf(letter);
+    return hit.accent() ? text.toUpperCase(Locale.ROOT) : text;
+  }
+
+  /** In a limb's own part: a dot there, and the stroke added for another limb below. */
+  private void below(Line line, SyntaxToken token, Beat.Hit hit, Limb limb) {
+    Diagnostic.Place place = diagnostic.place();
+    Surface surface = cursor.kit().letter(hit.letter());
+    if (place == null
+        || place.count() == null
+        || surface == null
+        || !hit.suffixes().isEmpty()
+        || hit.grace() > 0) {
+      // What an added stroke cannot have would be lost.
+      return;
+    }
+    boolean fits = surface.isFoot() != limb.isHand();
+    String who = fits ? " with " + limb.other().words() : "";
+    String title =
+        fits
+            ? "Give it to the " + limb.other().words()
+            : "Give the " + surface.words() + " to a " + (surface.isFoot() ? "foot" : "hand");
+    String text = compiled.text();
+    Span whole = compiled.span(line.spot());
+    String added =
+        LineEnds.of(text)
+            + LineEnds.before(text, whole.start())
+            + "add "
+            + surface.name()
+            + who
+            + level(token, hit)
+            + " at "
+            + place.count()
+            + inBar(place.bar());
+    int end = LineEnds.end(text, whole.end());
+    found.add(
+        new QuickFix(
+            title,
+            List.of(
+                new TextEdit(cursor.inFile(token.span()), "."),
+                new TextEdit(new Span(end, end), added)),
+            false));
+  }
+
+  private String level(SyntaxToken token, Beat.Hit hit) {
+    int before = cursor.inFile(token.span()).start();
+    boolean ghost =
+        cursor.line() != null
+            && cursor.line().statement() instanceof PartStatement.Lane lane
+            && SyntaxNodes.all(lane, Beat.Ghosts.class).stream()
+                .map(Beat.Ghosts::span)
+                .map(cursor::inFile)
+                .anyMatch(span -> span.start() <= before && before < span.end());
+    return hit.accent() ? " accented" : ghost ? " ghosted" : "";
+  }
+
+  private static String inBar(@Nullable Integer bar) {
+    return bar == null ? "" : " in bar " + bar;
+  }
+}

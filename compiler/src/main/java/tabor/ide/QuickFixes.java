@@ -1,0 +1,141 @@
+package tabor.ide;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tabor.compile.Compiled;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
+import tabor.source.Span;
+
+/**
+ * Ways to fix a diagnostic: those that it brings along, and those that follow from its code and the
+ * tree. Listing them compiles nothing; a fix is tried when it is chosen.
+ */
+public final class QuickFixes {
+  private QuickFixes() {}
+
+  /** The fixes of a diagnostic, the likeliest first, none twice. */
+  public static List<QuickFix> of(Compiled compiled, Diagnostic diagnostic) {
+    List<QuickFix> found = new ArrayList<>();
+    for (Diagnostic.Fix fix : diagnostic.fixes()) {
+      if (fix.edits().stream().allMatch(edit -> isHere(compiled, edit))) {
+        List<TextEdit> edits = new ArrayList<>();
+        for (Diagnostic.Edit edit : fix.edits()) {
+          edits.add(new TextEdit(compiled.span(edit.spot()), edit.text()));
+        }
+        boolean lossless = LosslessEdits.are(compiled, diagnostic, edits);
+        add(found, new QuickFix(capital(fix.title()), edits, lossless));
+      }
+    }
+    if (compiled.file().equals(compiled.fileOf(diagnostic.spot()))) {
+      Cursor cursor = Cursor.at(compiled, compiled.span(diagnostic.spot()).start());
+      for (QuickFix fix : new FixFinder(cursor, diagnostic).find()) {
+        add(found, fix);
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  private static boolean isHere(Compiled compiled, Diagnostic.Edit edit) {
+    return compiled.file().equals(compiled.fileOf(edit.spot()));
+  }
+
+  private static String capital(String title) {
+    return title.isEmpty() ? title : Character.toUpperCase(title.charAt(0)) + title.substring(1);
+  }
+
+  private static void add(List<QuickFix> found, QuickFix fix) {
+    boolean changes =
+        fix.edits().stream().anyMatch(edit -> edit.span().length() > 0 || !edit.text().isEmpty());
+    if (changes && found.stream().noneMatch(other -> other.edits().equals(fix.edits()))) {
+      found.add(fix);
+    }
+  }
+
+  /**
+   * One change that fixes all diagnostics of a code that have a lossless fix; empty if fewer than
+   * two have.
+   */
+  public static Optional<QuickFix> all(Compiled compiled, Code code) {
+    return together(
+        compiled, "Fix every " + code.word() + " in this file that loses nothing", code, 2);
+  }
+
+  /** One change that makes every lossless fix of a file; empty if there is none. */
+  public static Optional<QuickFix> all(Compiled compiled) {
+    return together(compiled, "Fix spelling, quotes and signs in this file", null, 1);
+  }
+
+  private static Optional<QuickFix> together(
+      Compiled compiled, String title, @Nullable Code code, int atLeast) {
+    List<TextEdit> edits = new ArrayList<>();
+    int count = 0;
+    for (Diagnostic diagnostic : compiled.diagnostics()) {
+      if (code == null || diagnostic.code() == code) {
+        QuickFix first = of(compiled, diagnostic).stream().findFirst().orElse(null);
+        if (first != null && first.lossless() && !TextEdit.overlap(edits, first.edits())) {
+          edits.addAll(first.edits());
+          count++;
+        }
+      }
+    }
+    return count < atLeast ? Optional.empty() : Optional.of(new QuickFix(title, edits, true));
+  }
+
+  /**
+   * True if the diagnostic is gone after the fix and nothing new is wrong. What an error kept from
+   * being checked may turn out to deserve a warning.
+   */
+  public static boolean works(
+      Compiled compiled, Diagnostic diagnostic, QuickFix fix, Library library) {
+    Compiled after = trial(compiled, fix, library);
+    Span place = fix.image(compiled.span(diagnostic.spot()));
+    for (Diagnostic left : after.diagnostics()) {
+      if (left.code() == diagnostic.code()
+          && meet(after.span(left.spot()), place, left, diagnostic)) {
+        return false;
+      }
+    }
+    return hasNoMore(compiled, after, Severity.ERROR)
+        && (diagnostic.severity() == Severity.ERROR
+            || hasNoMore(compiled, after, Severity.WARNING));
+  }
+
+  /** True if a change of many places leaves fewer problems, and none that was not there. */
+  public static boolean works(Compiled compiled, QuickFix fix, Library library) {
+    Compiled after = trial(compiled, fix, library);
+    return hasNoMore(compiled, after, Severity.ERROR)
+        && after.diagnostics().size() < compiled.diagnostics().size();
+  }
+
+  private static Compiled trial(Compiled compiled, QuickFix fix, Library library) {
+    return library.trial(compiled.file(), TextEdit.apply(fix.edits(), compiled.text()));
+  }
+
+  private static boolean meet(Span left, Span place, Diagnostic after, Diagnostic before) {
+    boolean overlap = left.start() < place.end() && place.start() < left.end();
+    boolean same = left.start() == place.start() && after.message().equals(before.message());
+    return overlap || same;
+  }
+
+  private static boolean hasNoMore(Compiled before, Compiled after, Severity severity) {
+    Map<Code, Integer> left = new EnumMap<>(Code.class);
+    count(after, severity, left, 1);
+    count(before, severity, left, -1);
+    return left.values().stream().allMatch(more -> more <= 0);
+  }
+
+  private static void count(
+      Compiled compiled, Severity severity, Map<Code, Integer> into, int each) {
+    for (Diagnostic diagnostic : compiled.diagnostics()) {
+      if (diagnostic.severity() == severity) {
+        into.merge(diagnostic.code(), each, Integer::sum);
+      }
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package tabor.ide;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tabor.compile.Compiled;
+import tabor.ide.Definitions.Definition;
+import tabor.source.Span;
+import tabor.syntax.Line;
+import tabor.syntax.SectionSyntax;
+
+/** Where a name is given and where it is used, in all files of the workspace. */
+public final class References {
+  private References() {}
+
+  /**
+   * A place in a file.
+   *
+   * @param compiled the file
+   * @param span where in it
+   * @param given true where the name is given
+   */
+  public record Place(Compiled compiled, Span span, boolean given) {}
+
+  /** Where the name under the cursor is given; empty for what is built in and for other things. */
+  public static Optional<Place> definition(Compiled compiled, int offset, Library library) {
+    Cursor cursor = Cursor.at(compiled, offset);
+    if (cursor.token() == null) {
+      return Optional.empty();
+    }
+    Optional<Definition> entry = entry(cursor, library);
+    if (entry.isPresent()) {
+      Compiled file = entry.get().compiled();
+      return Optional.of(new Place(file, file.span(entry.get().spot()), true));
+    }
+    return KitReferences.definition(cursor, library);
+  }
+
+  private static Optional<Definition> entry(Cursor cursor, Library library) {
+    SyntaxToken token = cursor.token();
+    return token == null
+        ? Optional.empty()
+        : NameKind.of(token.role())
+            .flatMap(kind -> Definitions.find(cursor.compiled(), library, kind, token.text()));
+  }
+
+  /** Every place of the name under the cursor, in all files that can see it. */
+  public static List<Place> references(Compiled compiled, int offset, Library library) {
+    Cursor cursor = Cursor.at(compiled, offset);
+    if (cursor.token() == null) {
+      return List.of();
+    }
+    Optional<Definition> entry = entry(cursor, library);
+    if (entry.isPresent()) {
+      return places(entry.get(), compiled, library);
+    }
+    if (NameKind.of(cursor.token().role()).isPresent()) {
+      return uses(compiled, NameKind.of(cursor.token().role()).get(), cursor.token().text());
+    }
+    return KitReferences.references(cursor, library);
+  }
+
+  private static List<Place> places(Definition entry, Compiled asked, Library library) {
+    List<Place> found = new ArrayList<>();
+    for (Compiled file : filesWith(entry.compiled(), asked, library)) {
+      boolean sees =
+          Definitions.find(file, library, entry.kind(), entry.name())
+              .filter(seen -> seen.spot().equals(entry.spot()))
+              .isPresent();
+      if (sees) {
+        found.addAll(uses(file, entry.kind(), entry.name()));
+      }
+    }
+    return found;
+  }
+
+  /** The file itself and all others of the workspace that use it; each once. */
+  static List<Compiled> filesWith(Compiled home, Compiled asked, Library library) {
+    List<Compiled> found = new ArrayList<>();
+    found.add(home);
+    if (asked != home) {
+      found.add(asked);
+    }
+    for (Path path : library.files()) {
+      if (found.stream().noneMatch(file -> file.file().equals(path))) {
+        library.file(path).filter(file -> uses(file, home)).ifPresent(found::add);
+      }
+    }
+    return found;
+  }
+
+  private static boolean uses(Compiled file, Compiled home) {
+    return UseLinks.of(file).stream().anyMatch(link -> link.file().equals(home.file()));
+  }
+
+  /** The places of a name in one file, also where it is given a second time. */
+  private static List<Place> uses(Compiled file, NameKind kind, String name) {
+    List<Place> found = new ArrayList<>();
+    for (SectionSyntax section : file.syntax()) {
+      for (Line line : lines(section)) {
+        for (SyntaxToken token : SyntaxTokens.of(line)) {
+          if (token.text().equals(name)
+              && NameKind.of(token.role()).filter(k -> k == kind).isPresent()) {
+            found.add(new Place(file, file.span(line.spot(token.span())), token.givesName()));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  static List<Line> lines(SectionSyntax section) {
+    List<Line> all = new ArrayList<>();
+    if (section.heading() != null) {
+      all.add(section.heading());
+    }
+    all.addAll(section.lines());
+    return all;
+  }
+}

@@ -1,0 +1,75 @@
+package tabor.ide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tabor.compile.Compiled;
+
+/** Where names are given and used, and how they are changed; the cursor is marked §. */
+class ReferencesTest {
+  private static String renamed(String marked, String to) {
+    String text = marked.replace("§", "");
+    MemoryFiles files = new MemoryFiles().put("a.tabor", text);
+    Compiled compiled = files.compiled("a.tabor");
+    List<TextEdit> edits = new ArrayList<>();
+    for (References.Place place : Rename.places(compiled, marked.indexOf('§'), to, files)) {
+      edits.add(new TextEdit(place.span(), to));
+    }
+    return TextEdit.apply(TextEdit.inOrder(edits), text);
+  }
+
+  @Test
+  void namesOfSectionsPatternsAndKits() {
+    String text =
+        "kit mine like five-piece\n"
+            + "pattern six : rlrrll\n"
+            + "groove a\n"
+            + "  on mine\n"
+            + "  hands play six in triplets\n"
+            + "step b \"a\" from a\n"
+            + "  take kick from a\n"
+            + "chart c\n"
+            + "  play a b 2 times\n"
+            + "  climb a from 50 to 60 by 5 every 2 times\n";
+    assertThat(renamed(text.replace("from a\n  take", "from §a\n  take"), "first"))
+        .isEqualTo(
+            text.replace("groove a", "groove first")
+                .replace("from a\n", "from first\n")
+                .replace("play a", "play first")
+                .replace("climb a", "climb first"));
+    assertThat(renamed(text.replace("pattern six", "pattern s§ix"), "run"))
+        .isEqualTo(text.replace("six", "run"));
+    assertThat(renamed(text.replace("on mine", "on §mine"), "ours"))
+        .isEqualTo(text.replace("mine", "ours"));
+  }
+
+  @Test
+  void surfacesAndLettersOfAKit() {
+    String text =
+        "kit mine like five-piece\n  surface gong letter g key 52\non mine\n"
+                .replace("on mine\n", "")
+            + "groove a\n"
+            + "  on mine\n"
+            + "  right : g(g)G g. 'g .\n"
+            + "  gong : r . . .\n"
+            + "step b \"B\"\n"
+            + "  drop gong at 1\n";
+    assertThat(renamed(text.replace("drop gong", "drop §gong"), "bowl"))
+        .isEqualTo(text.replace("gong", "bowl"));
+    assertThat(renamed(text.replace("letter g", "letter §g"), "z"))
+        .isEqualTo(text.replace("letter g", "letter z").replace("g(g)G g. 'g .", "z(z)z z. 'z ."));
+  }
+
+  @Test
+  void aNameThatCannotBeIsRefused() {
+    String text = "groove §a\n  hands : r r r r\ngroove b\n  hands : r r r r\n";
+    assertThatThrownBy(() -> renamed(text, "b")).hasMessageContaining("already");
+    assertThatThrownBy(() -> renamed(text, "Two Words")).hasMessageContaining("lower-case");
+    assertThatThrownBy(() -> renamed(text, "at")).hasMessageContaining("word of the notation");
+    assertThatThrownBy(() -> renamed("§groove a\n", "x-1"))
+        .hasMessageContaining("no name of yours");
+  }
+}
