@@ -47,12 +47,12 @@ final class ChartChecks {
           }
         });
     for (Finding finding : worst.values()) {
-      String at = "at tempo " + Words.rate(tempo.perMinute()) + " " + finding.message();
+      String at = "at tempo " + FindingWords.rate(tempo.perMinute()) + " " + finding.message();
       to.add(
           Diagnostic.of(finding.code(), chart.heading(), at)
               .in(
                   new Diagnostic.Place(
-                      groove.name(), finding.at().bar(), Words.count(groove, finding.at())))
+                      groove.name(), finding.at().bar(), FindingWords.count(groove, finding.at())))
               .help(finding.help())
               .label(finding.at().spot(), "here"));
     }

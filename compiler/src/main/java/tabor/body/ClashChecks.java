@@ -98,13 +98,13 @@ final class ClashChecks {
             Code.LIMB_CONFLICT,
             b,
             List.of(a, b),
-            Words.limb(a)
+            FindingWords.limb(a)
                 + " cannot strike "
-                + Words.surface(a)
+                + FindingWords.surface(a)
                 + " and "
-                + Words.surface(b)
+                + FindingWords.surface(b)
                 + " at once at "
-                + Words.count(groove, a),
+                + FindingWords.count(groove, a),
             free
                 ? "the " + other.words() + " is free here: give it one of the two, or leave one out"
                 : "leave one of the two out, or move it to another count"));
@@ -113,16 +113,16 @@ final class ClashChecks {
   private void tooMany(List<Stroke> pair, Stroke open, boolean hands) {
     Set<String> surfaces = new LinkedHashSet<>();
     for (Stroke stroke : pair) {
-      surfaces.add(Words.surface(stroke));
+      surfaces.add(FindingWords.surface(stroke));
     }
     found.accept(
         Finding.clash(
             hands ? Code.THREE_HANDS : Code.THREE_FEET,
             open,
             pair,
-            Words.and(List.copyOf(surfaces))
+            FindingWords.and(List.copyOf(surfaces))
                 + " together at "
-                + Words.count(groove, open)
+                + FindingWords.count(groove, open)
                 + " would take "
                 + (pair.size() == 3 ? "three" : "more than two")
                 + (hands ? " hands" : " feet"),
@@ -147,7 +147,7 @@ final class ClashChecks {
       return;
     }
     boolean closed = stick.surface().hihat() == SurfaceFacts.HiHat.CLOSED;
-    String count = Words.count(groove, stick);
+    String count = FindingWords.count(groove, stick);
     if (chick != null && closed) {
       found.accept(
           Finding.clash(
@@ -162,7 +162,7 @@ final class ClashChecks {
               Code.HIHAT_CONTRADICTION,
               chick,
               List.of(stick, chick),
-              Words.surface(stick) + " is struck at " + count + " where the foot closes it",
+              FindingWords.surface(stick) + " is struck at " + count + " where the foot closes it",
               "move the foot to where the hi-hat is to close, or strike it closed"));
     } else if (secondPedal != null && closed) {
       found.accept(
@@ -192,11 +192,11 @@ final class ClashChecks {
                 "the "
                     + name(main)
                     + " at "
-                    + Words.count(groove, main)
+                    + FindingWords.count(groove, main)
                     + " needs the "
                     + other.words()
                     + ", which strikes "
-                    + Words.surface(stroke)
+                    + FindingWords.surface(stroke)
                     + " there",
                 "small strokes are made by the other "
                     + (other.isHand() ? "hand" : "foot")
@@ -242,11 +242,11 @@ final class ClashChecks {
             left,
             List.of(right, left),
             "the arms cross at "
-                + Words.count(groove, left)
+                + FindingWords.count(groove, left)
                 + ": the right hand on "
-                + Words.surface(right)
+                + FindingWords.surface(right)
                 + ", the left on "
-                + Words.surface(left),
+                + FindingWords.surface(left),
             "the hands could change places here"));
   }
 }

@@ -16,7 +16,7 @@ import tabor.rhythm.Time;
  * @param gap from the one to the other, in whole notes, more than 0
  * @param needs how long the limb needs for it, in seconds
  */
-record Demand(Kind kind, Limb limb, Move from, Move to, Time gap, Time needs) {
+record Demand(Kind kind, Limb limb, Movement from, Movement to, Time gap, Time needs) {
   /** What is asked of a limb. */
   enum Kind {
     /** Three movements in a row: the middle one has no time to be a bounce of both others. */

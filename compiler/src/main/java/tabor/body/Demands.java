@@ -50,11 +50,11 @@ final class Demands {
   /** Hands every demand of the section to {@code found}, limb by limb. */
   static void each(Groove groove, Limits limits, Grade grade, Consumer<Demand> found) {
     Demands demands = new Demands(groove, limits, grade, found);
-    Moves.of(groove).forEach(demands::limb);
+    Movements.of(groove).forEach(demands::limb);
   }
 
-  private void limb(Limb limb, List<Move> moves) {
-    for (Move move : moves) {
+  private void limb(Limb limb, List<Movement> moves) {
+    for (Movement move : moves) {
       if (move.inner().sign() > 0) {
         found.accept(new Demand(Demand.Kind.DOUBLES, limb, move, move, move.inner(), perDouble));
       }
@@ -76,7 +76,7 @@ final class Demands {
     round(limb, moves.subList(runUp, n));
   }
 
-  private void round(Limb limb, List<Move> moves) {
+  private void round(Limb limb, List<Movement> moves) {
     int n = moves.size();
     for (int i = 0; i < n; i++) {
       next(limb, moves.get(i), moves.get((i + 1) % n), length.times((i + 1) / n));
@@ -84,13 +84,13 @@ final class Demands {
     }
   }
 
-  private void next(Limb limb, Move from, Move to, Time rounds) {
+  private void next(Limb limb, Movement from, Movement to, Time rounds) {
     Time gap = to.start().minus(from.last()).plus(rounds);
     if (gap.sign() <= 0) {
       return; // at one instant, or inside a roll: a clash, which is told elsewhere
     }
     // What sounds before its written place leaves less time, what sounded before leaves more.
-    Time lead = Move.SMALL.times((long) to.lead() - from.lastLead());
+    Time lead = Movement.SMALL.times((long) to.lead() - from.lastLead());
     Time way = way(limb, from, to);
     if (way.compareTo(perDouble) > 0) {
       Time needs = way.plus(lead);
@@ -108,24 +108,24 @@ final class Demands {
   }
 
   /** How long a hand is on its way, in seconds; feet stay by their pedals. */
-  private Time way(Limb limb, Move from, Move to) {
+  private Time way(Limb limb, Movement from, Movement to) {
     return limb.isHand()
         ? Time.of(places.distance(from.stroke().surface(), to.stroke().surface()), reach)
         : Time.ZERO;
   }
 
-  private void third(Limb limb, List<Move> moves, int i) {
+  private void third(Limb limb, List<Movement> moves, int i) {
     int n = moves.size();
-    Move from = moves.get(i);
-    Move middle = moves.get((i + 1) % n);
-    Move to = moves.get((i + 2) % n);
+    Movement from = moves.get(i);
+    Movement middle = moves.get((i + 1) % n);
+    Movement to = moves.get((i + 2) % n);
     Time round = length.times((i + 2) / n);
     Time gap = to.start().minus(from.start()).plus(round);
     Time first = middle.start().minus(from.start()).plus(length.times((i + 1) / n));
     if (first.sign() <= 0 || !first.before(gap)) {
       return; // two of the three at one instant: a clash
     }
-    Time lead = Move.SMALL.times((long) to.lead() - from.lead());
+    Time lead = Movement.SMALL.times((long) to.lead() - from.lead());
     Time pair = limb.isHand() ? handPair : footPair;
     found.accept(new Demand(Demand.Kind.SINGLES, limb, from, to, gap, pair.plus(lead)));
   }

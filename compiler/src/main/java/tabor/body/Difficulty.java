@@ -42,7 +42,7 @@ public record Difficulty(
     Tempo tempo = groove.setting().tempo();
     Time seconds = groove.length().times(tempo.secondsPerWhole());
     Map<Limb, Time> perSecond = new EnumMap<>(Limb.class);
-    Moves.of(groove)
+    Movements.of(groove)
         .forEach(
             (limb, moves) -> {
               long hits = moves.stream().mapToLong(Difficulty::hits).sum();
@@ -67,7 +67,7 @@ public record Difficulty(
     return new Difficulty(perSecond, together(groove.strokes()), hardest, share);
   }
 
-  private static long hits(Move move) {
+  private static long hits(Movement move) {
     return move.inner().sign() > 0 ? 2 : 1L + Math.max(0, move.lead() - move.lastLead() - 1);
   }
 

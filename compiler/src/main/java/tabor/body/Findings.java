@@ -144,7 +144,8 @@ final class Findings implements Consumer<Finding> {
     Spot latest = latest(finding.strokes());
     Spot spot = latest == null ? group.spot : latest;
     Diagnostic.Place place =
-        new Diagnostic.Place(groove.name(), finding.at().bar(), Words.count(groove, finding.at()));
+        new Diagnostic.Place(
+            groove.name(), finding.at().bar(), FindingWords.count(groove, finding.at()));
     Diagnostic diagnostic =
         Diagnostic.of(finding.code(), spot, finding.message() + more(group))
             .in(place)
@@ -159,9 +160,9 @@ final class Findings implements Consumer<Finding> {
   }
 
   private String label(Code code, Stroke stroke) {
-    String there = Words.limb(stroke) + " on " + Words.surface(stroke);
+    String there = FindingWords.limb(stroke) + " on " + FindingWords.surface(stroke);
     return code == Code.TOO_FAST || code == Code.FAR_REACH
-        ? there + " at " + Words.count(groove, stroke)
+        ? there + " at " + FindingWords.count(groove, stroke)
         : there;
   }
 

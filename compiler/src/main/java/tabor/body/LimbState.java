@@ -79,6 +79,11 @@ final class LimbState {
     return state | (1 << RUN);
   }
 
+  /** The same without one. */
+  static int fresh(int state) {
+    return state & ~(1 << RUN);
+  }
+
   /** The state of both limbs. */
   static long pair(int right, int left) {
     return ((long) right << 20) | left;

@@ -40,7 +40,7 @@ final class PaceChecks {
       return;
     }
     Time seconds = demand.seconds(tempo);
-    Time lead = Move.SMALL.times((long) demand.to().lead() - demand.from().lastLead());
+    Time lead = Movement.SMALL.times((long) demand.to().lead() - demand.from().lastLead());
     boolean impossible = demand.kind() != Demand.Kind.SINGLES && !lead.before(seconds);
     if (impossible && !demand.isInside()) {
       add(demand, Code.NO_FREE_HAND, noTime(demand));
@@ -72,9 +72,9 @@ final class PaceChecks {
     return "the "
         + demand.limb().words()
         + " has no time for the small strokes at "
-        + Words.count(groove, demand.to().stroke())
+        + FindingWords.count(groove, demand.to().stroke())
         + ": its last stroke is at "
-        + Words.count(groove, demand.from().stroke());
+        + FindingWords.count(groove, demand.from().stroke());
   }
 
   private String singles(Demand demand) {
@@ -82,11 +82,11 @@ final class PaceChecks {
     return "the "
         + demand.limb().words()
         + " plays "
-        + Words.rate(Time.of(2).over(demand.seconds(tempo)))
+        + FindingWords.rate(Time.of(2).over(demand.seconds(tempo)))
         + " strokes a second from "
-        + Words.count(groove, demand.from().stroke())
+        + FindingWords.count(groove, demand.from().stroke())
         + " to "
-        + Words.count(groove, demand.to().stroke())
+        + FindingWords.count(groove, demand.to().stroke())
         + ": "
         + range.extreme()
         + " is the extreme, "
@@ -95,11 +95,11 @@ final class PaceChecks {
   }
 
   private String doubles(Demand demand, Time seconds) {
-    String rate = seconds.sign() > 0 ? Words.rate(seconds.inverse()) : "countless";
+    String rate = seconds.sign() > 0 ? FindingWords.rate(seconds.inverse()) : "countless";
     return "the "
         + demand.limb().words()
         + (demand.isInside() ? " doubles at " : " strikes twice, ending at ")
-        + Words.count(groove, demand.to().stroke())
+        + FindingWords.count(groove, demand.to().stroke())
         + ", as fast as "
         + rate
         + " strokes a second: "
@@ -113,18 +113,18 @@ final class PaceChecks {
     return "the "
         + demand.limb().words()
         + " has "
-        + Words.millis(seconds)
+        + FindingWords.millis(seconds)
         + " ms from "
         + demand.from().stroke().surface().words()
         + " to "
         + demand.to().stroke().surface().words()
         + " at "
-        + Words.count(groove, demand.to().stroke())
+        + FindingWords.count(groove, demand.to().stroke())
         + ": it needs "
-        + Words.millis(
+        + FindingWords.millis(
             demand
                 .needs()
-                .minus(Move.SMALL.times((long) demand.to().lead() - demand.from().lastLead())))
+                .minus(Movement.SMALL.times((long) demand.to().lead() - demand.from().lastLead())))
         + " ms at the very least";
   }
 

@@ -58,7 +58,7 @@ final class Pricing {
     this.slow = loop.ticks(Weights.SLOW) + TimeRows.CLOSE;
     this.bursting = loop.ticks(Weights.BURSTING);
     this.soon = loop.ticks(Weights.SOON);
-    this.rest = loop.ticks(Weights.WAY_AT_REST);
+    this.rest = loop.ticks(Weights.RESTED);
   }
 
   private void surface(int i) {
@@ -112,9 +112,13 @@ final class Pricing {
     }
     int older = LimbState.older(state);
     int age = LimbState.age(older);
-    return age <= LimbState.MEMORY || (age <= LimbState.FURTHEST && busyUntil(older, k) > at[k])
-        ? older
-        : LimbState.rested(LimbState.surface(state));
+    long gap = gap(k, older);
+    boolean remembered = age <= LimbState.MEMORY && gap < rest;
+    if (!remembered && !(age <= LimbState.FURTHEST && busyUntil(older, k) > at[k])) {
+      return LimbState.rested(LimbState.surface(state));
+    }
+    // After so long no stroke is a third in a row: fewer states to tell apart.
+    return gap < slow ? older : LimbState.fresh(older);
   }
 
   /** What a limb did last after instant {@code k}, if it was {@code state} before. */

@@ -69,15 +69,15 @@ final class RollChecks {
             Code.NO_FREE_HAND,
             stroke,
             List.of(roll, stroke),
-            Words.limb(stroke)
+            FindingWords.limb(stroke)
                 + " strikes "
-                + Words.surface(stroke)
+                + FindingWords.surface(stroke)
                 + " at "
-                + Words.count(groove, stroke)
+                + FindingWords.count(groove, stroke)
                 + " inside the "
                 + (both ? "open roll" : "diddle")
                 + " at "
-                + Words.count(groove, roll)
+                + FindingWords.count(groove, roll)
                 + (both ? ", which takes both " + pair : ", which it is still playing"),
             both
                 ? "leave the stroke out, or roll with one hand: a diddle is written with one /"

@@ -115,7 +115,7 @@ public final class RudimentFinder {
       return;
     }
     int perSlot = openRoll ? 4 : 2;
-    long count = Moves.rolledSlots(stroke, groove) * perSlot;
+    long count = Movements.rolledSlots(stroke, groove) * perSlot;
     Time step = stroke.length().over(count);
     for (int i = 0; i < count; i++) {
       boolean by = right != (openRoll && (i / 2) % 2 == 1);

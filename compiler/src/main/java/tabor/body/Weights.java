@@ -85,6 +85,6 @@ final class Weights {
   /** Seconds within which arms that cross are felt. */
   static final double SOON = 0.25;
 
-  /** Most seconds that a hand's way counts as having taken. */
-  static final double WAY_AT_REST = 2;
+  /** Seconds after a stroke from which on a limb has rested: only its place counts then. */
+  static final double RESTED = 0.5;
 }

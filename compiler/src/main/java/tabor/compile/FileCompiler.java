@@ -229,9 +229,7 @@ final class FileCompiler {
       // Nothing below is worked out.
       effort = Long.MAX_VALUE;
       return tooLong(
-          node,
-          found,
-          "the sections so far have more than " + MOST_STROKES + " strokes together");
+          node, found, "the sections so far have more than " + MOST_STROKES + " strokes together");
     }
     return effort <= MOST_EFFORT
         ? found

@@ -67,7 +67,7 @@ final class EditPrinter implements Edit.Cases<String> {
     return "shift "
         + Printer.targets(edit.targets())
         + (edit.later() ? " later by " : " earlier by ")
-        + Values.counted(edit.by(), edit.unit());
+        + Plurals.counted(edit.by(), edit.unit());
   }
 
   @Override

@@ -231,7 +231,7 @@ public final class Printer {
   private static final class ChartPrinter implements ChartStatement.Cases<String> {
     @Override
     public String countIn(ChartStatement.CountIn line) {
-      return "count-in " + Values.counted(line.bars(), "bar");
+      return "count-in " + Plurals.counted(line.bars(), "bar");
     }
 
     @Override
@@ -243,13 +243,13 @@ public final class Printer {
     public String play(ChartStatement.Play line) {
       return "play "
           + line.sections().stream().map(Name::text).collect(Collectors.joining(" "))
-          + (line.times() == null ? "" : " " + Values.counted(line.times(), "time"))
+          + (line.times() == null ? "" : " " + Plurals.counted(line.times(), "time"))
           + (line.tempo() == null ? "" : " at tempo " + tempo(line.tempo()));
     }
 
     @Override
     public String rest(ChartStatement.Rest line) {
-      return "rest " + Values.counted(line.bars(), "bar");
+      return "rest " + Plurals.counted(line.bars(), "bar");
     }
 
     @Override
@@ -263,7 +263,7 @@ public final class Printer {
           + " by "
           + number(line.by())
           + " every "
-          + Values.counted(line.every(), line.inBars() ? "bar" : "time");
+          + Plurals.counted(line.every(), line.inBars() ? "bar" : "time");
     }
   }
 
@@ -301,7 +301,7 @@ public final class Printer {
 
     @Override
     public String pickup(PartStatement.Pickup line) {
-      return "pickup " + Values.counted(line.beats(), "beat");
+      return "pickup " + Plurals.counted(line.beats(), "beat");
     }
 
     @Override

@@ -8,15 +8,12 @@ import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.resolve.PlaceQuery;
 import tabor.resolve.SectionView;
-import tabor.resolve.TargetFilter;
 import tabor.rhythm.Count;
 import tabor.rhythm.Time;
 import tabor.syntax.At;
 import tabor.syntax.Edit;
-import tabor.syntax.LimbRef;
 import tabor.syntax.Line;
 import tabor.syntax.Num;
-import tabor.syntax.TargetRef;
 
 /** Fixes of counts and bars that are not there: the nearest that are, by the section as it is. */
 final class CountFixes {
@@ -36,7 +33,7 @@ final class CountFixes {
       return List.of();
     }
     Edit edit = (Edit) line.statement();
-    Predicate<Stroke> target = target(edit, groove);
+    Predicate<Stroke> target = EditTargets.of(edit, groove.setting().kit());
     PlaceQuery query = new PlaceQuery(SectionView.of(groove), target);
     String instead =
         token.count() != null
@@ -45,21 +42,6 @@ final class CountFixes {
     return instead == null
         ? List.of()
         : List.of(QuickFix.of("Write " + instead, cursor.inFile(token.span()), instead));
-  }
-
-  private static Predicate<Stroke> target(Edit edit, Groove groove) {
-    if (edit instanceof Edit.Add || edit instanceof Edit.Fill) {
-      return stroke -> false;
-    }
-    for (TargetRef named : SyntaxNodes.all(edit, TargetRef.class)) {
-      TargetFilter filter = TargetFilter.of(named, groove.setting().kit());
-      if (filter != null) {
-        return filter;
-      }
-    }
-    return SyntaxNodes.first(edit, LimbRef.class)
-        .<Predicate<Stroke>>map(limb -> TargetFilter.of(limb.limb()))
-        .orElse(stroke -> false);
   }
 
   /** The nearest count with a stroke of the target; where none is needed the bar's last beat. */

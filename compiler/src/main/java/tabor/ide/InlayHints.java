@@ -8,10 +8,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
+import tabor.resolve.PlaceQuery;
+import tabor.resolve.SectionView;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.At;
@@ -33,7 +36,7 @@ public final class InlayHints {
     HANDS,
     /** The bars that a part writes, where it does not begin with the first: {@code bars 3 to 4}. */
     BARS,
-    /** Where the strokes are that {@code every &} adds: {@code at 1& 2& 3& 4&}. */
+    /** Where the strokes are that {@code every &} adds or means: {@code at 1& 2& 3& 4&}. */
     COUNTS
   }
 
@@ -125,18 +128,28 @@ public final class InlayHints {
     return Optional.of(shown.toUpperCase(Locale.ROOT) + " from Tabor");
   }
 
-  private static Optional<String> counts(Line line, Groove groove, List<Stroke> strokes) {
+  /** What {@code every &} adds, or means among the strokes that are there. */
+  private static Optional<String> counts(Line line, Groove groove, List<Stroke> made) {
+    At at = SyntaxNodes.first(line.statement(), At.class).orElse(null);
     boolean every =
-        !(line.statement() instanceof PartStatement)
-            && SyntaxNodes.first(line.statement(), At.Places.class).stream()
-                .flatMap(places -> places.items().stream())
-                .anyMatch(place -> !(place instanceof At.One || place instanceof At.Range));
+        SyntaxNodes.all(line.statement(), At.Places.class).stream()
+            .flatMap(places -> places.items().stream())
+            .anyMatch(place -> !(place instanceof At.One || place instanceof At.Range));
+    if (!every) {
+      return Optional.empty();
+    }
+    List<Stroke> strokes = made;
+    if (strokes.isEmpty() && at != null) {
+      Predicate<Stroke> target = EditTargets.of(line.statement(), groove.setting().kit());
+      Span whole = line.statement().span();
+      strokes = new PlaceQuery(SectionView.of(groove), target).find(at, whole).strokes();
+    }
     String counts =
         strokes.stream()
             .sorted(Comparator.comparing(Stroke::at))
             .map(stroke -> BarCounts.of(groove, stroke).toString())
             .distinct()
             .collect(Collectors.joining(" "));
-    return every && !counts.isEmpty() ? Optional.of("at " + counts) : Optional.empty();
+    return counts.isEmpty() ? Optional.empty() : Optional.of("at " + counts);
   }
 }

@@ -1,7 +1,6 @@
 package tabor.ide;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -13,7 +12,6 @@ import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.parse.ExpectedWords.Item;
-import tabor.resolve.TargetFilter;
 import tabor.syntax.At;
 import tabor.syntax.Edit;
 import tabor.syntax.KitStatement;
@@ -192,20 +190,7 @@ final class ModelFilter {
   /** The strokes that the line is about. */
   Predicate<Stroke> target(Item item) {
     Statement statement = context.statement(item).orElse(null);
-    if (statement instanceof Edit.Split split) {
-      return stroke -> stroke.limb() == split.limb().limb();
-    }
-    if (statement instanceof Edit.Follows follows) {
-      return stroke -> stroke.limb() == follows.limb().limb();
-    }
-    List<TargetRef> targets =
-        statement == null ? List.of() : SyntaxNodes.all(statement, TargetRef.class);
-    List<TargetFilter> filters =
-        targets.stream()
-            .map(one -> TargetFilter.of(one, context.kit()))
-            .filter(Objects::nonNull)
-            .toList();
-    return stroke -> filters.stream().anyMatch(filter -> filter.test(stroke));
+    return statement == null ? stroke -> false : EditTargets.of(statement, context.kit());
   }
 
   /** The bars that may be named: those in which the line finds what it is about. */

@@ -39,7 +39,7 @@ final class LineParser {
   private final BeatBuilder beats = new BeatBuilder(problems);
   private final SettingBuilder settings = new SettingBuilder(problems, numbers);
   private final HeadingBuilder headings = new HeadingBuilder(problems, beats);
-  private final KitBuilder kits = new KitBuilder(problems, numbers);
+  private final KitLineBuilder kits = new KitLineBuilder(problems, numbers);
   private final ChartBuilder charts = new ChartBuilder(problems, numbers, settings);
   private final PartBuilder parts = new PartBuilder(problems, numbers, beats);
   private final EditBuilder edits = new EditBuilder(problems, numbers);
@@ -115,7 +115,8 @@ final class LineParser {
   }
 
   private void lex(String line) {
-    lexer.setInputStream(new LineStream(line.substring(0, Lines.endOfBlanks(line, line.length()))));
+    lexer.setInputStream(
+        new LineStream(line.substring(0, LineEnds.endOfBlanks(line, line.length()))));
     lexer.mode(TaborLexer.DEFAULT_MODE);
     tokens.fill();
   }

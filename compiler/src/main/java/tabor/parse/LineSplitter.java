@@ -17,7 +17,7 @@ final class LineSplitter {
 
   LineSplitter(String text) {
     this.text = text;
-    this.nextQuote = Lines.nextQuote(text, 0);
+    this.nextQuote = LineEnds.nextQuote(text, 0);
     this.nextReturn = find('\r', 0);
   }
 
@@ -30,9 +30,9 @@ final class LineSplitter {
     end = lineEnd(start);
     if (nextQuote < end) {
       end = endWithTexts();
-      nextQuote = Lines.nextQuote(text, end);
+      nextQuote = LineEnds.nextQuote(text, end);
     }
-    next = Lines.afterEnd(text, end);
+    next = LineEnds.afterEnd(text, end);
     return true;
   }
 
@@ -68,23 +68,23 @@ final class LineSplitter {
     int at = start;
     while (at < text.length()) {
       char c = text.charAt(at);
-      if (Lines.isEnd(c)) {
+      if (LineEnds.isEnd(c)) {
         return at;
       }
       if (c == '#') {
         return lineEnd(at);
       }
-      if (!Lines.isQuote(c)) {
+      if (!LineEnds.isQuote(c)) {
         at++;
-      } else if (Lines.isTriple(text, at)) {
-        int closed = Lines.endOfText(text, at, text.length());
+      } else if (LineEnds.isTriple(text, at)) {
+        int closed = LineEnds.endOfText(text, at, text.length());
         int heading = headingWithin(at + 3, closed);
         if (heading >= 0) {
           return beforeLine(heading);
         }
         at = closed;
       } else {
-        at = Lines.endOfText(text, at, text.length());
+        at = LineEnds.endOfText(text, at, text.length());
       }
     }
     return at;
@@ -92,16 +92,16 @@ final class LineSplitter {
 
   /** Offset of a complete section heading that lies between two offsets; -1 if there is none. */
   private int headingWithin(int from, int to) {
-    int line = Lines.afterEnd(text, Lines.end(text, from));
+    int line = LineEnds.afterEnd(text, LineEnds.end(text, from));
     while (line < to) {
-      int lineEnd = Lines.end(text, line);
+      int lineEnd = LineEnds.end(text, line);
       if (lineEnd < to || to == text.length()) {
         if (Passages.heading(text, line, lineEnd).isPresent()
             && isComplete(text.substring(line, lineEnd))) {
           return line;
         }
       }
-      line = Lines.afterEnd(text, lineEnd);
+      line = LineEnds.afterEnd(text, lineEnd);
       if (lineEnd == text.length()) {
         break;
       }

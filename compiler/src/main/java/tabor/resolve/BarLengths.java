@@ -43,7 +43,13 @@ final class BarLengths {
             null,
             bar == 0
                 ? "the pickup has " + inWords(has) + ", but it has room for " + inWords(room)
-                : "bar " + bar + " has " + inWords(has) + ", but " + meter.words() + " has "
+                : "bar "
+                    + bar
+                    + " has "
+                    + inWords(has)
+                    + ", but "
+                    + meter.words()
+                    + " has "
                     + inWords(room));
     Diagnostic unit = longBeats(made, bar, meter, has);
     if (unit != null) {
@@ -84,8 +90,7 @@ final class BarLengths {
                 + " beats and groups them");
     return frame.meterIn() == null
         ? told
-        : told.fix(
-            Diagnostic.Fix.of("write “" + grouped + "”", frame.meterIn(), " grouped "));
+        : told.fix(Diagnostic.Fix.of("write “" + grouped + "”", frame.meterIn(), " grouped "));
   }
 
   /**

@@ -15,12 +15,12 @@ import tabor.rhythm.Time;
 import tabor.syntax.ChartStatement;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
+import tabor.syntax.Name;
+import tabor.syntax.Num;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.Statement;
 import tabor.syntax.Text;
-import tabor.syntax.Name;
-import tabor.syntax.Num;
 
 /** Works out one chart. */
 public final class ChartResolver implements ChartStatement.Cases<@Nullable Void> {
@@ -28,7 +28,6 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private static final int MOST_RUNGS = 10_000;
   private static final int MOST_PLAYED = 512;
   private static final int MOST_COUNT_IN = 64;
-
 
   private final Scope scope;
   private final Problems problems;
@@ -92,11 +91,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     if (found == null) {
       partial = true;
       problems.unknown(
-          line,
-          word.text(),
-          word.span(),
-          "section",
-          scope.near(Scope.Kind.SECTION, word.text()));
+          line, word.text(), word.span(), "section", scope.near(Scope.Kind.SECTION, word.text()));
       return null;
     }
     partial |= found.partial();

@@ -63,9 +63,7 @@ final class CopyEdits {
 
   private static Diagnostic isChart(Diagnostic plain, Name name) {
     return Diagnostic.of(
-            plain.code(),
-            plain.spot(),
-            "“" + name.text() + "” is a chart, not a groove or a step")
+            plain.code(), plain.spot(), "“" + name.text() + "” is a chart, not a groove or a step")
         .in(plain.place())
         .help("name a groove or a step");
   }
@@ -142,8 +140,7 @@ final class CopyEdits {
       return draft;
     }
     SectionView there = translated(source, edit.section().span());
-    SectionDraft seen =
-        targets.nameLimb() ? Dealing.dealt(context.frame(), draft) : draft;
+    SectionDraft seen = targets.nameLimb() ? Dealing.dealt(context.frame(), draft) : draft;
     PlaceQuery.Bars bars = new PlaceQuery(seen.view(), targets.any()).bars(edit.at().bars());
     Span missing = bars.missing();
     if (missing != null) {

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 import tabor.body.Dealer;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
-import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.CountNames;
+import tabor.rhythm.Time;
 import tabor.source.Spot;
 
 /**
@@ -115,48 +115,52 @@ final class Dealing {
    * from is told there; what one line says of many bars is told once.
    */
   static void report(SectionFrame frame, Problems problems, SectionDraft dealt) {
+    record Place(int bar, Time at, boolean hands) {}
     record Told(Spot spot, List<Spot> others) {}
-    Map<Told, List<Stroke>> groups = new LinkedHashMap<>();
+    Map<Place, List<Stroke>> places = new LinkedHashMap<>();
     for (Stroke stroke : dealt.strokes()) {
       if (!stroke.hasLimb()) {
         problems.incomplete();
-        if (!isInherited(frame, dealt, stroke)) {
-          List<Spot> others = busy(dealt, stroke).stream().map(Stroke::spot).toList();
-          groups
-              .computeIfAbsent(new Told(stroke.spot(), others), told -> new ArrayList<>())
-              .add(stroke);
-        }
+        places
+            .computeIfAbsent(
+                new Place(stroke.bar(), stroke.at(), stroke.limb().isHand()),
+                place -> new ArrayList<>())
+            .add(stroke);
+      }
+    }
+    Map<Told, List<Stroke>> groups = new LinkedHashMap<>();
+    SectionView base = frame.base() == null ? null : SectionView.of(frame.base());
+    for (List<Stroke> left : places.values()) {
+      for (Stroke stroke : untold(base, left)) {
+        List<Spot> others = busy(dealt, stroke).stream().map(Stroke::spot).toList();
+        groups
+            .computeIfAbsent(new Told(stroke.spot(), others), told -> new ArrayList<>())
+            .add(stroke);
       }
     }
     groups
         .values()
         .forEach(
             strokes ->
-                problems.add(
-                    noneFree(frame, problems, strokes, busy(dealt, strokes.get(0)))));
+                problems.add(noneFree(frame, problems, strokes, busy(dealt, strokes.get(0)))));
   }
 
-  /** True if the section that this one came from has told that a limb is missing for this stroke. */
-  private static boolean isInherited(SectionFrame frame, SectionDraft dealt, Stroke stroke) {
-    Groove base = frame.base();
+  /** What has no limb at a place, as far as the section before has not told it. */
+  private static List<Stroke> untold(@Nullable SectionView base, List<Stroke> left) {
     if (base == null) {
-      return false;
+      return left;
     }
-    int bar = stroke.bar() == 0 ? 0 : (stroke.bar() - 1) % base.bars() + 1;
-    List<Stroke> there = samePlace(SectionView.of(base).inBar(bar), stroke);
-    long told = there.stream().filter(other -> !other.hasLimb()).count();
-    return samePlace(dealt.view().inBar(stroke.bar()), stroke).stream()
-        .filter(other -> !other.hasLimb())
-        .sorted(Comparator.comparing(other -> !isAmong(there, other)))
-        .limit(told)
-        .anyMatch(other -> other == stroke);
-  }
-
-  private static List<Stroke> samePlace(List<Stroke> bar, Stroke stroke) {
-    return bar.stream()
-        .filter(
-            other ->
-                other.at().equals(stroke.at()) && other.limb().isHand() == stroke.limb().isHand())
+    Stroke first = left.get(0);
+    int bar = first.bar() == 0 ? 0 : (first.bar() - 1) % base.bars() + 1;
+    List<Stroke> before =
+        base.inBar(bar).stream()
+            .filter(s -> s.at().equals(first.at()))
+            .filter(s -> s.limb().isHand() == first.limb().isHand())
+            .toList();
+    long told = before.stream().filter(stroke -> !stroke.hasLimb()).count();
+    return left.stream()
+        .sorted(Comparator.comparing(stroke -> !isAmong(before, stroke)))
+        .skip(told)
         .toList();
   }
 

@@ -66,8 +66,7 @@ final class DynamicEdits {
     }
     List<Loudness.Hairpin> hairpins = new ArrayList<>(draft.hairpins());
     hairpins.add(
-        new Loudness.Hairpin(
-            edit.grows(), fromBar, from, toBar, to, edit.loudness().value()));
+        new Loudness.Hairpin(edit.grows(), fromBar, from, toBar, to, edit.loudness().value()));
     return draft.hairpins(hairpins);
   }
 

@@ -47,8 +47,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
       return null;
     }
     SectionDraft seen = targets.nameLimb() ? Dealing.dealt(frame(), draft) : draft;
-    PlaceQuery.Found found =
-        new PlaceQuery(seen.view(), targets.any()).find(at, targets.span());
+    PlaceQuery.Found found = new PlaceQuery(seen.view(), targets.any()).find(at, targets.span());
     if (!found.misses().isEmpty()) {
       context.say(seen.view(), targets.any(), targets.words(), found.misses());
       return null;
@@ -164,8 +163,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     return change(
         choose(List.of(new TargetRef.OfLimb(edit.limb())), edit.at()),
         stroke ->
-            levelled(
-                    SignRules.on(stroke, surfaces.get(turn[0]++ % surfaces.size())), edit.level())
+            levelled(SignRules.on(stroke, surfaces.get(turn[0]++ % surfaces.size())), edit.level())
                 .from(context.line().spot()));
   }
 
@@ -224,8 +222,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
                                 .line()
                                 .spot(
                                     new Span(
-                                        span.start(),
-                                        span.start() + edit.verb().word().length())),
+                                        span.start(), span.start() + edit.verb().word().length())),
                             stroke.surface())
                         .in(
                             new tabor.diagnostic.Diagnostic.Place(

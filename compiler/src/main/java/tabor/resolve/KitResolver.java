@@ -85,12 +85,7 @@ public final class KitResolver implements KitStatement.Cases<@Nullable Void> {
       if (other != null) {
         Kit found = shelf.kit(other.text());
         if (found == null) {
-          problems.unknown(
-              heading,
-              other.text(),
-              other.span(),
-              "kit",
-              shelf.near(other.text()));
+          problems.unknown(heading, other.text(), other.span(), "kit", shelf.near(other.text()));
         } else {
           like = found;
         }

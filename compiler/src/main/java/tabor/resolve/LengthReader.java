@@ -168,7 +168,8 @@ final class LengthReader {
             && systems.size() == 1
             && frame.pickupBeats() == 0;
     if (loops) {
-      Spot start = part.spot(new Span(part.statement().span().start(), part.statement().span().start()));
+      Spot start =
+          part.spot(new Span(part.statement().span().start(), part.statement().span().start()));
       made =
           made.help(
                   "put “ostinato” before the part to play its "

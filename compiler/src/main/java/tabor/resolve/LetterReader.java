@@ -283,15 +283,9 @@ final class LetterReader {
                 spot,
                 placed.bar,
                 count(placed),
-                "“"
-                    + placed.hit.letter()
-                    + "” is no letter of the part “"
-                    + subject.words()
-                    + "”")
+                "“" + placed.hit.letter() + "” is no letter of the part “" + subject.words() + "”")
             .help(help);
     problems.add(
-        instead == null
-            ? made
-            : made.fix(Diagnostic.Fix.of("write " + instead, spot, instead)));
+        instead == null ? made : made.fix(Diagnostic.Fix.of("write " + instead, spot, instead)));
   }
 }

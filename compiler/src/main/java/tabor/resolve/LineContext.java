@@ -118,9 +118,7 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
           make(
                   Code.TOO_LONG,
                   line.statement().span(),
-                  "here the section grows beyond "
-                      + SectionDraft.MOST_STROKES
-                      + " strokes")
+                  "here the section grows beyond " + SectionDraft.MOST_STROKES + " strokes")
               .help("make two sections of it, and play them one after another in a chart"));
     }
     return true;

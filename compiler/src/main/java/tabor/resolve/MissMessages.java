@@ -53,11 +53,7 @@ final class MissMessages {
     return context
         .problems()
         .make(
-            code,
-            context.line().spot(span),
-            bar,
-            count == null ? null : count.toString(),
-            message);
+            code, context.line().spot(span), bar, count == null ? null : count.toString(), message);
   }
 
   private void noSuchBar(Span span) {
@@ -142,12 +138,7 @@ final class MissMessages {
             };
     Count count = miss.count();
     String message =
-        "there is no "
-            + kind
-            + " of “"
-            + words
-            + "” "
-            + (count == null ? "here" : "at " + count);
+        "there is no " + kind + " of “" + words + "” " + (count == null ? "here" : "at " + count);
     Diagnostic made = make(Code.NOTHING_THERE, miss.span(), miss.bar(), count, message);
     PlaceQuery query = new PlaceQuery(view, target);
     List<Count> near =

@@ -18,8 +18,8 @@ import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Bar;
 import tabor.syntax.Beat;
-import tabor.syntax.Line;
 import tabor.syntax.LimbRef;
+import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.Subject;
 import tabor.syntax.SurfaceRef;
@@ -150,7 +150,8 @@ final class PartHints {
     if (words.size() < 3 || words.stream().anyMatch(word -> word.beats() != null)) {
       return;
     }
-    int usual = slots(words.get(0)) == slots(words.get(1)) ? slots(words.get(0)) : slots(words.get(2));
+    int usual =
+        slots(words.get(0)) == slots(words.get(1)) ? slots(words.get(0)) : slots(words.get(2));
     Beat odd = null;
     for (Beat word : words) {
       if (slots(word) != usual) {
@@ -168,8 +169,15 @@ final class PartHints {
     if (tuplet && slots(odd) > 1) {
       told.add(odd);
       problems.add(
-          uneven(odd, slots(odd), "this beat has " + slots(odd) + " strokes or dots, the others of"
-              + " the bar " + usual + ": is one missing or too many?")
+          uneven(
+                  odd,
+                  slots(odd),
+                  "this beat has "
+                      + slots(odd)
+                      + " strokes or dots, the others of"
+                      + " the bar "
+                      + usual
+                      + ": is one missing or too many?")
               .at(Severity.WARNING));
     }
   }
@@ -250,8 +258,7 @@ final class PartHints {
               || hit.suffixes().contains(Beat.Suffix.OPEN_ROLL);
       Meter meter = frame.meters().of(held.stroke().bar);
       Time twoBeats = meter.beat(0).times(2);
-      boolean tooLong =
-          press && hit.letter() != 'b' && held.length().compareTo(twoBeats) > 0;
+      boolean tooLong = press && hit.letter() != 'b' && held.length().compareTo(twoBeats) > 0;
       if (!rolls || tooLong) {
         said.add(hit.span());
         problems.add(

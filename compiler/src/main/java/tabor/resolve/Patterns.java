@@ -99,8 +99,7 @@ final class Patterns {
     public Beat.Element hit(Beat.Hit hit) {
       char letter = hit.letter();
       char other = letter == 'r' ? 'l' : letter == 'l' ? 'r' : letter;
-      return new Beat.Hit(
-          mirror ? other : letter, hit.accent(), hit.grace(), hit.suffixes(), span);
+      return new Beat.Hit(mirror ? other : letter, hit.accent(), hit.grace(), hit.suffixes(), span);
     }
 
     @Override

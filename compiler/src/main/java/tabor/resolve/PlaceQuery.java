@@ -226,15 +226,12 @@ public final class PlaceQuery {
     Map<Count, Time> counts = new LinkedHashMap<>();
     for (Stroke stroke : view.inBar(bar)) {
       if (target.test(stroke)) {
-        counts.putIfAbsent(
-            CountNames.of(stroke.slot(), view.meters().of(bar)), stroke.at());
+        counts.putIfAbsent(CountNames.of(stroke.slot(), view.meters().of(bar)), stroke.at());
       }
     }
     List<Count> near = new ArrayList<>(counts.keySet());
     if (place != null) {
-      near.sort(
-          (a, b) ->
-              distance(counts.get(a), place).compareTo(distance(counts.get(b), place)));
+      near.sort((a, b) -> distance(counts.get(a), place).compareTo(distance(counts.get(b), place)));
     }
     return near;
   }

@@ -117,8 +117,7 @@ final class PlaceReader {
     public PlaceReading everySlot(At.EverySlot place) {
       int slot = place.slot().whole();
       return adds
-          ? eachBeat(
-              place.span(), beat -> new Count(beat, Count.Syllable.NONE, List.of(slot), 0))
+          ? eachBeat(place.span(), beat -> new Count(beat, Count.Syllable.NONE, List.of(slot), 0))
           : PlaceReading.of(List.of(), stroke -> stroke.slot().index() == slot - 1);
     }
 

@@ -12,8 +12,7 @@ import tabor.groove.Stroke;
  * @param chosen which strokes of the bar stand there
  * @param miss why it cannot be said; null if it can
  */
-record PlaceReading(
-    List<CountReading> readings, Predicate<Stroke> chosen, @Nullable Miss miss) {
+record PlaceReading(List<CountReading> readings, Predicate<Stroke> chosen, @Nullable Miss miss) {
   PlaceReading {
     readings = List.copyOf(readings);
   }

@@ -130,8 +130,7 @@ final class SectionFinish {
         missing(stroke);
       } else {
         named.add(stroke);
-        all.add(
-            surface.equals(stroke.surface()) ? stroke : SignRules.on(stroke, surface));
+        all.add(surface.equals(stroke.surface()) ? stroke : SignRules.on(stroke, surface));
       }
     }
     OptionEffects.moved(frame, problems, named, all);

@@ -115,8 +115,7 @@ public final class SectionResolver {
 
     /** The beats of bar 0; 0, and said so, if they do not fit. */
     int pickup(Meters known) {
-      if (pickupLine == null
-          || !(pickupLine.statement() instanceof PartStatement.Pickup written)) {
+      if (pickupLine == null || !(pickupLine.statement() instanceof PartStatement.Pickup written)) {
         return 0;
       }
       int beats = known.first().beatCount();
@@ -234,8 +233,7 @@ public final class SectionResolver {
     SectionView view = SectionView.of(base);
     Groove.Setting setting = settings.after(base.setting());
     SectionFrame frame =
-        new SectionFrame(
-            name, title(), heading, scope, base, setting, view.pickupBeats(), null);
+        new SectionFrame(name, title(), heading, scope, base, setting, view.pickupBeats(), null);
     SectionView own =
         SectionView.of(
             setting.meters(), setting.feel(), view.pickupBeats(), base.bars(), base.written());
@@ -333,10 +331,7 @@ public final class SectionResolver {
         draft = run(frame, draft, run, null, null);
         int bars = bars(line, written);
         LineContext context = new LineContext(frame, problems, line);
-        draft =
-            bars == 0
-                ? draft
-                : new CopyEdits(context, draft).bars(bars, written.bars().span());
+        draft = bars == 0 ? draft : new CopyEdits(context, draft).bars(bars, written.bars().span());
       }
     }
     return run(frame, draft, run, lanes, length);

@@ -65,8 +65,7 @@ final class SectionSettings {
     String name = on.kit().text();
     Kit kit = asked(scope.kit(name));
     if (kit == null) {
-      problems.unknown(
-          line, name, on.kit().span(), "kit", scope.near(Scope.Kind.KIT, name));
+      problems.unknown(line, name, on.kit().span(), "kit", scope.near(Scope.Kind.KIT, name));
     }
     return played(kit == null ? Kits.FIVE_PIECE : kit);
   }

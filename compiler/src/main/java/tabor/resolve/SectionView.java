@@ -18,12 +18,7 @@ public final class SectionView {
   private int[] starts = {};
 
   private SectionView(
-      Meters meters,
-      Feel feel,
-      int pickupBeats,
-      int bars,
-      List<Stroke> strokes,
-      BarGrid[] grids) {
+      Meters meters, Feel feel, int pickupBeats, int bars, List<Stroke> strokes, BarGrid[] grids) {
     this.meters = meters;
     this.feel = feel;
     this.pickupBeats = pickupBeats;
@@ -39,8 +34,7 @@ public final class SectionView {
    * @param bars whole bars
    * @param strokes in the order of {@link Stroke#ORDER}; not changed afterwards
    */
-  static SectionView of(
-      Meters meters, Feel feel, int pickupBeats, int bars, List<Stroke> strokes) {
+  static SectionView of(Meters meters, Feel feel, int pickupBeats, int bars, List<Stroke> strokes) {
     BarGrid[] grids = new BarGrid[meters.size()];
     for (int i = 0; i < grids.length; i++) {
       grids[i] = BarGrid.of(meters.cycle().get(i));

@@ -29,8 +29,7 @@ final class SurfaceMessages {
     Spot spot = line.spot(subject.span());
     Diagnostic plain =
         problems
-            .make(
-                Code.UNKNOWN_NAME, spot, null, null, "there is no surface or limb “" + word + "”")
+            .make(Code.UNKNOWN_NAME, spot, null, null, "there is no surface or limb “" + word + "”")
             .help("the kit “" + kit.name() + "” has " + String.join(" ", kit.surfaceNames()));
     problems.add(Problems.unknown(plain, spot, SurfaceNames.nearPart(word, kit)));
   }

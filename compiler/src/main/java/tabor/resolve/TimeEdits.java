@@ -75,10 +75,7 @@ final class TimeEdits {
       Time held = i + 1 < times ? one : one.plus(stroke.length().minus(own));
       Stroke part =
           stroke.moved(
-              stroke.bar(),
-              stroke.at().plus(one.times(i)),
-              held.sign() > 0 ? held : one,
-              slot);
+              stroke.bar(), stroke.at().plus(one.times(i)), held.sign() > 0 ? held : one, slot);
       all.add((i == 0 ? part : part.with(Ornaments.NONE)).from(context.line().spot()));
     }
   }
@@ -87,8 +84,7 @@ final class TimeEdits {
     Count from = edit.from().count();
     // A place within a group leaves the group; a whole group moves as one.
     int inGroup =
-        Math.max(
-            0, from.places().size() - (from.syllable() == Count.Syllable.NONE ? 1 : 0));
+        Math.max(0, from.places().size() - (from.syllable() == Count.Syllable.NONE ? 1 : 0));
     PlaceReader reader = new PlaceReader(draft.view(), target, true);
     Set<Stroke> these = SectionDraft.identities(chosen);
     List<Stroke> all = new ArrayList<>();
@@ -196,9 +192,7 @@ final class TimeEdits {
         .add(
             context
                 .make(
-                    Code.BAR_LENGTH,
-                    unit.span(),
-                    "the bars of " + meters + " are not equally long")
+                    Code.BAR_LENGTH, unit.span(), "the bars of " + meters + " are not equally long")
                 .help("shift by beats or by a note value"));
     return null;
   }

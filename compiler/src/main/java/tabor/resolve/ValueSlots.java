@@ -1,11 +1,11 @@
 package tabor.resolve;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import tabor.rhythm.Division;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
-import java.util.List;
 
 /**
  * The slots that places of one note value have in the beats of a bar. A value that does not divide

@@ -201,7 +201,7 @@ class RudimentFinderTest {
     List<RudimentFinder.Found> found = RudimentFinder.find(section);
     assertThat(found).hasSize(1);
     assertThat(found.get(0).first().bar()).isEqualTo(1);
-    assertThat(Words.count(section, found.get(0).first())).isEqualTo("1");
-    assertThat(Words.count(section, found.get(0).last())).isEqualTo("2a");
+    assertThat(FindingWords.count(section, found.get(0).first())).isEqualTo("1");
+    assertThat(FindingWords.count(section, found.get(0).last())).isEqualTo("2a");
   }
 }

@@ -52,6 +52,11 @@ class InlayHintsTest {
                 "groove a\n  snare : rr rr rr rr\nstep b \"B\"\n  add kick at every &\n",
                 EnumSet.of(Kind.COUNTS)))
         .containsExactly("add kick at every & → at 1& 2& 3& 4&");
+    assertThat(
+            hints(
+                "groove a\n  snare : rr r rr r\nstep b \"B\"\n  accent snare at every &\n",
+                EnumSet.of(Kind.COUNTS)))
+        .containsExactly("accent snare at every & → at 1& 3&");
   }
 
   @Test

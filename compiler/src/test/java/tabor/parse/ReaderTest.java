@@ -125,6 +125,32 @@ class ReaderTest {
   }
 
   @Test
+  void aCapitalOpensItsSectionToo() {
+    List<SectionSyntax> sections =
+        read("Groove funk\n  hands : r\nGrooves\n  STEP more\n  add kick at 1\n");
+    assertThat(sections).hasSize(3);
+    assertThat(sections.get(1).heading().statement()).isInstanceOf(Heading.Faulty.class);
+    assertThat(sections.get(1).problems()).hasSize(2);
+    assertThat(sections.get(2).problems()).hasSize(1);
+    assertThat(sections.get(2).lines()).hasSize(1);
+  }
+
+  @Test
+  void theNameOfABrokenHeadingIsSpelledAsAName() {
+    assertThat(List.of("rock beat", "Rock-Beat", "rockBeat", "rock_beat", "rock beat \"Rock\""))
+        .allSatisfy(name -> assertThat(nameOf("groove " + name)).isEqualTo("rock-beat"));
+    assertThat(nameOf("step answer to it from rock")).isEqualTo("answer-to-it");
+    assertThat(nameOf("kit mine too like five-piece")).isEqualTo("mine-too");
+    assertThat(List.of("groove", "groove 2nd", "groove \"No name\"", "step from it", "kit :"))
+        .allSatisfy(line -> assertThat(nameOf(line)).isNull());
+  }
+
+  private static String nameOf(String line) {
+    Heading.Faulty heading = (Heading.Faulty) read(line).get(1).heading().statement();
+    return heading.name() == null ? null : heading.name().text();
+  }
+
+  @Test
   void aBrokenLaneIsKnownAsOne() {
     String text =
         """

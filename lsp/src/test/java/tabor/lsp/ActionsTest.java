@@ -50,21 +50,24 @@ class ActionsTest extends WithEditor {
   }
 
   @Test
-  void fixesAndRecastsAreCodeActions() throws Exception {
+  void fixesAndRefactoringsAreCodeActions() throws Exception {
     editor.openQuietly("a.tabor", "groove a\n  hands : rl rl rl\n  kick : x .\n");
     List<CodeAction> fixes = actions(new Position(1, 12), "quickfix");
-    assertThat(fixes)
-        .extracting(CodeAction::getTitle)
-        .contains("fill the bar with rests", "fix every bar-length in this file");
+    assertThat(fixes).extracting(CodeAction::getTitle).contains("Fill the bar with rests");
     assertThat(fixes.get(0).getIsPreferred()).isTrue();
-    assertThat(applied(fixes.get(1)))
-        .isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x . . .\n");
+    assertThat(applied(fixes.get(0))).isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x .\n");
+    // What adds or takes away beats is never done unseen.
+    assertThat(actions(new Position(0, 0), "source.fixAll")).isEmpty();
+    editor.replaceAll("a.tabor", "groove a\n  snar : x . x .\n  kik : x . x .\n");
+    assertThat(actions(new Position(1, 3), "quickfix"))
+        .extracting(CodeAction::getTitle)
+        .contains("Write “snare”", "Fix every unknown-name in this file that loses nothing");
     assertThat(applied(actions(new Position(0, 0), "source.fixAll").get(0)))
-        .isEqualTo("groove a\n  hands : rl rl rl .\n  kick : x . . .\n");
+        .isEqualTo("groove a\n  snare : x . x .\n  kick : x . x .\n");
     editor.replaceAll("a.tabor", "groove a\n  hands play paradiddle in sixteenths\n");
     assertThat(actions(new Position(1, 9), "refactor"))
         .extracting(CodeAction::getTitle)
-        .contains("write this part out");
+        .contains("Write this part out");
   }
 
   @Test

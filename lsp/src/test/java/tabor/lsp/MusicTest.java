@@ -65,7 +65,8 @@ class MusicTest extends WithEditor {
     assertThat(complete(groove + "step b \"B\"\n  accent left at §"))
         .containsExactly("1&", "2&", "4e", "4a", "every");
     assertThat(complete(groove + "step b \"B\"\n  add crash at §"))
-        .containsExactly("1", "1&", "1a", "2", "2&", "3", "4", "4e", "4&", "4a", "every");
+        .contains("1", "1&", "1a", "2", "2&", "3", "4", "4e", "4&", "4a", "every")
+        .doesNotContain("5");
     assertThat(complete(groove + "  drop hands at 1 §")).contains("1&", "in", "where");
   }
 
@@ -85,7 +86,7 @@ class MusicTest extends WithEditor {
   @Test
   void hoverOnAStrokeShowsItsBeat() throws Exception {
     assertThat(hover("groove a\n  hands : rl r§l rl rl\n  kick : x x x x\n"))
-        .contains("left hand, snare", "bar 1, beat 2")
+        .contains("left hand, snare", "bar 1, count 2&")
         .contains("      2 2&\nkick  r ·\nsnare r l");
   }
 
@@ -247,7 +248,7 @@ class MusicTest extends WithEditor {
                         + " "
                         + hint.getLabel().getLeft())
             .toList();
-    assertThat(hints).contains("1:10 1:", "1:24 2:", "1:12 rl", "3:25 = 1& 2& 3& 4&");
+    assertThat(hints).contains("1:35 RLRLRLRL from Tabor", "3:25 at 1& 2& 3& 4&");
     assertThat(at.offsets()).isEmpty();
   }
 

@@ -42,7 +42,7 @@ class WordsTest extends WithEditor {
   void statementsAreOfferedWhereTheyMayStand() throws Exception {
     assertThat(complete("§")).contains("title", "time", "groove", "kit").doesNotContain("climb");
     assertThat(complete("groove a\n  §"))
-        .contains("hands", "kick", "pickup", "split", "next")
+        .contains("hands", "kick", "pickup", "next")
         .doesNotContain("title", "climb", "count-in");
     assertThat(complete("step a \"A\"\n  §")).doesNotContain("pickup");
     assertThat(complete("chart c\n  §")).contains("climb", "count-in").doesNotContain("split");
@@ -57,11 +57,12 @@ class WordsTest extends WithEditor {
     assertThat(complete("groove a\n  right plays §")).contains("ride", "ride.bell");
     assertThat(complete("groove a\n  right plays ride §")).contains("ghosted", "at", "in", "where");
     assertThat(complete("groove a\n  split left between snare §")).containsExactly("and");
-    assertThat(complete("groove a\n  accent hands, §")).contains("left", "kick");
+    assertThat(complete("groove a\n  snare : r l r l\n  kick : x . x .\n  accent hands, §"))
+        .contains("left", "kick");
     assertThat(complete("groove a\n  drop kick in §")).contains("bar", "bars", "last", "every");
     assertThat(complete("groove a\n  shift kick §")).contains("later", "earlier");
     assertThat(complete("groove a\n  hands play paradi§"))
-        .contains("paradiddle", "son-clave", "euclid");
+        .contains("paradiddle", "paradiddle-diddle");
     assertThat(complete("groove a\n  dynamic §")).contains("pp", "ff");
     assertThat(complete("on §")).contains("five-piece", "junior");
     assertThat(complete("# on §")).isEmpty();

@@ -17,7 +17,8 @@ import tabor.rhythm.Time;
  * @param inner time between its measured hits in whole notes; zero for a single hit and for small
  *     strokes, which nobody measures
  */
-record Move(Stroke stroke, Limb limb, Time start, int lead, Time last, int lastLead, Time inner) {
+record Movement(
+    Stroke stroke, Limb limb, Time start, int lead, Time last, int lastLead, Time inner) {
 
   /** How long a small stroke takes, in seconds: the short end of what is usual. */
   static final Time SMALL = Time.of(25, 1000);

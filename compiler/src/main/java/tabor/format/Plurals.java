@@ -5,8 +5,8 @@ import tabor.syntax.Distance;
 import tabor.syntax.Num;
 
 /** Note values, beats and bars, one or several. */
-final class Values {
-  private Values() {}
+final class Plurals {
+  private Plurals() {}
 
   /** {@code 1 sixteenth}, {@code 2 sixteenths}. */
   static String counted(Num num, Distance unit) {

@@ -7,8 +7,8 @@ import tabor.rhythm.CountNames;
 import tabor.rhythm.Time;
 
 /** How the body's findings are said. */
-final class Words {
-  private Words() {}
+final class FindingWords {
+  private FindingWords() {}
 
   /** The count of a stroke: {@code 2&}. */
   static String count(Groove groove, Stroke stroke) {

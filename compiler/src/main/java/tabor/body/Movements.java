@@ -13,14 +13,15 @@ import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
 /** Takes a section apart into what each limb does, in order of time. */
-final class Moves {
-  private static final Comparator<Move> ORDER =
-      Comparator.comparing(Move::start).thenComparing(Move::lead, Comparator.reverseOrder());
+final class Movements {
+  private static final Comparator<Movement> ORDER =
+      Comparator.comparing(Movement::start)
+          .thenComparing(Movement::lead, Comparator.reverseOrder());
 
   private final Groove groove;
-  private final Map<Limb, List<Move>> byLimb = new EnumMap<>(Limb.class);
+  private final Map<Limb, List<Movement>> byLimb = new EnumMap<>(Limb.class);
 
-  private Moves(Groove groove) {
+  private Movements(Groove groove) {
     this.groove = groove;
     for (Limb limb : Limb.values()) {
       byLimb.put(limb, new ArrayList<>());
@@ -28,12 +29,12 @@ final class Moves {
   }
 
   /** The movements of each limb of a finished section; every limb has a list. */
-  static Map<Limb, List<Move>> of(Groove groove) {
-    Moves moves = new Moves(groove);
+  static Map<Limb, List<Movement>> of(Groove groove) {
+    Movements moves = new Movements(groove);
     for (Stroke stroke : groove.strokes()) {
       moves.add(stroke);
     }
-    for (List<Move> list : moves.byLimb.values()) {
+    for (List<Movement> list : moves.byLimb.values()) {
       list.sort(ORDER);
     }
     return moves.byLimb;
@@ -58,14 +59,14 @@ final class Moves {
     // A ruff's three alternate into the main stroke, so its second is by the main stroke's limb.
     int lead = small == 3 ? 2 : 0;
     if (small > 0) {
-      put(new Move(stroke, limb.other(), at, small, at, 1, Time.ZERO));
+      put(new Movement(stroke, limb.other(), at, small, at, 1, Time.ZERO));
     }
     if (stroke.ornaments().has(Ornament.DIDDLE)) {
       roll(stroke, at, lead, 2);
     } else if (stroke.ornaments().has(Ornament.OPEN_ROLL)) {
       roll(stroke, at, lead, 4);
     } else {
-      put(new Move(stroke, limb, at, lead, at, 0, Time.ZERO));
+      put(new Movement(stroke, limb, at, lead, at, 0, Time.ZERO));
     }
   }
 
@@ -75,11 +76,11 @@ final class Moves {
     for (long i = 0; i < slots * perSlot / 2; i++) {
       Time start = at.plus(step.times(2 * i));
       Limb limb = (perSlot == 4 && i % 2 == 1) ? stroke.limb().other() : stroke.limb();
-      put(new Move(stroke, limb, start, i == 0 ? lead : 0, start.plus(step), 0, step));
+      put(new Movement(stroke, limb, start, i == 0 ? lead : 0, start.plus(step), 0, step));
     }
   }
 
-  private void put(Move move) {
+  private void put(Movement move) {
     byLimb.get(move.limb()).add(move);
   }
 }

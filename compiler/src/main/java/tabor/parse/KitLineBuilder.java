@@ -13,11 +13,11 @@ import tabor.syntax.Num;
 import tabor.syntax.Ref;
 
 /** Trees of kit lines to records. */
-final class KitBuilder extends TaborParserBaseVisitor<KitStatement> {
+final class KitLineBuilder extends TaborParserBaseVisitor<KitStatement> {
   private final FirstProblem problems;
   private final NumberBuilder numbers;
 
-  KitBuilder(FirstProblem problems, NumberBuilder numbers) {
+  KitLineBuilder(FirstProblem problems, NumberBuilder numbers) {
     this.problems = problems;
     this.numbers = numbers;
   }
