@@ -72,7 +72,8 @@ final class SourceDocument {
     }
     revision++;
     SectionSyntax oldHeader = headerSyntax;
-    ChangedStretch stretch = oldHeader == null ? null : ChangedStretch.of(oldHeader.passage(), nodes, newText);
+    ChangedStretch stretch =
+        oldHeader == null ? null : ChangedStretch.of(oldHeader.passage(), nodes, newText);
     text = newText;
     if (stretch == null) {
       List<Passage> passages = Reader.passages(newText);

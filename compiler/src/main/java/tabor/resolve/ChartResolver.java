@@ -29,7 +29,6 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private static final int MOST_PLAYED = 512;
   private static final int MOST_COUNT_IN = 64;
 
-
   private final Scope scope;
   private final Problems problems;
   private final List<Chart.Item> items = new ArrayList<>();

@@ -8,13 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tabor.diagnostic.Code;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
-import tabor.rhythm.Time;
 import tabor.syntax.Bar;
-import tabor.syntax.Beat;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.Statement;
@@ -86,8 +83,7 @@ final class LaneRun {
     List<TargetFilter> filters = new ArrayList<>();
     for (Line line : lines) {
       Subject subject = subject(line.statement());
-      TargetFilter filter =
-          subject == null ? null : TargetFilter.of(subject.target(), frame.kit());
+      TargetFilter filter = subject == null ? null : TargetFilter.of(subject.target(), frame.kit());
       if (filter != null) {
         filters.add(filter);
       }
@@ -168,8 +164,7 @@ final class LaneRun {
         problems.incomplete();
         if (problems.isNew(stroke.spot())) {
           problems.add(
-              Dealing.noneFree(
-                  frame, problems, List.of(stroke), Dealing.busy(draft, stroke)));
+              Dealing.noneFree(frame, problems, List.of(stroke), Dealing.busy(draft, stroke)));
         }
       }
     }
@@ -274,7 +269,6 @@ final class LaneRun {
     hints.held(track.walker, lane.subject(), draft, frame);
     return List.copyOf(track.walker.placed().subList(from, track.read));
   }
-
 
   /** The bars in which every part that writes bars repeats the one before. */
   private Set<Integer> repeats() {

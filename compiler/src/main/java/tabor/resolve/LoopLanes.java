@@ -29,8 +29,7 @@ final class LoopLanes {
   }
 
   /** The letters of whole bars, repeated over the section. */
-  List<LaneWalker.Placed> ostinato(
-      PartStatement.Lane lane, PartHints hints) {
+  List<LaneWalker.Placed> ostinato(PartStatement.Lane lane, PartHints hints) {
     LaneWalker walker = new LaneWalker(frame, problems, draft.view(), line);
     int period = lane.bars().size();
     Map<Meter, Bar> latest = new HashMap<>();
@@ -65,8 +64,7 @@ final class LoopLanes {
   }
 
   /** The letters of a pattern, one place a note value, over and over. */
-  List<LaneWalker.Placed> played(
-      PartStatement.Played played) {
+  List<LaneWalker.Placed> played(PartStatement.Played played) {
     List<Beat.Element> places = new Patterns(frame.scope()).of(played);
     if (places == null) {
       problems.incomplete();
@@ -95,8 +93,7 @@ final class LoopLanes {
   }
 
   /** Writes one place after another until the section ends. */
-  private List<LaneWalker.Placed> pour(
-      PartStatement.Played played, List<Beat.Element> places) {
+  private List<LaneWalker.Placed> pour(PartStatement.Played played, List<Beat.Element> places) {
     Time value = played.value().value().length();
     Time end = frame.meters().length(draft.bars());
     if (new LineContext(frame, problems, line).tooMany(draft, end.over(value).floor())) {
@@ -116,13 +113,11 @@ final class LoopLanes {
       ValueSlots inBar =
           slots.computeIfAbsent(
               frame.meters().of(bar), meter -> new ValueSlots(draft.view().grid(here), value));
-      walker.place(
-          bar, place, value, inBar.at(place), places.get((int) (count % places.size())));
+      walker.place(bar, place, value, inBar.at(place), places.get((int) (count % places.size())));
       place = place.plus(value);
       count++;
     }
-    if (!problems.isIncomplete()
-        && (!end.over(value).isWhole() || count % places.size() != 0)) {
+    if (!problems.isIncomplete() && (!end.over(value).isWhole() || count % places.size() != 0)) {
       problems.add(
           problems
               .make(

@@ -90,13 +90,7 @@ record SectionDraft(
   /** The same with strokes that are dealt, at a cost. */
   SectionDraft dealt(List<Stroke> others, long cost) {
     return new SectionDraft(
-        view.with(StrokeOrder.tidy(others)),
-        plays,
-        marks,
-        hairpins,
-        repeats,
-        true,
-        effort + cost);
+        view.with(StrokeOrder.tidy(others)), plays, marks, hairpins, repeats, true, effort + cost);
   }
 
   /** The same after one more line has looked at its strokes. */
@@ -148,13 +142,7 @@ record SectionDraft(
     }
     List<Stroke> ordered = moved ? StrokeOrder.tidy(all) : all;
     return new SectionDraft(
-        view.with(ordered),
-        plays,
-        marks,
-        hairpins,
-        repeats,
-        dealt && !moved && !dealtAnew,
-        effort);
+        view.with(ordered), plays, marks, hairpins, repeats, dealt && !moved && !dealtAnew, effort);
   }
 
   /** The same without some strokes. */

@@ -267,6 +267,33 @@ class ProblemsTest {
             "5 syntax"),
         at("numbers of a meter", "groove g\n time 65/4\n kick : x\n", "2 syntax"),
         at("a meter of five in two", "time 5/8 in 2\ngroove g\n kick : x x\n", "1 bar-length"),
+        at(
+            "a word with one stroke more than all others",
+            "groove g\n hihat : xx xx xxx xx\n",
+            "2 odd-beat"),
+        at("one stroke fewer", "groove g\n hands : rlrl rlr rlrl rlrl\n", "2 odd-beat"),
+        at("one more that is meant", "groove g\n hihat : xx xx xxx:1 xx\n"),
+        at("one word of a quarter is no slip", "groove g\n hihat : xx xx x xx\n"),
+        at("the sextuplet of a bar of triplets", "groove g\n hands : rlr lrl rlrl lrl\n"),
+        at(
+            "a surface that the kit lacks, once a part",
+            "kit k\n without tom1\ngroove g\n on k\n right : tttt tttt . .\n",
+            "5 missing-surface"),
+        at("flams as books print them", "groove g\n snare : lR rL lR rL\n", "2 all-accents"),
+        at("accents off the beat", "groove g\n hands : rL rL rL rL\n"),
+        at(
+            "a bar of the meter with long beats",
+            "groove g\n time 5/4 in 3+2\n snare : r l r l r\n",
+            "3 bar-length"),
+        at(
+            "a second bars line and a part in one bar",
+            "groove g\n bars 4\n snare : . x . x\n",
+            "3 bar-count"),
+        at(
+            "bars below parts that disagree",
+            "groove g\n kick : x . . .\n snare : . x . x | . x . x\n bars 3\n",
+            "3 bar-count",
+            "4 bar-count"),
         at("capitals throughout", "groove g\n hands : RLRL RLRL RLRL RLRL\n", "2 all-accents"));
   }
 
@@ -296,5 +323,97 @@ class ProblemsTest {
             .get(0);
     assertThat(ambiguous.fixes().stream().map(f -> f.edits().get(0).text()))
         .containsExactly("1a/3", "1a/4");
+  }
+
+  private static Diagnostic first(String text) {
+    return Compact.compile(text).diagnostics().get(0);
+  }
+
+  @Test
+  void messagesNameTheBarTheyMean() {
+    Diagnostic length = first("groove g\n hands : r l r l | r l r | r l r l\n");
+    assertThat(length.message()).startsWith("bar 2 has 3 beats");
+    assertThat(length.place().bar()).isEqualTo(2);
+    Diagnostic there =
+        first("groove g\n kick : x . . . | . x . .\nstep s\n accent kick at 1 in bar 2\n");
+    assertThat(there.help()).isEqualTo("in bar 2 it is played at 2");
+    Diagnostic elsewhere =
+        first(
+            "groove g\n kick : x . . . | . . . . | x . . .\nstep s\n accent kick at 1 in bar 2\n");
+    assertThat(elsewhere.help()).isEqualTo("it is played in bars 1 3");
+  }
+
+  @Test
+  void theNearestCountsAreOffered() {
+    Diagnostic drop = first("groove g\n kick : x .x . x\nstep s\n drop kick at 2\n");
+    assertThat(drop.fixes().get(0).edits().get(0).text()).isEqualTo("2&");
+  }
+
+  @Test
+  void wordsOfTheTradePointToOurs() {
+    for (String[] pair :
+        new String[][] {
+          {"bass", "kick"},
+          {"sd", "snare"},
+          {"hh", "hihat"},
+          {"bd", "kick"},
+          {"hat", "hihat"},
+          {"floor-tom", "floor"}
+        }) {
+      Diagnostic unknown = first("groove g\n " + pair[0] + " : x . x .\n");
+      assertThat(unknown.fixes()).hasSize(1);
+      assertThat(unknown.fixes().get(0).edits().get(0).text()).isEqualTo(pair[1]);
+    }
+    assertThat(first("groove g\n trumpet : x . x .\n").help()).contains("kick", "snare", "floor");
+  }
+
+  @Test
+  void strokesWrittenApartOrInOneWordAreOfferedAsBeats() {
+    for (String wrong : List.of("x x x x x x x x", "xxxxxxxx")) {
+      Diagnostic length = first("groove g\n hihat : " + wrong + "\n");
+      assertThat(length.fixes().get(0).edits().get(0).text()).isEqualTo("xx xx xx xx");
+    }
+  }
+
+  @Test
+  void aForgottenBarLineIsOfferedBeforeTheCut() {
+    Diagnostic length = first("groove g\n hihat : xx xx xx xx xx xx xx xx\n");
+    assertThat(length.fixes().get(0).title()).isEqualTo("set the bar line");
+    assertThat(length.fixes().get(0).edits().get(0).text()).isEqualTo(" |");
+  }
+
+  @Test
+  void longBeatsAreExplainedAndGroupsOffered() {
+    Diagnostic length = first("groove g\n time 5/4 in 3+2\n snare : r l r l r\n");
+    assertThat(length.help()).contains("2 long beats", "grouped 3+2");
+    assertThat(length.fixes().get(0).edits().get(0).text()).isEqualTo(" grouped ");
+  }
+
+  @Test
+  void theOpenHiHatHasASign() {
+    Diagnostic letter = first("groove g\n hihat : xo . . .\n");
+    assertThat(letter.fixes().get(0).edits().get(0).text()).isEqualTo("x=");
+  }
+
+  @Test
+  void aPartOfOneBarIsOfferedAsAnOstinato() {
+    Diagnostic count = first("groove g\n bars 4\n snare : . x . x\n");
+    assertThat(count.fixes().get(0).edits().get(0).text()).isEqualTo("ostinato ");
+  }
+
+  @Test
+  void aRepeatAfterNextStandsWhereItsBarIsWritten() {
+    String text = "groove g\n hands : (R)l r . .\nnext\n hands : %\n";
+    var compiled = Compact.compile(text);
+    for (var stroke : compiled.lesson().grooves().get(0).strokes()) {
+      assertThat("rl").contains(stroke.spot().text().toLowerCase(java.util.Locale.ROOT));
+    }
+  }
+
+  @Test
+  void aBuzzOfOneHandThatIsHeldTooLongDeservesAHint() {
+    assertThat(Compact.hints("groove g\n snare : r~ - - .\n")).containsExactly("2 held-drum");
+    assertThat(Compact.hints("groove g\n snare : r~ - . .\n")).isEmpty();
+    assertThat(Compact.hints("groove g\n snare : b~ - - .\n")).isEmpty();
   }
 }

@@ -177,6 +177,61 @@ class RulesTest {
             "0 rf kick, 1/4 rf kick, 1/2 rf kick, 3/4 R snare | 0 rf kick, 1/4 rf kick, 1/2 rf"
                 + " kick, 3/4 rf kick | 0 rf kick, 1/4 rf kick, 1/2 rf kick, 3/4 L snare"),
         rule(
+            "a fill that is only a pickup takes the bar's last beats",
+            "groove f\n pickup 1 beat\n hands : rl\ngroove g\n kick : x x x x | x x x x\n"
+                + " fill f in bar 2\n",
+            "0 rf kick, 1/4 rf kick, 1/2 rf kick, 3/4 rf kick | 0 rf kick, 1/4 rf kick, 1/2 rf"
+                + " kick, 3/4 R snare, 7/8 L snare"),
+        rule(
+            "take keeps the second place of a group in a range",
+            "groove a\n snare : {rl}ll . . .\ngroove b\n snare : . . . .\n kick : x . . .\n"
+                + " take snare from a at 1.1.2 to 1.3\n",
+            "0 rf kick, 1/24 L snare, 1/12 L snare, 1/6 L snare"),
+        rule(
+            "so does accent",
+            "groove a\n snare : {rl}ll . . .\n accent snare at 1.1.2 to 1.2\n",
+            "0 R snare, 1/24 L snare>, 1/12 L snare>, 1/6 L snare"),
+        rule(
+            "and drop",
+            "groove a\n snare : {rl}ll . . .\n drop snare at 1.1.2 to 1.3\n",
+            "0 R snare"),
+        rule(
+            "a range ends at its place, not with the group that begins before it",
+            "groove a\n snare : {rlrl} . . .\n accent snare at 1 to 1&\n",
+            "0 R snare>, 1/16 L snare>, 1/8 R snare>, 3/16 L snare"),
+        rule(
+            "an added beat keeps the division named",
+            "groove g\n hands : . . . .\n add kick at 2/3\n double kick at 2\n",
+            "1/4 rf kick, 7/24 rf kick"),
+        rule(
+            "where is judged over the whole edit",
+            "groove g\n hands : r L r L\n ghost hands at 1 2 3 4 where plain\n",
+            "0 R snare(), 1/4 L snare>, 1/2 R snare(), 3/4 L snare>"),
+        rule(
+            "every slot goes by each stroke's own division",
+            "groove g\n hands : rlrll rlrl r .\n accent hands at every .5\n",
+            "0 R snare, 1/20 L snare, 1/10 R snare, 3/20 L snare, 1/5 L snare>, 1/4 R snare,"
+                + " 5/16 L snare, 3/8 R snare, 7/16 L snare, 1/2 R snare"),
+        rule(
+            "every value goes by the bar alone",
+            "groove g\n time 5/8\n kick : . . . . .\n add kick at every quarter\n",
+            "0 rf kick, 1/4 rf kick"),
+        rule(
+            "a under swung eighths is the last third where nothing divides the beat",
+            "feel swing eighths as triplets\ngroove g\n kick : . . . .\n add kick at 2a 3a/4\n",
+            "5/12 rf kick, 11/16 rf kick"),
+        rule(
+            "a rimshot on the snare passes over the cross-stick",
+            "groove g\n left : s . n .\n rimshot snare\n",
+            "0 L snare+rimshot, 1/2 L snare.cross"),
+        rule(
+            "a place read alike by several divisions is read by the coarsest",
+            "groove g\n hands : rlrlrlrl . . .\n kick : xxxx . . .\n add hihat.foot at 1a\n"
+                + " double hihat.foot at 1a\n",
+            "0 R snare, 0 rf kick, 1/32 L snare, 1/16 R snare, 1/16 rf kick, 3/32 L snare,"
+                + " 1/8 R snare, 1/8 rf kick, 5/32 L snare, 3/16 R snare, 3/16 rf kick,"
+                + " 3/16 lf hihat.foot, 7/32 L snare, 7/32 lf hihat.foot"),
+        rule(
             "bars in a step repeats from the first bar, or cuts",
             "groove g\n kick : x . . . | . x . .\nstep s\n bars 3\nstep t\n bars 1\n bars 2\n",
             "0 rf kick | 0 rf kick"),
@@ -296,5 +351,32 @@ class RulesTest {
             .get(0);
     assertThat(chart.items().stream().map(i -> ((Chart.Play) i).turns().get(0).tempo().perMinute()))
         .containsExactly(Time.of(100), Time.of(60), Time.of(70));
+  }
+
+  @Test
+  void theLastOfADoubledStrokeKeepsTheHold() {
+    Groove groove =
+        Compact.compile("groove g\n ride : r - . .\n double ride at 1\n").lesson().grooves().get(0);
+    assertThat(groove.strokes().stream().map(s -> s.length().toString()))
+        .containsExactly("1/8", "3/8");
+  }
+
+  @Test
+  void showListsWhatIsShownAndLeavesTheMarksUnlessItSaysSo() {
+    assertThat(shown("show counts")).isEqualTo("true false true");
+    assertThat(shown("show none")).isEqualTo("false false false");
+    assertThat(shown("show no-changes")).isEqualTo("true true false");
+    assertThat(shown("show sticking no-changes")).isEqualTo("false true false");
+    assertThat(shown("show none\nshow changes")).isEqualTo("false false true");
+  }
+
+  private static String shown(String header) {
+    var setting =
+        Compact.compile(header + "\ngroove g\n kick : x . . .\n")
+            .lesson()
+            .grooves()
+            .get(0)
+            .setting();
+    return setting.showCounts() + " " + setting.showSticking() + " " + setting.showChanges();
   }
 }

@@ -1,0 +1,68 @@
+package tabor.compile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.groove.Groove;
+import tabor.resolve.Options;
+
+/** Short texts that ask for a lot are told so, at the line that asks for too much. */
+class LimitsOfWorkTest {
+  private static List<Diagnostic> problems(String text) {
+    Compiled compiled = new Compiler(Loader.NONE).compile(Path.of("big.tabor"), text, Options.NONE);
+    long strokes =
+        compiled.lesson().grooves().stream().map(Groove::written).mapToLong(List::size).sum();
+    assertThat(strokes).isLessThan(600_000);
+    return compiled.diagnostics();
+  }
+
+  private static void tooLongAt(String text, String at) {
+    assertThat(
+            problems(text).stream()
+                .filter(d -> d.code() == Code.TOO_LONG)
+                .map(d -> d.spot().text()))
+        .contains(at);
+  }
+
+  @Test
+  void aSectionOfTooManyStrokes() {
+    String lane = "ostinato snare : " + "r".repeat(900) + " . . .";
+    tooLongAt("groove g\n bars 512\n " + lane + "\n", lane);
+  }
+
+  @Test
+  void sectionsOfTooManyStrokesTogether() {
+    String big = "groove g\n bars 512\n ostinato snare : rlrl rlrl rlrl rlrl\n";
+    String steps = "step \"more\"\n accent snare at 1\n".repeat(60);
+    assertThat(problems(big + steps).stream().filter(d -> d.code() == Code.TOO_LONG)).hasSize(1);
+  }
+
+  @Test
+  void chartsThatSoundTooMuchTogether() {
+    String groove = "groove g\n snare : rlrl rlrl rlrl rlrl\n";
+    tooLongAt(groove + "chart c\n play g 50000 times\n", "play g 50000 times");
+    tooLongAt(groove + "chart c\n play g 10000 times\nchart d\n play g 10000 times\n", "chart d");
+  }
+
+  @Test
+  void tooManyChangesOfTooManyStrokes() {
+    String text =
+        "groove g\n bars 512\n ostinato hihat : rrrr rrrr rrrr rrrr\n"
+            + " shift hihat later by 1 sixteenth\n".repeat(1700);
+    tooLongAt(text, "shift hihat later by 1 sixteenth");
+  }
+
+  @Test
+  void aLongChainOfKits() {
+    StringBuilder text = new StringBuilder("kit k0 like five-piece\n");
+    for (int i = 1; i < 3_000; i++) {
+      text.append("kit k").append(i).append(" like k").append(i - 1).append('\n');
+    }
+    text.append("groove g\n on k2999\n kick : x . . .\n");
+    assertThat(problems(text.toString())).isEmpty();
+  }
+}

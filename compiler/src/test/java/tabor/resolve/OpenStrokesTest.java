@@ -1,0 +1,77 @@
+package tabor.resolve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Which strokes stay open, and what fixes them. */
+class OpenStrokesTest {
+  private static final String BACK = "groove g\n snare : . x . x\n";
+
+  @Test
+  void aHiHatThatJoinsLaterTakesTheRightHand() {
+    assertThat(Compact.last(BACK)).isEqualTo("1/4 R snare, 3/4 R snare");
+    assertThat(Compact.last(BACK + "step s\n hihat : x x x x\n"))
+        .isEqualTo("0 R hihat, 1/4 R hihat, 1/4 L snare, 1/2 R hihat, 3/4 R hihat, 3/4 L snare");
+  }
+
+  @Test
+  void whatALimbChoseKeepsTheLimb() {
+    assertThat(Compact.last(BACK + "step s\n accent right\nstep t\n hihat : x x x x\n"))
+        .contains("1/4 R snare>", "3/4 R snare>", "1/4 L hihat");
+    assertThat(Compact.last(BACK + "step s\n accent hands\nstep t\n hihat : x x x x\n"))
+        .contains("1/4 L snare>", "3/4 L snare>");
+    assertThat(Compact.last(BACK + "step s\n accent snare\nstep t\n hihat : x x x x\n"))
+        .contains("1/4 L snare>");
+  }
+
+  @Test
+  void whatFollowsReadIsFixedToo() {
+    assertThat(Compact.last(BACK + "step s\n kick follows right\nstep t\n hihat : x x x x\n"))
+        .contains("1/4 R snare", "1/4 rf kick", "1/4 L hihat");
+  }
+
+  @Test
+  void addWithGivesAnOpenStrokeItsLimb() {
+    assertThat(Compact.last(BACK + " add snare with left at 2\n"))
+        .startsWith("1/4 L snare");
+    assertThat(
+            Compact.last(BACK + " add snare with left at 2\nstep s\n right : . s . .\n"))
+        .startsWith("1/4 R snare, 1/4 L snare");
+  }
+
+  @Test
+  void handsPlayMovesBothAndTwoAtOncePlaceStayTwo() {
+    assertThat(
+            Compact.last(
+                "groove g\n hihat : x x x x\n snare : . x . x\nstep s\n hands plays tom1 at 2\n"))
+        .contains("1/4 R tom1, 1/4 L tom1");
+  }
+
+  @Test
+  void eitherHandKeepsLimbAndSurface() {
+    assertThat(Compact.last("groove g\n right plays ride\n hands : x . x .\n"))
+        .isEqualTo(
+            Compact.last(
+                "groove g\n right plays ride\n hands : x . x .\nstep s\n text \"same\"\n"));
+  }
+
+  @Test
+  void aStrokeWithoutALimbIsToldOnceAndALaterStepMayCureIt() {
+    String three = "groove g\n right : c . . .\n left : s . . .\n tom1 : x . . .\n";
+    assertThat(Compact.problems(three + "step s\n kick : x . . .\n"))
+        .containsExactly("4 three-hands");
+    assertThat(Compact.problems(three + "step s\n drop crash\n")).containsExactly("4 three-hands");
+    assertThat(Compact.last(three + "step s\n drop crash\n")).isEqualTo("0 R tom1, 0 L snare");
+  }
+
+  @Test
+  void anOstinatoWithoutALimbIsToldOnce() {
+    String text =
+        "groove g\n bars 8\n ostinato right : c . . .\n ostinato left : s . . .\n"
+            + " ostinato tom1 : x . . .\n";
+    assertThat(Compact.problems(text)).containsExactly("5 three-hands");
+    assertThat(Compact.compile(text).diagnostics().get(0).message())
+        .endsWith("; the same in 7 more bars");
+  }
+}
