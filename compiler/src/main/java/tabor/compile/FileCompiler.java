@@ -150,8 +150,7 @@ final class FileCompiler {
     Header.Named kit = document.header().kit();
     if (kit != null && kits.kit(kit.name()) == null) {
       Diagnostic plain =
-          Diagnostic.of(
-              Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”");
+          Diagnostic.of(Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”");
       headerProblems.add(
           kits.near(kit.name())
               .map(
@@ -250,8 +249,7 @@ final class FileCompiler {
     for (SectionNode node : document.nodes()) {
       if (node.kind == SectionKind.CHART) {
         String name = node.ownName == null ? "chart" : node.ownName.text();
-        Resolved found =
-            resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
+        Resolved found = resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
         if (found.section() instanceof Chart chart) {
           sounds += ChartSize.sounds(chart);
           if (sounds > ChartSize.MOST_SOUNDS && !found.partial()) {

@@ -52,9 +52,6 @@ final class BeatPrinter {
     }
 
     private static String suffixes(Beat.Hit hit) {
-      if (hit.suffixes().isEmpty()) {
-        return ""; // as with most, and a file has many
-      }
       return hit.suffixes().stream().map(Beat.Suffix::sign).collect(Collectors.joining());
     }
 

@@ -161,9 +161,7 @@ public final class Formatter {
     String printed =
         statement instanceof Heading.Pattern pattern
             ? grouped(pattern, written)
-            : statement instanceof PartStatement.Lane
-                ? "" // its whole system is printed at once
-                : Printer.print(statement);
+            : Printer.print(statement);
     boolean margin =
         header || statement instanceof Heading || statement instanceof PartStatement.Next;
     row.said = (margin ? "" : "  ") + printed;

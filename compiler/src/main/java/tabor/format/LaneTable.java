@@ -1,9 +1,7 @@
 package tabor.format;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.PartStatement;
@@ -23,8 +21,6 @@ final class LaneTable {
 
   /** Widths of the beats of each bar. */
   private final List<List<Integer>> widths = new ArrayList<>();
-
-  private final Map<Bar, List<Cell>> printed = new IdentityHashMap<>();
 
   private LaneTable(List<PartStatement.Lane> lanes) {
     this.lanes = lanes;
@@ -64,12 +60,7 @@ final class LaneTable {
     return lines;
   }
 
-  /** The cells of a bar; asked for three times, printed once. */
-  private List<Cell> cells(Bar bar) {
-    return printed.computeIfAbsent(bar, LaneTable::print);
-  }
-
-  private static List<Cell> print(Bar bar) {
+  private static List<Cell> cells(Bar bar) {
     List<Cell> cells = new ArrayList<>();
     int at = 0;
     for (Beat beat : bar.beats()) {
