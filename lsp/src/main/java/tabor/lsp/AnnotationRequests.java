@@ -47,7 +47,7 @@ final class AnnotationRequests {
         CodeLensParams.class,
         p -> p.getTextDocument().getUri(),
         (file, params) -> lenses(file));
-    requests.futures("codeLens/resolve", CodeLens.class, this::resolve, "data");
+    requests.futures("codeLens/resolve", CodeLens.class, this::resolve, "data", "range");
   }
 
   private JsonText hints(FileContext file, InlayHintParams params) {

@@ -66,9 +66,10 @@ final class Editor implements LanguageClient, AutoCloseable {
   final LanguageServer server;
   final CompletableFuture<Integer> exitCode;
   final List<MessageParams> shown = new ArrayList<>();
-  final List<ApplyWorkspaceEditParams> applied = new ArrayList<>();
-  final List<ShowDocumentParams> showedDocuments = new ArrayList<>();
-  final List<ProgressParams> progress = new ArrayList<>();
+  final BlockingQueue<ApplyWorkspaceEditParams> applied = new LinkedBlockingQueue<>();
+  final List<ShowDocumentParams> showedDocuments =
+      new java.util.concurrent.CopyOnWriteArrayList<>();
+  final List<ProgressParams> progress = new java.util.concurrent.CopyOnWriteArrayList<>();
   final Path folder;
 
   /** What the server wrote into its log. */
@@ -222,6 +223,15 @@ final class Editor implements LanguageClient, AutoCloseable {
         return next;
       }
     }
+  }
+
+  /** The next change of texts that the server asks for. */
+  ApplyWorkspaceEditParams awaitEdit() throws InterruptedException {
+    ApplyWorkspaceEditParams next = applied.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    if (next == null) {
+      throw new AssertionError("no edit; log:\n" + log);
+    }
+    return next;
   }
 
   /** The position of an offset, UTF-16. */
