@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import tabor.groove.Stroke;
 import tabor.rhythm.Division;
@@ -24,7 +25,7 @@ final class CountLines {
   }
 
   /** What could be counted in a row, and what is. */
-  private record Row(TreeMap<Time, String> all, TreeMap<Time, String> struck) {}
+  private record Row(NavigableMap<Time, String> all, NavigableMap<Time, String> struck) {}
 
   /**
    * The rows of a bar with what is struck in each; none for a silent bar.
@@ -33,7 +34,7 @@ final class CountLines {
    */
   static List<Map<Time, String>> of(Meter meter, List<Stroke> strokes) {
     CountLines lines = new CountLines(meter);
-    Map<Division, TreeMap<Time, String>> struck =
+    Map<Division, NavigableMap<Time, String>> struck =
         new TreeMap<>(
             Comparator.comparingInt(Division::slots)
                 .thenComparingInt(Division::beat)
@@ -41,7 +42,7 @@ final class CountLines {
     for (Stroke stroke : strokes) {
       if (stroke.slot().division().isInside(meter)) {
         String label = NoteSigns.label(stroke.slot(), meter);
-        TreeMap<Time, String> here =
+        NavigableMap<Time, String> here =
             struck.computeIfAbsent(stroke.slot().division(), d -> new TreeMap<>());
         if (!label.isEmpty()) {
           here.put(stroke.at(), label);
@@ -58,7 +59,7 @@ final class CountLines {
     return found;
   }
 
-  private void add(Division division, TreeMap<Time, String> struck) {
+  private void add(Division division, NavigableMap<Time, String> struck) {
     TreeMap<Time, String> all = new TreeMap<>(struck);
     // More slots than anybody counts are left to what is struck.
     for (int i = 0; i < division.slots() && division.slots() <= 64; i++) {
@@ -79,7 +80,7 @@ final class CountLines {
   }
 
   /** True if no place would have two names, and no name in a beat two places. */
-  private boolean agree(TreeMap<Time, String> a, TreeMap<Time, String> b) {
+  private boolean agree(NavigableMap<Time, String> a, NavigableMap<Time, String> b) {
     for (Map.Entry<Time, String> one : b.entrySet()) {
       String there = a.get(one.getKey());
       if (there != null && !there.equals(one.getValue())) {

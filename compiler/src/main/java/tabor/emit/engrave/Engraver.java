@@ -1,6 +1,7 @@
 package tabor.emit.engrave;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +37,7 @@ public final class Engraver {
       plans.add(plan);
       families.computeIfAbsent(plan.family(), none -> new ArrayList<>()).add(plan);
     }
-    Map<SectionPlan, List<Integer>> breaks = new java.util.IdentityHashMap<>();
+    IdentityHashMap<SectionPlan, List<Integer>> breaks = new IdentityHashMap<>();
     for (List<SectionPlan> family : families.values()) {
       LineWishes wishes = family.get(0).look().lines();
       List<LineBreaks.Measured> measured = family.stream().map(SectionPlan::measured).toList();

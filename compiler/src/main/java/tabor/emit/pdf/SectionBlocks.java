@@ -231,7 +231,6 @@ final class SectionBlocks {
     List<Mark> marks = new ArrayList<>();
     List<String> titles = new ArrayList<>();
     double staff = 0;
-    List<Double> heights = new ArrayList<>();
     for (int i = row.from(); i < row.to(); i++) {
       double x = (i - row.from()) * (column + gutter());
       double y = 0;
@@ -240,7 +239,6 @@ final class SectionBlocks {
         y += block.height() + block.after();
       }
       titles.add(bookmark(pieces.get(i)));
-      heights.add(y);
       staff = Math.max(staff, y + engravings.get(i).systems().get(0).staffTop() * space);
     }
     double height = 0;
