@@ -68,7 +68,7 @@ class EveryOutputProperties {
             () -> {
               narrow(Grid.of(lesson, section -> true));
               grooves.forEach(groove -> narrow(Grid.bars(groove)));
-              narrow(Sticking.of(lesson, grooves));
+              narrow(Sticking.of(lesson, grooves, true));
               FastestText.of(lesson, grooves);
               StepsTable.text(lesson);
               StepsTable.tsv(lesson);
