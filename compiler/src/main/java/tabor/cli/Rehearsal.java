@@ -78,7 +78,7 @@ final class Rehearsal {
       groove lead
         right plays hihat
         hands play double-paradiddle left-lead in triplets
-        kick play euclid 3 8 in eighths
+        kick play spread 3 over 8 in eighths
       groove odd
         time 7/8 in 2+2+3
         hands : 'rl rl rlr

@@ -33,7 +33,7 @@ class CommandsTest {
 
   @Test
   void hintsOnlyOnRequest() {
-    String odd = "groove a\n  hands : rlrl rlr rlrl rlrl\n";
+    String odd = "groove a\n  hands : rl rlrlr rl r\n";
     assertThat(Ran.reading(odd, "check", "-").out()).doesNotContain("odd-beat");
     assertThat(Ran.reading(odd, "check", "--hints", "-").out()).contains("[odd-beat]");
   }

@@ -23,7 +23,7 @@ import tabor.compile.Compiler;
 import tabor.compile.Loader;
 import tabor.resolve.Options;
 
-/** Every code has a page; its example shows that code and no other, and its mend shows none. */
+/** Every code has a page; its example shows that code and no other, and its fix shows none. */
 class ExplanationTest {
   private static final Path PAGES = Path.of("../docs/diagnostics");
   private static final Path LESSON = Path.of("lesson.tabor");
@@ -36,9 +36,9 @@ class ExplanationTest {
 
   @ParameterizedTest
   @EnumSource(Code.class)
-  void pageHasAHeadingASummaryAndAMend(Code code) throws IOException {
+  void pageHasAHeadingASummaryAndAFix(Code code) throws IOException {
     String page = page(code);
-    assertThat(page).startsWith("# " + code.word() + "\n\n").contains("\n## Mend\n");
+    assertThat(page).startsWith("# " + code.word() + "\n\n").contains("\n## Fix\n");
     assertThat(new Explanation(code, page).summary()).endsWith(".").doesNotContain("`");
   }
 
@@ -48,21 +48,21 @@ class ExplanationTest {
       mode = EnumSource.Mode.EXCLUDE,
       // Bytes that are no text cannot be shown in one; the other is about a player asked for.
       names = {"NOT_UTF8", "PLAYED_DIFFERENTLY"})
-  void exampleShowsItsCodeAndTheMendShowsNone(Code code) throws IOException {
+  void exampleShowsItsCodeAndTheFixShowsNone(Code code) throws IOException {
     String page = page(code);
-    String example = page.substring(page.indexOf("\n## Example\n"), page.indexOf("\n## Mend\n"));
-    String mend = page.substring(page.indexOf("\n## Mend\n"));
+    String example = page.substring(page.indexOf("\n## Example\n"), page.indexOf("\n## Fix\n"));
+    String fix = page.substring(page.indexOf("\n## Fix\n"));
     assertThat(codes(example, Options.NONE)).containsExactly(code);
-    assertThat(codes(mend, Options.NONE)).isEmpty();
+    assertThat(codes(fix, Options.NONE)).isEmpty();
   }
 
   @Test
   void whatAPlayerAskedForChanges() throws IOException {
     String page = page(Code.PLAYED_DIFFERENTLY);
     Options openHanded = new Options(null, false, true, null, null);
-    assertThat(codes(page.substring(0, page.indexOf("\n## Mend\n")), openHanded))
+    assertThat(codes(page.substring(0, page.indexOf("\n## Fix\n")), openHanded))
         .containsExactly(Code.PLAYED_DIFFERENTLY);
-    assertThat(codes(page.substring(page.indexOf("\n## Mend\n")), openHanded)).isEmpty();
+    assertThat(codes(page.substring(page.indexOf("\n## Fix\n")), openHanded)).isEmpty();
   }
 
   @Test

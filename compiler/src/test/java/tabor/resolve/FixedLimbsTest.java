@@ -33,10 +33,8 @@ class FixedLimbsTest {
 
   @Test
   void addWithGivesAnOpenStrokeItsLimb() {
-    assertThat(Compact.last(BACK + " add snare with left at 2\n"))
-        .startsWith("1/4 L snare");
-    assertThat(
-            Compact.last(BACK + " add snare with left at 2\nstep s\n right : . s . .\n"))
+    assertThat(Compact.last(BACK + " add snare with left at 2\n")).startsWith("1/4 L snare");
+    assertThat(Compact.last(BACK + " add snare with left at 2\nstep s\n right : . s . .\n"))
         .startsWith("1/4 R snare, 1/4 L snare");
   }
 

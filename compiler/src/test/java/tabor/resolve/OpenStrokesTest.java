@@ -53,7 +53,7 @@ class OpenStrokesTest {
         .contains("sR")
         .contains("tR");
     assertThat(hands(BACK + "step a\n move right from 2 to 3\n" + HAT)).contains("sR");
-    assertThat(hands(BACK + "step a\n double right at 2\n" + HAT)).contains("sR sR");
+    assertThat(hands(BACK + "step a\n double right at 2\n" + HAT)).contains("sR hL sR hL");
   }
 
   @Test

@@ -64,7 +64,8 @@ public final class Sticking {
       lines.addAll(TextWrapper.wrap("Tabor chose: " + dealt, INDENT, WIDTH));
     }
     if (why) {
-      StickingReasons.of(groove).forEach(line -> lines.addAll(TextWrapper.wrap(line, INDENT, WIDTH)));
+      StickingReasons.of(groove)
+          .forEach(line -> lines.addAll(TextWrapper.wrap(line, INDENT, WIDTH)));
     }
   }
 
