@@ -60,7 +60,7 @@ final class Client {
     CompletableFuture<?> unused =
         remote
             .request("workspace/configuration", new ConfigurationParams(List.of(item)))
-            .thenAccept(sink::accept);
+            .thenAccept(sink);
   }
 
   /** Asks for a token's progress to be shown. */

@@ -6,9 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -49,7 +49,9 @@ final class Requests {
   private final Session session;
 
   /** Answers in the making that the next edit of their file makes worthless. */
-  private final Map<Path, Set<CompletableFuture<?>>> fragile = new ConcurrentHashMap<>();
+  private final Map<Path, Map<Long, CompletableFuture<?>>> fragile = new ConcurrentHashMap<>();
+
+  private final AtomicLong numbers = new AtomicLong();
 
   Requests(Session session) {
     this.session = session;
@@ -188,15 +190,16 @@ final class Requests {
   }
 
   private void breakable(Path path, CompletableFuture<?> answer) {
-    Set<CompletableFuture<?>> here =
-        fragile.computeIfAbsent(path, p -> ConcurrentHashMap.newKeySet());
-    here.add(answer);
-    CompletableFuture<?> unused = answer.whenComplete((result, problem) -> here.remove(answer));
+    Map<Long, CompletableFuture<?>> here =
+        fragile.computeIfAbsent(path, p -> new ConcurrentHashMap<>());
+    long number = numbers.getAndIncrement();
+    here.put(number, answer);
+    CompletableFuture<?> unused = answer.whenComplete((result, problem) -> here.remove(number));
   }
 
   /** A file was changed: what is being tried out on its old text is given up. */
   void edited(Path path) {
-    for (CompletableFuture<?> answer : fragile.getOrDefault(path, Set.of())) {
+    for (CompletableFuture<?> answer : fragile.getOrDefault(path, Map.of()).values()) {
       answer.completeExceptionally(
           error(ResponseErrorCode.ContentModified, "the text was changed meanwhile"));
     }
