@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.source.Span;
 
 /** Broken lessons, and what the editor offers for them. */
 class QuickFixesTest {
@@ -121,6 +123,16 @@ class QuickFixesTest {
               "Write 4",
               HANDS + "step b \"B\"\n  add kick at 4\n"),
           c(
+              "count-outside-bar",
+              "groove a\n  kick : x . x .\nstep b \"B\"\n  drop kick at 9\n",
+              "Write 3",
+              "groove a\n  kick : x . x .\nstep b \"B\"\n  drop kick at 3\n"),
+          c(
+              "count-outside-bar",
+              "groove a\n  kick : x . x . | x . x . | . . . .\n  drop kick at 1 in bar 9\n",
+              "Write 2",
+              "groove a\n  kick : x . x . | x . x . | . . . .\n  drop kick at 1 in bar 2\n"),
+          c(
               "ambiguous-count",
               "groove a\n"
                   + "  hands : rlr r r r\n"
@@ -203,5 +215,20 @@ class QuickFixesTest {
       }
     }
     assertThat(titles).contains(one.title).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void aFixThatLeavesItsProblemOrMakesAnotherDoesNotWork() {
+    String text = "groove a\n  hands : rl rl rl\n  kick : x . x .\n";
+    MemoryFiles files = new MemoryFiles().put("a.tabor", text);
+    Compiled compiled = files.compiled("a.tabor");
+    Diagnostic diagnostic = compiled.diagnostics().get(0);
+    int hands = text.indexOf("rl rl rl");
+    QuickFix useless = QuickFix.of("Swap the last", new Span(hands + 6, hands + 8), "lr");
+    QuickFix harmful = QuickFix.of("Double it", new Span(hands + 8, hands + 8), " rl | rl");
+    QuickFix good = QuickFix.of("Add a beat", new Span(hands + 8, hands + 8), " rl");
+    assertThat(QuickFixes.works(compiled, diagnostic, useless, files)).isFalse();
+    assertThat(QuickFixes.works(compiled, diagnostic, harmful, files)).isFalse();
+    assertThat(QuickFixes.works(compiled, diagnostic, good, files)).isTrue();
   }
 }

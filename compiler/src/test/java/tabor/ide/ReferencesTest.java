@@ -64,6 +64,18 @@ class ReferencesTest {
   }
 
   @Test
+  void anotherKitKeepsItsOwnSurfaceOfThatName() {
+    String text =
+        "kit one like five-piece\n  surface gong key 52\nkit two like five-piece\n  surface gong key 53\n"
+            + "groove a\n  on one\n  §gong : r . . .\ngroove b\n  on two\n  gong : r . . .\n";
+    assertThat(renamed(text, "bowl"))
+        .isEqualTo(
+            text.replace("§", "")
+                .replaceFirst("surface gong", "surface bowl")
+                .replaceFirst("  gong : ", "  bowl : "));
+  }
+
+  @Test
   void aNameThatCannotBeIsRefused() {
     String text = "groove §a\n  hands : r r r r\ngroove b\n  hands : r r r r\n";
     assertThatThrownBy(() -> renamed(text, "b")).hasMessageContaining("already");
