@@ -97,7 +97,7 @@ final class Takes {
   }
 
   /** The beats that no eighth falls on, as in 7/16. */
-  private static void addBeats(Stretch stretch, TreeMap<Time, Tick> clicks) {
+  private static void addBeats(Stretch stretch, Map<Time, Tick> clicks) {
     Meter meter = stretch.meter();
     Time barline = stretch.barline(1).minus(stretch.start());
     for (int bar = stretch.pickup().sign() > 0 ? 0 : 1; bar <= stretch.bars(); bar++) {
