@@ -2,6 +2,7 @@ package tabor.emit.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import tabor.groove.Groove;
@@ -47,7 +48,7 @@ final class SpokenBars {
     return lines;
   }
 
-  private static String bar(Meter meter, TreeMap<Time, List<Stroke>> places) {
+  private static String bar(Meter meter, Map<Time, List<Stroke>> places) {
     if (places.isEmpty()) {
       return "silent.";
     }

@@ -97,7 +97,7 @@ final class Takes {
   }
 
   /** The beats that no eighth falls on, as in 7/16. */
-  private static void addBeats(Segment segment, TreeMap<Time, Tick> clicks) {
+  private static void addBeats(Segment segment, Map<Time, Tick> clicks) {
     Meter meter = segment.meter();
     Time barline = segment.barline(1).minus(segment.start());
     for (int bar = segment.pickup().sign() > 0 ? 0 : 1; bar <= segment.bars(); bar++) {
