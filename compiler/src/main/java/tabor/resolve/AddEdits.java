@@ -42,7 +42,7 @@ final class AddEdits {
       return;
     }
     if (what.limb() != null) {
-      Dealing.see(work);
+      Dealing.see(work, what.limb());
     }
     known.addAll(work.strokes());
     Selector selector = new Selector(work, line);

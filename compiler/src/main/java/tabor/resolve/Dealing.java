@@ -40,21 +40,27 @@ final class Dealing {
 
   /** Deals all open strokes so far, which stay open. */
   static void see(Work work) {
-    if (work.strokes().stream().anyMatch(Stroke::open)) {
-      new Dealing(work).deal(List.of());
+    new Dealing(work).deal(List.of());
+  }
+
+  /** Deals those that may be a limb's. */
+  static void see(Work work, Limb limb) {
+    for (Stroke stroke : work.strokes()) {
+      if (stroke.open() && stroke.limb().isHand() == limb.isHand()) {
+        see(work);
+        return;
+      }
     }
   }
 
   /** The same, if one of the targets is a single limb. */
   static void see(Work work, List<Word> targets) {
-    if (targets.stream().anyMatch(word -> Subject.limb(word.text()) != null)) {
-      see(work);
-    }
+    limbs(targets).forEach(limb -> see(work, limb));
   }
 
   /** The strokes of a limb that an edit's clauses choose; they keep that limb from now on. */
   static @Nullable List<Stroke> chosen(Work work, Line line, Limb limb, At at, Span what) {
-    see(work);
+    see(work, limb);
     List<Stroke> chosen =
         new Selector(work, line).select(s -> s.limb() == limb && s.hasLimb(), at, what);
     return chosen == null ? null : fix(work, chosen, Set.of(limb));
@@ -154,6 +160,13 @@ final class Dealing {
    * @return those of {@code either} that find no limb
    */
   private List<Stroke> deal(List<Letters.Either> either) {
+    boolean any = !either.isEmpty();
+    for (Stroke stroke : work.strokes()) {
+      any |= stroke.open();
+    }
+    if (!any) {
+      return List.of();
+    }
     absorb();
     List<Stroke> given = new ArrayList<>();
     List<Stroke> strokes = new ArrayList<>();

@@ -134,7 +134,7 @@ final class Edits implements Edit.Cases<@Nullable Void> {
         s -> Work.from(levelled(Work.on(s, surface), level), line.spot());
     if (edit.at().equals(At.EVERYWHERE)) {
       work.plays.put(limb, surface);
-      Dealing.see(work);
+      Dealing.see(work, limb);
       List<Stroke> all = new ArrayList<>(work.strokes().size());
       for (Stroke stroke : work.strokes()) {
         all.add(stroke.limb() == limb && stroke.hasLimb() ? change.apply(stroke).fixed() : stroke);
@@ -278,7 +278,7 @@ final class Edits implements Edit.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void swapHands(Edit.SwapHands edit) {
-    Dealing.see(work);
+    Dealing.see(work, Limb.RIGHT_HAND);
     List<Stroke> all = new ArrayList<>(work.strokes().size());
     for (Stroke stroke : work.strokes()) {
       boolean swaps = stroke.limb().isHand() && stroke.hasLimb();

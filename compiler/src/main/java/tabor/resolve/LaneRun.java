@@ -113,8 +113,10 @@ final class LaneRun {
         subjects.add(subject);
       }
     }
-    if (subjects.stream().anyMatch(subject -> subject.kind() == Subject.Kind.LIMB)) {
-      Dealing.see(work);
+    for (Subject subject : subjects) {
+      if (subject.limb() != null) {
+        Dealing.see(work, subject.limb());
+      }
     }
     work.keep(stroke -> subjects.stream().noneMatch(subject -> subject.matches(stroke)));
   }
