@@ -9,8 +9,8 @@ import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
-import tabor.perform.Sound;
 import tabor.perform.Segment;
+import tabor.perform.Sound;
 import tabor.rhythm.Time;
 
 /**

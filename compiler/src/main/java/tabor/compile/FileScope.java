@@ -88,8 +88,7 @@ final class FileScope implements Scope {
   private <T extends @Nullable Object> T noted(Question question, String name, T answer) {
     Memo memo = asking;
     if (memo != null) {
-      memo.answers.putIfAbsent(
-          new Asked(question, name), answer == null ? NOTHING : answer);
+      memo.answers.putIfAbsent(new Asked(question, name), answer == null ? NOTHING : answer);
     }
     return answer;
   }
