@@ -14,16 +14,17 @@ import tabor.syntax.Statement;
 final class BrokenLine {
   private BrokenLine() {}
 
-  /** From the first token to the last, blanks between beats left out at the end. */
+  /** From the first token to the last that says something, blanks at its end left out. */
   static Span span(List<Token> tokens) {
-    int last = tokens.size() - 2;
-    while (last > 0 && tokens.get(last).getType() == TaborLexer.GAP) {
-      last--;
+    int start = tokens.get(0).getStartIndex();
+    for (int i = tokens.size() - 2; i >= 0; i--) {
+      String text = tokens.get(i).getText();
+      int said = LineEnds.endOfBlanks(text, text.length());
+      if (said > 0) {
+        return new Span(start, tokens.get(i).getStartIndex() + said);
+      }
     }
-    if (last < 0) {
-      return new Span(0, 0);
-    }
-    return new Span(tokens.get(0).getStartIndex(), Spans.of(tokens.get(last)).end());
+    return new Span(start, start);
   }
 
   /** A broken line that is no heading. */

@@ -121,7 +121,8 @@ final class LineSimulation {
       if (state instanceof RuleStopState) {
         if (frame.parent() != null && frame.follow() != null) {
           Position after = new Position(frame.follow(), frame.parent());
-          todo.add(new Open(after, Math.max(0, open.entered() - 1)));
+          // No rule is empty, so what ends here was entered before the token before.
+          todo.add(new Open(after, 0));
         }
         return;
       }

@@ -183,6 +183,18 @@ class ReaderTest {
     assertThat(section.problems()).hasSize(1);
     assertThat(section.problems().get(0).code()).isEqualTo(Code.TOO_DEEP);
     assertThat(section.lines().get(1).statement()).isInstanceOf(PartStatement.Lane.class);
+    String deepest = "{{{{{{{{r}}}}}}}}";
+    String several = deepest + " " + deepest + deepest + " | " + deepest;
+    assertThat(read("groove g\n hands : " + several).get(1).problems()).isEmpty();
+  }
+
+  @Test
+  void aBrokenLineEndsWithWhatItSays() {
+    for (String line : List.of("\"\"\"\"hands : \r\"", "add kick  \t # there", "hands : rl ? \t")) {
+      assertThat(read(line + "\n").get(0).lines().get(0).spot().text())
+          .as(line)
+          .doesNotContainPattern("[\\s]$");
+    }
   }
 
   @Test
