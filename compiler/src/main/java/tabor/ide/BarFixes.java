@@ -56,7 +56,7 @@ final class BarFixes {
   /** A last word that spreads too far: over fewer beats, down to one. */
   private void narrow(Bar bar) {
     Beat last = bar.beats().get(bar.beats().size() - 1);
-    long needed = bar.beats().stream().mapToLong(BarFixes::beats).sum() - room(bar);
+    long needed = bar.beats().stream().mapToLong(BarFixes::beats).sum() - room();
     int left = (int) (beats(last) - needed);
     if (last.beats() == null || needed <= 0 || left < 1) {
       return;
@@ -75,7 +75,7 @@ final class BarFixes {
   }
 
   /** How many beats the bar has room for. */
-  private long room(Bar bar) {
+  private long room() {
     return cursor
         .groove()
         .map(g -> g.meter())
@@ -98,7 +98,7 @@ final class BarFixes {
     } else if (line.statement() instanceof PartStatement.Lane lane && !lane.ostinato()) {
       int more = wanted.get() - lane.bars().size();
       if (more > 0) {
-        repeat(line, lane, more);
+        repeat(lane, more);
       } else if (more < 0) {
         cut(lane, -more);
       }
@@ -123,7 +123,7 @@ final class BarFixes {
     return Optional.empty();
   }
 
-  private void repeat(Line line, PartStatement.Lane lane, int more) {
+  private void repeat(PartStatement.Lane lane, int more) {
     int end = cursor.inFile(lane.span()).end();
     boolean closed = compiled.text().charAt(end - 1) == '|';
     found.add(

@@ -36,7 +36,8 @@ final class CompletionContext {
   private final SectionKind kind;
   private final Map<String, Optional<Statement>> statements = new HashMap<>();
   private final Reader reader = new Reader();
-  private @Nullable Optional<Groove> above;
+  private @Nullable Groove above;
+  private boolean aboveKnown;
 
   CompletionContext(Cursor cursor, Library library) {
     String text = cursor.compiled().text();
@@ -130,10 +131,11 @@ final class CompletionContext {
 
   /** The section as it is above the line; empty outside grooves and steps, and below errors. */
   Optional<Groove> above() {
-    if (above == null) {
-      above = SectionAbove.before(cursor, library);
+    if (!aboveKnown) {
+      above = SectionAbove.before(cursor, library).orElse(null);
+      aboveKnown = true;
     }
-    return above;
+    return Optional.ofNullable(above);
   }
 
   /** The kit in force. */

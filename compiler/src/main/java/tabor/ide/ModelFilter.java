@@ -62,7 +62,8 @@ final class ModelFilter {
       List<Limb> limbs = limbs(statement, word);
       return groove.written().stream().anyMatch(s -> limbs.contains(s.limb()));
     }
-    Boolean foot = item.in("limb") && statement instanceof Edit.Add add ? isFoot(add.what()) : null;
+    Boolean foot =
+        (item.in("limb") && statement instanceof Edit.Add add) ? isFoot(add.what()) : null;
     return foot == null || limbs(statement, word).stream().anyMatch(limb -> limb.isHand() != foot);
   }
 

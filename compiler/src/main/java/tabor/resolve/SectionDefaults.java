@@ -54,7 +54,7 @@ public record SectionDefaults(
   /**
    * What a header makes of what its file is handed.
    *
-   * @param kit the kit that the header names; null if it names none that there is
+   * @param named the kit that the header names; null if it names none that there is
    */
   public SectionDefaults after(Header header, @Nullable Kit named) {
     return new SectionDefaults(

@@ -136,7 +136,7 @@ record SectionDraft(
         Stroke after = change.apply(before);
         next++;
         all.set(i, after);
-        moved |= Stroke.ORDER.compare(before, after) != 0 || after.open() && !before.open();
+        moved |= Stroke.ORDER.compare(before, after) != 0 || (after.open() && !before.open());
         dealtAnew |= !before.ornaments().equals(after.ornaments());
       }
     }

@@ -44,9 +44,12 @@ final class SettingReader {
   /** What stands before the numbers of a single meter with {@code in}; null without one. */
   static @Nullable Spot meterIn(Line line, SettingStatement.Time setting) {
     SettingStatement.MeterRef written = setting.meters().get(0);
-    return setting.meters().size() > 1 || written.in().isEmpty()
-        ? null
-        : line.spot(new Span(written.unit().span().end(), written.in().get(0).span().start()));
+    if (setting.meters().size() > 1 || written.in().isEmpty()) {
+      return null;
+    }
+    int start = written.unit().span().end();
+    int end = written.in().get(0).span().start();
+    return line.spot(new Span(start, end));
   }
 
   private @Nullable Meter meter(Line line, SettingStatement.MeterRef written) {

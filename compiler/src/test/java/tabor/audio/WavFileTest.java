@@ -72,7 +72,7 @@ class WavFileTest {
   @Test
   void aGrooveIsALoopWithItsCountIn() throws IOException, UnsupportedAudioFileException {
     byte[] file = WavFile.bytes(BEAT, true);
-    double seconds = pcm(file).length / 4 / 44100.0;
+    double seconds = pcm(file).length / 4.0 / 44100.0;
     assertThat(seconds).as("half a minute, a bar of count-in, a tail").isBetween(32.4, 40.0);
     // The loop of the smpl chunk is one bar of 2.5 seconds, the second after the count-in.
     int at = new String(file, StandardCharsets.ISO_8859_1).lastIndexOf("smpl");
@@ -118,7 +118,7 @@ class WavFileTest {
       throws IOException, UnsupportedAudioFileException {
     Chart.Turn turn = new Chart.Turn(BEAT, BEAT.setting().tempo(), Feel.STRAIGHT);
     Chart three = chart(new Chart.Play(List.of(turn), 3));
-    double seconds = pcm(WavFile.bytes(three, true)).length / 4 / 44100.0;
+    double seconds = pcm(WavFile.bytes(three, true)).length / 4.0 / 44100.0;
     assertThat(seconds).isBetween(7.5, 9.5);
     Chart hour = chart(new Chart.Play(List.of(turn), 1440));
     assertThat(WavFile.seconds(hour)).isEqualTo(3600);

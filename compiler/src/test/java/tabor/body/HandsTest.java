@@ -38,7 +38,7 @@ class HandsTest {
       text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
     List<DynamicTest> tests = new ArrayList<>();
-    for (String section : text.split("\n(?=groove )")) {
+    for (String section : text.split("\n(?=groove )", -1)) {
       String name = section.lines().findFirst().orElse("");
       if (name.startsWith("groove ")) {
         tests.add(DynamicTest.dynamicTest(name.substring(7), () -> check(section)));
