@@ -1,18 +1,14 @@
 package tabor.lsp.editors;
 
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.antlr.v4.runtime.Vocabulary;
-import tabor.grammar.TaborLexer;
-import tabor.groove.Loudness;
-import tabor.kit.Kits;
-import tabor.rhythm.NoteValue;
+import tabor.parse.Vocabulary;
 
 /**
  * The words of the notation by what they are, for grammars that colour without a server.
@@ -37,63 +33,48 @@ record WordClasses(Map<Role, List<String>> words) {
     SURFACE
   }
 
-  private static final Set<String> HEADINGS = Set.of("groove", "step", "chart", "pattern", "kit");
-  private static final Set<String> LIMBS =
-      Set.of("right", "left", "hand", "hands", "foot", "feet", "all", "line");
-  private static final Set<String> LEVELS =
-      Set.of("ghost", "plain", "accent", "ghosted", "accented");
-  private static final Set<String> CHOICES =
-      Set.of("crescendo", "diminuendo", "straight", "swing", "high", "counts", "sticking");
+  /** The classes by the roles of the notation's vocabulary; a word is in the first that has it. */
+  private static final Map<Role, List<Vocabulary.Role>> CLASSES = classes();
+
+  private static Map<Role, List<Vocabulary.Role>> classes() {
+    Map<Role, List<Vocabulary.Role>> classes = new EnumMap<>(Role.class);
+    classes.put(Role.HEADING, List.of(Vocabulary.Role.HEADING));
+    classes.put(Role.LIMB, List.of(Vocabulary.Role.LIMB));
+    classes.put(Role.LEVEL, List.of(Vocabulary.Role.LEVEL));
+    classes.put(
+        Role.VALUE,
+        List.of(
+            Vocabulary.Role.DYNAMIC,
+            Vocabulary.Role.NOTE_VALUE,
+            Vocabulary.Role.SHOWN,
+            Vocabulary.Role.CLICK,
+            Vocabulary.Role.FEEL,
+            Vocabulary.Role.LIMIT,
+            Vocabulary.Role.HEAD));
+    classes.put(Role.SURFACE, List.of(Vocabulary.Role.SURFACE));
+    classes.put(Role.WORD, List.of(Vocabulary.Role.STATEMENT, Vocabulary.Role.JOINING));
+    return classes;
+  }
 
   /** Copies the map. */
   WordClasses {
     words = Map.copyOf(words);
   }
 
-  /** The words that the lexer knows, the default kit's surfaces, and the values named elsewhere. */
+  /** The words that the grammar knows, and the surfaces of the kit that is there without a word. */
   static WordClasses ofTheNotation() {
-    Map<Role, SortedSet<String>> found = new EnumMap<>(Role.class);
-    for (Role role : Role.values()) {
-      found.put(
-          role,
-          new TreeSet<>(Comparator.comparing(String::length).reversed().thenComparing(w -> w)));
-    }
-    Vocabulary vocabulary = TaborLexer.VOCABULARY;
-    for (int type = 1; type <= vocabulary.getMaxTokenType(); type++) {
-      String literal = vocabulary.getLiteralName(type);
-      if (literal != null && literal.matches("'[a-z][a-z-]*'")) {
-        String word = literal.substring(1, literal.length() - 1);
-        at(found, role(word)).add(word);
-      }
-    }
-    LEVELS.forEach(word -> at(found, Role.LEVEL).add(word));
-    CHOICES.forEach(word -> at(found, Role.VALUE).add(word));
-    for (Loudness loudness : Loudness.values()) {
-      at(found, Role.VALUE).add(loudness.name().toLowerCase(java.util.Locale.ROOT));
-    }
-    for (NoteValue value : NoteValue.values()) {
-      at(found, Role.VALUE).add(value.word());
-    }
-    at(found, Role.SURFACE).addAll(Kits.FIVE_PIECE.surfaceNames());
+    Set<String> taken = new HashSet<>();
     Map<Role, List<String>> words = new EnumMap<>(Role.class);
-    found.forEach((role, set) -> words.put(role, List.copyOf(set)));
-    return new WordClasses(words);
-  }
-
-  private static Collection<String> at(Map<Role, SortedSet<String>> found, Role role) {
-    SortedSet<String> set = found.get(role);
-    if (set == null) {
-      throw new IllegalStateException("no set for " + role);
+    for (Role role :
+        List.of(Role.HEADING, Role.LIMB, Role.LEVEL, Role.VALUE, Role.SURFACE, Role.WORD)) {
+      SortedSet<String> found =
+          new TreeSet<>(Comparator.comparing(String::length).reversed().thenComparing(w -> w));
+      for (Vocabulary.Role one : CLASSES.getOrDefault(role, List.of())) {
+        Vocabulary.of(one).stream().filter(taken::add).forEach(found::add);
+      }
+      words.put(role, List.copyOf(found));
     }
-    return set;
-  }
-
-  private static Role role(String word) {
-    return HEADINGS.contains(word)
-        ? Role.HEADING
-        : LIMBS.contains(word)
-            ? Role.LIMB
-            : LEVELS.contains(word) ? Role.LEVEL : CHOICES.contains(word) ? Role.VALUE : Role.WORD;
+    return new WordClasses(words);
   }
 
   /** The words of a class. */
