@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Ornament;
+import tabor.groove.Roll;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
@@ -174,8 +175,8 @@ final class Loop {
   }
 
   private Hit hit(Stroke stroke, long at, int open, boolean ofPair, @Nullable Limb before) {
-    boolean roll = stroke.ornaments().has(Ornament.OPEN_ROLL);
-    boolean diddle = stroke.ornaments().has(Ornament.DIDDLE);
+    Ornament measured = Roll.measured(stroke.ornaments());
+    boolean roll = measured != null && measured.takesBothLimbs();
     int id = ids.computeIfAbsent(stroke.surface().name(), name -> Math.min(ids.size(), 254));
     if (id == surfaces.size()) {
       surfaces.add(stroke.surface());
@@ -191,7 +192,7 @@ final class Loop {
             place.inBeat(),
             roll || stroke.ornaments().smallStrokes() > 0,
             roll,
-            roll || diddle ? at + ticks(stroke.length()) : at,
+            measured != null ? at + ticks(stroke.length()) : at,
             open,
             stroke.limb().isRight(),
             ofPair,

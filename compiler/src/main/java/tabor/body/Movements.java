@@ -5,11 +5,12 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tabor.groove.Groove;
-import tabor.groove.Ornament;
+import tabor.groove.Roll;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
-import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
 /** Takes a section apart into what each limb does, in order of time. */
@@ -19,10 +20,12 @@ final class Movements {
           .thenComparing(Movement::lead, Comparator.reverseOrder());
 
   private final Groove groove;
+  private final Snap snap;
   private final Map<Limb, List<Movement>> byLimb = new EnumMap<>(Limb.class);
 
   private Movements(Groove groove) {
     this.groove = groove;
+    this.snap = Snap.of(groove);
     for (Limb limb : Limb.values()) {
       byLimb.put(limb, new ArrayList<>());
     }
@@ -40,18 +43,6 @@ final class Movements {
     return moves.byLimb;
   }
 
-  /**
-   * How many slots a roll fills: more than one where it is held. Each of them is rolled the same.
-   */
-  static long rolledSlots(Stroke stroke, Groove groove) {
-    Time unit = stroke.slot().length(groove.meter());
-    for (Slot.Part part : stroke.slot().parts()) {
-      unit = unit.over(part.of());
-    }
-    Time slots = stroke.length().over(unit);
-    return slots.isWhole() && slots.num() > 1 ? slots.num() : 1;
-  }
-
   private void add(Stroke stroke) {
     Time at = groove.position(stroke);
     Limb limb = stroke.limb();
@@ -61,22 +52,27 @@ final class Movements {
     if (small > 0) {
       put(new Movement(stroke, limb.other(), at, small, at, 1, Time.ZERO));
     }
-    if (stroke.ornaments().has(Ornament.DIDDLE)) {
-      roll(stroke, at, lead, 2);
-    } else if (stroke.ornaments().has(Ornament.OPEN_ROLL)) {
-      roll(stroke, at, lead, 4);
-    } else {
+    Optional<Roll> roll = Roll.of(groove, snap, stroke);
+    if (roll.isEmpty()) {
       put(new Movement(stroke, limb, at, lead, at, 0, Time.ZERO));
+    } else {
+      roll(roll.get(), at, lead);
     }
   }
 
-  private void roll(Stroke stroke, Time at, int lead, int perSlot) {
-    long slots = rolledSlots(stroke, groove);
-    Time step = stroke.length().over(slots * perSlot);
-    for (long i = 0; i < slots * perSlot / 2; i++) {
-      Time start = at.plus(step.times(2 * i));
-      Limb limb = (perSlot == 4 && i % 2 == 1) ? stroke.limb().other() : stroke.limb();
-      put(new Movement(stroke, limb, start, i == 0 ? lead : 0, start.plus(step), 0, step));
+  /** Two strokes of one limb are one movement. */
+  private void roll(Roll roll, Time at, int lead) {
+    for (long i = 0; i + 1 < roll.count() || i == 0; i += 2) {
+      Time start = at.plus(roll.after(i));
+      put(
+          new Movement(
+              roll.stroke(),
+              roll.limb(i),
+              start,
+              i == 0 ? lead : 0,
+              start.plus(roll.step()),
+              0,
+              roll.step()));
     }
   }
 

@@ -2,7 +2,7 @@ package tabor.body;
 
 import java.util.List;
 import tabor.groove.Groove;
-import tabor.groove.Ornament;
+import tabor.groove.Roll;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Limits;
@@ -57,8 +57,7 @@ final class QuickPace {
     for (int i = 0; i < strokes.size(); i++) {
       Stroke stroke = strokes.get(i);
       if (stroke.ornaments().smallStrokes() > 0
-          || stroke.ornaments().has(Ornament.DIDDLE)
-          || stroke.ornaments().has(Ornament.OPEN_ROLL)) {
+          || Roll.measured(stroke.ornaments()) != null) {
         return false;
       }
       if (stroke.bar() != number) {

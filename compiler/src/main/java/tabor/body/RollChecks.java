@@ -5,10 +5,11 @@ import java.util.function.Consumer;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Ornament;
+import tabor.groove.Roll;
 import tabor.groove.Stroke;
 import tabor.rhythm.Time;
 
-/** Strokes by a limb that a roll keeps busy: both limbs in an open roll, its own in a diddle. */
+/** Strokes by a limb that a roll keeps busy: both limbs in a roll, its own in a diddle. */
 final class RollChecks {
   private final Groove groove;
   private final Consumer<Finding> found;
@@ -24,17 +25,18 @@ final class RollChecks {
     List<Stroke> strokes = groove.strokes();
     for (int i = 0; i < strokes.size(); i++) {
       Stroke stroke = strokes.get(i);
-      if (stroke.ornaments().has(Ornament.OPEN_ROLL) || stroke.ornaments().has(Ornament.DIDDLE)) {
-        checks.roll(strokes, i);
+      Ornament ornament = Roll.measured(stroke.ornaments());
+      if (ornament != null) {
+        checks.roll(strokes, i, ornament);
       }
     }
   }
 
-  private void roll(List<Stroke> strokes, int index) {
+  private void roll(List<Stroke> strokes, int index, Ornament ornament) {
     Stroke roll = strokes.get(index);
     Time start = groove.position(roll);
     Time end = start.plus(roll.length());
-    boolean both = roll.ornaments().has(Ornament.OPEN_ROLL);
+    boolean both = ornament.takesBothLimbs();
     int first = index;
     while (first > 0 && groove.position(strokes.get(first - 1)).equals(start)) {
       first--;
@@ -46,23 +48,24 @@ final class RollChecks {
         return;
       }
       boolean own = stroke.limb() == roll.limb() && at.compareTo(start) > 0;
-      boolean other = both && stroke.limb() == roll.limb().other() && !isPartner(roll, stroke);
+      boolean other = both && stroke.limb() == roll.limb().other() && !isPartner(roll, stroke, ornament);
       if (own || other) {
-        busy(roll, stroke, both);
+        busy(roll, stroke, ornament);
         return;
       }
     }
   }
 
-  /** On {@code b} both limbs roll: two open rolls of one surface at one place. */
-  private static boolean isPartner(Stroke roll, Stroke stroke) {
-    return stroke.ornaments().has(Ornament.OPEN_ROLL)
+  /** On {@code b} both limbs roll: two such rolls of one surface at one place. */
+  private static boolean isPartner(Stroke roll, Stroke stroke, Ornament ornament) {
+    return stroke.ornaments().has(ornament)
         && stroke.surface().equals(roll.surface())
         && stroke.bar() == roll.bar()
         && stroke.at().equals(roll.at());
   }
 
-  private void busy(Stroke roll, Stroke stroke, boolean both) {
+  private void busy(Stroke roll, Stroke stroke, Ornament ornament) {
+    boolean both = ornament.takesBothLimbs();
     String pair = stroke.limb().isHand() ? "hands" : "feet";
     found.accept(
         Finding.clash(
@@ -75,7 +78,7 @@ final class RollChecks {
                 + " at "
                 + FindingWords.count(groove, stroke)
                 + " inside the "
-                + (both ? "open roll" : "diddle")
+                + ornament.words()
                 + " at "
                 + FindingWords.count(groove, roll)
                 + (both ? ", which takes both " + pair : ", which it is still playing"),

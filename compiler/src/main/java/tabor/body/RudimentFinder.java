@@ -2,9 +2,12 @@ package tabor.body;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Ornament;
+import tabor.groove.Roll;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Surface;
 import tabor.pattern.Rudiments;
@@ -18,10 +21,12 @@ import tabor.rhythm.Time;
  */
 public final class RudimentFinder {
   private final Groove groove;
+  private final Snap snap;
   private final List<Hit> hits = new ArrayList<>();
 
   private RudimentFinder(Groove groove) {
     this.groove = groove;
+    this.snap = Snap.of(groove);
   }
 
   /**
@@ -109,18 +114,15 @@ public final class RudimentFinder {
     boolean onBeat = meter.beatStart(meter.beatAt(stroke.at())).equals(stroke.at());
     // Struck together with the other hand it cannot be part of a rudiment: no shape has 9 of them.
     int small = together ? 9 : stroke.ornaments().smallStrokes();
-    boolean openRoll = stroke.ornaments().has(Ornament.OPEN_ROLL);
-    if (!openRoll && !stroke.ornaments().has(Ornament.DIDDLE)) {
+    Optional<Roll> roll = Roll.of(groove, snap, stroke);
+    if (roll.isEmpty()) {
       hits.add(new Hit(right, small, stroke.ornaments().has(Ornament.BUZZ), at, onBeat, stroke));
       return;
     }
-    int perSlot = openRoll ? 4 : 2;
-    long count = Movements.rolledSlots(stroke, groove) * perSlot;
-    Time step = stroke.length().over(count);
-    for (int i = 0; i < count; i++) {
-      boolean by = right != (openRoll && (i / 2) % 2 == 1);
-      hits.add(
-          new Hit(by, i == 0 ? small : 0, false, at.plus(step.times(i)), onBeat && i == 0, stroke));
+    for (long i = 0; i < roll.get().count(); i++) {
+      boolean by = roll.get().limb(i).isRight();
+      Time there = at.plus(roll.get().after(i));
+      hits.add(new Hit(by, i == 0 ? small : 0, false, there, onBeat && i == 0, stroke));
     }
   }
 

@@ -273,22 +273,10 @@ final class LaneWriter {
     StringBuilder text = new StringBuilder("'".repeat(stroke.ornaments().smallStrokes()));
     text.append(levelled);
     for (Beat.Suffix suffix : Beat.Suffix.values()) {
-      if (stroke.ornaments().list().stream().anyMatch(ornament -> suffix(ornament) == suffix)) {
+      if (stroke.ornaments().list().stream().anyMatch(ornament -> Beat.Suffix.of(ornament) == suffix)) {
         text.append(suffix.sign());
       }
     }
     return text.toString();
-  }
-
-  /** The sign of an ornament; null for grace notes, which stand before the letter. */
-  private static Beat.@Nullable Suffix suffix(Ornament ornament) {
-    return switch (ornament) {
-      case DIDDLE -> Beat.Suffix.DIDDLE;
-      case OPEN_ROLL -> Beat.Suffix.OPEN_ROLL;
-      case BUZZ -> Beat.Suffix.BUZZ;
-      case CHOKE -> Beat.Suffix.CHOKE;
-      case RIMSHOT -> Beat.Suffix.RIMSHOT;
-      case FLAM, DRAG, RUFF -> null;
-    };
   }
 }

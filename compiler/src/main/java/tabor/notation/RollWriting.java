@@ -7,6 +7,8 @@ import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
+import tabor.groove.Roll;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.rhythm.Division;
 import tabor.rhythm.Slot;
@@ -21,6 +23,7 @@ final class RollWriting {
   private static final int MOST = 64;
 
   private final Groove groove;
+  private final Snap snap;
 
   /** Strokes that are written out, and what each of them becomes. */
   private final IdentityHashMap<Stroke, List<Stroke>> written = new IdentityHashMap<>();
@@ -29,37 +32,23 @@ final class RollWriting {
 
   RollWriting(Groove groove) {
     this.groove = groove;
+    this.snap = Snap.of(groove);
   }
 
-  /** How many strokes of a measured roll fill its slot: 2, 4, or 0 for what is no such roll. */
-  static int inSlot(Stroke stroke) {
-    return stroke.ornaments().has(Ornament.DIDDLE)
-        ? 2
-        : stroke.ornaments().has(Ornament.OPEN_ROLL) ? 4 : 0;
+  /** True for a roll whose strokes are counted. */
+  static boolean isMeasured(Stroke stroke) {
+    return Roll.measured(stroke.ornaments()) != null;
   }
 
-  /** The time from one stroke of the roll to the next. */
-  private Time step(Stroke stroke) {
-    return Time.min(slotLength(stroke), stroke.length()).over(inSlot(stroke));
-  }
-
-  private Time slotLength(Stroke stroke) {
-    Slot slot = stroke.slot();
-    if (!slot.division().isInside(groove.meter())) {
-      return stroke.length();
-    }
-    Time length = slot.length(groove.meter());
-    for (Slot.Part part : slot.parts()) {
-      length = length.over(part.of());
-    }
-    return length;
+  private Roll roll(Stroke stroke) {
+    return Roll.of(groove, snap, stroke).orElseThrow();
   }
 
   /**
    * The slashes through a note: with its flags they say its strokes. 0 if it is no measured roll.
    */
   int slashes(Stroke stroke, Draft draft) {
-    return inSlot(stroke) == 0 ? 0 : Math.max(0, exponent(stroke, draft) - 2 - flags(draft));
+    return !isMeasured(stroke) ? 0 : Math.max(0, exponent(stroke, draft) - 2 - flags(draft));
   }
 
   /**
@@ -67,7 +56,7 @@ final class RollWriting {
    * out: 3 for eighths; negative if it is none.
    */
   private int exponent(Stroke stroke, Draft draft) {
-    Time step = step(stroke).times(draft.written().length()).over(draft.length());
+    Time step = roll(stroke).step().times(draft.written().length()).over(draft.length());
     boolean power = step.num() == 1 && Long.bitCount(step.den()) == 1;
     return power ? Long.numberOfTrailingZeros(step.den()) : -1;
   }
@@ -92,7 +81,7 @@ final class RollWriting {
     for (Draft draft : drafts) {
       for (List<Stroke> some : List.of(draft.struck(), draft.held())) {
         for (Stroke stroke : some) {
-          if (inSlot(stroke) > 0 && !written.containsKey(stroke) && !isExact(stroke, draft)) {
+          if (isMeasured(stroke) && !written.containsKey(stroke) && !isExact(stroke, draft)) {
             found |= write(stroke, holds.end(stroke).minus(groove.position(stroke)));
           }
         }
@@ -103,31 +92,25 @@ final class RollWriting {
 
   /** Writes a roll out as far as it is held. */
   private boolean write(Stroke stroke, Time held) {
-    Time step = step(stroke);
+    Roll roll = roll(stroke);
+    Time step = roll.step();
     Time whole = held.over(step);
     long count = Math.max(1, whole.isWhole() ? whole.floor() : whole.floor() + 1);
     if (count > MOST || step.sign() <= 0) {
       return false;
     }
-    boolean alternates =
-        stroke.ornaments().has(Ornament.OPEN_ROLL)
-            && groove.strokes().stream()
-                .noneMatch(
-                    other ->
-                        other.bar() == stroke.bar()
-                            && other.at().equals(stroke.at())
-                            && other.limb() == stroke.limb().other()
-                            && inSlot(other) == 4);
     List<Stroke> single = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      single.add(single(stroke, i, step, alternates));
+      single.add(single(roll, i));
     }
     written.put(stroke, List.copyOf(single));
     single.forEach(one -> origins.put(one, stroke));
     return true;
   }
 
-  private Stroke single(Stroke stroke, int i, Time step, boolean alternates) {
+  private Stroke single(Roll roll, int i) {
+    Stroke stroke = roll.stroke();
+    Time step = roll.step();
     Time bar = groove.meter().bar();
     Time at = stroke.at().plus(step.times(i));
     int later = Math.toIntExact(at.over(bar).floor());
@@ -138,12 +121,12 @@ final class RollWriting {
       }
     }
     Slot slot = stroke.slot();
-    if (i >= inSlot(stroke)) {
+    if (i >= roll.inSlot()) {
       // Held beyond its slot: a place of no word.
       slot = new Slot(new Division(0, groove.meter().beatCount() + 1, 1), 0, List.of());
     } else if (i > 0) {
       List<Slot.Part> parts = new ArrayList<>(slot.parts());
-      parts.add(new Slot.Part(i, inSlot(stroke)));
+      parts.add(new Slot.Part(i, Math.toIntExact(roll.inSlot())));
       slot = new Slot(slot.division(), slot.index(), parts);
     }
     Stroke one =
@@ -151,7 +134,7 @@ final class RollWriting {
     if (i > 0 && stroke.level() == Level.ACCENT) {
       one = one.at(Level.PLAIN);
     }
-    return alternates && i / 2 % 2 == 1 ? one.by(stroke.limb().other(), true) : one;
+    return roll.limb(i) == stroke.limb() ? one : one.by(roll.limb(i), true);
   }
 
   /** The stroke of the section that a written one belongs to. */

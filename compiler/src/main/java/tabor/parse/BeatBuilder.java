@@ -135,16 +135,8 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
     Set<Suffix> seen = EnumSet.noneOf(Suffix.class);
     boolean rolls = false;
     for (TaborParser.SuffixContext context : contexts) {
-      Suffix suffix =
-          switch (context.sign.getType()) {
-            case TaborLexer.ONE_SLASH -> Suffix.DIDDLE;
-            case TaborLexer.TWO_SLASHES -> Suffix.OPEN_ROLL;
-            case TaborLexer.TILDE -> Suffix.BUZZ;
-            case TaborLexer.OPEN_SIGN -> Suffix.OPEN;
-            case TaborLexer.CHOKE_SIGN -> Suffix.CHOKE;
-            default -> Suffix.RIMSHOT;
-          };
-      boolean roll = suffix == Suffix.DIDDLE || suffix == Suffix.OPEN_ROLL || suffix == Suffix.BUZZ;
+      Suffix suffix = Suffix.of(context.sign.getText());
+      boolean roll = suffix.isRoll();
       if (!seen.add(suffix)) {
         problems.report(
             Spans.of(context), "`" + suffix.sign() + "` is written twice", "Leave one of them out");

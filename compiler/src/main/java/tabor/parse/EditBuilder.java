@@ -56,30 +56,10 @@ final class EditBuilder extends TaborParserBaseVisitor<Edit> {
   @Override
   public Edit visitChange(TaborParser.ChangeContext line) {
     return new Edit.Change(
-        verb(line.keyword.word.getType()),
+        Verb.of(line.keyword.word.getText()),
         NameBuilder.targets(line.whom),
         places.at(line.where),
         Spans.of(line));
-  }
-
-  private static Verb verb(int type) {
-    return switch (type) {
-      case TaborLexer.DROP -> Verb.DROP;
-      case TaborLexer.ACCENT -> Verb.ACCENT;
-      case TaborLexer.GHOST -> Verb.GHOST;
-      case TaborLexer.PLAIN -> Verb.PLAIN;
-      case TaborLexer.DOUBLE -> Verb.DOUBLE;
-      case TaborLexer.TRIPLE -> Verb.TRIPLE;
-      case TaborLexer.FLAM -> Verb.FLAM;
-      case TaborLexer.DRAG -> Verb.DRAG;
-      case TaborLexer.RUFF -> Verb.RUFF;
-      case TaborLexer.BUZZ -> Verb.BUZZ;
-      case TaborLexer.DIDDLE -> Verb.DIDDLE;
-      case TaborLexer.CHOKE -> Verb.CHOKE;
-      case TaborLexer.OPEN -> Verb.OPEN;
-      case TaborLexer.RIMSHOT -> Verb.RIMSHOT;
-      default -> throw new IllegalArgumentException("no verb: token " + type);
-    };
   }
 
   @Override

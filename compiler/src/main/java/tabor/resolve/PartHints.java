@@ -253,9 +253,7 @@ final class PartHints {
       }
       boolean press = hit.suffixes().contains(Beat.Suffix.BUZZ);
       boolean rolls =
-          press
-              || hit.suffixes().contains(Beat.Suffix.DIDDLE)
-              || hit.suffixes().contains(Beat.Suffix.OPEN_ROLL);
+          hit.suffixes().stream().anyMatch(Beat.Suffix::isRoll);
       Meter meter = frame.meters().of(held.stroke().bar);
       Time twoBeats = meter.beat(0).times(2);
       boolean tooLong = press && hit.letter() != 'b' && held.length().compareTo(twoBeats) > 0;

@@ -14,14 +14,8 @@ final class SignRules {
 
   /** The stroke with a sign; null where its surface does not take it. */
   static @Nullable Stroke with(Stroke stroke, Beat.Suffix suffix, SectionFrame frame) {
-    return switch (suffix) {
-      case DIDDLE -> with(stroke, Ornament.DIDDLE);
-      case OPEN_ROLL -> with(stroke, Ornament.OPEN_ROLL);
-      case BUZZ -> with(stroke, Ornament.BUZZ);
-      case OPEN -> opened(stroke, frame);
-      case CHOKE -> with(stroke, Ornament.CHOKE);
-      case RIMSHOT -> with(stroke, Ornament.RIMSHOT);
-    };
+    Ornament ornament = suffix.ornament();
+    return ornament == null ? opened(stroke, frame) : with(stroke, ornament);
   }
 
   /** The stroke with what a verb adds; null where its surface does not take it. */

@@ -2,6 +2,7 @@ package tabor.syntax;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Ornament;
 import tabor.source.Span;
 
 /**
@@ -41,22 +42,60 @@ public record Beat(List<Element> elements, @Nullable Num beats, Span span) {
 
   /** What is written after a letter. */
   public enum Suffix {
-    DIDDLE("/"),
-    OPEN_ROLL("//"),
-    BUZZ("~"),
+    DIDDLE(Ornament.DIDDLE),
+    OPEN_ROLL(Ornament.OPEN_ROLL),
+    BUZZ(Ornament.BUZZ),
+    /** The open hi-hat, or with the foot a splash: it changes the surface. */
     OPEN("="),
-    CHOKE("!"),
-    RIMSHOT("^");
+    CHOKE(Ornament.CHOKE),
+    RIMSHOT(Ornament.RIMSHOT);
 
     private final String sign;
+    private final @Nullable Ornament ornament;
 
     Suffix(String sign) {
       this.sign = sign;
+      this.ornament = null;
+    }
+
+    Suffix(Ornament ornament) {
+      this.sign = ornament.after();
+      this.ornament = ornament;
     }
 
     /** As written. */
     public String sign() {
       return sign;
+    }
+
+    /** The ornament that it writes; null if it writes none. */
+    public @Nullable Ornament ornament() {
+      return ornament;
+    }
+
+    /** True for what fills the slot: a stroke has one of them at most. */
+    public boolean isRoll() {
+      return ornament != null && ornament.isRoll();
+    }
+
+    /** The suffix that a sign writes. Throws {@link IllegalArgumentException} if there is none. */
+    public static Suffix of(String sign) {
+      for (Suffix suffix : values()) {
+        if (suffix.sign.equals(sign)) {
+          return suffix;
+        }
+      }
+      throw new IllegalArgumentException(sign);
+    }
+
+    /** The suffix that writes an ornament; null for grace notes, which stand before the letter. */
+    public static @Nullable Suffix of(Ornament ornament) {
+      for (Suffix suffix : values()) {
+        if (suffix.ornament == ornament) {
+          return suffix;
+        }
+      }
+      return null;
     }
   }
 

@@ -74,4 +74,9 @@ public enum Verb {
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
+
+  /** The verb that a word names. Throws {@link IllegalArgumentException} if there is none. */
+  public static Verb of(String word) {
+    return valueOf(word.toUpperCase(Locale.ROOT));
+  }
 }

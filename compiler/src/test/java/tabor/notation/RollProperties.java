@@ -85,7 +85,7 @@ class RollProperties {
     Score score = Speller.spell(groove);
     List<Sound> sounds = Performer.once(groove, 0).sounds();
     for (Stroke stroke : groove.strokes()) {
-      if (RollWriting.inSlot(stroke) == 0) {
+      if (!RollWriting.isMeasured(stroke)) {
         continue;
       }
       long played =

@@ -66,7 +66,7 @@ class SpellerProperties {
     List<Stroke> missing = new ArrayList<>(groove.strokes());
     missing.removeAll(written);
     for (Stroke stroke : missing) {
-      assertThat(RollWriting.inSlot(stroke)).isPositive();
+      assertThat(RollWriting.isMeasured(stroke)).isTrue();
       assertThat(written)
           .anyMatch(
               one ->
