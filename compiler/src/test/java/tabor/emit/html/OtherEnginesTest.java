@@ -30,6 +30,7 @@ class OtherEnginesTest {
       webkit.driver.get(page());
       for (String button : new String[] {"Play0", "Play4", "Play"}) {
         WebElement word = webkit.driver.findElement(By.cssSelector("#" + button + " .word"));
+        webkit.driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", word);
         word.click();
         await(webkit, "return Page.state().struck > 0 && Page.state().playing");
         assertThat(word.getText()).isEqualTo("Stop");

@@ -248,6 +248,8 @@ class PageHandlingTest extends PageInBrowser {
     for (WebElement element :
         browser.driver.findElements(By.cssSelector("button, input, select, a"))) {
       if (element.isDisplayed()) {
+        // What is out of sight is laid out when it comes into view.
+        browser.driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
         assertThat(element.getAccessibleName()).as(element.getDomProperty("id")).isNotBlank();
       }
     }
