@@ -12,6 +12,7 @@ public enum Ornament {
   RUFF("'''", "", "now with ruffs", "ruff", Way.grace(3)),
   DIDDLE("", "/", "now in diddles", "diddle", Way.inSlot(2, false)),
   OPEN_ROLL("", "//", "now in open rolls", "open roll", Way.inSlot(4, true)),
+  ROLL("", "///", "now rolled", "rolled", Way.inValue(Time.of(1, 32))),
   BUZZ("", "~", "now buzzed", "buzzed", Way.PRESSED),
   CHOKE("", "!", "now choked", "choked", Way.ONCE),
   RIMSHOT("", "^", "now with rimshots", "rimshot", Way.ONCE);

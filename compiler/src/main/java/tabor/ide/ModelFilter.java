@@ -173,7 +173,7 @@ final class ModelFilter {
       case CHOKE -> surface.canChoke();
       case RIMSHOT -> surface.canRimshot();
       case OPEN -> context.kit().opened(surface) != null;
-      case DROP, ACCENT, GHOST, PLAIN, DOUBLE, TRIPLE, FLAM, DRAG, RUFF, BUZZ, DIDDLE -> true;
+      case DROP, ACCENT, GHOST, PLAIN, DOUBLE, TRIPLE, FLAM, DRAG, RUFF, BUZZ, DIDDLE, ROLL -> true;
     };
   }
 

@@ -59,7 +59,7 @@ final class SurfaceChoice {
       case CHOKE -> struck != null && struck.canChoke();
       case RIMSHOT -> struck != null && struck.canRimshot();
       case OPEN -> struck != null && kit.opened(struck) != null;
-      case DIDDLE, OPEN_ROLL, BUZZ -> true;
+      case DIDDLE, OPEN_ROLL, ROLL, BUZZ -> true;
     };
   }
 }

@@ -144,12 +144,12 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
         problems.report(
             Spans.of(context),
             "there is a slash too many here",
-            "One slash is a diddle, two are an open roll");
+            "One slash is a diddle, two are an open roll, three a roll in thirty-seconds");
       } else if (roll && rolls) {
         problems.report(
             Spans.of(context),
             "one stroke cannot be rolled in two ways",
-            "Keep one of / (diddle), // (open roll) and ~ (press roll)");
+            "Keep one of / (diddle), // (open roll), /// (roll) and ~ (press roll)");
       }
       rolls |= roll;
       found.add(suffix);

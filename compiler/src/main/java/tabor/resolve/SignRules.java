@@ -30,7 +30,7 @@ final class SignRules {
       case OPEN -> SurfaceMessages.Refusal.OPEN;
       case CHOKE -> SurfaceMessages.Refusal.CHOKE;
       case RIMSHOT -> SurfaceMessages.Refusal.RIMSHOT;
-      case DIDDLE, OPEN_ROLL, BUZZ -> null;
+      case DIDDLE, OPEN_ROLL, ROLL, BUZZ -> null;
     };
   }
 

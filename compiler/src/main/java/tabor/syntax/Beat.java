@@ -44,6 +44,7 @@ public record Beat(List<Element> elements, @Nullable Num beats, Span span) {
   public enum Suffix {
     DIDDLE(Ornament.DIDDLE),
     OPEN_ROLL(Ornament.OPEN_ROLL),
+    ROLL(Ornament.ROLL),
     BUZZ(Ornament.BUZZ),
     /** The open hi-hat, or with the foot a splash: it changes the surface. */
     OPEN("="),

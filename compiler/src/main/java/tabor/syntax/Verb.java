@@ -24,6 +24,7 @@ public enum Verb {
   RUFF(Ornament.RUFF),
   BUZZ(Ornament.BUZZ),
   DIDDLE(Ornament.DIDDLE),
+  ROLL(Ornament.ROLL),
   CHOKE(Ornament.CHOKE),
   /** Moves them to the open zone of their piece. */
   OPEN,

@@ -172,6 +172,7 @@ public final class Key {
       case RUFF -> "ruff";
       case DIDDLE -> "diddle: two strokes";
       case OPEN_ROLL -> "open roll: four strokes";
+      case ROLL -> "roll, two and two";
       case BUZZ -> "press roll";
       case CHOKE -> "choke: catch the cymbal";
       case RIMSHOT -> "rimshot";
@@ -183,6 +184,7 @@ public final class Key {
       case FLAM, DRAG, RUFF -> small(ornament.smallStrokes());
       case DIDDLE -> stemmed("tremolo1");
       case OPEN_ROLL -> stemmed("tremolo2");
+      case ROLL -> stemmed("tremolo3");
       case BUZZ -> stemmed("buzzRoll");
       case CHOKE -> List.of(middle("pictChokeCymbal", 0.4, 1));
       case RIMSHOT ->
