@@ -172,6 +172,7 @@
     "over"
     "play"
     "rest"
+    "roll"
     "ruff"
     "show"
     "swap"

@@ -48,7 +48,8 @@ final class RollChecks {
         return;
       }
       boolean own = stroke.limb() == roll.limb() && at.compareTo(start) > 0;
-      boolean other = both && stroke.limb() == roll.limb().other() && !isPartner(roll, stroke, ornament);
+      boolean other =
+          both && stroke.limb() == roll.limb().other() && !isPartner(roll, stroke, ornament);
       if (own || other) {
         busy(roll, stroke, ornament);
         return;

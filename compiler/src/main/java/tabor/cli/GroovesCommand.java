@@ -22,9 +22,14 @@ abstract class GroovesCommand extends LessonCommand {
   /** What is printed of these grooves. */
   abstract String text(Lesson lesson, List<Groove> grooves);
 
+  /** The lesson that it is about. */
+  Lesson asked() {
+    return lesson();
+  }
+
   @Override
   public Integer call() {
-    Lesson lesson = lesson();
+    Lesson lesson = asked();
     io().out().print(text(lesson, ReadyLesson.grooves(lesson, section)));
     return ExitCode.FINE;
   }

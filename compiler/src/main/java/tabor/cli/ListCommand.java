@@ -34,6 +34,11 @@ final class ListCommand extends GroovesCommand {
   }
 
   @Override
+  Lesson asked() {
+    return listed();
+  }
+
+  @Override
   String text(Lesson lesson, List<Groove> grooves) {
     return form.equals("tsv") ? StrokeList.tsv(grooves) : StrokeList.json(grooves);
   }

@@ -11,7 +11,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Level;
-import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Division;
@@ -273,7 +272,8 @@ final class LaneWriter {
     StringBuilder text = new StringBuilder("'".repeat(stroke.ornaments().smallStrokes()));
     text.append(levelled);
     for (Beat.Suffix suffix : Beat.Suffix.values()) {
-      if (stroke.ornaments().list().stream().anyMatch(ornament -> Beat.Suffix.of(ornament) == suffix)) {
+      if (stroke.ornaments().list().stream()
+          .anyMatch(ornament -> Beat.Suffix.of(ornament) == suffix)) {
         text.append(suffix.sign());
       }
     }

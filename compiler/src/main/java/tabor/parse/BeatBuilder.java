@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
-import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
 import tabor.source.Span;

@@ -252,8 +252,7 @@ final class PartHints {
         continue;
       }
       boolean press = hit.suffixes().contains(Beat.Suffix.BUZZ);
-      boolean rolls =
-          hit.suffixes().stream().anyMatch(Beat.Suffix::isRoll);
+      boolean rolls = hit.suffixes().stream().anyMatch(Beat.Suffix::isRoll);
       Meter meter = frame.meters().of(held.stroke().bar);
       Time twoBeats = meter.beat(0).times(2);
       boolean tooLong = press && hit.letter() != 'b' && held.length().compareTo(twoBeats) > 0;
