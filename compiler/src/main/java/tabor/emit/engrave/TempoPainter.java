@@ -32,7 +32,7 @@ public final class TempoPainter {
       // The swing has a line of its own under the tempo.
       marks = new ArrayList<>();
       List<String> lines =
-          TextLines.fill(feel.words(), Rule.TEMPO_SIZE, width, Face.REGULAR, canvas.font);
+          FilledText.fill(feel.words(), Rule.TEMPO_SIZE, width, Face.REGULAR, canvas.font);
       double y = base - (lines.size() - 1) * Rule.TEMPO_SIZE * LEADING;
       marks.addAll(mark(tempo, Feel.STRAIGHT, canvas.font, 0, y - Rule.TEMPO_SIZE * LEADING - 0.2));
       for (String line : lines) {
@@ -57,7 +57,7 @@ public final class TempoPainter {
    */
   static void heading(Canvas canvas, String title, double width) {
     double size = Rule.HEADING_SIZE;
-    List<String> lines = TextLines.fill(title, size, width, Face.BOLD, canvas.font);
+    List<String> lines = FilledText.fill(title, size, width, Face.BOLD, canvas.font);
     double y = -(canvas.above.most() + 1.1) - (lines.size() - 1) * size * LEADING;
     List<Mark> marks = new ArrayList<>();
     for (String line : lines) {

@@ -3,8 +3,8 @@ package tabor.emit.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.emit.engrave.Face;
+import tabor.emit.engrave.FilledText;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.TextLines;
 import tabor.emit.engrave.TextMetrics;
 
 /** Sets running text in lines. Sizes and widths in points. */
@@ -62,6 +62,6 @@ final class TextSetter {
 
   /** The lines of a text; an empty one stands between paragraphs. */
   List<String> wrap(String text, double size, double width, Face face) {
-    return TextLines.fill(text, size, width, face, font);
+    return FilledText.fill(text, size, width, face, font);
   }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import tabor.emit.font.OpenFont;
 
-class TextLinesTest {
+class FilledTextTest {
   private static List<String> fill(String text, double width) {
-    return TextLines.fill(text, 10, width, Face.REGULAR, OpenFont.get());
+    return FilledText.fill(text, 10, width, Face.REGULAR, OpenFont.get());
   }
 
   @Test
@@ -34,10 +34,10 @@ class TextLinesTest {
   @Test
   void whatIsTooLongEndsWithAnEllipsis() {
     String clipped =
-        TextLines.clip("A very long title of a lesson", 10, 80, Face.REGULAR, OpenFont.get());
+        FilledText.clip("A very long title of a lesson", 10, 80, Face.REGULAR, OpenFont.get());
     assertThat(clipped).startsWith("A very").endsWith("\u2026").doesNotContain(" \u2026");
     assertThat(OpenFont.get().width(clipped, 10)).isLessThanOrEqualTo(80);
-    assertThat(TextLines.clip("Short", 10, 80, Face.REGULAR, OpenFont.get())).isEqualTo("Short");
+    assertThat(FilledText.clip("Short", 10, 80, Face.REGULAR, OpenFont.get())).isEqualTo("Short");
   }
 
   /** Widths from the font's own metrics: bold is wider, italic as wide as upright. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines of a width. Widths and sizes share one unit. */
-public final class TextLines {
+public final class FilledText {
   private static final String ELLIPSIS = "\u2026";
 
   private final TextMetrics font;
@@ -12,7 +12,7 @@ public final class TextLines {
   private final double size;
   private final double width;
 
-  private TextLines(TextMetrics font, Face face, double size, double width) {
+  private FilledText(TextMetrics font, Face face, double size, double width) {
     this.font = font;
     this.face = face;
     this.size = size;
@@ -27,7 +27,7 @@ public final class TextLines {
    */
   public static List<String> fill(
       String text, double size, double width, Face face, TextMetrics font) {
-    TextLines lines = new TextLines(font, face, size, width);
+    FilledText lines = new FilledText(font, face, size, width);
     List<String> found = new ArrayList<>();
     for (String paragraph : text.strip().split("\\R\\h*\\R\\s*", -1)) {
       if (!found.isEmpty()) {
@@ -40,7 +40,7 @@ public final class TextLines {
 
   /** A text on one line; if it is wider than that, its beginning and an ellipsis. */
   public static String clip(String text, double size, double width, Face face, TextMetrics font) {
-    TextLines lines = new TextLines(font, face, size, width);
+    FilledText lines = new FilledText(font, face, size, width);
     String shown = font.showable(text).strip();
     if (lines.fits(shown)) {
       return shown;
