@@ -83,7 +83,7 @@ final class PaceChecks {
         + demand.limb().words()
         + " plays "
         + FindingWords.rate(Time.of(2).over(demand.seconds(tempo)))
-        + " strokes a second from "
+        + " strokes per second from "
         + FindingWords.count(groove, demand.from().stroke())
         + " to "
         + FindingWords.count(groove, demand.to().stroke())
@@ -102,7 +102,7 @@ final class PaceChecks {
         + FindingWords.count(groove, demand.to().stroke())
         + ", as fast as "
         + rate
-        + " strokes a second: "
+        + " strokes per second: "
         + limits.doubles().extreme()
         + " is the extreme of a double, "
         + limits.doubles().comfortable()

@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 /** {@code tabor check}: the words of its command line. */
 @Command(
     name = "check",
-    description = "Says what is wrong in lessons, and what would mend it.",
+    description = "Says what is wrong in lessons, and what would fix it.",
     mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
   private final Io io;

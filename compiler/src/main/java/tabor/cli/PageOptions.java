@@ -16,7 +16,7 @@ final class PageOptions {
 
   @Option(
       names = "--clean",
-      description = "Without counts, stickings and marks of change: an examiner's copy.")
+      description = "Without counts, stickings and marks of change: notes only.")
   private boolean clean;
 
   @Option(

@@ -14,7 +14,7 @@ final class PlayerOptions {
   @Option(
       names = "--tempo",
       paramLabel = "N",
-      description = "Beats a minute in place of every tempo written, 1 to 1000.")
+      description = "Beats per minute in place of every tempo written, 1 to 1000.")
   private @Nullable String tempo;
 
   @Option(names = "--on", paramLabel = "KIT", description = "Play everything on this kit.")

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /**
- * The page on a code: what it means, an example and its mend. The pages are those of
+ * The page on a code: what it means, an example and its fix. The pages are those of
  * docs/diagnostics, packed beside the classes.
  *
  * @param code the code

@@ -204,7 +204,7 @@ class BodyChecksTest {
   @Test
   void tooFastSaysHowFast() {
     assertThat(message(new Played().tempo(240).part(RIGHT_HAND, "snare", "xxxx xxxx xxxx xxxx")))
-        .startsWith("the right hand plays 16 strokes a second from 1 to 1&: 10 is the extreme");
+        .startsWith("the right hand plays 16 strokes per second from 1 to 1&: 10 is the extreme");
     assertThat(message(new Played().tempo(240).part(RIGHT_HAND, "snare", "x... x... dd.. .d..")))
         .contains("doubles at 3");
   }

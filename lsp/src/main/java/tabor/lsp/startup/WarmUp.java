@@ -17,7 +17,7 @@ public final class WarmUp {
   private static final int CHANGES = 1000;
   private static final long LOOK_AGAIN_MILLIS = 4;
 
-  /** A line for the edits to break and mend, at the end of each section. */
+  /** A line for the edits to break and fix, at the end of each section. */
   private static final String LESSON =
       """
       title "Warm-up"
@@ -144,7 +144,7 @@ public final class WarmUp {
       };
     }
 
-    /** Breaks a line, and with the next number mends it. */
+    /** Breaks a line, and with the next number fixes it. */
     private static String change(int number) {
       int line = new int[] {5, 9, 12, 15}[number / 2 % 4];
       boolean breaks = number % 2 == 0;
