@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import tabor.parse.Vocabulary;
 
@@ -67,7 +67,7 @@ record WordClasses(Map<Role, List<String>> words) {
     Map<Role, List<String>> words = new EnumMap<>(Role.class);
     for (Role role :
         List.of(Role.HEADING, Role.LIMB, Role.LEVEL, Role.VALUE, Role.SURFACE, Role.WORD)) {
-      SortedSet<String> found =
+      NavigableSet<String> found =
           new TreeSet<>(Comparator.comparing(String::length).reversed().thenComparing(w -> w));
       for (Vocabulary.Role one : CLASSES.getOrDefault(role, List.of())) {
         Vocabulary.of(one).stream().filter(taken::add).forEach(found::add);
