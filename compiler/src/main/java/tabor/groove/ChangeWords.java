@@ -295,11 +295,25 @@ final class ChangeWords {
   }
 
   private void dropped(Set<Stroke> dropped) {
-    PartSplit.split(
-        dropped,
-        found.before(),
+    PartSplit.Said said =
         (part, whole, chosen) ->
-            phrases.add(part, whole ? "left out" : "left out " + where(chosen)));
+            phrases.add(
+                part, whole && !isStruck(chosen) ? "left out" : "left out " + where(chosen));
+    if (now.isEmpty() || !dropped.containsAll(found.before())) {
+      PartSplit.split(dropped, found.before(), said);
+    } else {
+      // Something else is there now: to say that everything is left out would be odd.
+      PartSplit.bySurface(dropped)
+          .values()
+          .forEach(some -> said.part(some.get(0).surface().words(), true, some));
+    }
+  }
+
+  /** True if one of the surfaces of these strokes is still struck. */
+  private boolean isStruck(List<Stroke> strokes) {
+    Set<String> surfaces = new HashSet<>();
+    strokes.forEach(stroke -> surfaces.add(stroke.surface().name()));
+    return now.stream().anyMatch(stroke -> surfaces.contains(stroke.surface().name()));
   }
 
   private static List<Stroke> after(List<Pair> pairs) {
