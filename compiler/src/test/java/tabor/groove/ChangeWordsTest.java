@@ -200,7 +200,7 @@ class ChangeWordsTest {
     Changes fill =
         changes(
             time + " | xx xx xx xx",
-            time + " | xx . . .; R tom1: . | . xx xx xx; L snare: . | . xx");
+            time + " | xx . . .; R tom1: . | . xx . .; R floor: . | . . xx xx; L snare: . | . xx");
     assertThat(fill.words()).containsExactly("bar 2: new from 2 on");
     // Fewer than half of many: told one by one.
     Changes some =
@@ -209,7 +209,7 @@ class ChangeWordsTest {
             "R ride: xxxx xxxx xxxx xxxx | xxxx xxxx xxxx xxxx; r kick: . . . . | xx xx x .");
     assertThat(some.words()).containsExactly("kick: added on 1, 1&, 2, 2& and 3 in bar 2");
     Changes gone = changes(time + " | " + "xx xx xx xx", time + " | xx x . .");
-    assertThat(gone.words()).containsExactly("bar 2: new from 2& on");
+    assertThat(gone.words()).containsExactly("ride: left out on 2&, 3, 3&, 4 and 4& in bar 2");
     assertThat(gone.gone()).isEqualTo(5);
   }
 
