@@ -190,7 +190,7 @@ final class Loop {
             at,
             stroke.bar() * setting.meter().beatCount() + place.beat(),
             place.inBeat(),
-            roll || stroke.ornaments().smallStrokes() > 0,
+            roll || stroke.ornaments().graceNotes() > 0,
             roll,
             measured != null ? at + ticks(stroke.length()) : at,
             open,

@@ -116,7 +116,7 @@ final class RollWriting {
     int later = Math.toIntExact(at.over(bar).floor());
     Ornaments kept = Ornaments.NONE;
     for (Ornament ornament : stroke.ornaments().list()) {
-      if (!ornament.isRoll() && (i == 0 || ornament.smallStrokes() == 0)) {
+      if (!ornament.isRoll() && (i == 0 || ornament.graceNotes() == 0)) {
         kept = kept.with(ornament);
       }
     }
