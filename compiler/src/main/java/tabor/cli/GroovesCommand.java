@@ -28,7 +28,7 @@ abstract class GroovesCommand extends LessonCommand {
   }
 
   @Override
-  public Integer call() {
+  int run() {
     Lesson lesson = asked();
     io().out().print(text(lesson, ReadyLesson.grooves(lesson, section)));
     return ExitCode.FINE;
