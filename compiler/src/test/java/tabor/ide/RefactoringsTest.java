@@ -171,12 +171,7 @@ class RefactoringsTest {
       throws IOException {
     Path folder = Path.of("..", "examples");
     try (Stream<Path> paths = Files.walk(folder)) {
-      return paths
-          .filter(file -> file.toString().endsWith(".tabor"))
-          .filter(file -> !file.getParent().endsWith("styles"))
-          .sorted()
-          .toList()
-          .stream()
+      return paths.filter(file -> file.toString().endsWith(".tabor")).sorted().toList().stream()
           .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> check(file)));
     }
   }
