@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
-import tabor.build.MetersInTurn;
 import tabor.build.Output;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
@@ -62,10 +61,6 @@ final class Build {
       if (compiled.hasErrors()) {
         errors = true;
         io.err().print("tabor: nothing is written for " + source + "\n");
-      } else if (MetersInTurn.refusal(compiled.lesson()).isPresent()) {
-        errors = true;
-        String why = MetersInTurn.refusal(compiled.lesson()).orElseThrow();
-        io.err().print("tabor: nothing is written for " + source + ": " + why + "\n");
       } else {
         plans.add(plan(source, compiled.lesson()));
       }

@@ -233,7 +233,7 @@ final class ChangeWords {
   }
 
   private String countOf(Stroke stroke) {
-    return tabor.rhythm.CountNames.of(stroke.slot(), step.meter()).toString();
+    return tabor.rhythm.CountNames.of(stroke.slot(), step.meter(stroke.bar())).toString();
   }
 
   private static List<Integer> bars(List<Stroke> strokes) {

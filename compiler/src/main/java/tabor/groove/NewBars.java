@@ -53,13 +53,13 @@ final class NewBars {
 
   private static String start(Comparison found, int bar) {
     Groove step = found.step();
-    Time first = step.meter().bar();
+    Time first = step.meter(bar).bar();
     List<Stroke> all = new ArrayList<>(found.added());
     all.addAll(found.dropped());
     found.moved().forEach(pair -> all.add(pair.after()));
     for (Stroke stroke : all) {
       first = stroke.bar() == bar ? Time.min(first, stroke.at()) : first;
     }
-    return first.sign() == 0 ? "" : " from " + CountNames.of(first, step.meter()) + " on";
+    return first.sign() == 0 ? "" : " from " + CountNames.of(first, step.meter(bar)) + " on";
   }
 }
