@@ -246,7 +246,7 @@ final class ChangeWords {
   }
 
   private String countOf(Stroke stroke) {
-    return CountNames.of(stroke.slot(), step.meter()).toString();
+    return CountNames.of(stroke.slot(), step.meter(stroke.bar())).toString();
   }
 
   private static List<Integer> bars(List<Stroke> strokes) {

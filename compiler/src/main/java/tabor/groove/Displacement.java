@@ -116,7 +116,7 @@ final class Displacement {
     if (was.size() != is.size() || was.size() < 2) {
       return Optional.empty();
     }
-    Time length = step.meter().bar().times(step.bars());
+    Time length = step.meters().length(step.bars());
     Set<Hit> now = new HashSet<>(is);
     Hit first = was.get(0);
     List<Time> tries = new ArrayList<>();
@@ -178,12 +178,17 @@ final class Displacement {
     return amount(step, by).map(words -> "moved " + words + (back ? " earlier" : " later"));
   }
 
+  private static boolean hasEqualBeats(Groove step) {
+    Time beat = step.meter().beat(0);
+    return step.meters().cycle().stream().allMatch(m -> m.isEven() && m.beat(0).equals(beat));
+  }
+
   private static Optional<String> amount(Groove step, Time by) {
     Time bars = by.over(step.meter().bar());
-    if (bars.isWhole()) {
+    if (step.meters().hasEqualBars() && bars.isWhole()) {
       return Optional.of(some(bars.num(), "bar", "bars"));
     }
-    if (step.meter().isEven() && by.over(step.meter().beat(0)).isWhole()) {
+    if (hasEqualBeats(step) && by.over(step.meter().beat(0)).isWhole()) {
       return Optional.of(some(by.over(step.meter().beat(0)).num(), "beat", "beats"));
     }
     for (NoteValue value : NoteValue.values()) {
