@@ -9,9 +9,9 @@ import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Span;
 import tabor.syntax.At;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.Edit;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
@@ -215,7 +215,7 @@ final class FixFinder {
       return;
     }
     int at = span.start() - cursor.start() - line.start();
-    for (Bar bar : lane.bars()) {
+    for (LaneBar bar : lane.bars()) {
       if (bar.repeat() && bar.span().touches(at)) {
         int beats = compiled.lesson().setting().meter().beatCount();
         add("Write silence", cursor.inFile(bar.span()), ". ".repeat(beats).strip());
