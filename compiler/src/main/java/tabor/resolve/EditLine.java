@@ -46,7 +46,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     if (targets == null) {
       return null;
     }
-    SectionDraft seen = targets.nameLimb() ? Dealing.dealt(frame(), draft) : draft;
+    SectionDraft seen = Dealing.dealt(frame(), draft, targets.limbs());
     PlaceQuery.Found found = new PlaceQuery(seen.view(), targets.any()).find(at, targets.span());
     if (!found.misses().isEmpty()) {
       context.say(seen.view(), targets.any(), targets.words(), found.misses());
@@ -67,7 +67,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
         all.set(i, fixed.get(next++));
       }
     }
-    return new Chosen(seen.dealt(all, 0), fixed);
+    return new Chosen(seen.dealt() ? seen.dealt(all, 0) : seen.with(all), fixed);
   }
 
   /** The stroke with the limb that it has, for good. */
@@ -99,7 +99,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     }
     boolean everywhere = edit.at().isEverywhere();
     boolean single = limbs.size() == 1;
-    SectionDraft seen = single || everywhere ? Dealing.dealt(frame(), draft) : draft;
+    SectionDraft seen = single || everywhere ? Dealing.dealt(frame(), draft, limbs) : draft;
     Chosen chosen;
     if (everywhere) {
       List<Stroke> all =
@@ -267,7 +267,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
 
   @Override
   public SectionDraft swapHands(Edit.SwapHands edit) {
-    SectionDraft seen = Dealing.dealt(frame(), draft);
+    SectionDraft seen = Dealing.dealt(frame(), draft, List.of(Limb.RIGHT_HAND));
     List<Stroke> all = new ArrayList<>(seen.strokes().size());
     for (Stroke stroke : seen.strokes()) {
       Stroke kept = fixed(stroke);
