@@ -93,7 +93,7 @@ public final class Hover {
               token.count() == null ? statement() : count(token.span(), token.count().count());
           case KEYWORD -> statement();
           case NUMBER, SIGN -> joined(beatSign(), spread(token));
-          case VALUE, LEVEL -> statement();
+          case VALUE, LEVEL, PLAYER, PLAYER_NAME -> statement();
           case LETTER_NAME, TEXT, FILE -> null;
         });
   }

@@ -20,9 +20,11 @@ public final class Outline {
   public enum Sort {
     GROOVE,
     STEP,
+    SHEET,
     CHART,
     PATTERN,
     KIT,
+    PLAYER,
     PART
   }
 
@@ -95,6 +97,8 @@ public final class Outline {
       case CHART -> Sort.CHART;
       case KIT -> Sort.KIT;
       case PATTERN -> Sort.PATTERN;
+      case PLAYER -> Sort.PLAYER;
+      case SHEET -> Sort.SHEET;
       case HEADER, GROOVE -> Sort.GROOVE;
     };
   }

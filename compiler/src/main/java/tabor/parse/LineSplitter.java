@@ -1,6 +1,8 @@
 package tabor.parse;
 
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tabor.syntax.SectionKind;
 
 /**
  * Walks the logical lines of a text: a line, or several where a text in triple quotes runs over
@@ -96,8 +98,8 @@ final class LineSplitter {
     while (line < to) {
       int lineEnd = LineEnds.end(text, line);
       if (lineEnd < to || to == text.length()) {
-        if (Passages.heading(text, line, lineEnd).isPresent()
-            && isComplete(text.substring(line, lineEnd))) {
+        Optional<SectionKind> kind = Passages.heading(text, line, lineEnd);
+        if (kind.isPresent() && isComplete(text.substring(line, lineEnd), kind.get())) {
           return line;
         }
       }
@@ -109,7 +111,12 @@ final class LineSplitter {
     return -1;
   }
 
-  private boolean isComplete(String line) {
+  /** Prose may well begin with `player` or `sheet`: a title shows that a heading is meant. */
+  private boolean isComplete(String line, SectionKind kind) {
+    if ((kind == SectionKind.PLAYER || kind == SectionKind.SHEET)
+        && LineEnds.nextQuote(line, 0) >= line.length()) {
+      return false;
+    }
     if (parser == null) {
       parser = new LineParser();
     }
