@@ -21,8 +21,9 @@ import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
 /**
- * Sections without sense: one meter or several in turn, any divisions, spans and groups over each other, rolls over barlines, now
- * and then a stroke whose slot does not say where it is. No limb strikes twice at one place.
+ * Sections without sense: one meter or several in turn, any divisions, spans and groups over each
+ * other, rolls over barlines, now and then a stroke whose slot does not say where it is. No limb
+ * strikes twice at one place.
  */
 public final class RandomSections {
   private static final List<Meter> METERS =
