@@ -23,7 +23,7 @@ abstract class GroovesCommand extends LessonCommand {
   abstract String text(Lesson lesson, List<Groove> grooves);
 
   @Override
-  public Integer call() {
+  int run() {
     Lesson lesson = lesson();
     io().out().print(text(lesson, ReadyLesson.grooves(lesson, section)));
     return ExitCode.FINE;

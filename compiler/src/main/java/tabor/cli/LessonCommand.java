@@ -18,6 +18,21 @@ abstract class LessonCommand implements Callable<Integer> {
     this.io = io;
   }
 
+  /** What goes wrong inside Tabor is told with the name of the lesson. */
+  @Override
+  public final Integer call() {
+    try {
+      return run();
+    } catch (Failure e) {
+      throw e;
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      throw new Faults.OfLesson(file, e);
+    }
+  }
+
+  /** The work; gives the exit code. */
+  abstract int run();
+
   final Io io() {
     return io;
   }
