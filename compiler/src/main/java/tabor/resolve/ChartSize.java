@@ -172,7 +172,8 @@ public final class ChartSize {
       new Chart.Cases<>() {
         @Override
         public BigInteger countIn(Chart.CountIn one) {
-          return bars(one.bars(), one.like(), one.tempo());
+          Time length = meters(one.like()).between(1 - one.bars(), 1);
+          return picos(length, one.tempo());
         }
 
         @Override
@@ -191,7 +192,7 @@ public final class ChartSize {
 
         @Override
         public BigInteger rest(Chart.Rest one) {
-          return bars(one.bars(), one.like(), one.tempo());
+          return picos(meters(one.like()).length(one.bars()), one.tempo());
         }
 
         @Override
@@ -238,9 +239,8 @@ public final class ChartSize {
           return all.multiply(BigInteger.valueOf(one.times()));
         }
 
-        private BigInteger bars(int bars, @Nullable Groove like, Tempo tempo) {
-          Meters meters = like == null ? Meters.of(Meter.COMMON) : like.setting().meters();
-          return picos(meters.length(bars), tempo);
+        private static Meters meters(@Nullable Groove like) {
+          return like == null ? Meters.of(Meter.COMMON) : like.meters();
         }
 
         private BigInteger picos(Time length, Tempo tempo) {
