@@ -8,8 +8,8 @@ import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Span;
 import tabor.source.Spot;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
@@ -41,7 +41,7 @@ final class BarFixes {
   private void length(PartStatement.Lane lane) {
     Span span = compiled.span(diagnostic.spot());
     for (int i = 0; i < lane.bars().size(); i++) {
-      Bar bar = lane.bars().get(i);
+      LaneBar bar = lane.bars().get(i);
       Span where = cursor.inFile(bar.span());
       if (!bar.repeat() && where.touches(span.start())) {
         narrow(bar, i);
@@ -54,7 +54,7 @@ final class BarFixes {
   }
 
   /** A last word that spreads too far: over fewer beats, down to one. */
-  private void narrow(Bar bar, int index) {
+  private void narrow(LaneBar bar, int index) {
     Beat last = bar.beats().get(bar.beats().size() - 1);
     long needed = bar.beats().stream().mapToLong(BarFixes::beats).sum() - room(index);
     int left = (int) (beats(last) - needed);

@@ -10,9 +10,9 @@ import tabor.diagnostic.Diagnostic;
 import tabor.rhythm.Meter;
 import tabor.source.Span;
 import tabor.syntax.At;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.Edit;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
@@ -217,7 +217,7 @@ final class FixFinder {
     }
     int at = span.start() - cursor.start() - line.start();
     for (int i = 0; i < lane.bars().size(); i++) {
-      Bar bar = lane.bars().get(i);
+      LaneBar bar = lane.bars().get(i);
       if (bar.repeat() && bar.span().touches(at)) {
         int index = i;
         Meter meter =

@@ -22,9 +22,9 @@ import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
 import tabor.rhythm.Count;
 import tabor.source.Span;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.Edit;
+import tabor.syntax.LaneBar;
 import tabor.syntax.LimbRef;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
@@ -170,7 +170,7 @@ public final class Hover {
     int at = cursor.offset() - cursor.start() - line.start();
     int first = groove == null ? 1 : NamedBars.first(cursor.section(), line, groove);
     for (int i = 0; i < lane.bars().size(); i++) {
-      Bar bar = lane.bars().get(i);
+      LaneBar bar = lane.bars().get(i);
       if (bar.repeat() && bar.span().touches(at)) {
         Set<Integer> bars = new TreeSet<>();
         int last = groove == null ? 0 : groove.bars();

@@ -269,7 +269,7 @@ final class LaneWriter {
         stroke.level() == Level.ACCENT
             ? bare.toUpperCase(Locale.ROOT)
             : stroke.level() == Level.GHOST ? "(" + bare + ")" : bare;
-    StringBuilder text = new StringBuilder("'".repeat(stroke.ornaments().smallStrokes()));
+    StringBuilder text = new StringBuilder("'".repeat(stroke.ornaments().graceNotes()));
     text.append(levelled);
     for (Beat.Suffix suffix : Beat.Suffix.values()) {
       if (stroke.ornaments().list().stream()

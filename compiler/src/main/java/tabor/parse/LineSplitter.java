@@ -19,7 +19,7 @@ final class LineSplitter {
 
   LineSplitter(String text) {
     this.text = text;
-    this.nextQuote = LineEnds.nextQuote(text, 0);
+    this.nextQuote = Delimiters.nextQuote(text, 0);
     this.nextReturn = find('\r', 0);
   }
 
@@ -32,9 +32,9 @@ final class LineSplitter {
     end = lineEnd(start);
     if (nextQuote < end) {
       end = endWithTexts();
-      nextQuote = LineEnds.nextQuote(text, end);
+      nextQuote = Delimiters.nextQuote(text, end);
     }
-    next = LineEnds.afterEnd(text, end);
+    next = Delimiters.afterEnd(text, end);
     return true;
   }
 
@@ -70,23 +70,23 @@ final class LineSplitter {
     int at = start;
     while (at < text.length()) {
       char c = text.charAt(at);
-      if (LineEnds.isEnd(c)) {
+      if (Delimiters.isEnd(c)) {
         return at;
       }
       if (c == '#') {
         return lineEnd(at);
       }
-      if (!LineEnds.isQuote(c)) {
+      if (!Delimiters.isQuote(c)) {
         at++;
-      } else if (LineEnds.isTriple(text, at)) {
-        int closed = LineEnds.endOfText(text, at, text.length());
+      } else if (Delimiters.isTriple(text, at)) {
+        int closed = Delimiters.endOfText(text, at, text.length());
         int heading = headingWithin(at + 3, closed);
         if (heading >= 0) {
           return beforeLine(heading);
         }
         at = closed;
       } else {
-        at = LineEnds.endOfText(text, at, text.length());
+        at = Delimiters.endOfText(text, at, text.length());
       }
     }
     return at;
@@ -94,16 +94,16 @@ final class LineSplitter {
 
   /** Offset of a complete section heading that lies between two offsets; -1 if there is none. */
   private int headingWithin(int from, int to) {
-    int line = LineEnds.afterEnd(text, LineEnds.end(text, from));
+    int line = Delimiters.afterEnd(text, Delimiters.end(text, from));
     while (line < to) {
-      int lineEnd = LineEnds.end(text, line);
+      int lineEnd = Delimiters.end(text, line);
       if (lineEnd < to || to == text.length()) {
         Optional<SectionKind> kind = Passages.heading(text, line, lineEnd);
         if (kind.isPresent() && isComplete(text.substring(line, lineEnd), kind.get())) {
           return line;
         }
       }
-      line = LineEnds.afterEnd(text, lineEnd);
+      line = Delimiters.afterEnd(text, lineEnd);
       if (lineEnd == text.length()) {
         break;
       }

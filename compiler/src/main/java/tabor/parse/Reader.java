@@ -63,7 +63,7 @@ public final class Reader {
     while (splitter.advance()) {
       int start = splitter.start();
       int end = splitter.end();
-      int word = LineEnds.skipBlanks(text, start, end);
+      int word = Delimiters.skipBlanks(text, start, end);
       if (word == end || text.charAt(word) == '#') {
         first = false;
         continue;
@@ -111,8 +111,8 @@ public final class Reader {
       if (Reader.class.desiredAssertionStatus()) {
         throw mistake;
       }
-      int start = LineEnds.skipBlanks(text, 0, text.length());
-      Span span = new Span(start, Math.max(start, LineEnds.endOfBlanks(text, text.length())));
+      int start = Delimiters.skipBlanks(text, 0, text.length());
+      Span span = new Span(start, Math.max(start, Delimiters.endOfBlanks(text, text.length())));
       return new LineParser.Result(
           heading
               ? BrokenLine.heading(kind, null, span)
