@@ -1,5 +1,6 @@
 package tabor.parse;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,8 +9,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class LineSplitter {
   private final String text;
-  private int nextQuote;
-  private int nextReturn;
+  private final Finder quotes;
+  private final Finder feeds;
+  private final Finder returns;
   private int start;
   private int end;
   private int next;
@@ -17,8 +19,9 @@ final class LineSplitter {
 
   LineSplitter(String text) {
     this.text = text;
-    this.nextQuote = LineEnds.nextQuote(text, 0);
-    this.nextReturn = find('\r', 0);
+    this.quotes = new Finder(text, LineEnds.QUOTES);
+    this.feeds = new Finder(text, "\n");
+    this.returns = new Finder(text, "\r");
   }
 
   /** Moves to the next logical line; false at the end of the text. */
@@ -28,9 +31,8 @@ final class LineSplitter {
     }
     start = next;
     end = lineEnd(start);
-    if (nextQuote < end) {
+    if (quotes.next(start) < end) {
       end = endWithTexts();
-      nextQuote = LineEnds.nextQuote(text, end);
     }
     next = LineEnds.afterEnd(text, end);
     return true;
@@ -51,17 +53,38 @@ final class LineSplitter {
     return next;
   }
 
-  private int find(char c, int from) {
-    int found = text.indexOf(c, from);
-    return found < 0 ? text.length() : found;
+  /**
+   * Finds the next of some characters, looking at each character of the text once however often it
+   * is asked; it is asked from left to right.
+   */
+  private static final class Finder {
+    private final String text;
+    private final String wanted;
+    private final int[] found;
+
+    Finder(String text, String wanted) {
+      this.text = text;
+      this.wanted = wanted;
+      this.found = new int[wanted.length()];
+      Arrays.fill(found, -1);
+    }
+
+    /** Offset of the next one at or after {@code from}; the text's length if there is none. */
+    int next(int from) {
+      int nearest = text.length();
+      for (int i = 0; i < found.length; i++) {
+        if (found[i] < from) {
+          int at = text.indexOf(wanted.charAt(i), from);
+          found[i] = at < 0 ? text.length() : at;
+        }
+        nearest = Math.min(nearest, found[i]);
+      }
+      return nearest;
+    }
   }
 
   private int lineEnd(int from) {
-    if (nextReturn < from) {
-      nextReturn = find('\r', from);
-    }
-    int feed = find('\n', from);
-    return Math.min(feed, nextReturn);
+    return Math.min(feeds.next(from), returns.next(from));
   }
 
   private int endWithTexts() {
@@ -92,18 +115,15 @@ final class LineSplitter {
 
   /** Offset of a complete section heading that lies between two offsets; -1 if there is none. */
   private int headingWithin(int from, int to) {
-    int line = LineEnds.afterEnd(text, LineEnds.end(text, from));
-    while (line < to) {
-      int lineEnd = LineEnds.end(text, line);
-      if (lineEnd < to || to == text.length()) {
-        if (Passages.heading(text, line, lineEnd).isPresent()
-            && isComplete(text.substring(line, lineEnd))) {
-          return line;
-        }
-      }
-      line = LineEnds.afterEnd(text, lineEnd);
-      if (lineEnd == text.length()) {
-        break;
+    int lineEnd = LineEnds.end(text, from, to);
+    while (lineEnd < to) {
+      int line = LineEnds.afterEnd(text, lineEnd);
+      lineEnd = LineEnds.end(text, line, to);
+      boolean whole = lineEnd < to || to == text.length();
+      if (whole
+          && Passages.heading(text, line, lineEnd).isPresent()
+          && isComplete(text.substring(line, lineEnd))) {
+        return line;
       }
     }
     return -1;
