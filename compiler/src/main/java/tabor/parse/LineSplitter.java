@@ -130,6 +130,9 @@ final class LineSplitter {
   }
 
   private boolean isComplete(String line) {
+    if (line.length() > Reader.MOST_IN_A_LINE) {
+      return false;
+    }
     if (parser == null) {
       parser = new LineParser();
     }

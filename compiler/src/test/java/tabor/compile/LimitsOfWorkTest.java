@@ -75,6 +75,25 @@ class LimitsOfWorkTest {
   }
 
   @Test
+  void aLineThatNobodyWrites() {
+    String lane = "hands : " + "rl ".repeat(30_000);
+    tooLongAt("groove g\n  " + lane + "\n  kick : x . x .\n", lane.strip());
+    String text = "text \"\"\"" + "word\n".repeat(14_000) + "\"\"\"";
+    tooLongAt("groove g\n  kick : x . x .\n  " + text + "\n", text);
+    assertThat(problems("groove g\n  kick : x . x .\n  text \"" + "x".repeat(65_000) + "\"\n"))
+        .isEmpty();
+  }
+
+  /** Each line after the limit costs no more than one before it. */
+  @Test
+  void systemsBeyondTheLimitAreNotWalked() {
+    String systems = "  kick : x . x .\n  next\n".repeat(60_000);
+    assertThat(problems("groove g\n" + systems + "  kick : x . x .\n"))
+        .extracting(Diagnostic::code)
+        .containsOnlyOnce(Code.TOO_LONG);
+  }
+
+  @Test
   void aLongChainOfKits() {
     StringBuilder text = new StringBuilder("kit k0 like five-piece\n");
     for (int i = 1; i < 3_000; i++) {
