@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.function.Function;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
-import tabor.build.MetersInTurn;
 import tabor.build.Output;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
@@ -91,12 +90,9 @@ final class Build {
   private Optional<Plan> read(Path source) {
     Compiled compiled = warned(compiling.apply(source));
     report(compiled);
-    Optional<String> why =
-        compiled.hasErrors() ? Optional.of("") : MetersInTurn.refusal(compiled.lesson());
-    if (why.isPresent()) {
+    if (compiled.hasErrors()) {
       failed = true;
-      String reason = why.get().isEmpty() ? "" : ": " + why.get();
-      io.err().print("tabor: nothing is written for " + shown(source) + reason + "\n");
+      io.err().print("tabor: nothing is written for " + shown(source) + "\n");
       return Optional.empty();
     }
     return Optional.of(plan(source, compiled.lesson()));

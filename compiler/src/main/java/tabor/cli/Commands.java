@@ -31,6 +31,7 @@ final class Commands {
     ALL.put("sticking", StickingCommand::new);
     ALL.put("fastest", FastestCommand::new);
     ALL.put("steps", StepsCommand::new);
+    ALL.put("diff", DiffCommand::new);
     ALL.put("explain", ExplainCommand::new);
     ALL.put("completion", CompletionCommand::new);
   }

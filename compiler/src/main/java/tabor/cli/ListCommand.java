@@ -34,11 +34,6 @@ final class ListCommand extends GroovesCommand {
   }
 
   @Override
-  Lesson asked() {
-    return listed();
-  }
-
-  @Override
   String text(Lesson lesson, List<Groove> grooves) {
     return form.equals("tsv") ? StrokeList.tsv(grooves) : StrokeList.json(grooves);
   }
