@@ -12,7 +12,7 @@ import tabor.rhythm.Time;
 /** How long a chart is, and how much it sounds: outputs grow with both. */
 public final class ChartSize {
   /** Most strokes that the charts of a file sound together. */
-  public static final long MOST_SOUNDS = 250_000;
+  public static final long MOST_SOUNDS = 100_000;
 
   private static final BigInteger PICOS = BigInteger.TEN.pow(12);
 
