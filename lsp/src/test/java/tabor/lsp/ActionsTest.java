@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionParams;
@@ -68,6 +70,30 @@ class ActionsTest extends WithEditor {
     assertThat(actions(new Position(1, 9), "refactor"))
         .extracting(CodeAction::getTitle)
         .contains("Write this part out");
+  }
+
+  /** In a lesson of ordinary size nothing is listed that is refused once it is chosen. */
+  @Test
+  void whatIsListedIsDone() throws Exception {
+    int chosen = 0;
+    for (String name : List.of("ballad", "shuffle", "polyrhythm", "play-along")) {
+      String good = Files.readString(Path.of("..", "examples", "styles", name + ".tabor"));
+      Random dice = new Random(7);
+      editor.openQuietly("a.tabor", good);
+      for (int i = 0; i < 12; i++) {
+        int at = good.indexOf('\n', dice.nextInt(good.length() - 80)) + 5;
+        String bad = good.substring(0, at) + good.substring(at + 1);
+        editor.replaceAll("a.tabor", bad);
+        int line = (int) bad.substring(0, at).chars().filter(c -> c == '\n').count();
+        for (CodeAction action : actions(new Position(line, 3))) {
+          assertThat(action.getEdit()).isNull();
+          assertThat(applied(action)).as(action.getTitle()).isNotEqualTo(bad);
+          chosen++;
+        }
+      }
+      editor.close("a.tabor");
+    }
+    assertThat(chosen).isGreaterThan(30);
   }
 
   @Test
