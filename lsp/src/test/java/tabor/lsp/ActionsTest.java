@@ -11,6 +11,9 @@ import java.util.Random;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CompletionContext;
+import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.CompletionTriggerKind;
 import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.DocumentRangeFormattingParams;
@@ -70,6 +73,32 @@ class ActionsTest extends WithEditor {
     assertThat(actions(new Position(1, 9), "refactor"))
         .extracting(CodeAction::getTitle)
         .contains("Write this part out");
+  }
+
+  /**
+   * What ends a word differs from client to client, and all say that they were asked: where a line
+   * of the examples ends, none is given anything that Enter could take.
+   */
+  @Test
+  void nothingIsOfferedAtTheEndOfALine() throws Exception {
+    for (String name : List.of("ghosts-and-doubles", "hands-to-groove", "six-eight")) {
+      String text = Files.readString(Path.of("..", "examples", name + ".tabor"));
+      editor.openQuietly("a.tabor", text);
+      String[] lines = text.split("\n");
+      for (int i = 0; i < lines.length; i++) {
+        if (!lines[i].isBlank()) {
+          CompletionParams params =
+              new CompletionParams(
+                  editor.id("a.tabor"),
+                  new Position(i, lines[i].length()),
+                  new CompletionContext(CompletionTriggerKind.Invoked));
+          assertThat(Editor.get(documents().completion(params)).getRight().getItems())
+              .as(lines[i])
+              .isEmpty();
+        }
+      }
+      editor.close("a.tabor");
+    }
   }
 
   /** In a lesson of ordinary size nothing is listed that is refused once it is chosen. */
