@@ -12,7 +12,7 @@ cp -R "$top/examples" "$work/examples" || exit 1
 TABOR_SERVER=${1:-$top/lsp/bin/tabor-lsp}
 TABOR_WORK=$work/examples
 export TABOR_SERVER TABOR_WORK
-HOME=$work timeout 180 emacs --batch --eval "(package-initialize)" -L "$top/lsp/editors/emacs" \
+HOME=$work timeout 420 emacs --batch --eval "(package-initialize)" -L "$top/lsp/editors/emacs" \
   -l "$here/company.el" >"$work/out" 2>&1
 cat "$work/out"
 grep -q ' passed, 0 failed' "$work/out"

@@ -17,7 +17,7 @@ fi
 [ -f "$cache/node_modules/monaco-editor/min/vs/loader.js" ] || { echo "no monaco-editor to be had: skipped"; exit 0; }
 work=$(mktemp -d) || exit 1
 trap 'rm -rf "$work"' EXIT
-timeout 180 node "$here/monaco.mjs" "${1:-$top/lsp/bin/tabor-lsp}" "$cache/node_modules/monaco-editor" \
+timeout 420 node "$here/monaco.mjs" "${1:-$top/lsp/bin/tabor-lsp}" "$cache/node_modules/monaco-editor" \
   "$top/examples" "$top/lsp/editors/vscode" "$work" >"$work/out" 2>&1
 cat "$work/out"
 grep -q ' passed, 0 failed' "$work/out"
