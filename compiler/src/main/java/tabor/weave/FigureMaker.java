@@ -81,7 +81,6 @@ final class FigureMaker {
           throw new Trouble(diagnostic.message(), diagnostic.help());
         }
       }
-      refuseMetersInTurn(compiled.lesson());
       return Picture.inline(compiled.lesson().grooves().get(0), words.strip());
     } catch (Trouble trouble) {
       tell(line, column, trouble);
