@@ -21,7 +21,7 @@ final class Demands {
     COMFORTABLE,
     EXTREME;
 
-    int of(Limits.Range range) {
+    Time of(Limits.Range range) {
       return this == COMFORTABLE ? range.comfortable() : range.extreme();
     }
   }
@@ -33,7 +33,7 @@ final class Demands {
   private final Time perDouble;
   private final Time handPair;
   private final Time footPair;
-  private final int reach;
+  private final Time reach;
   private final boolean usualReach;
 
   private Demands(Groove groove, Limits limits, Grade grade, Consumer<Demand> found) {
@@ -41,11 +41,11 @@ final class Demands {
     this.pickup = groove.pickup();
     this.length = groove.length().minus(pickup);
     this.found = found;
-    this.perDouble = Time.of(1, grade.of(limits.doubles()));
-    this.handPair = Time.of(2, grade.of(limits.hands()));
-    this.footPair = Time.of(2, grade.of(limits.feet()));
+    this.perDouble = grade.of(limits.doubles()).inverse();
+    this.handPair = Time.of(2).over(grade.of(limits.hands()));
+    this.footPair = Time.of(2).over(grade.of(limits.feet()));
     this.reach = grade.of(limits.reach());
-    this.usualReach = grade == Grade.EXTREME && reach >= Limits.DEFAULT.reach().extreme();
+    this.usualReach = grade == Grade.EXTREME && !reach.before(Limits.DEFAULT.reach().extreme());
   }
 
   /** Hands every demand of the section to {@code found}, limb by limb. */
@@ -111,7 +111,7 @@ final class Demands {
   /** How long a hand is on its way, in seconds; feet stay by their pedals. */
   private Time way(Limb limb, Movement from, Movement to) {
     return limb.isHand()
-        ? Time.of(places.distance(from.stroke().surface(), to.stroke().surface()), reach)
+        ? Time.of(places.distance(from.stroke().surface(), to.stroke().surface())).over(reach)
         : Time.ZERO;
   }
 

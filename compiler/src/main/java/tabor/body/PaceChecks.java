@@ -89,9 +89,9 @@ final class PaceChecks {
         + " to "
         + FindingWords.count(groove, demand.to().stroke())
         + ": "
-        + range.extreme()
+        + FindingWords.rate(range.extreme())
         + " is the extreme, "
-        + range.comfortable()
+        + FindingWords.rate(range.comfortable())
         + " comfortable";
   }
 
@@ -104,9 +104,9 @@ final class PaceChecks {
         + ", as fast as "
         + rate
         + " strokes per second: "
-        + limits.doubles().extreme()
+        + FindingWords.rate(limits.doubles().extreme())
         + " is the extreme of a double, "
-        + limits.doubles().comfortable()
+        + FindingWords.rate(limits.doubles().comfortable())
         + " comfortable";
   }
 

@@ -21,9 +21,11 @@ public final class Outline {
   public enum Sort {
     GROOVE,
     STEP,
+    SHEET,
     CHART,
     PATTERN,
     KIT,
+    PLAYER,
     PART
   }
 
@@ -96,6 +98,8 @@ public final class Outline {
       case CHART -> Sort.CHART;
       case KIT -> Sort.KIT;
       case PATTERN -> Sort.PATTERN;
+      case PLAYER -> Sort.PLAYER;
+      case SHEET -> Sort.SHEET;
       case HEADER, GROOVE -> Sort.GROOVE;
     };
   }

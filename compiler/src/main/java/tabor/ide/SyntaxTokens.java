@@ -100,6 +100,12 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
     if (holder instanceof Heading.Step step) {
       return step.from() == name ? Role.SECTION : Role.SECTION_NAME;
     }
+    if (holder instanceof Heading.Sheet sheet) {
+      return sheet.from() == name ? Role.SECTION : Role.SECTION_NAME;
+    }
+    if (holder instanceof Heading.Player) {
+      return Role.PLAYER_NAME;
+    }
     if (holder instanceof Heading) {
       return holder instanceof Heading.Pattern ? Role.PATTERN_NAME : Role.SECTION_NAME;
     }

@@ -218,6 +218,10 @@ final class LaneRun {
     }
     int start = length.systems().get(Math.min(system, length.systems().size() - 1));
     int bar = system == 0 && frame.pickupBeats() > 0 ? 0 : start;
+    if (bar > draft.bars()) {
+      // The section is too long, and that is told; walking up to here each time takes too long.
+      return List.of();
+    }
     hints.letters(lane, frame.meters(), bar);
     return bars(draft, line, lane, bar, hints);
   }
