@@ -11,12 +11,15 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DocumentSymbolParams;
 import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.SemanticTokensParams;
+import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tabor.lsp.Scheduler.Lane;
@@ -154,7 +157,13 @@ class LanesTest {
     for (Lane lane : List.of(Lane.READING, Lane.FIXING)) {
       answers.put(lane, session.requests().inFile(lane, document, file -> await(release)));
     }
-    session.requests().edited(document.path());
+    session
+        .requests()
+        .notify(
+            "textDocument/didChange",
+            new DidChangeTextDocumentParams(
+                new VersionedTextDocumentIdentifier(URI, 2),
+                List.of(new TextDocumentContentChangeEvent("groove b\n"))));
     assertThatThrownBy(() -> answers.get(Lane.FIXING).get(30, TimeUnit.SECONDS))
         .hasMessageContaining("changed meanwhile");
     release.countDown();
