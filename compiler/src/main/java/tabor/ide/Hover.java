@@ -75,7 +75,7 @@ public final class Hover {
                   ? music.statement()
                   : music.count(token.span(), token.count().count());
           case NUMBER, SIGN -> NoteText.joined(signs.beatSign(), signs.spread(token));
-          case KEYWORD, VALUE, LEVEL -> music.statement();
+          case KEYWORD, VALUE, LEVEL, PLAYER, PLAYER_NAME -> music.statement();
           case LETTER_NAME, TEXT, FILE -> null;
         });
   }

@@ -5,7 +5,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.source.Span;
-import tabor.syntax.Bar;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Beat;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
@@ -60,7 +60,7 @@ final class SignNotes {
     int at = cursor.offset() - cursor.start() - line.start();
     int first = groove == null ? 1 : NamedBars.first(cursor.section(), line, groove);
     for (int i = 0; i < lane.bars().size(); i++) {
-      Bar bar = lane.bars().get(i);
+      LaneBar bar = lane.bars().get(i);
       if (bar.repeat() && bar.span().touches(at)) {
         Set<Integer> bars = new TreeSet<>();
         int last = groove == null ? 0 : groove.bars();

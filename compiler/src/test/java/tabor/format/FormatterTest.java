@@ -34,8 +34,18 @@ class FormatterTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "trees/everything", "trees/names", "trees/beats", "problems/header", "problems/headings",
-        "problems/kit", "problems/beats", "problems/edits", "problems/texts", "problems/starts"
+        "trees/everything",
+        "trees/names",
+        "trees/beats",
+        "trees/teaching",
+        "problems/teaching",
+        "problems/header",
+        "problems/headings",
+        "problems/kit",
+        "problems/beats",
+        "problems/edits",
+        "problems/texts",
+        "problems/starts"
       })
   void theReadersTextsKeepTheirMeaning(String name) {
     holds(Goldens.resource("tabor/parse/" + name + ".tabor"));
@@ -74,7 +84,8 @@ class FormatterTest {
   }
 
   private static String context(Statement statement) {
-    for (String heading : List.of("", "groove g\n", "kit k\n", "chart c\n")) {
+    for (String heading :
+        List.of("", "groove g\n", "kit k\n", "player p\n", "sheet s\n", "chart c\n")) {
       if (Trees.problems(heading + Printer.print(statement)).isEmpty()) {
         return heading;
       }
