@@ -88,11 +88,7 @@ public final class Harness {
       double started = since(start);
       wire.send("{\"jsonrpc\":\"2.0\",\"method\":\"initialized\",\"params\":{}}");
       long open = System.nanoTime();
-      wire.send(
-          "{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didOpen\",\"params\":{\"textDocument\":"
-              + "{\"uri\":\"file:///none/a.tabor\",\"languageId\":\"tabor\",\"version\":1,\"text\":\""
-              + text.replace("\"", "\\\"").replace("\n", "\\n")
-              + "\"}}}");
+      wire.send(opening("a", text));
       wire.await("publishDiagnostics");
       double opened = since(open);
       Thread.sleep(500);
@@ -140,13 +136,18 @@ public final class Harness {
   /** The same text once more, as a second file: the code is warm now. */
   private static void later(Wire wire, String text) throws IOException {
     long at = System.nanoTime();
-    wire.send(
-        "{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didOpen\",\"params\":{\"textDocument\":"
-            + "{\"uri\":\"file:///none/b.tabor\",\"languageId\":\"tabor\",\"version\":1,\"text\":\""
-            + text.replace("\"", "\\\"").replace("\n", "\\n")
-            + "\"}}}");
+    wire.send(opening("b", text));
     wire.await("publishDiagnostics");
     System.out.printf("  a second file: %.1f%n", since(at));
+  }
+
+  private static String opening(String name, String text) {
+    return "{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didOpen\",\"params\":{\"textDocument\":"
+        + "{\"uri\":\"file:///none/"
+        + name
+        + ".tabor\",\"languageId\":\"tabor\",\"version\":1,\"text\":\""
+        + text.replace("\"", "\\\"").replace("\n", "\\n")
+        + "\"}}}";
   }
 
   /** Requests about the file, each ten times: the first, and the median of the others. */
