@@ -1,7 +1,9 @@
 package tabor.parse;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tabor.syntax.SectionKind;
 
 /**
  * Walks the logical lines of a text: a line, or several where a text in triple quotes runs over
@@ -19,7 +21,7 @@ final class LineSplitter {
 
   LineSplitter(String text) {
     this.text = text;
-    this.quotes = new Finder(text, LineEnds.QUOTES);
+    this.quotes = new Finder(text, Delimiters.QUOTES);
     this.feeds = new Finder(text, "\n");
     this.returns = new Finder(text, "\r");
   }
@@ -34,7 +36,7 @@ final class LineSplitter {
     if (quotes.next(start) < end) {
       end = endWithTexts();
     }
-    next = LineEnds.afterEnd(text, end);
+    next = Delimiters.afterEnd(text, end);
     return true;
   }
 
@@ -91,23 +93,23 @@ final class LineSplitter {
     int at = start;
     while (at < text.length()) {
       char c = text.charAt(at);
-      if (LineEnds.isEnd(c)) {
+      if (Delimiters.isEnd(c)) {
         return at;
       }
       if (c == '#') {
         return lineEnd(at);
       }
-      if (!LineEnds.isQuote(c)) {
+      if (!Delimiters.isQuote(c)) {
         at++;
-      } else if (LineEnds.isTriple(text, at)) {
-        int closed = LineEnds.endOfText(text, at, text.length());
+      } else if (Delimiters.isTriple(text, at)) {
+        int closed = Delimiters.endOfText(text, at, text.length());
         int heading = headingWithin(at + 3, closed);
         if (heading >= 0) {
           return beforeLine(heading);
         }
         at = closed;
       } else {
-        at = LineEnds.endOfText(text, at, text.length());
+        at = Delimiters.endOfText(text, at, text.length());
       }
     }
     return at;
@@ -115,21 +117,26 @@ final class LineSplitter {
 
   /** Offset of a complete section heading that lies between two offsets; -1 if there is none. */
   private int headingWithin(int from, int to) {
-    int lineEnd = LineEnds.end(text, from, to);
+    int lineEnd = Delimiters.end(text, from, to);
     while (lineEnd < to) {
-      int line = LineEnds.afterEnd(text, lineEnd);
-      lineEnd = LineEnds.end(text, line, to);
-      boolean whole = lineEnd < to || to == text.length();
-      if (whole
-          && Passages.heading(text, line, lineEnd).isPresent()
-          && isComplete(text.substring(line, lineEnd))) {
-        return line;
+      int line = Delimiters.afterEnd(text, lineEnd);
+      lineEnd = Delimiters.end(text, line, to);
+      if (lineEnd < to || to == text.length()) {
+        Optional<SectionKind> kind = Passages.heading(text, line, lineEnd);
+        if (kind.isPresent() && isComplete(text.substring(line, lineEnd), kind.get())) {
+          return line;
+        }
       }
     }
     return -1;
   }
 
-  private boolean isComplete(String line) {
+  /** Prose may well begin with `player` or `sheet`: a title shows that a heading is meant. */
+  private boolean isComplete(String line, SectionKind kind) {
+    if ((kind == SectionKind.PLAYER || kind == SectionKind.SHEET)
+        && line.chars().noneMatch(c -> Delimiters.isQuote((char) c))) {
+      return false;
+    }
     if (line.length() > Reader.MOST_IN_A_LINE) {
       return false;
     }

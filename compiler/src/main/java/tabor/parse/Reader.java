@@ -67,7 +67,7 @@ public final class Reader {
     while (splitter.advance()) {
       int start = splitter.start();
       int end = splitter.end();
-      int word = LineEnds.skipBlanks(text, start, end);
+      int word = Delimiters.skipBlanks(text, start, end);
       if (word == end || text.charAt(word) == '#') {
         first = false;
         continue;
@@ -125,8 +125,8 @@ public final class Reader {
   }
 
   private static Span span(String text) {
-    int start = LineEnds.skipBlanks(text, 0, text.length());
-    return new Span(start, Math.max(start, LineEnds.endOfBlanks(text, text.length())));
+    int start = Delimiters.skipBlanks(text, 0, text.length());
+    return new Span(start, Math.max(start, Delimiters.endOfBlanks(text, text.length())));
   }
 
   private static Statement broken(String text, SectionKind kind, boolean heading, Span span) {

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
-import tabor.syntax.Bar;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.Statement;
@@ -40,7 +40,7 @@ final class LaneRun {
    * @param bar null where the part was silent
    * @param line where it is written
    */
-  private record Latest(@Nullable Bar bar, Line line) {}
+  private record Latest(@Nullable LaneBar bar, Line line) {}
 
   private final SectionFrame frame;
   private final Problems problems;
@@ -240,7 +240,7 @@ final class LaneRun {
         track.latest.put(frame.meters().of(silent), new Latest(null, line));
       }
     }
-    for (Bar written : lane.bars()) {
+    for (LaneBar written : lane.bars()) {
       if (bar > draft.bars()) {
         break;
       }

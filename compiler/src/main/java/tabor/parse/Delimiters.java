@@ -1,10 +1,10 @@
 package tabor.parse;
 
 /** Where lines, texts and comments end, found by hand since every character passes here. */
-final class LineEnds {
+final class Delimiters {
   static final String QUOTES = "\"\u201C\u201D\u201E";
 
-  private LineEnds() {}
+  private Delimiters() {}
 
   static boolean isQuote(char c) {
     return c == '"' || (c >= '\u201C' && QUOTES.indexOf(c) >= 0);
