@@ -25,7 +25,7 @@ final class GridCommand extends LessonCommand {
   }
 
   @Override
-  public Integer call() {
+  int run() {
     Lesson lesson = lesson();
     Section chosen = ReadyLesson.section(lesson, section);
     io().out().print(Grid.of(lesson, each -> chosen == null || each.name().equals(chosen.name())));

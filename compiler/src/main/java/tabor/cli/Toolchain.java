@@ -36,7 +36,15 @@ final class Toolchain {
     return problem == null ? compile(file, read.text()) : unread(file, read.text(), problem);
   }
 
-  private Compiled compile(Path file, String text) {
+  /** Compiles one file as if it had another name: files in use are looked for beside that. */
+  Compiled compile(Path file, Path as) {
+    SourceReader.Read read = SourceReader.read(file, io.in());
+    Diagnostic problem = read.problem();
+    return problem == null ? compile(as, read.text()) : unread(as, read.text(), problem);
+  }
+
+  /** Compiles a text as that of a file. */
+  Compiled compile(Path file, String text) {
     Compiled compiled = new Compiler(new FileLoader(file)).compile(file, text, options);
     return file.toString().equals(SourceReader.STDIN) ? named(compiled) : compiled;
   }

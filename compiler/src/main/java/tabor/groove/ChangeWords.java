@@ -246,7 +246,7 @@ final class ChangeWords {
   }
 
   private String countOf(Stroke stroke) {
-    return CountNames.of(stroke.slot(), step.meter()).toString();
+    return CountNames.of(stroke.slot(), step.meter(stroke.bar())).toString();
   }
 
   private static List<Integer> bars(List<Stroke> strokes) {
@@ -308,12 +308,18 @@ final class ChangeWords {
   }
 
   private void dropped(Set<Stroke> dropped) {
-    PartSplit.split(
-        dropped,
-        found.before(),
+    PartSplit.Said said =
         (part, whole, chosen) ->
             phrases.add(
-                part, whole && isGone(part, chosen) ? "left out" : "left out " + where(chosen)));
+                part, whole && isGone(part, chosen) ? "left out" : "left out " + where(chosen));
+    if (now.isEmpty() || !dropped.containsAll(found.before())) {
+      PartSplit.split(dropped, found.before(), said);
+    } else {
+      // Something else is there now: to say that everything is left out would be odd.
+      PartSplit.bySurface(dropped)
+          .values()
+          .forEach(some -> said.part(some.get(0).surface().words(), true, some));
+    }
   }
 
   /** True if the part has no stroke any more, none at other places either. */

@@ -54,7 +54,7 @@ record NewBars(List<String> words, Comparison others) {
     starts.forEach(
         (bar, start) -> {
           String from =
-              start.sign() == 0 ? "" : " from " + CountNames.of(start, step.meter()) + " on";
+              start.sign() == 0 ? "" : " from " + CountNames.of(start, step.meter(bar)) + " on";
           byStart.computeIfAbsent(from, s -> new ArrayList<>()).add(bar);
         });
     List<String> words = new ArrayList<>();

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import tabor.build.MetersInTurn;
 import tabor.compile.Compiled;
 import tabor.compile.Compiler;
 import tabor.diagnostic.Diagnostic;
@@ -82,7 +81,6 @@ final class FigureMaker {
           throw new Trouble(diagnostic.message(), diagnostic.help());
         }
       }
-      refuseMetersInTurn(compiled.lesson());
       return Picture.inline(compiled.lesson().grooves().get(0), words.strip());
     } catch (Trouble trouble) {
       tell(line, column, trouble);
@@ -180,9 +178,6 @@ final class FigureMaker {
     String source = wish.sections().isEmpty() ? whole : excerpt(compiled, chosen);
     Lesson shown =
         new Lesson(lesson.file(), title(lesson, chosen), lesson.by(), lesson.setting(), chosen);
-    if (wish.as() != Wish.As.SOURCE) {
-      refuseMetersInTurn(shown);
-    }
     if (wish.as() == Wish.As.SVG || wish.as() == Wish.As.BOTH) {
       if (shown.grooves().isEmpty()) {
         throw new Trouble(
@@ -191,13 +186,6 @@ final class FigureMaker {
       }
     }
     return new Figure(wish, source, shown);
-  }
-
-  private static void refuseMetersInTurn(Lesson lesson) throws Trouble {
-    String refusal = MetersInTurn.refusal(lesson).orElse(null);
-    if (refusal != null) {
-      throw new Trouble(refusal);
-    }
   }
 
   private static List<Section> chosen(Wish wish, Lesson lesson) throws Trouble {

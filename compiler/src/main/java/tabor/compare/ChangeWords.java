@@ -1,0 +1,107 @@
+package tabor.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Groove;
+import tabor.groove.Stroke;
+
+/** Says what changed, one line for each matter and place. */
+public final class ChangeWords {
+  /** What a section says for itself alone. */
+  private static final Set<String> OWN = Set.of("title", "place", "", Detail.PROSE, Detail.ERRORS);
+
+  private ChangeWords() {}
+
+  /**
+   * One line.
+   *
+   * @param about the section it is about, such as {@code step answer}; empty for the lesson
+   * @param text what is said of it, such as {@code , bar 1: kick added on 2&}
+   */
+  public record Said(String about, String text) {
+    @Override
+    public String toString() {
+      return about + text;
+    }
+  }
+
+  /** All lines, the lesson first; none where the music is the same. */
+  public static List<Said> of(FileChange change) {
+    List<Said> said = new ArrayList<>();
+    change.details().forEach(detail -> said.add(new Said("", detail.words())));
+    Map<String, SectionChange> byName = new HashMap<>();
+    for (SectionChange section : change.sections()) {
+      if (section.after() != null) {
+        byName.put(section.after().name(), section);
+      }
+    }
+    change.sections().forEach(section -> of(section, base(section, byName), said));
+    return said;
+  }
+
+  /** What changed in the section that a step comes from, as far as it came with it. */
+  private static @Nullable SectionChange base(
+      SectionChange section, Map<String, SectionChange> byName) {
+    Groove base = section.after() instanceof Groove groove ? groove.base() : null;
+    SectionChange change = base == null ? null : byName.get(base.name());
+    return change == null || change.state() != SectionChange.State.CHANGED ? null : change;
+  }
+
+  private static void of(SectionChange section, @Nullable SectionChange base, List<Said> said) {
+    String name = section.name();
+    switch (section.state()) {
+      case NEW -> said.add(new Said(name, " is new"));
+      case GONE -> said.add(new Said(name, " is taken out"));
+      case CHANGED -> {
+        if (section.was() != null) {
+          said.add(new Said(name, " was called " + section.was()));
+        }
+        List<Detail> details = new ArrayList<>(section.details());
+        List<StrokeChange> strokes = new ArrayList<>(section.strokes());
+        boolean inherits = false;
+        if (base != null) {
+          inherits = details.removeIf(detail -> isInherited(detail, base));
+          inherits |= strokes.removeIf(stroke -> isInherited(stroke, base));
+        }
+        details.forEach(detail -> said.add(said(section, detail)));
+        BarWords.of(section, strokes).forEach(words -> said.add(new Said(name, ", " + words)));
+        if (inherits) {
+          String rest = details.isEmpty() && strokes.isEmpty() ? "changed as " : "also changed as ";
+          said.add(new Said(name, " " + rest + base.label() + " did"));
+        }
+      }
+    }
+  }
+
+  private static boolean isInherited(Detail detail, SectionChange base) {
+    return !OWN.contains(detail.what()) && base.details().contains(detail);
+  }
+
+  private static boolean isInherited(StrokeChange stroke, SectionChange base) {
+    return base.strokes().stream()
+        .anyMatch(
+            other ->
+                isSame(stroke.before(), other.before()) && isSame(stroke.after(), other.after()));
+  }
+
+  private static boolean isSame(@Nullable Stroke a, @Nullable Stroke b) {
+    return a == null || b == null
+        ? a == b
+        : a.bar() == b.bar() && a.at().equals(b.at()) && StrokeChange.alike(a, b);
+  }
+
+  private static Said said(SectionChange section, Detail detail) {
+    if (detail.what().equals(Detail.PROSE)) {
+      String how = detail.words().substring(Detail.PROSE.length());
+      return new Said("", "prose of " + section.label() + how);
+    }
+    if (detail.what().equals(Detail.ERRORS)) {
+      return new Said(section.name(), " " + detail.words());
+    }
+    return new Said(section.name(), ": " + detail.words());
+  }
+}
