@@ -2,6 +2,7 @@ package tabor.body;
 
 import java.util.List;
 import java.util.function.Consumer;
+import tabor.groove.Grace;
 import tabor.groove.Groove;
 import tabor.kit.Limb;
 import tabor.kit.Limits;
@@ -90,7 +91,7 @@ final class Demands {
       return; // at one instant, or inside a roll: a clash, which is told elsewhere
     }
     // What sounds before its written place leaves less time, what sounded before leaves more.
-    Time lead = Movement.SMALL.times((long) to.lead() - from.lastLead());
+    Time lead = Grace.SECONDS.times((long) to.lead() - from.lastLead());
     Time way = way(limb, from, to);
     if (way.compareTo(perDouble) > 0) {
       Time needs = way.plus(lead);
@@ -125,7 +126,7 @@ final class Demands {
     if (first.sign() <= 0 || !first.before(gap)) {
       return; // two of the three at one instant: a clash
     }
-    Time lead = Movement.SMALL.times((long) to.lead() - from.lead());
+    Time lead = Grace.SECONDS.times((long) to.lead() - from.lead());
     Time pair = limb.isHand() ? handPair : footPair;
     found.accept(new Demand(Demand.Kind.SINGLES, limb, from, to, gap, pair.plus(lead)));
   }

@@ -55,7 +55,7 @@ final class QuickPace {
     long start = 0;
     for (int i = 0; i < strokes.size(); i++) {
       Stroke stroke = strokes.get(i);
-      if (stroke.ornaments().smallStrokes() > 0 || Roll.measured(stroke.ornaments()) != null) {
+      if (stroke.ornaments().graceNotes() > 0 || Roll.measured(stroke.ornaments()) != null) {
         return false;
       }
       if (stroke.bar() != number) {

@@ -35,11 +35,21 @@ import tabor.syntax.SectionKind;
 
 /** One compilation of one file. */
 final class FileCompiler {
-  /** Most strokes that the sections of a file may hold together. */
+  /** Most strokes that the sections of a file may hold together, however long it is. */
   private static final long MOST_STROKES = 250_000;
 
-  /** What the sections of a file may cost to work out together. */
+  /** What the sections of a file may cost to work out together, however long it is. */
   private static final long MOST_EFFORT = 20_000_000;
+
+  /** What a few words may ask for: every output grows with it. */
+  private static final long LEAST_STROKES = 40_000;
+
+  private static final long LEAST_EFFORT = 3_000_000;
+
+  /** What each character of a text may add to that. */
+  private static final long STROKES_OF_A_CHARACTER = 2;
+
+  private static final long EFFORT_OF_A_CHARACTER = 40;
 
   private final Source source;
   private final SourceDocument document;
@@ -56,6 +66,8 @@ final class FileCompiler {
   private final Map<SectionNode, PlayerResolver.Built> builtPlayers = new IdentityHashMap<>();
   private final Map<String, Player> players = new LinkedHashMap<>();
   private final List<Memo> memos = new ArrayList<>();
+  private final long mostStrokes;
+  private final long mostEffort;
   private long strokes;
   private long effort;
   private long sounds;
@@ -68,6 +80,9 @@ final class FileCompiler {
     this.used = used;
     this.kits = source.kits();
     this.scope = new FileScope(edition.defaults(kits), options, kits);
+    long length = document.length();
+    this.mostStrokes = Math.min(MOST_STROKES, LEAST_STROKES + STROKES_OF_A_CHARACTER * length);
+    this.mostEffort = Math.min(MOST_EFFORT, LEAST_EFFORT + EFFORT_OF_A_CHARACTER * length);
   }
 
   Result compile() {
@@ -219,7 +234,7 @@ final class FileCompiler {
       String name = own == null ? node.kind.word() + "-" + number : own.text();
       boolean free = declareName(node, name);
       Resolved found =
-          effort > MOST_EFFORT
+          effort > mostEffort
               ? new Resolved(null, true, List.of(), 0)
               : withinBounds(
                   node,
@@ -279,18 +294,17 @@ final class FileCompiler {
             ? sheet.grooves()
             : found.section() instanceof Groove groove ? List.of(groove) : List.of();
     for (Groove groove : grooves) {
-      Groove base = groove.base();
-      boolean shared = base != null && base.written() == groove.written();
-      strokes += shared ? 0 : groove.written().size();
+      // A step that changes nothing costs as much as any other in most outputs.
+      strokes += groove.written().size();
     }
     effort += found.effort();
-    if (strokes > MOST_STROKES) {
+    if (strokes > mostStrokes) {
       // Nothing below is worked out.
       effort = Long.MAX_VALUE;
       return tooLong(
-          node, found, "the sections so far have more than " + MOST_STROKES + " strokes together");
+          node, found, "the sections so far have more than " + mostStrokes + " strokes together");
     }
-    return effort <= MOST_EFFORT
+    return effort <= mostEffort
         ? found
         : tooLong(
             node, found, "the sections so far have too many changes of too many strokes together");

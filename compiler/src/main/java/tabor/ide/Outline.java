@@ -5,6 +5,7 @@ import java.util.List;
 import tabor.compile.Compiled;
 import tabor.source.Span;
 import tabor.syntax.Heading;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.SectionKind;
@@ -152,7 +153,7 @@ public final class Outline {
     if (cursor.line() != null) {
       if (cursor.line().statement() instanceof PartStatement.Lane lane) {
         int local = offset - cursor.start() - cursor.line().start();
-        for (tabor.syntax.Bar bar : lane.bars()) {
+        for (LaneBar bar : lane.bars()) {
           if (bar.span().touches(local)) {
             bar.beats().stream()
                 .filter(beat -> beat.span().touches(local))

@@ -118,7 +118,7 @@ final class LineParser {
 
   private void lex(String line) {
     lexer.setInputStream(
-        new LineStream(line.substring(0, LineEnds.endOfBlanks(line, line.length()))));
+        new LineStream(line.substring(0, Delimiters.endOfBlanks(line, line.length()))));
     lexer.mode(TaborLexer.DEFAULT_MODE);
     tokens.fill();
   }

@@ -12,7 +12,7 @@ import tabor.rhythm.Time;
 /** How long a chart is, and how much it sounds: outputs grow with both. */
 public final class ChartSize {
   /** Most strokes that the charts of a file sound together. */
-  public static final long MOST_SOUNDS = 250_000;
+  public static final long MOST_SOUNDS = 100_000;
 
   private static final BigInteger PICOS = BigInteger.TEN.pow(12);
 
@@ -172,7 +172,8 @@ public final class ChartSize {
       new Chart.Cases<>() {
         @Override
         public BigInteger countIn(Chart.CountIn one) {
-          return bars(one.bars(), one.like(), one.tempo());
+          Time length = meters(one.like()).between(1 - one.bars(), 1);
+          return picos(length, one.tempo());
         }
 
         @Override
@@ -191,7 +192,7 @@ public final class ChartSize {
 
         @Override
         public BigInteger rest(Chart.Rest one) {
-          return bars(one.bars(), one.like(), one.tempo());
+          return picos(meters(one.like()).length(one.bars()), one.tempo());
         }
 
         @Override
@@ -238,9 +239,8 @@ public final class ChartSize {
           return all.multiply(BigInteger.valueOf(one.times()));
         }
 
-        private BigInteger bars(int bars, @Nullable Groove like, Tempo tempo) {
-          Meters meters = like == null ? Meters.of(Meter.COMMON) : like.setting().meters();
-          return picos(meters.length(bars), tempo);
+        private static Meters meters(@Nullable Groove like) {
+          return like == null ? Meters.of(Meter.COMMON) : like.meters();
         }
 
         private BigInteger picos(Time length, Tempo tempo) {

@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.source.Span;
-import tabor.syntax.Bar;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Beat;
 import tabor.syntax.Line;
 
@@ -13,7 +13,7 @@ final class LaneStarts {
   private LaneStarts() {}
 
   /** True if a bar begins with strokes or a rest of its own; says so if it does not. */
-  static boolean check(Problems problems, Line line, Bar bar) {
+  static boolean check(Problems problems, Line line, LaneBar bar) {
     Span held = bar.repeat() ? bar.span() : hold(bar);
     if (held == null) {
       return true;
@@ -32,7 +32,7 @@ final class LaneStarts {
     return false;
   }
 
-  private static @Nullable Span hold(Bar bar) {
+  private static @Nullable Span hold(LaneBar bar) {
     if (bar.beats().isEmpty()) {
       return null;
     }

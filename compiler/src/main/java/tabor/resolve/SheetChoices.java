@@ -9,6 +9,7 @@ import tabor.diagnostic.Code;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 import tabor.source.Span;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
@@ -199,7 +200,7 @@ final class SheetChoices {
     }
     List<Made> made = new ArrayList<>(written / size);
     for (int from = 0; from < written; from += size) {
-      List<tabor.syntax.Bar> bars = lane.bars().subList(from, from + size);
+      List<LaneBar> bars = lane.bars().subList(from, from + size);
       Span span = bars.get(0).span().to(bars.get(size - 1).span());
       if (!LaneStarts.check(problems, line, bars.get(0))) {
         return null;

@@ -27,7 +27,7 @@ public sealed interface PartStatement extends Statement {
   }
 
   /** {@code [ostinato] SUBJECT : bars}; one bar or more. */
-  record Lane(Subject subject, boolean ostinato, List<Bar> bars, Span span)
+  record Lane(Subject subject, boolean ostinato, List<LaneBar> bars, Span span)
       implements PartStatement {
     /** Copies the list. */
     public Lane {

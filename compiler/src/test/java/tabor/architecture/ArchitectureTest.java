@@ -125,6 +125,7 @@ class ArchitectureTest {
     onlyIn("org.apache.pdfbox.", "tabor.emit.pdf", "tabor.emit.font");
     onlyIn("org.apache.fontbox.", "tabor.emit.pdf", "tabor.emit.font");
     onlyIn("picocli.", "tabor.cli");
+    onlyIn("org.commonmark.", "tabor.weave");
     onlyIn("javax.sound.", "tabor.emit.midi", "tabor.cli");
     onlyIn("org.eclipse.lsp4j.", "tabor.lsp");
   }

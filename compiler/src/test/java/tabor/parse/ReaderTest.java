@@ -178,7 +178,7 @@ class ReaderTest {
 
   @Test
   void depthIsCountedBeforeParsing() {
-    String open = "{".repeat(100_000);
+    String open = "{".repeat(60_000);
     SectionSyntax section =
         read("groove g\n hands : " + open + "r\n hands : {{{{{{{{r}}}}}}}}").get(1);
     assertThat(section.problems()).hasSize(1);
