@@ -42,7 +42,7 @@ record Demand(Kind kind, Limb limb, Movement from, Movement to, Time gap, Time n
     return gap.times(tempo.secondsPerWhole());
   }
 
-  /** The highest tempo that leaves enough time, in notes of {@code beat} a minute. */
+  /** The highest tempo that leaves enough time, in notes of {@code beat} per minute. */
   Time fastest(Time beat) {
     return gap.times(60).over(needs.times(beat));
   }

@@ -12,7 +12,7 @@ final class FindingWords {
 
   /** The count of a stroke: {@code 2&}. */
   static String count(Groove groove, Stroke stroke) {
-    return CountNames.of(stroke.slot(), groove.meter()).toString();
+    return CountNames.of(stroke.slot(), groove.meter(stroke.bar())).toString();
   }
 
   /** {@code the left hand}. */

@@ -12,6 +12,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 
 /**
@@ -86,30 +87,41 @@ final class Loop {
   /** The surfaces by number. */
   final List<Surface> surfaces = new ArrayList<>();
 
-  private final Groove.Setting setting;
-  private final long[] beatStarts;
+  private final Meters meters;
+
+  /** The lengths of the beats of one bar of each meter, one after the other. */
+  private final long[] beats;
+
+  /** The number, in that row, of the first beat of each meter. */
+  private final int[] firstBeats;
+
   private final long lead;
-  private final long bar;
+  private int bar = -1;
+  private long barStart;
   private final Map<String, Integer> ids = new HashMap<>();
 
-  /** Places of the bar that came up before: most bars have the same. */
-  private final Map<Time, InBar> known = new HashMap<>();
+  /** Places of each meter's bar that came up before: most bars have the same. */
+  private final List<Map<Time, InBar>> known = new ArrayList<>();
 
   private Loop(Groove.Setting setting, int bars, Time pickup, boolean hands) {
-    this.setting = setting;
+    this.meters = setting.meters();
     this.hands = hands;
     this.places = KitPlaces.written(setting.kit());
     this.lead = ticks(pickup);
-    this.bar = ticks(setting.meter().bar());
-    this.length = lead + bar * bars;
+    this.length = lead + ticks(meters.length(bars));
     Time secondsPerWhole = setting.tempo().secondsPerWhole();
     this.second = (double) WHOLE * secondsPerWhole.den() / secondsPerWhole.num();
-    Meter meter = setting.meter();
-    this.beatStarts = new long[meter.beatCount() + 1];
-    for (int beat = 0; beat < meter.beatCount(); beat++) {
-      beatStarts[beat] = ticks(meter.beatStart(beat));
+    List<Meter> cycle = meters.cycle();
+    this.firstBeats = new int[cycle.size() + 1];
+    for (int i = 0; i < cycle.size(); i++) {
+      firstBeats[i + 1] = firstBeats[i] + cycle.get(i).beatCount();
+      known.add(new HashMap<>());
     }
-    beatStarts[meter.beatCount()] = bar;
+    this.beats = new long[firstBeats[cycle.size()]];
+    for (int i = 0; i < beats.length; i++) {
+      int index = meterOfBeat(i);
+      beats[i] = ticks(cycle.get(index).beat(i - firstBeats[index]));
+    }
   }
 
   /**
@@ -165,7 +177,11 @@ final class Loop {
   }
 
   private Instant instant(Stroke stroke) {
-    long at = lead + bar * (stroke.bar() - 1L) + place(stroke).ticks();
+    if (stroke.bar() != bar) {
+      bar = stroke.bar();
+      barStart = lead + ticks(meters.start(bar));
+    }
+    long at = barStart + place(stroke).ticks();
     if (!instants.isEmpty() && instants.get(instants.size() - 1).at == at) {
       return instants.get(instants.size() - 1);
     }
@@ -188,7 +204,7 @@ final class Loop {
             stroke.surface(),
             id,
             at,
-            stroke.bar() * setting.meter().beatCount() + place.beat(),
+            firstBeat(stroke.bar()) + place.beat(),
             place.inBeat(),
             roll || stroke.ornaments().smallStrokes() > 0,
             roll,
@@ -205,14 +221,16 @@ final class Loop {
   private record InBar(long ticks, int beat, Time inBeat) {}
 
   private InBar place(Stroke stroke) {
-    return known.computeIfAbsent(
-        stroke.at(),
-        at -> {
-          Meter meter = setting.meter();
-          int beat = meter.beatAt(at);
-          Time inBeat = at.minus(meter.beatStart(beat)).over(meter.beat(beat));
-          return new InBar(ticks(at), beat, inBeat);
-        });
+    Meter meter = meters.of(stroke.bar());
+    return known
+        .get(meters.index(stroke.bar()))
+        .computeIfAbsent(
+            stroke.at(),
+            at -> {
+              int beat = meter.beatAt(at);
+              Time inBeat = at.minus(meter.beatStart(beat)).over(meter.beat(beat));
+              return new InBar(ticks(at), beat, inBeat);
+            });
   }
 
   /** Ticks of a length in whole notes, rounded. */
@@ -224,9 +242,25 @@ final class Loop {
 
   /** How long a beat is, in ticks; beats are counted from the start of the section. */
   long beat(int number) {
-    int count = beatStarts.length - 1;
-    int beat = Math.floorMod(number, count);
-    return beatStarts[beat + 1] - beatStarts[beat];
+    int ofPickup = firstBeats[1];
+    return beats[number < ofPickup ? number : (number - ofPickup) % beats.length];
+  }
+
+  /** The number of a bar's first beat, those of a whole bar 0 counted. */
+  private int firstBeat(int number) {
+    if (number == 0) {
+      return 0;
+    }
+    int rounds = (number - 1) / meters.size();
+    return firstBeats[1] + rounds * beats.length + firstBeats[meters.index(number)];
+  }
+
+  private int meterOfBeat(int beat) {
+    int index = 0;
+    while (firstBeats[index + 1] <= beat) {
+      index++;
+    }
+    return index;
   }
 
   /** A time in ticks. */

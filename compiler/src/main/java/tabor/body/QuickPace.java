@@ -50,7 +50,6 @@ final class QuickPace {
     }
     long whole = tempo.secondsPerWhole().times(1_000_000).rounded();
     QuickPace quick = new QuickPace(groove, limits);
-    Time bar = groove.meter().bar();
     List<Stroke> strokes = groove.strokes();
     int number = Integer.MIN_VALUE;
     long start = 0;
@@ -61,7 +60,7 @@ final class QuickPace {
       }
       if (stroke.bar() != number) {
         number = stroke.bar();
-        start = micros(groove.pickup().plus(bar.times(number - 1L)), whole);
+        start = micros(groove.position(number, Time.ZERO), whole);
       }
       if (!quick.next(stroke, start + micros(stroke.at(), whole))) {
         return false;

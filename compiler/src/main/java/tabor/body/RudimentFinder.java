@@ -110,7 +110,7 @@ public final class RudimentFinder {
   private void add(Stroke stroke, boolean together) {
     Time at = groove.position(stroke);
     boolean right = stroke.limb().isRight();
-    Meter meter = groove.meter();
+    Meter meter = groove.meter(stroke.bar());
     boolean onBeat = meter.beatStart(meter.beatAt(stroke.at())).equals(stroke.at());
     // Struck together with the other hand it cannot be part of a rudiment: no shape has 9 of them.
     int small = together ? 9 : stroke.ornaments().smallStrokes();

@@ -75,12 +75,12 @@ final class PageDrawings implements Pictures {
     for (Engraving.StaffSystem system : engraving.systems()) {
       List<Moment> moments = new ArrayList<>();
       for (Engraving.Moment moment : system.moments()) {
-        Time line = groove.meter().bar().times(moment.bar() - 1L);
+        Time line = groove.meters().start(moment.bar());
         moments.add(new Moment(line.plus(moment.at()), moment.x()));
       }
       if (!system.moments().isEmpty()) {
         int last = system.moments().get(system.moments().size() - 1).bar();
-        Time end = groove.meter().bar().times(last);
+        Time end = groove.meters().length(last);
         moments.add(new Moment(end, system.drawing().width()));
       }
       rows.add(new StaffRow(system.drawing(), bead(system), moments));

@@ -8,10 +8,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
-import tabor.build.MetersInTurn;
 import tabor.build.Output;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
@@ -19,6 +20,7 @@ import tabor.diagnostic.Near;
 import tabor.groove.Lesson;
 import tabor.report.TextReport;
 import tabor.resolve.Options;
+import tabor.source.VisibleText;
 
 /** The work of {@code tabor build}. */
 final class Build {
@@ -26,18 +28,25 @@ final class Build {
   private final Path folder;
   private final List<Form> forms;
   private final BuildOptions wanted;
-  private final Toolchain toolchain;
+  private final Function<Path, Compiled> compiling;
   private final Progress progress;
+  private boolean failed;
 
   /** What one source becomes. */
   private record Plan(Path source, Lesson lesson, List<Output> outputs) {}
 
-  private Build(Io io, Path folder, List<Form> forms, BuildOptions wanted, Options options) {
+  /** Compiles with {@code compiling}, which a test may let fail. */
+  Build(
+      Io io,
+      Path folder,
+      List<Form> forms,
+      BuildOptions wanted,
+      Function<Path, Compiled> compiling) {
     this.io = io;
     this.folder = folder;
     this.forms = forms;
     this.wanted = wanted;
-    this.toolchain = new Toolchain(io, options);
+    this.compiling = compiling;
     this.progress = new Progress(io);
   }
 
@@ -49,36 +58,48 @@ final class Build {
       List<Form> forms,
       BuildOptions wanted,
       Options options) {
-    return new Build(io, folder, forms, wanted, options).run(SourceFiles.find(words));
+    return new Build(io, folder, forms, wanted, new Toolchain(io, options)::compile)
+        .run(SourceFiles.find(words));
   }
 
-  private int run(List<Path> sources) {
+  /** What goes wrong with one lesson is told, and the others are built. */
+  int run(List<Path> sources) {
     List<Plan> plans = new ArrayList<>();
-    boolean errors = false;
-    for (Path source : sources) {
-      progress.at("reading " + source, plans.size(), sources.size());
-      Compiled compiled = warned(toolchain.compile(source));
-      report(compiled);
-      if (compiled.hasErrors()) {
-        errors = true;
-        io.err().print("tabor: nothing is written for " + source + "\n");
-      } else if (MetersInTurn.refusal(compiled.lesson()).isPresent()) {
-        errors = true;
-        String why = MetersInTurn.refusal(compiled.lesson()).orElseThrow();
-        io.err().print("tabor: nothing is written for " + source + ": " + why + "\n");
-      } else {
-        plans.add(plan(source, compiled.lesson()));
-      }
+    for (int i = 0; i < sources.size(); i++) {
+      Path source = sources.get(i);
+      progress.at("reading " + source, i, sources.size());
+      guarded(source, () -> read(source).ifPresent(plans::add));
     }
     progress.done();
-    refuseUnknown(plans, errors);
+    refuseUnknown(plans);
     refuseClashes(plans);
     if (!plans.isEmpty()) {
       OutputFiles.makeFolder(folder);
     }
-    plans.forEach(this::write);
+    plans.forEach(plan -> guarded(plan.source(), () -> write(plan)));
     progress.done();
-    return errors ? ExitCode.ERRORS : ExitCode.FINE;
+    return failed ? ExitCode.ERRORS : ExitCode.FINE;
+  }
+
+  private void guarded(Path source, Faults.Work work) {
+    if (!Faults.catching(io, source.toString(), work)) {
+      failed = true;
+    }
+  }
+
+  private Optional<Plan> read(Path source) {
+    Compiled compiled = warned(compiling.apply(source));
+    report(compiled);
+    if (compiled.hasErrors()) {
+      failed = true;
+      io.err().print("tabor: nothing is written for " + shown(source) + "\n");
+      return Optional.empty();
+    }
+    return Optional.of(plan(source, compiled.lesson()));
+  }
+
+  private static String shown(Path path) {
+    return VisibleText.line(path.toString());
   }
 
   /** With what the forms asked for have to say. */
@@ -117,14 +138,14 @@ final class Build {
     return new Plan(source, lesson, outputs);
   }
 
-  private void refuseUnknown(List<Plan> plans, boolean errors) {
+  private void refuseUnknown(List<Plan> plans) {
     Set<String> names = new LinkedHashSet<>();
     for (Plan plan : plans) {
       plan.lesson().sections().forEach(section -> names.add(section.name()));
     }
     for (String name : wanted.only()) {
       // A file with errors may have held the section.
-      if (!names.contains(name) && !errors) {
+      if (!names.contains(name) && !failed) {
         throw Failure.usage("there is no section " + name + offer(name, names));
       }
     }
@@ -172,10 +193,10 @@ final class Build {
     int same = counts[OutputFiles.Outcome.UNCHANGED.ordinal()];
     io.out()
         .print(
-            plan.source()
+            shown(plan.source())
                 + ": "
                 + (all == 1 ? "1 file in " : all + " files in ")
-                + folder
+                + shown(folder)
                 + (same == 0 ? "" : same == all ? ", nothing changed" : ", " + same + " unchanged")
                 + "\n");
     io.out().flush();

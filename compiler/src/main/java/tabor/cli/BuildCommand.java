@@ -28,7 +28,7 @@ import tabor.emit.png.PngWriter.Ground;
     })
 final class BuildCommand implements Callable<Integer> {
   /** What a lesson becomes if nothing is said. */
-  private static final String USUAL = "midi,grid";
+  private static final String USUAL = "midi,grid,pdf,html";
 
   private final Io io;
 
@@ -51,7 +51,8 @@ final class BuildCommand implements Callable<Integer> {
       split = ",",
       description =
           "Which outputs, with commas between: ${COMPLETION-CANDIDATES}, or all (of"
-              + " these but wav, whose files are large).",
+              + " these but wav, whose files are large); if not given, ${DEFAULT-VALUE}: the sound,"
+              + " the counted grid, the printed page and the practice page.",
       completionCandidates = FormWords.class,
       defaultValue = USUAL)
   private List<String> forms = List.of();

@@ -33,10 +33,10 @@ final class Check {
     TextReport text = new TextReport(io.colourOut());
     List<Compiled> files = new ArrayList<>();
     List<Compiled> alone = new ArrayList<>();
-    for (Path file : SourceFiles.find(words)) {
-      alone.add(toolchain.compile(file));
-    }
     boolean errors = false;
+    for (Path file : SourceFiles.find(words)) {
+      errors |= !Faults.catching(io, file.toString(), () -> alone.add(toolchain.compile(file)));
+    }
     for (Compiled one : alone) {
       // What one file leaves unused another may use.
       Compiled compiled = one.besides(alone);

@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import tabor.report.Version;
+import tabor.source.VisibleText;
 
 /** The list of commands, and how their words are read. */
 final class Commands {
@@ -87,13 +88,13 @@ final class Commands {
           if (failed instanceof Failure failure) {
             return Main.complain(io, failure);
           }
-          throw failed;
+          return Faults.tell(io, failed);
         });
     return line;
   }
 
   private static int usage(ParameterException wrong, Io io) {
-    io.err().print("tabor: " + wrong.getMessage() + "\n");
+    io.err().print("tabor: " + VisibleText.line(wrong.getMessage()) + "\n");
     PrintWriter err = wrong.getCommandLine().getErr();
     CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err);
     err.print(wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help says how.\n");

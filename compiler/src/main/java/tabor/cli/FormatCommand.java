@@ -1,6 +1,7 @@
 package tabor.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.format.Formatter;
+import tabor.source.VisibleText;
 
 /** {@code tabor format}: files in the one way that Tabor writes them. */
 @Command(
@@ -47,11 +49,11 @@ final class FormatCommand implements Callable<Integer> {
     int code = ExitCode.FINE;
     for (int i = 0; i < found.size(); i++) {
       Path file = found.get(i);
-      String formatted = Formatter.format(texts.get(i));
+      String formatted = formatted(file, texts.get(i));
       boolean input = file.toString().equals(SourceReader.STDIN);
       if (check) {
         if (!formatted.equals(texts.get(i))) {
-          io.out().print((input ? "standard input" : file) + "\n");
+          io.out().print((input ? "standard input" : VisibleText.line(file.toString())) + "\n");
           code = ExitCode.ERRORS;
         }
       } else if (input) {
@@ -63,8 +65,20 @@ final class FormatCommand implements Callable<Integer> {
     return code;
   }
 
+  private static String formatted(Path file, String text) {
+    try {
+      return Formatter.format(text);
+    } catch (RuntimeException | StackOverflowError e) {
+      throw new Faults.OfLesson(file.toString(), e);
+    }
+  }
+
   /** All files are read before the first is written, so that one bad name changes none. */
   private String text(Path file) {
+    boolean input = file.toString().equals(SourceReader.STDIN);
+    if (!input && Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+      throw Failure.outside(file + ": this is a device or a pipe; format - reads standard input");
+    }
     SourceReader.Read read = SourceReader.read(file, io.in());
     if (read.problem() != null) {
       throw Failure.outside(file + ": " + read.problem().message());

@@ -33,7 +33,7 @@ final class GridCommand extends LessonCommand {
   }
 
   @Override
-  public Integer call() {
+  int run() {
     if (forGit) {
       io().out().print(GridForGit.of(io(), file()));
       return ExitCode.FINE;

@@ -22,14 +22,9 @@ abstract class GroovesCommand extends LessonCommand {
   /** What is printed of these grooves. */
   abstract String text(Lesson lesson, List<Groove> grooves);
 
-  /** The lesson that it is about. */
-  Lesson asked() {
-    return lesson();
-  }
-
   @Override
-  public Integer call() {
-    Lesson lesson = asked();
+  int run() {
+    Lesson lesson = lesson();
     io().out().print(text(lesson, ReadyLesson.grooves(lesson, section)));
     return ExitCode.FINE;
   }

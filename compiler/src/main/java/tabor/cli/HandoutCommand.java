@@ -11,6 +11,7 @@ import tabor.emit.pdf.HandoutLook;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
 import tabor.groove.Lesson;
+import tabor.source.VisibleText;
 
 /** {@code tabor handout}: the printed page. */
 @Command(
@@ -22,7 +23,7 @@ final class HandoutCommand extends LessonCommand {
       names = {"-o", "--output"},
       paramLabel = "FILE|DIR",
       description = "Where it goes; a folder takes it by the lesson's name (default: here).")
-  private @Nullable Path output;
+  private @Nullable String output;
 
   @Mixin private PageOptions page = new PageOptions();
 
@@ -31,7 +32,7 @@ final class HandoutCommand extends LessonCommand {
   }
 
   @Override
-  public Integer call() {
+  int run() {
     HandoutLook look = page.look().withNote(playerWords());
     Lesson lesson = lesson();
     if (lesson.sections().isEmpty()) {
@@ -39,15 +40,15 @@ final class HandoutCommand extends LessonCommand {
     }
     Path target = target(lesson.file() + ".pdf");
     OutputFiles.write(target, PdfWriter.write(HandoutMaker.make(lesson, look, OpenFont.get())));
-    io().out().print(target + "\n");
+    io().out().print(VisibleText.line(target.toString()) + "\n");
     return ExitCode.FINE;
   }
 
   private Path target(String name) {
-    Path wanted = output;
-    if (wanted == null) {
+    if (output == null) {
       return Path.of(name);
     }
+    Path wanted = SourceFiles.path(output);
     if (Files.isDirectory(wanted)) {
       return wanted.resolve(name);
     }

@@ -81,12 +81,36 @@ public record Io(
     }
   }
 
+  /** Standard input that whoever started the process has closed. */
+  private static final class Closed extends InputStream {
+    @Override
+    public int read() throws IOException {
+      throw new IOException(CLOSED);
+    }
+  }
+
+  /** Standard output that whoever started the process has closed. */
+  private static final class Nowhere extends OutputStream {
+    @Override
+    public void write(int b) throws IOException {
+      throw new IOException(CLOSED);
+    }
+  }
+
+  private static final String CLOSED = "it is closed";
+
+  private static boolean isClosed(String property) {
+    return "closed".equals(System.getProperty(property));
+  }
+
   /** The process's own streams. The launcher says which of them is a terminal. */
   public static Io ofProcess() {
     return of(
         // Buffered, because a bare FileInputStream asks a pipe for its position and fails.
-        new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
-        new FileOutputStream(FileDescriptor.out),
+        isClosed("tabor.in")
+            ? new Closed()
+            : new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
+        isClosed("tabor.out") ? new Nowhere() : new FileOutputStream(FileDescriptor.out),
         new FileOutputStream(FileDescriptor.err),
         isTerminal("tabor.out"),
         isTerminal("tabor.err"),

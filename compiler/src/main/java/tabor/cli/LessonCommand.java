@@ -3,7 +3,6 @@ package tabor.cli;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import tabor.build.MetersInTurn;
 import tabor.groove.Lesson;
 
 /** A command on one lesson, which must have no errors: its file, and who plays it. */
@@ -19,6 +18,21 @@ abstract class LessonCommand implements Callable<Integer> {
     this.io = io;
   }
 
+  /** What goes wrong inside Tabor is told with the name of the lesson. */
+  @Override
+  public final Integer call() {
+    try {
+      return run();
+    } catch (Failure e) {
+      throw e;
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      throw new Faults.OfLesson(file, e);
+    }
+  }
+
+  /** The work; gives the exit code. */
+  abstract int run();
+
   final Io io() {
     return io;
   }
@@ -33,19 +47,8 @@ abstract class LessonCommand implements Callable<Integer> {
     return player.words();
   }
 
-  /** Compiles the lesson; its errors, and what nothing can be made of yet, end the command. */
+  /** Compiles the lesson; its errors end the command. */
   final Lesson lesson() {
-    Lesson lesson = listed();
-    MetersInTurn.refusal(lesson)
-        .ifPresent(
-            why -> {
-              throw Failure.outside(file + ": " + why);
-            });
-    return lesson;
-  }
-
-  /** Compiles the lesson for a list of its strokes; its errors end the command. */
-  final Lesson listed() {
     return ReadyLesson.of(io, file, player.options());
   }
 }

@@ -26,16 +26,11 @@ final class ListCommand extends GroovesCommand {
   }
 
   @Override
-  public Integer call() {
+  int run() {
     if (!form.equals("tsv") && !form.equals("json")) {
       throw Failure.usage("--as takes tsv or json, not " + form);
     }
-    return super.call();
-  }
-
-  @Override
-  Lesson asked() {
-    return listed();
+    return super.run();
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.resolve.Options;
+import tabor.source.VisibleText;
 
 /** The program {@code tabor}. */
 public final class Main {
@@ -22,7 +23,7 @@ public final class Main {
     } catch (Failure e) {
       code = complain(io, e);
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-      code = fault(io, e);
+      code = Faults.tell(io, e);
     }
     return finish(code, io);
   }
@@ -55,21 +56,8 @@ public final class Main {
   /** Says why a command cannot go on. */
   static int complain(Io io, Failure failure) {
     io.out().flush();
-    io.err().print("tabor: " + failure.getMessage() + "\n");
+    io.err().print("tabor: " + VisibleText.line(String.valueOf(failure.getMessage())) + "\n");
     return failure.code();
-  }
-
-  private static int fault(Io io, Throwable fault) {
-    io.out().flush();
-    io.err()
-        .print(
-            "tabor: this went wrong inside Tabor, not in your file: "
-                + fault
-                + "\n       Please report it; with TABOR_TRACE=1 it says where.\n");
-    if (!io.env().getOrDefault("TABOR_TRACE", "").isEmpty()) {
-      fault.printStackTrace(io.err());
-    }
-    return ExitCode.ERRORS;
   }
 
   private static int finish(int code, Io io) {

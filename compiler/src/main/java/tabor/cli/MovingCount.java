@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.List;
 import tabor.perform.Performance;
 import tabor.perform.Segment;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 
 /**
@@ -47,20 +48,20 @@ final class MovingCount {
   String line(Time position) {
     Time last = Time.max(Time.ZERO, Time.min(position, performance.length()));
     Segment segment = performance.segmentAt(last);
-    Time bar = segment.meter().bar();
-    Time since = last.minus(segment.barline(1));
-    long number = Math.min(since.over(bar).floor() + 1, segment.bars());
-    int beat = last.equals(performance.length()) ? -1 : segment.meter().beatAt(since.mod(bar));
+    Meters.Place place = segment.meters().place(last.minus(segment.barline(1)));
+    int number = Math.min(place.bar(), segment.bars());
+    int beat =
+        last.equals(performance.length()) ? -1 : segment.meter(place.bar()).beatAt(place.at());
     StringBuilder line = new StringBuilder("  ").append(heading(segment, number));
     line.append(" ".repeat(Math.max(1, (changing ? 44 : 24) - line.length())));
-    for (int i = 0; i < segment.meter().beatCount(); i++) {
+    for (int i = 0; i < segment.meter(number).beatCount(); i++) {
       line.append(i == beat ? "[" + (i + 1) + "]" : " " + (i + 1) + " ");
     }
     line.append(" ".repeat(Math.max(0, WIDTH - line.length())));
     return line.substring(0, WIDTH);
   }
 
-  private String heading(Segment segment, long bar) {
+  private String heading(Segment segment, int bar) {
     String tempo = changing ? ", tempo " + segment.tempo().perMinute().decimal() : "";
     return switch (segment.kind()) {
       case COUNT_IN -> "count-in" + tempo;

@@ -1,14 +1,12 @@
 package tabor.cli;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 
@@ -34,6 +32,7 @@ final class OutputFiles {
   static void makeFolder(Path folder) {
     try {
       Files.createDirectories(folder);
+      PartFiles.sweep(folder);
     } catch (FileAlreadyExistsException e) {
       throw Failure.outside("cannot write into " + folder + ": it is a file, not a folder");
     } catch (IOException e) {
@@ -55,6 +54,12 @@ final class OutputFiles {
       throw new IOException("a folder has this name");
     }
     boolean there = Files.exists(file);
+    if (there && !Files.isRegularFile(file)) {
+      throw new IOException("it is a device or a pipe, not a file");
+    }
+    if (!there && Files.isSymbolicLink(file)) {
+      throw new IOException("it is a link that leads nowhere");
+    }
     if (there
         && Files.size(file) == bytes.length
         && Arrays.equals(Files.readAllBytes(file), bytes)) {
@@ -65,25 +70,17 @@ final class OutputFiles {
     if (there && !Files.isWritable(real)) {
       throw new AccessDeniedException(file.toString());
     }
-    Path beside = neighbour(real);
+    Path beside = PartFiles.beside(real);
     try {
-      try (OutputStream to =
-          Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-        to.write(bytes);
-      }
+      Files.write(beside, bytes);
       if (there) {
         keepPermissions(real, beside);
       }
       move(beside, real);
     } finally {
-      Files.deleteIfExists(beside);
+      PartFiles.remove(beside);
     }
     return there ? Outcome.CHANGED : Outcome.NEW;
-  }
-
-  private static Path neighbour(Path file) {
-    String name = "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part";
-    return file.resolveSibling(name);
   }
 
   private static void keepPermissions(Path from, Path to) throws IOException {

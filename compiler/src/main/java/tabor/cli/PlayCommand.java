@@ -62,7 +62,7 @@ final class PlayCommand extends LessonCommand {
   }
 
   @Override
-  public Integer call() {
+  int run() {
     Set<Limb> silent = limbs(without);
     Lesson lesson = lesson();
     Section named = ReadyLesson.section(lesson, section);

@@ -1,5 +1,7 @@
 package tabor.cli;
 
+import tabor.source.VisibleText;
+
 /**
  * A line that says what is being worked on, for a person at a terminal who has waited a moment;
  * nobody else sees anything.
@@ -21,7 +23,7 @@ final class Progress {
     if (!io.errTerminal() || System.nanoTime() - start < PATIENCE_NANOS) {
       return;
     }
-    String line = (of > 1 ? (done + 1) + " of " + of + ": " : "") + what;
+    String line = (of > 1 ? (done + 1) + " of " + of + ": " : "") + VisibleText.line(what);
     String cut = line.length() > MOST_COLUMNS ? line.substring(0, MOST_COLUMNS) : line;
     io.err().print("\r" + cut + " ".repeat(Math.max(0, shown - cut.length())));
     io.err().flush();

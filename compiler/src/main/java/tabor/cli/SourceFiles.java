@@ -43,10 +43,16 @@ final class SourceFiles {
 
   /** The path that a word of the command line names. */
   static Path path(String word) {
+    if (word.isEmpty()) {
+      throw Failure.usage("an empty word names no file and no folder; . is the folder you are in");
+    }
     try {
       return Path.of(word);
     } catch (InvalidPathException e) {
-      throw Failure.usage("this cannot be the name of a file: " + word.replace('\0', '?'));
+      throw Failure.usage(
+          "this cannot be the name of a file: "
+              + word
+              + (word.indexOf('\0') < 0 ? "; with LC_ALL=C.UTF-8 it may be one" : ""));
     }
   }
 
@@ -65,10 +71,15 @@ final class SourceFiles {
         if (!name.startsWith(".")) {
           walk(child, into);
         }
-      } else if (name.endsWith(ENDING) && !Files.isDirectory(child)) {
+      } else if (name.endsWith(ENDING) && isText(child)) {
         into.add(child);
       }
     }
+  }
+
+  /** Not a folder, a pipe or a device; a link that leads nowhere is told about when it is read. */
+  private static boolean isText(Path child) {
+    return Files.isRegularFile(child) || !Files.exists(child);
   }
 
   /** The source's name without its ending: what its outputs are named after. */

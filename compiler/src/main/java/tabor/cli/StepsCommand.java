@@ -19,7 +19,7 @@ final class StepsCommand extends LessonCommand {
   }
 
   @Override
-  public Integer call() {
+  int run() {
     if (!form.equals("text") && !form.equals("tsv")) {
       throw Failure.usage("--as takes text or tsv, not " + form);
     }

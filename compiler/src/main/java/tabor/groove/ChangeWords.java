@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import tabor.groove.Comparison.Pair;
 import tabor.kit.Limb;
 import tabor.kit.SurfaceFacts.HiHat;
+import tabor.rhythm.CountNames;
 import tabor.rhythm.Slot;
 
 /** Puts a comparison into a drummer's words. */
@@ -21,10 +23,14 @@ final class ChangeWords {
   private final List<Stroke> now;
   private final Phrases phrases = new Phrases();
 
-  private ChangeWords(Comparison found, Set<Integer> without) {
-    this.found = found.without(without);
+  /** How many lists of places the reader has to go through. */
+  private int places;
+
+  private ChangeWords(Comparison found) {
+    this.found = found;
     this.step = found.step();
-    this.now = this.found.now();
+    this.now = found.now();
+    strokes();
   }
 
   /** What concerns the whole section, then one entry for each part, hands first. */
@@ -35,12 +41,19 @@ final class ChangeWords {
       all.add(displaced.get());
       return all;
     }
-    Set<Integer> newBars = NewBars.find(found);
-    ChangeWords words = new ChangeWords(found, newBars);
-    words.strokes();
-    all.addAll(words.phrases.byPart());
-    all.addAll(NewBars.words(found, newBars));
+    NewBars bars = NewBars.find(found);
+    NewLine hands = NewLine.find(bars.others(), true);
+    NewLine feet = NewLine.find(hands.others(), false);
+    all.addAll(hands.words());
+    all.addAll(feet.words());
+    all.addAll(new ChangeWords(feet.others()).phrases.byPart());
+    all.addAll(bars.words());
     return all;
+  }
+
+  /** How many lists of places it takes to tell these changes stroke by stroke. */
+  static int places(Comparison found) {
+    return new ChangeWords(found).places;
   }
 
   private void strokes() {
@@ -233,7 +246,7 @@ final class ChangeWords {
   }
 
   private String countOf(Stroke stroke) {
-    return tabor.rhythm.CountNames.of(stroke.slot(), step.meter()).toString();
+    return CountNames.of(stroke.slot(), step.meter(stroke.bar())).toString();
   }
 
   private static List<Integer> bars(List<Stroke> strokes) {
@@ -295,22 +308,44 @@ final class ChangeWords {
   }
 
   private void dropped(Set<Stroke> dropped) {
-    PartSplit.split(
-        dropped,
-        found.before(),
+    PartSplit.Said said =
         (part, whole, chosen) ->
-            phrases.add(part, whole ? "left out" : "left out " + where(chosen)));
+            phrases.add(
+                part, whole && isGone(part, chosen) ? "left out" : "left out " + where(chosen));
+    if (now.isEmpty() || !dropped.containsAll(found.before())) {
+      PartSplit.split(dropped, found.before(), said);
+    } else {
+      // Something else is there now: to say that everything is left out would be odd.
+      PartSplit.bySurface(dropped)
+          .values()
+          .forEach(some -> said.part(some.get(0).surface().words(), true, some));
+    }
+  }
+
+  /** True if the part has no stroke any more, none at other places either. */
+  private boolean isGone(String part, List<Stroke> dropped) {
+    boolean surface = part.equals(dropped.get(0).surface().words());
+    return now.stream()
+        .noneMatch(
+            stroke ->
+                dropped.stream()
+                    .anyMatch(
+                        old ->
+                            surface
+                                ? old.surface().name().equals(stroke.surface().name())
+                                : old.limb() == stroke.limb()));
   }
 
   private static List<Stroke> after(List<Pair> pairs) {
     return pairs.stream().map(Pair::after).toList();
   }
 
-  private static long count(List<Stroke> strokes, java.util.function.Predicate<Stroke> which) {
+  private static long count(List<Stroke> strokes, Predicate<Stroke> which) {
     return strokes.stream().filter(which).count();
   }
 
   private String where(Collection<Stroke> strokes) {
+    places++;
     return PlaceWords.of(step, strokes).orElseGet(() -> "in " + strokes.size() + " places");
   }
 }

@@ -117,7 +117,7 @@ public record Chart(
    * @param groove what is played
    * @param tempi one for each rung, in order; the last is exactly the tempo it climbs to
    * @param feel where off-beats sound
-   * @param by the written step, above 0, in beats a minute
+   * @param by the written step, above 0, in beats per minute
    * @param every how many times or bars at each rung
    * @param unit times or bars
    */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.Time;
@@ -95,25 +96,39 @@ record Comparison(
     return shown;
   }
 
-  /** The same with some bars of the step left out of account. */
-  Comparison without(Set<Integer> bars) {
-    if (bars.isEmpty()) {
-      return this;
-    }
+  /** The same with only some strokes taken into account; a pair is judged by what it is now. */
+  Comparison where(Predicate<Stroke> which) {
     return new Comparison(
         base,
         step,
-        before.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
-        now.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
-        added.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
-        dropped.stream().filter(stroke -> !bars.contains(stroke.bar())).toList(),
-        outside(altered, bars),
-        outside(moved, bars),
-        outside(passed, bars));
+        before.stream().filter(which).toList(),
+        now.stream().filter(which).toList(),
+        added.stream().filter(which).toList(),
+        dropped.stream().filter(which).toList(),
+        pairs(altered, which),
+        pairs(moved, which),
+        pairs(passed, which));
   }
 
-  private static List<Pair> outside(List<Pair> pairs, Set<Integer> bars) {
-    return pairs.stream().filter(pair -> !bars.contains(pair.after().bar())).toList();
+  private static List<Pair> pairs(List<Pair> pairs, Predicate<Stroke> which) {
+    return pairs.stream().filter(pair -> which.test(pair.after())).toList();
+  }
+
+  /** The same with the hands or feet that changed places no longer told; levels still are. */
+  Comparison withoutSticking(Predicate<Stroke> which) {
+    List<Pair> all = new ArrayList<>(altered);
+    all.addAll(pairs(passed, which));
+    return new Comparison(
+        base, step, before, now, added, dropped, all, moved, pairs(passed, which.negate()));
+  }
+
+  /** Strokes that came, went, or are struck elsewhere or by another limb. */
+  List<Stroke> touched() {
+    List<Stroke> touched = new ArrayList<>(added);
+    touched.addAll(dropped);
+    moved.forEach(pair -> touched.add(pair.after()));
+    passed.forEach(pair -> touched.add(pair.after()));
+    return touched;
   }
 
   private void match(List<Stroke> old, List<Stroke> now) {

@@ -22,6 +22,9 @@ final class Displacement {
 
   private static final int MOST_TRIES = 48;
 
+  /** One stroke that went elsewhere is told as such. */
+  private static final int FEW = 2;
+
   private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {}
 
   private Displacement() {}
@@ -37,16 +40,34 @@ final class Displacement {
     if (isSwapped(found)) {
       return Optional.of("hands: right and left exchanged");
     }
-    if (found.added().isEmpty() && found.dropped().isEmpty() && found.passed().isEmpty()) {
+    if (found.added().size() + found.dropped().size() + found.passed().size() <= FEW) {
       return Optional.empty();
     }
-    for (Map.Entry<String, Predicate<Stroke>> part : parts(found).entrySet()) {
-      Optional<String> turned = turned(found, part.getValue());
-      if (turned.isPresent()) {
-        return Optional.of(part.getKey() + ": " + turned.get());
+    // An even row turned round is itself: what plays one is named only if no part without it
+    // turned.
+    for (boolean whole : new boolean[] {true, false}) {
+      for (Map.Entry<String, Predicate<Stroke>> part : parts(found).entrySet()) {
+        Optional<String> turned =
+            whole && !isChangedThroughout(found, part.getValue())
+                ? Optional.empty()
+                : turned(found, part.getValue());
+        if (turned.isPresent()) {
+          return Optional.of(part.getKey() + ": " + turned.get());
+        }
       }
     }
     return Optional.empty();
+  }
+
+  /** True if something has changed on every surface that the part strikes. */
+  private static boolean isChangedThroughout(Comparison found, Predicate<Stroke> part) {
+    Set<String> changed = new HashSet<>();
+    found.added().forEach(stroke -> changed.add(stroke.surface().name()));
+    found.dropped().forEach(stroke -> changed.add(stroke.surface().name()));
+    found.passed().forEach(pair -> changed.add(pair.after().surface().name()));
+    return found.now().stream()
+        .filter(part)
+        .allMatch(stroke -> changed.contains(stroke.surface().name()));
   }
 
   private static boolean isSwapped(Comparison found) {
@@ -95,7 +116,7 @@ final class Displacement {
     if (was.size() != is.size() || was.size() < 2) {
       return Optional.empty();
     }
-    Time length = step.meter().bar().times(step.bars());
+    Time length = step.meters().length(step.bars());
     Set<Hit> now = new HashSet<>(is);
     Hit first = was.get(0);
     List<Time> tries = new ArrayList<>();
@@ -117,6 +138,7 @@ final class Displacement {
   private static boolean onlyThisPart(Comparison found, Predicate<Stroke> part) {
     return found.changed().stream().allMatch(part)
         && found.dropped().stream().allMatch(part)
+        && found.passed().stream().map(Comparison.Pair::after).allMatch(part)
         && found.now().stream().filter(part).allMatch(s -> s.bar() > 0);
   }
 
@@ -156,12 +178,17 @@ final class Displacement {
     return amount(step, by).map(words -> "moved " + words + (back ? " earlier" : " later"));
   }
 
+  private static boolean hasEqualBeats(Groove step) {
+    Time beat = step.meter().beat(0);
+    return step.meters().cycle().stream().allMatch(m -> m.isEven() && m.beat(0).equals(beat));
+  }
+
   private static Optional<String> amount(Groove step, Time by) {
     Time bars = by.over(step.meter().bar());
-    if (bars.isWhole()) {
+    if (step.meters().hasEqualBars() && bars.isWhole()) {
       return Optional.of(some(bars.num(), "bar", "bars"));
     }
-    if (step.meter().isEven() && by.over(step.meter().beat(0)).isWhole()) {
+    if (hasEqualBeats(step) && by.over(step.meter().beat(0)).isWhole()) {
       return Optional.of(some(by.over(step.meter().beat(0)).num(), "beat", "beats"));
     }
     for (NoteValue value : NoteValue.values()) {

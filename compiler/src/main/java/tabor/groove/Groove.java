@@ -114,6 +114,11 @@ public record Groove(
     return setting.meter();
   }
 
+  /** Time signature and beats of each bar. */
+  public Meters meters() {
+    return setting.meters();
+  }
+
   /** Time signature and beats of a bar; 0 is the pickup. */
   public Meter meter(int bar) {
     return setting.meters().of(bar);

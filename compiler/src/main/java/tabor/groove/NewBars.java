@@ -4,62 +4,61 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Time;
 
 /**
- * Finds bars that are another music altogether, such as a fill: to list what happened to each part
- * there would help nobody, so they are only named, with the count from which they are new.
+ * Bars that are another music altogether, such as a fill: to list what happened to each part there
+ * would help nobody, so they are only named, with the count from which they are new.
+ *
+ * @param words {@code bars 4 and 8: new from 3 on}, an entry for each place to begin
+ * @param others the comparison with those bars left out of account
  */
-final class NewBars {
+record NewBars(List<String> words, Comparison others) {
   /** So few changed strokes can be told one by one. */
-  private static final int FEW = 5;
+  static final int FEW = 5;
 
-  private NewBars() {}
+  /** So few lists of places are read easily. */
+  private static final int FEW_PLACES = 2;
 
-  /**
-   * The bars in which at least half of what was or is there came, went or moved; never all bars.
-   */
-  static Set<Integer> find(Comparison found) {
-    Map<Integer, Integer> changed = new TreeMap<>();
-    found.added().forEach(stroke -> changed.merge(stroke.bar(), 1, Integer::sum));
-    found.dropped().forEach(stroke -> changed.merge(stroke.bar(), 1, Integer::sum));
-    found.moved().forEach(pair -> changed.merge(pair.after().bar(), 1, Integer::sum));
-    Map<Integer, Integer> now = new TreeMap<>();
-    found.now().forEach(stroke -> now.merge(stroke.bar(), 1, Integer::sum));
-    Set<Integer> bars = new TreeSet<>();
-    changed.forEach(
-        (bar, count) -> {
-          if (count >= FEW && count * 2 >= now.getOrDefault(bar, 0)) {
-            bars.add(bar);
+  /** The bars in which most of what is there came, went or moved; never all bars. */
+  static NewBars find(Comparison found) {
+    Map<Integer, List<Stroke>> touched = new TreeMap<>();
+    for (Stroke stroke : found.touched()) {
+      touched.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
+    }
+    Map<Integer, Time> starts = new TreeMap<>();
+    touched.forEach(
+        (bar, strokes) -> {
+          Time start = strokes.stream().map(Stroke::at).reduce(Time::min).orElseThrow();
+          long now =
+              found.now().stream()
+                  .filter(s -> s.bar() == bar && s.at().compareTo(start) >= 0)
+                  .count();
+          if (strokes.size() >= FEW
+              && strokes.size() * 2L >= now
+              && ChangeWords.places(found.where(s -> s.bar() == bar)) > FEW_PLACES) {
+            starts.put(bar, start);
           }
         });
-    return bars.size() >= found.step().bars() ? Set.of() : bars;
+    if (starts.isEmpty() || starts.size() >= found.step().bars()) {
+      return new NewBars(List.of(), found);
+    }
+    return new NewBars(
+        words(found.step(), starts), found.where(stroke -> !starts.containsKey(stroke.bar())));
   }
 
-  /** {@code bars 4 and 8: new from 3 on}. */
-  static List<String> words(Comparison found, Set<Integer> bars) {
+  private static List<String> words(Groove step, Map<Integer, Time> starts) {
     Map<String, List<Integer>> byStart = new LinkedHashMap<>();
-    for (int bar : bars) {
-      byStart.computeIfAbsent(start(found, bar), s -> new ArrayList<>()).add(bar);
-    }
+    starts.forEach(
+        (bar, start) -> {
+          String from =
+              start.sign() == 0 ? "" : " from " + CountNames.of(start, step.meter(bar)) + " on";
+          byStart.computeIfAbsent(from, s -> new ArrayList<>()).add(bar);
+        });
     List<String> words = new ArrayList<>();
-    byStart.forEach((start, same) -> words.add(PlaceWords.barNames(same) + ": new" + start));
+    byStart.forEach((from, bars) -> words.add(PlaceWords.barNames(bars) + ": new" + from));
     return words;
-  }
-
-  private static String start(Comparison found, int bar) {
-    Groove step = found.step();
-    Time first = step.meter().bar();
-    List<Stroke> all = new ArrayList<>(found.added());
-    all.addAll(found.dropped());
-    found.moved().forEach(pair -> all.add(pair.after()));
-    for (Stroke stroke : all) {
-      first = stroke.bar() == bar ? Time.min(first, stroke.at()) : first;
-    }
-    return first.sign() == 0 ? "" : " from " + CountNames.of(first, step.meter()) + " on";
   }
 }

@@ -29,7 +29,7 @@ final class PlaceWords {
     List<Stroke> sorted = new ArrayList<>(strokes);
     sorted.sort((a, b) -> a.at().compareTo(b.at()));
     for (Stroke stroke : sorted) {
-      String count = CountNames.of(stroke.slot(), section.meter()).toString();
+      String count = CountNames.of(stroke.slot(), section.meter(stroke.bar())).toString();
       List<String> counts = byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>());
       if (!counts.contains(count)) {
         counts.add(count);
@@ -56,13 +56,15 @@ final class PlaceWords {
   }
 
   private static Optional<String> phrase(Groove section, List<String> counts, List<Integer> bars) {
-    return counts(section.meter(), counts).map(words -> words + bars(section, bars));
+    return counts(section, counts, bars).map(words -> words + bars(section, bars));
   }
 
-  private static Optional<String> counts(Meter meter, List<String> counts) {
+  private static Optional<String> counts(Groove section, List<String> counts, List<Integer> bars) {
+    Meter meter = section.meter(bars.get(0));
+    boolean alike = bars.stream().allMatch(bar -> section.meter(bar).hasSameBeats(meter));
     LinkedHashSet<String> left = new LinkedHashSet<>(counts);
     List<String> every = new ArrayList<>();
-    if (meter.beatCount() > 1) {
+    if (alike && meter.beatCount() > 1) {
       for (Syllable syllable : Syllable.values()) {
         List<String> all = new ArrayList<>();
         for (int beat = 1; beat <= meter.beatCount(); beat++) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
@@ -28,11 +29,11 @@ public final class Snap {
 
   private record Beat(int bar, int beat) {}
 
-  private final Meter meter;
+  private final Meters meters;
   private final Set<Beat> beats;
 
-  private Snap(Meter meter, Set<Beat> beats) {
-    this.meter = meter;
+  private Snap(Meters meters, Set<Beat> beats) {
+    this.meters = meters;
     this.beats = beats;
   }
 
@@ -42,13 +43,13 @@ public final class Snap {
   }
 
   private static Snap of(Groove.Setting setting, List<Stroke> strokes) {
-    Meter meter = setting.meter();
+    Meters meters = setting.meters();
     if (!isSwungEighths(setting.feel())) {
-      return new Snap(meter, Set.of());
+      return new Snap(meters, Set.of());
     }
-    Set<Beat> three = beats(meter, strokes, 3);
-    three.retainAll(beats(meter, strokes, 2));
-    return new Snap(meter, three);
+    Set<Beat> three = beats(meters, strokes, 3);
+    three.retainAll(beats(meters, strokes, 2));
+    return new Snap(meters, three);
   }
 
   /** True if the feel moves the second eighth of a beat. */
@@ -103,12 +104,15 @@ public final class Snap {
   }
 
   /** The beats that some word divides in so many, and no word spread unevenly over it. */
-  private static Set<Beat> beats(Meter meter, List<Stroke> strokes, int parts) {
+  private static Set<Beat> beats(Meters meters, List<Stroke> strokes, int parts) {
     Set<Beat> found = new HashSet<>();
-    Map<Division, Boolean> known = new HashMap<>();
+    List<Map<Division, Boolean>> known = new ArrayList<>();
+    meters.cycle().forEach(meter -> known.add(new HashMap<>()));
     for (Stroke stroke : strokes) {
       Division division = stroke.slot().division();
-      if (known.computeIfAbsent(division, d -> perBeat(d, meter) == parts)) {
+      Map<Division, Boolean> ofMeter = known.get(meters.index(stroke.bar()));
+      Meter meter = meters.of(stroke.bar());
+      if (ofMeter.computeIfAbsent(division, d -> perBeat(d, meter) == parts)) {
         for (int i = 0; i < division.beats(); i++) {
           found.add(new Beat(stroke.bar(), division.beat() + i));
         }
@@ -139,7 +143,7 @@ public final class Snap {
   /** True if a stroke stands in a word of two that has snapped to a triplet. */
   public boolean isSnapped(Stroke stroke) {
     return !beats.isEmpty()
-        && perBeat(stroke.slot().division(), meter) == 2
+        && perBeat(stroke.slot().division(), meters.of(stroke.bar())) == 2
         && beats.contains(new Beat(stroke.bar(), beat(stroke.slot())));
   }
 
@@ -148,17 +152,17 @@ public final class Snap {
     if (beats.isEmpty()) {
       return false;
     }
-    long later = at.over(meter.bar()).floor();
-    Time place = at.minus(meter.bar().times(later));
-    return beats.contains(new Beat(Math.toIntExact(bar + later), meter.beatAt(place)));
+    Meters.Place place = meters.place(bar, at);
+    return beats.contains(new Beat(place.bar(), meters.of(place.bar()).beatAt(place.at())));
   }
 
   private Stroke snapped(Stroke stroke, Set<List<Object>> places) {
     Time end = stroke.at().plus(stroke.length());
-    Time at = isSnapped(stroke) ? warped(beat(stroke.slot()), stroke.at()) : stroke.at();
+    Meter meter = meters.of(stroke.bar());
+    Time at = isSnapped(stroke) ? warped(meter, beat(stroke.slot()), stroke.at()) : stroke.at();
     Time shownEnd = end;
     if (isInOwnBeat(stroke, end)) {
-      shownEnd = warped(beat(stroke.slot()), end);
+      shownEnd = warped(meter, beat(stroke.slot()), end);
     } else if (!isInOwnWord(stroke, end)) {
       shownEnd = end(stroke.bar(), end, places);
     }
@@ -169,35 +173,33 @@ public final class Snap {
 
   /** Where a hold ends: with the stroke that ends it, or with the half of a beat that snaps. */
   private Time end(int bar, Time end, Set<List<Object>> places) {
-    long later = end.over(meter.bar()).floor();
-    Time line = meter.bar().times(later);
-    Time at = end.minus(line);
+    Meters.Place place = meters.place(bar, end);
+    int in = place.bar();
+    Meter meter = meters.of(in);
+    Time line = meters.between(bar, in);
+    Time at = place.at();
     int beat = meter.beatAt(at);
-    int in = Math.toIntExact(bar + later);
     if (!beats.contains(new Beat(in, beat))) {
       return end;
     }
     boolean half = at.minus(meter.beatStart(beat)).equals(meter.beat(beat).over(2));
-    return half || places.contains(List.of(in, at)) ? line.plus(warped(beat, at)) : end;
+    return half || places.contains(List.of(in, at)) ? line.plus(warped(meter, beat, at)) : end;
   }
 
   private boolean isInOwnBeat(Stroke stroke, Time end) {
     return isSnapped(stroke)
-        && end.compareTo(meter.beatStart(beat(stroke.slot())).plus(beatOf(stroke))) <= 0;
-  }
-
-  private Time beatOf(Stroke stroke) {
-    return meter.beat(beat(stroke.slot()));
+        && end.compareTo(meters.of(stroke.bar()).beatStart(beat(stroke.slot()) + 1)) <= 0;
   }
 
   private boolean isInOwnWord(Stroke stroke, Time end) {
     Division division = stroke.slot().division();
+    Meter meter = meters.of(stroke.bar());
     return !isSnapped(stroke)
         && division.isInside(meter)
         && end.compareTo(meter.beatStart(division.beat() + division.beats())) <= 0;
   }
 
-  private Time warped(int beat, Time at) {
+  private static Time warped(Meter meter, int beat, Time at) {
     Time in = at.minus(meter.beatStart(beat)).over(meter.beat(beat));
     Time moved =
         in.before(HALF)
@@ -206,7 +208,7 @@ public final class Snap {
     return meter.beatStart(beat).plus(meter.beat(beat).times(moved));
   }
 
-  private Time unwarped(int beat, Time at) {
+  private static Time unwarped(Meter meter, int beat, Time at) {
     Time in = at.minus(meter.beatStart(beat)).over(meter.beat(beat));
     Time written =
         in.before(TWO_THIRDS)
@@ -217,7 +219,9 @@ public final class Snap {
 
   /** Where a place of the word that a stroke stands in is shown. */
   public Time shown(Stroke stroke, Time written) {
-    return isSnapped(stroke) ? warped(beat(stroke.slot()), written) : written;
+    return isSnapped(stroke)
+        ? warped(meters.of(stroke.bar()), beat(stroke.slot()), written)
+        : written;
   }
 
   /**
@@ -229,9 +233,10 @@ public final class Snap {
       return stroke;
     }
     int beat = beat(stroke.slot());
-    Time at = unwarped(beat, stroke.at());
+    Meter meter = meters.of(stroke.bar());
+    Time at = unwarped(meter, beat, stroke.at());
     Time shownEnd = stroke.at().plus(stroke.length());
-    Time end = isInOwnBeat(stroke, shownEnd) ? unwarped(beat, shownEnd) : shownEnd;
+    Time end = isInOwnBeat(stroke, shownEnd) ? unwarped(meter, beat, shownEnd) : shownEnd;
     return stroke.moved(stroke.bar(), at, end.minus(at), stroke.slot());
   }
 
@@ -281,6 +286,7 @@ public final class Snap {
   /** Length of the slot of a stroke by itself, without the holds after it, as it is shown. */
   public Time slotLength(Stroke stroke) {
     Slot slot = stroke.slot();
+    Meter meter = meters.of(stroke.bar());
     if (!slot.division().isInside(meter)) {
       return stroke.length();
     }

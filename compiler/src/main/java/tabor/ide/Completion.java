@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import tabor.compile.Compiled;
@@ -88,8 +89,20 @@ public final class Completion {
     for (Item item : expected.items()) {
       context.row(item).ifPresent(row -> offer(item, row));
     }
+    withoutDeadEnds(expected.items());
     if (!explicit && found.containsKey(typed)) {
       found.clear();
+    }
+  }
+
+  /** Takes out the words of a place after which the line could find no stroke. */
+  private void withoutDeadEnds(List<Item> items) {
+    Groove groove = context.above().orElse(null);
+    if (groove != null
+        && !groove.written().isEmpty()
+        && items.stream().anyMatch(PlaceFilter::concerns)) {
+      PlaceFilter places = new PlaceFilter(context, groove);
+      found.keySet().removeIf(word -> !places.leadsOn(word));
     }
   }
 
@@ -135,22 +148,29 @@ public final class Completion {
     if (item.in("sectionName")) {
       sections(context.kind() == SectionKind.CHART);
     } else if (item.in("patternName")) {
-      defined(NameKind.PATTERN, Kind.PATTERN);
-      // The short names are the ones that players say.
-      Rudiments.all().keySet().stream()
-          .map(PatternText::spoken)
-          .forEach(name -> add(name, Kind.PATTERN, "rudiment", ""));
-      Timelines.all().forEach((name, places) -> add(name, Kind.PATTERN, places, ""));
+      patterns();
     } else if (item.in("kitName")) {
-      defined(NameKind.KIT, Kind.KIT);
+      defined(NameKind.KIT, Kind.KIT, kit -> true);
       Kits.NAMES.forEach(name -> add(name, Kind.KIT, "built in", ""));
     }
   }
 
-  private void defined(NameKind kind, Kind as) {
+  private void patterns() {
+    Optional<PatternFilter> part = PatternFilter.of(context);
+    defined(NameKind.PATTERN, Kind.PATTERN, one -> part.map(some -> some.takes(one)).orElse(true));
+    // The short names are the ones that players say.
+    Rudiments.all().values().stream()
+        .filter(rudiment -> part.map(some -> some.takes(rudiment.lead())).orElse(true))
+        .forEach(one -> add(PatternText.spoken(one.name()), Kind.PATTERN, "rudiment", ""));
+    if (part.map(PatternFilter::takesStrokes).orElse(true)) {
+      Timelines.all().forEach((name, places) -> add(name, Kind.PATTERN, places, ""));
+    }
+  }
+
+  private void defined(NameKind kind, Kind as, Predicate<Definition> filter) {
     for (Definition one : Definitions.visible(context.cursor().compiled(), context.library())) {
       boolean itself = one.section() == context.cursor().section();
-      if (one.kind() == kind && !itself) {
+      if (one.kind() == kind && !itself && filter.test(one)) {
         add(one.name(), as, one.title() == null ? "" : one.title(), "");
       }
     }

@@ -14,6 +14,7 @@ import tabor.parse.LineWords;
 import tabor.parse.Reader;
 import tabor.rhythm.Meter;
 import tabor.source.Passage;
+import tabor.source.Span;
 import tabor.syntax.Line;
 import tabor.syntax.SectionKind;
 import tabor.syntax.Statement;
@@ -110,7 +111,7 @@ final class CompletionContext {
   /** The part or pattern that the line writes, with one stroke; empty if it is none. */
   Optional<Statement> lane() {
     int colon = before.indexOf(':');
-    return statement(before.substring(0, colon + 1) + " x");
+    return read(before.substring(0, colon + 1) + " x");
   }
 
   /** True if a blank, a comma or nothing at all stands before the word that is being written. */
@@ -164,6 +165,16 @@ final class CompletionContext {
         item.statement() + item.kind() + item.word(), key -> read(item));
   }
 
+  /** The line as far as it is written, with a word in the place of the one being written. */
+  String lineWith(String word) {
+    return before.substring(0, expected().start()) + word;
+  }
+
+  /** The place of the word that is being written, in its line. */
+  Span span() {
+    return new Span(expected().start(), before.length());
+  }
+
   private Optional<Statement> read(Item first) {
     StringBuilder line = new StringBuilder(before.substring(0, expected().start()));
     Item next = first;
@@ -175,10 +186,11 @@ final class CompletionContext {
       line.append(word).append(' ');
       next = next(ExpectedWords.at(line.toString()).items(), next);
     }
-    return statement(line.toString());
+    return read(line.toString());
   }
 
-  private Optional<Statement> statement(String line) {
+  /** What a line of this section says; empty if it is no statement. */
+  Optional<Statement> read(String line) {
     Line heading = reader.read(new Passage(line)).heading();
     if (heading != null) {
       return Optional.of(heading.statement());

@@ -48,6 +48,7 @@ final class FixFinder {
       case DUPLICATE_NAME -> freeName();
       case NOTHING_THERE -> silence();
       case HELD_DRUM -> silence();
+      case TOO_FAST, FAR_REACH -> found.addAll(new PaceFixes(cursor, diagnostic).find());
       case UNUSED_NAME -> takeOutSection();
       case ALL_ACCENTS -> smallLetters();
       case ALREADY_THERE -> {
@@ -65,8 +66,6 @@ final class FixFinder {
           USE_OUTSIDE,
           TOO_LONG,
           TOO_DEEP,
-          TOO_FAST,
-          FAR_REACH,
           NOT_UTF8,
           UNREADABLE,
           PATTERN_CUT,

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.groove.Groove;
+import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.source.Span;
@@ -41,7 +43,9 @@ final class LimbFixes {
       return found;
     }
     if (line.statement() instanceof Edit.Add added && added.with() != null) {
-      with(added.with());
+      if (diagnostic.code() == Code.WRONG_LIMB || isFree(added.with().limb().other())) {
+        with(added.with());
+      }
     } else if (token != null && token.hit() != null) {
       if (line.statement() instanceof PartStatement.Lane lane
           && lane.subject() instanceof Subject.OfLimb limb) {
@@ -51,6 +55,27 @@ final class LimbFixes {
       }
     }
     return found;
+  }
+
+  /**
+   * True if a limb has nothing to do where the diagnostic's stroke is. Of three strokes for two
+   * limbs none is helped by the other one.
+   */
+  private boolean isFree(Limb limb) {
+    if (diagnostic.code() == Code.THREE_HANDS || diagnostic.code() == Code.THREE_FEET) {
+      return false;
+    }
+    List<Stroke> written = cursor.groove().map(Groove::written).orElse(List.of());
+    return written.stream()
+        .filter(stroke -> stroke.spot().equals(diagnostic.spot()))
+        .allMatch(
+            stroke ->
+                written.stream()
+                    .noneMatch(
+                        one ->
+                            one.limb() == limb
+                                && one.bar() == stroke.bar()
+                                && one.at().equals(stroke.at())));
   }
 
   private void with(LimbRef limb) {
@@ -74,11 +99,32 @@ final class LimbFixes {
     Span letter = cursor.inFile(token.letterSpan(line));
     Character other = OTHER.get(hit.letter());
     if (other != null) {
-      found.add(QuickFix.of("Give it to the other limb", letter, cased(other, hit)));
+      if (isFree(limb(other))) {
+        found.add(QuickFix.of("Give it to the other limb", letter, cased(other, hit)));
+      }
     } else if (hit.letter() == 'b') {
       found.add(QuickFix.of("Play it with the right alone", letter, cased('r', hit)));
       found.add(QuickFix.of("Play it with the left alone", letter, cased('l', hit)));
     }
+  }
+
+  private Limb limb(char letter) {
+    boolean feet =
+        cursor.line() != null
+            && cursor.line().statement() instanceof PartStatement.Lane lane
+            && (lane.subject() instanceof Subject.Feet || isFoot(lane.subject()));
+    return switch (letter) {
+      case 'k' -> Limb.RIGHT_FOOT;
+      case 'p' -> Limb.LEFT_FOOT;
+      case 'r' -> feet ? Limb.RIGHT_FOOT : Limb.RIGHT_HAND;
+      default -> feet ? Limb.LEFT_FOOT : Limb.LEFT_HAND;
+    };
+  }
+
+  private boolean isFoot(Subject subject) {
+    Surface surface =
+        subject instanceof Subject.OfSurface of ? cursor.kit().surface(of.surface().name()) : null;
+    return surface != null && surface.isFoot();
   }
 
   private static String cased(char letter, Beat.Hit hit) {
@@ -99,6 +145,9 @@ final class LimbFixes {
       return;
     }
     boolean fits = surface.isFoot() != limb.isHand();
+    if (fits && !isFree(limb.other())) {
+      return;
+    }
     String who = fits ? " with " + limb.other().words() : "";
     String title =
         fits

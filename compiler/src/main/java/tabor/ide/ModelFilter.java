@@ -41,6 +41,9 @@ final class ModelFilter {
     if (ONCE.stream().anyMatch(item::in) && context.expected().words().contains(word)) {
       return false;
     }
+    if (item.in("playedPattern")) {
+      return PatternFilter.of(context).map(PatternFilter::takesStrokes).orElse(true);
+    }
     Groove groove = context.above().orElse(null);
     Statement statement = groove == null ? null : context.statement(item).orElse(null);
     if (groove == null || statement == null) {

@@ -88,8 +88,9 @@ public final class QuickFixes {
   }
 
   /**
-   * True if the diagnostic is gone after the fix and nothing new is wrong. What an error kept from
-   * being checked may turn out to deserve a warning.
+   * True if the diagnostic is gone after the fix, nothing new is wrong, and strokes that other
+   * lines wrote are what they were. What an error kept from being checked may turn out to deserve a
+   * warning.
    */
   public static boolean works(
       Compiled compiled, Diagnostic diagnostic, QuickFix fix, Library library) {
@@ -101,7 +102,8 @@ public final class QuickFixes {
         return false;
       }
     }
-    return hasNoMore(compiled, after, Severity.ERROR)
+    return OtherStrokes.areKept(compiled, after, diagnostic, fix)
+        && hasNoMore(compiled, after, Severity.ERROR)
         && (diagnostic.severity() == Severity.ERROR
             || hasNoMore(compiled, after, Severity.WARNING));
   }
@@ -118,7 +120,9 @@ public final class QuickFixes {
   }
 
   private static boolean meet(Span left, Span place, Diagnostic after, Diagnostic before) {
-    boolean overlap = left.start() < place.end() && place.start() < left.end();
+    boolean elsewhere =
+        after.place() != null && before.place() != null && !after.place().equals(before.place());
+    boolean overlap = !elsewhere && left.start() < place.end() && place.start() < left.end();
     boolean same = left.start() == place.start() && after.message().equals(before.message());
     return overlap || same;
   }

@@ -41,10 +41,10 @@ public final class Refactorings {
       refactorings.parts(line);
       PatternRefactorings.of(refactorings.cursor, line, lane, groove, library)
           .forEach(refactorings::offer);
-      refactorings.swapHands(line, lane.subject());
+      refactorings.swapHands(groove, line, lane.subject());
     } else if (line.statement() instanceof PartStatement.Played played) {
       refactorings.writeOut(line, played);
-      refactorings.swapHands(line, played.subject());
+      refactorings.swapHands(groove, line, played.subject());
     }
     return List.copyOf(refactorings.found);
   }
@@ -152,7 +152,11 @@ public final class Refactorings {
   }
 
   /** Right becomes left in this part alone. This one is meant to change who strikes. */
-  private void swapHands(Line line, Subject subject) {
+  private void swapHands(Groove groove, Line line, Subject subject) {
+    boolean noHands = subject instanceof Subject.Feet || subject instanceof Subject.Line;
+    if (noHands || !othersAreFree(groove, line)) {
+      return;
+    }
     List<TextEdit> edits = new ArrayList<>();
     if (subject instanceof Subject.OfLimb limb) {
       Span whole = compiled.span(line.spot(limb.span()));
@@ -178,6 +182,21 @@ public final class Refactorings {
                       ? Optional.of(TextEdit.inOrder(edits))
                       : Optional.empty()));
     }
+  }
+
+  /** True if no other line has the hand busy that would take a stroke of this one over. */
+  private static boolean othersAreFree(Groove groove, Line line) {
+    List<Stroke> own = madeBy(groove, line);
+    return own.stream()
+        .allMatch(
+            stroke ->
+                groove.written().stream()
+                    .noneMatch(
+                        one ->
+                            one.limb() == stroke.limb().other()
+                                && one.bar() == stroke.bar()
+                                && one.at().equals(stroke.at())
+                                && !own.contains(one)));
   }
 
   /** The strokes that a line made; the groove may be of a shorter text that has the line too. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.rhythm.Division;
 import tabor.rhythm.Meter;
@@ -30,9 +31,10 @@ final class CountLines {
   /**
    * The rows of a bar with what is struck in each; none for a silent bar.
    *
+   * @param snap of the section: what has snapped to a triplet is counted as one
    * @param strokes of that bar
    */
-  static List<Map<Time, String>> of(Meter meter, List<Stroke> strokes) {
+  static List<Map<Time, String>> of(Meter meter, Snap snap, List<Stroke> strokes) {
     CountLines lines = new CountLines(meter);
     Map<Division, NavigableMap<Time, String>> struck =
         new TreeMap<>(
@@ -40,10 +42,11 @@ final class CountLines {
                 .thenComparingInt(Division::beat)
                 .thenComparingInt(Division::beats));
     for (Stroke stroke : strokes) {
-      if (stroke.slot().division().isInside(meter)) {
-        String label = NoteSigns.label(stroke.slot(), meter);
+      Slot slot = snap.slot(stroke);
+      if (slot.division().isInside(meter)) {
+        String label = NoteSigns.label(slot, meter);
         NavigableMap<Time, String> here =
-            struck.computeIfAbsent(stroke.slot().division(), d -> new TreeMap<>());
+            struck.computeIfAbsent(slot.division(), d -> new TreeMap<>());
         if (!label.isEmpty()) {
           here.put(stroke.at(), label);
         }

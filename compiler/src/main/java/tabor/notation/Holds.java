@@ -10,6 +10,7 @@ import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 
 /**
@@ -65,7 +66,7 @@ final class Holds {
   }
 
   private Time beatEnd(Stroke stroke) {
-    Meter meter = groove.meter();
+    Meter meter = groove.meter(stroke.bar());
     return stroke.at().before(meter.bar())
         ? meter.beatStart(meter.beatAt(stroke.at()) + 1)
         : stroke.at();
@@ -85,15 +86,11 @@ final class Holds {
   /** The ends of what one voice holds in each bar, measured from its barline. */
   Map<Integer, List<Time>> endsByBar(Voice voice) {
     Map<Integer, List<Time>> found = new HashMap<>();
-    Time bar = groove.meter().bar();
     for (Stroke stroke : strokes) {
       Time end = ends.get(stroke);
       if (end != null && voicing.of(stroke) == voice) {
-        Time fromBarOne = end.minus(groove.pickup());
-        int number = Math.toIntExact(fromBarOne.over(bar).floor()) + 1;
-        found
-            .computeIfAbsent(number, none -> new ArrayList<>())
-            .add(fromBarOne.minus(bar.times(number - 1L)));
+        Meters.Place place = groove.meters().place(end.minus(groove.pickup()));
+        found.computeIfAbsent(place.bar(), none -> new ArrayList<>()).add(place.at());
       }
     }
     return found;

@@ -141,8 +141,9 @@ final class NoteSigns {
   String count(Draft draft) {
     for (Stroke stroke : draft.struck()) {
       Slot slot = snap.slot(stroke);
-      if (slot.division().isInside(groove.meter())) {
-        String label = label(slot, groove.meter());
+      Meter meter = groove.meter(stroke.bar());
+      if (slot.division().isInside(meter)) {
+        String label = label(slot, meter);
         if (!label.isEmpty()) {
           return label;
         }

@@ -11,6 +11,7 @@ import tabor.groove.Roll;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.rhythm.Division;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
@@ -111,9 +112,7 @@ final class RollWriting {
   private Stroke single(Roll roll, int i) {
     Stroke stroke = roll.stroke();
     Time step = roll.step();
-    Time bar = groove.meter().bar();
-    Time at = stroke.at().plus(step.times(i));
-    int later = Math.toIntExact(at.over(bar).floor());
+    Meters.Place place = groove.meters().place(stroke.bar(), stroke.at().plus(step.times(i)));
     Ornaments kept = Ornaments.NONE;
     for (Ornament ornament : stroke.ornaments().list()) {
       if (!ornament.isRoll() && (i == 0 || ornament.smallStrokes() == 0)) {
@@ -123,14 +122,13 @@ final class RollWriting {
     Slot slot = stroke.slot();
     if (i >= roll.inSlot()) {
       // Held beyond its slot: a place of no word.
-      slot = new Slot(new Division(0, groove.meter().beatCount() + 1, 1), 0, List.of());
+      slot = new Slot(new Division(0, groove.meter(place.bar()).beatCount() + 1, 1), 0, List.of());
     } else if (i > 0) {
       List<Slot.Part> parts = new ArrayList<>(slot.parts());
       parts.add(new Slot.Part(i, Math.toIntExact(roll.inSlot())));
       slot = new Slot(slot.division(), slot.index(), parts);
     }
-    Stroke one =
-        stroke.moved(stroke.bar() + later, at.minus(bar.times(later)), step, slot).with(kept);
+    Stroke one = stroke.moved(place.bar(), place.at(), step, slot).with(kept);
     if (i > 0 && stroke.level() == Level.ACCENT) {
       one = one.at(Level.PLAIN);
     }

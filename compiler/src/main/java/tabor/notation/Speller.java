@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tabor.groove.Groove;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.notation.Event.Chord;
 import tabor.notation.Event.Rest;
 import tabor.notation.Event.Rest.Show;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /**
@@ -20,6 +22,7 @@ import tabor.rhythm.Time;
  */
 public final class Speller {
   private final Groove groove;
+  private final Snap snap;
   private final NoteSigns signs;
   private final RollWriting rolls;
   private final Voicing voicing;
@@ -28,6 +31,7 @@ public final class Speller {
   private Speller(Groove groove, Set<Stroke> changed, Voicing voicing) {
     this.groove = groove;
     this.voicing = voicing;
+    this.snap = Snap.of(groove);
     this.rolls = new RollWriting(groove);
     this.signs = new NoteSigns(groove, changed, rolls);
     for (Stroke stroke : groove.strokes()) {
@@ -104,15 +108,18 @@ public final class Speller {
   }
 
   private Bar bar(int number, Voices written) {
-    Time whole = groove.meter().bar();
+    Meter meter = groove.meter(number);
+    Time whole = meter.bar();
     Time length = number == 0 ? groove.pickup() : whole;
     VoiceWriter.Result[] results = written.bars().get(number - groove.firstBar());
     VoiceWriter.Result up = results[0];
     VoiceWriter.Result down = results[1];
     VoiceWriter hands = written.hands();
     VoiceWriter feet = written.feet();
-    List<Event> above = events(Voice.HANDS, up, length, shows(up, down, hands, feet, Show.SHARED));
-    List<Event> below = events(Voice.FEET, down, length, shows(down, up, feet, hands, Show.HIDDEN));
+    List<Event> above =
+        events(Voice.HANDS, meter, up, length, shows(up, down, hands, feet, Show.SHARED));
+    List<Event> below =
+        events(Voice.FEET, meter, down, length, shows(down, up, feet, hands, Show.HIDDEN));
     return new Bar(
         number,
         groove.repeats().contains(number),
@@ -120,7 +127,7 @@ public final class Speller {
         length,
         above,
         countedAbove(above, below),
-        CountLines.of(groove.meter(), strokesOfBar.getOrDefault(number, List.of())));
+        CountLines.of(meter, snap, strokesOfBar.getOrDefault(number, List.of())));
   }
 
   /** How the rests of one voice are drawn, beside what the other voice does. */
@@ -152,7 +159,8 @@ public final class Speller {
     return (start, length) -> rests.contains(List.of(start, length)) ? together : Show.OWN;
   }
 
-  private List<Event> events(Voice voice, VoiceWriter.Result written, Time length, Shows shows) {
+  private List<Event> events(
+      Voice voice, Meter meter, VoiceWriter.Result written, Time length, Shows shows) {
     List<Draft> drafts = written.drafts();
     if (drafts.isEmpty()) {
       Written whole = new Written(Written.Type.WHOLE, 0);
@@ -160,7 +168,7 @@ public final class Speller {
       return List.of(new Rest(Time.ZERO, length, whole, List.of(), show, true));
     }
     Extents extents = new Extents(drafts);
-    Beamer beamer = new Beamer(groove.meter(), written, extents);
+    Beamer beamer = new Beamer(meter, written, extents);
     IdentityHashMap<RhythmNode, Tuplet> known = new IdentityHashMap<>();
     List<Event> events = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {

@@ -48,8 +48,8 @@ final class VoiceWriter {
     this.snap = Snap.of(groove);
     this.holds = holds;
     this.heldEnds = holds.endsByBar(voice);
-    Time bar = groove.meter().bar();
     for (Stroke stroke : written) {
+      Time bar = groove.meter(stroke.bar()).bar();
       Time first = stroke.bar() == 0 ? bar.minus(groove.pickup()) : Time.ZERO;
       if (first.compareTo(stroke.at()) <= 0 && stroke.at().before(bar)) {
         strokes.computeIfAbsent(stroke.bar(), none -> new ArrayList<>()).add(stroke);
@@ -66,7 +66,7 @@ final class VoiceWriter {
   Result write(int number) {
     bar = number;
     drafts = new ArrayList<>();
-    Meter meter = groove.meter();
+    Meter meter = groove.meter(number);
     Time start = number == 0 ? meter.bar().minus(groove.pickup()) : Time.ZERO;
     List<Stroke> here = strokes.getOrDefault(number, List.of());
     List<Onset> marks = marks(here);
@@ -96,14 +96,15 @@ final class VoiceWriter {
 
   private List<Onset> marks(List<Stroke> here) {
     struckAt = new HashMap<>();
+    Meter meter = groove.meter(bar);
     List<Onset> marks = new ArrayList<>();
     for (Stroke stroke : here) {
       struckAt.computeIfAbsent(stroke.at(), none -> new ArrayList<>()).add(stroke);
-      marks.add(Onset.of(snap, stroke, groove.meter()));
+      marks.add(Onset.of(snap, stroke, meter));
     }
     Set<Time> beats = new HashSet<>();
-    for (int i = 0; i < groove.meter().beatCount(); i++) {
-      beats.add(groove.meter().beatStart(i));
+    for (int i = 0; i < meter.beatCount(); i++) {
+      beats.add(meter.beatStart(i));
     }
     for (Time end : heldEnds.getOrDefault(bar, List.of())) {
       if (!beats.contains(end) && !struckAt.containsKey(end)) {
@@ -150,7 +151,7 @@ final class VoiceWriter {
 
   /** True if one note or rest may stand for so many beats from there on. */
   private boolean isOneSign(int first, int count, boolean note) {
-    Meter meter = groove.meter();
+    Meter meter = groove.meter(bar);
     Time length = meter.beat(first).times(count);
     boolean single = length.num() == 1 || length.num() == 3;
     if (!meter.isEven() || !single || length.compareTo(NoteValues.LONGEST) > 0) {

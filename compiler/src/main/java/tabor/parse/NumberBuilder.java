@@ -16,7 +16,9 @@ final class NumberBuilder {
   /** Stands for every number of more than nine digits. */
   static final int HUGE = 999_999_999;
 
-  /** The tempi that a file may ask for, in beats a minute: what players count and MIDI can hold. */
+  /**
+   * The tempi that a file may ask for, in beats per minute: what players count and MIDI can hold.
+   */
   private static final int SLOWEST = 10;
 
   private static final int FASTEST = 600;

@@ -109,7 +109,7 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
             ? null
             : new Ref<>(BeatUnit.of(tempo.unit.getText()).orElseThrow(), Spans.of(tempo.unit));
     Num speed = numbers.speed(tempo.speed);
-    // MIDI holds no tempo below 3.6 quarters a minute.
+    // MIDI holds no tempo below 3.6 quarters per minute.
     if (unit != null
         && unit.value().length().before(Time.of(1, 8))
         && speed.value().before(Time.of(16))) {

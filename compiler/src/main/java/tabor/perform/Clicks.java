@@ -21,9 +21,8 @@ final class Clicks {
 
   /** The beats of a count-in. It stops where the pickup after it begins. */
   static void countIn(SoundPlacer placer, int index, Segment segment) {
-    List<Time> beats = places(segment.meter(), Click.ON);
-    for (int bar = 1 - segment.bars(); bar <= 0; bar++) {
-      for (Time at : beats) {
+    for (int bar = segment.firstBar(); bar <= segment.lastBar(); bar++) {
+      for (Time at : places(segment.meter(bar), Click.ON)) {
         Time start = segment.barline(bar).plus(at);
         if (start.before(segment.end())) {
           placer.add(sound(Sound.Kind.COUNT_IN, at.sign() == 0, 100, start, index, bar, at));
@@ -36,12 +35,12 @@ final class Clicks {
   static void under(SoundPlacer placer, int index, Segment segment, Click click) {
     Groove groove = segment.groove();
     Swing swing =
-        new Swing(segment.meter(), segment.feel(), groove == null ? List.of() : groove.strokes());
-    List<Time> beats = places(segment.meter(), Click.ON);
-    List<Time> places = places(segment.meter(), click);
-    for (int bar = segment.pickup().sign() > 0 ? 0 : 1; bar <= segment.bars(); bar++) {
-      for (Time at : places) {
-        Time start = segment.barline(bar).plus(sounded(segment.meter(), swing, bar, at));
+        new Swing(segment.meters(), segment.feel(), groove == null ? List.of() : groove.strokes());
+    for (int bar = segment.firstBar(); bar <= segment.lastBar(); bar++) {
+      Meter meter = segment.meter(bar);
+      List<Time> beats = places(meter, Click.ON);
+      for (Time at : places(meter, click)) {
+        Time start = segment.barline(bar).plus(sounded(meter, swing, bar, at));
         if (!start.before(segment.start())) {
           int loud = beats.contains(at) ? 80 : 50;
           placer.add(sound(Sound.Kind.CLICK, at.sign() == 0, loud, start, index, bar, at));

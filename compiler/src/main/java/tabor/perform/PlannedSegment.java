@@ -5,6 +5,7 @@ import tabor.groove.Chart.Click;
 import tabor.groove.Groove;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
@@ -22,10 +23,12 @@ record PlannedSegment(
     Time pickup,
     Click click) {
 
-  /** So many bars of count-in. It leaves {@code pickup} to what comes after it. */
+  /**
+   * So many bars of count-in, in the first meter of what it counts in. It leaves {@code pickup} to
+   * what comes after it.
+   */
   static PlannedSegment countIn(int bars, @Nullable Groove like, Tempo tempo, Time pickup) {
-    Meter meter = like == null ? Meter.COMMON : like.meter();
-    Time left = pickup.before(meter.bar()) ? pickup : Time.ZERO;
+    Time left = pickup.before(meters(like).first().bar()) ? pickup : Time.ZERO;
     return new PlannedSegment(
         Segment.Kind.COUNT_IN, like, tempo, Feel.STRAIGHT, bars, left, Click.OFF);
   }
@@ -44,8 +47,11 @@ record PlannedSegment(
   }
 
   Segment at(Time start, long picos) {
-    Meter meter = groove == null ? Meter.COMMON : groove.meter();
-    return new Segment(kind, groove, meter, tempo, feel, bars, pickup, start, picos);
+    return new Segment(kind, groove, meters(groove), tempo, feel, bars, pickup, start, picos);
+  }
+
+  private static Meters meters(@Nullable Groove groove) {
+    return groove == null ? Meters.of(Meter.COMMON) : groove.meters();
   }
 
   Time length() {

@@ -64,7 +64,7 @@ final class SectionSounds {
     this.snap = Snap.of(groove);
     this.snaps = Snap.isSwungEighths(feel);
     Feel played = coarse ? new Feel(feel.unit(), share(feel.share())) : feel;
-    this.swing = new Swing(groove.meter(), played, groove.strokes());
+    this.swing = new Swing(groove.meters(), played, groove.strokes());
     this.volume = new Volume(groove, coarse);
   }
 
@@ -194,7 +194,7 @@ final class SectionSounds {
   }
 
   private Time place(Stroke stroke, Time at) {
-    Time line = groove.meter().bar().times(stroke.bar() - 1L);
+    Time line = groove.meters().start(stroke.bar());
     return bounded(line.plus(swing.place(division(stroke), stroke.bar(), bounded(at))));
   }
 
@@ -205,7 +205,7 @@ final class SectionSounds {
   private Time end(Stroke stroke) {
     Time end = bounded(stroke.at()).plus(bounded(stroke.length()));
     return snaps && snap.isSnapped(stroke.bar(), end)
-        ? bounded(groove.meter().bar().times(stroke.bar() - 1L).plus(end))
+        ? bounded(groove.meters().start(stroke.bar()).plus(end))
         : place(stroke, end);
   }
 }

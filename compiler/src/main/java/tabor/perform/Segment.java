@@ -4,16 +4,16 @@ import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
 /**
- * A run of a performance in one tempo, meter and feel: a section once through, a count-in or a
- * rest.
+ * A run of a performance in one tempo and feel: a section once through, a count-in or a rest.
  *
  * @param kind what happens in it
  * @param groove the section; for a count-in or rest the one whose meter it takes, null for none
- * @param meter time signature
+ * @param meters time signature and beats of each bar; of a count-in the first only is counted
  * @param tempo speed
  * @param feel where off-beats sound
  * @param bars whole bars, the pickup not counted; of a count-in the bars counted, of which the
@@ -26,7 +26,7 @@ import tabor.rhythm.Time;
 public record Segment(
     Kind kind,
     @Nullable Groove groove,
-    Meter meter,
+    Meters meters,
     Tempo tempo,
     Feel feel,
     int bars,
@@ -42,8 +42,24 @@ public record Segment(
 
   /** How long it is in whole notes. */
   public Time length() {
-    Time whole = meter.bar().times(bars);
-    return kind == Kind.COUNT_IN ? whole.minus(pickup) : whole.plus(pickup);
+    return kind == Kind.COUNT_IN
+        ? meters.between(firstBar(), 1).minus(pickup)
+        : meters.length(bars).plus(pickup);
+  }
+
+  /** Time signature and beats of a bar, numbered as in {@link #barline}. */
+  public Meter meter(int bar) {
+    return meters.of(bar);
+  }
+
+  /** The number of its first bar: 0 for a pickup, below 1 in a count-in. */
+  public int firstBar() {
+    return kind == Kind.COUNT_IN ? 1 - bars : pickup.sign() > 0 ? 0 : 1;
+  }
+
+  /** The number of its last bar. */
+  public int lastBar() {
+    return kind == Kind.COUNT_IN ? 0 : bars;
   }
 
   /** Where it ends, in whole notes from the start of the performance. */
@@ -57,7 +73,7 @@ public record Segment(
    */
   public Time barline(int bar) {
     return kind == Kind.COUNT_IN
-        ? start.plus(meter.bar().times(bar + (long) bars - 1))
-        : start.plus(pickup).plus(meter.bar().times(bar - 1L));
+        ? start.plus(meters.between(firstBar(), bar))
+        : start.plus(pickup).plus(meters.start(bar));
   }
 }

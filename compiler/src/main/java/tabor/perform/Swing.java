@@ -7,6 +7,7 @@ import tabor.groove.Stroke;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 
 /**
@@ -20,13 +21,13 @@ public final class Swing {
   private static final Time HALF = Time.of(1, 2);
   private static final Time TWO_THIRDS = Time.of(2, 3);
 
-  private final Meter meter;
+  private final Meters meters;
   private final Feel feel;
   private final Set<Long> inThree = new HashSet<>();
 
   /** Swing of one section; {@code strokes} say which beats are divided in three. */
-  public Swing(Meter meter, Feel feel, List<Stroke> strokes) {
-    this.meter = meter;
+  public Swing(Meters meters, Feel feel, List<Stroke> strokes) {
+    this.meters = meters;
     this.feel = feel;
     if (feel.isStraight()) {
       return;
@@ -56,7 +57,7 @@ public final class Swing {
    * @param at distance from its barline, 0 or more; it may lie in a later bar
    */
   public Time place(Division division, int bar, Time at) {
-    return isEven(division) ? even(bar, at) : at;
+    return isEven(division, meters.of(bar)) ? even(bar, at) : at;
   }
 
   /** Where a place of an evenly divided beat sounds. */
@@ -64,14 +65,14 @@ public final class Swing {
     if (feel.isStraight() || at.sign() < 0) {
       return at;
     }
-    long later = at.over(meter.bar()).floor();
-    Time line = meter.bar().times(later);
-    Time place = at.minus(line);
+    Meters.Place found = meters.place(bar, at);
+    Meter meter = meters.of(found.bar());
+    Time line = meters.between(bar, found.bar());
+    Time place = found.at();
     int beat = meter.beatAt(place);
     Time start = meter.beatStart(beat);
     Time length = meter.beat(beat);
-    Time share =
-        inThree.contains(key(Math.toIntExact(bar + later), beat)) ? TWO_THIRDS : feel.share();
+    Time share = inThree.contains(key(found.bar(), beat)) ? TWO_THIRDS : feel.share();
     long pairs = feel.unit() == Feel.Unit.EIGHTHS ? 1 : 2;
     Time in = place.minus(start).over(length).times(pairs);
     Time part = in.fraction();
@@ -83,7 +84,7 @@ public final class Swing {
   }
 
   /** True if a word's places are those of halves, quarters, eighths … of a beat. */
-  private boolean isEven(Division division) {
+  private static boolean isEven(Division division, Meter meter) {
     if (Long.bitCount(perBeat(division).num()) != 1) {
       return false;
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import tabor.report.SourceView.Found;
 import tabor.source.DisplayWidth;
+import tabor.source.VisibleText;
 
 /**
  * The source lines that a diagnostic is about, each mark below its spot. Tabs are spread out to
@@ -59,7 +60,7 @@ final class Excerpt {
     for (int i = 0; i < marks.size(); i++) {
       Mark mark = marks.get(i);
       if (!sameFile(mark, last)) {
-        out.append("  in ").append(mark.found().file()).append('\n');
+        out.append("  in ").append(VisibleText.line(mark.found().file().toString())).append('\n');
         line = -1;
         last = mark;
       }
@@ -137,35 +138,12 @@ final class Excerpt {
         line.append(" ".repeat(spaces));
         width += spaces;
       } else {
-        int visible = visible(point);
+        int visible = VisibleText.point(point);
         line.appendCodePoint(visible);
         width += DisplayWidth.of(visible);
       }
       i += Character.charCount(point);
     }
     return new Shown(line.toString(), width, i < end);
-  }
-
-  /** A text for one line, its control and direction characters replaced by something to see. */
-  static String visible(String text) {
-    StringBuilder line = new StringBuilder(text.length());
-    text.codePoints().forEach(point -> line.appendCodePoint(visible(point)));
-    return line.toString();
-  }
-
-  /** Control and direction characters would move the marks, or hide text: show a stand-in. */
-  private static int visible(int point) {
-    if (point < 0x20) {
-      return 0x2400 + point;
-    }
-    boolean hidden =
-        point == 0x7F
-            || (point >= 0x80 && point < 0xA0)
-            || (Character.isSurrogate((char) point) && point <= 0xFFFF)
-            || (point >= 0x200B && point <= 0x200F)
-            || (point >= 0x2028 && point <= 0x202E)
-            || (point >= 0x2066 && point <= 0x2069)
-            || point == 0xFEFF;
-    return hidden ? 0xFFFD : point;
   }
 }

@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.source.VisibleText;
 
 /** Writes JSON into a string: fields in the order written, two spaces of indentation. */
 public final class Json {
@@ -72,9 +73,22 @@ public final class Json {
     return tried(() -> writer.name(name).value(value));
   }
 
-  /** What was written, with a line end. */
+  /**
+   * What was written, with a line end. Control characters that JSON would let stand, and characters
+   * that turn the direction of text, are escaped: a report may be looked at in a terminal.
+   */
   @Override
   public String toString() {
-    return text + "\n";
+    StringBuilder safe = new StringBuilder(text.getBuffer().length() + 1);
+    for (int i = 0; i < text.getBuffer().length(); i++) {
+      char each = text.getBuffer().charAt(i);
+      // Half of a pair is fine here, and the line ends are the writer's own.
+      if (each != '\n' && !Character.isSurrogate(each) && VisibleText.point(each) != each) {
+        safe.append(String.format("\\u%04x", (int) each));
+      } else {
+        safe.append(each);
+      }
+    }
+    return safe.append('\n').toString();
   }
 }

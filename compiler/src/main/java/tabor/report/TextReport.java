@@ -8,6 +8,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.report.Excerpt.Mark;
 import tabor.report.SourceView.Found;
+import tabor.source.VisibleText;
 
 /**
  * Diagnostics as a person reads them: {@code file:line:column: severity: message [code]}, the place
@@ -39,11 +40,11 @@ public final class TextReport {
     out.append(paint.strong(place(found, inText) + ":")).append(' ');
     Severity severity = diagnostic.severity();
     out.append(paint.severity(severity, severity.word() + ":")).append(' ');
-    out.append(paint.strong(Excerpt.visible(diagnostic.message())));
+    out.append(paint.strong(VisibleText.line(diagnostic.message())));
     out.append(paint.faint(" [" + diagnostic.code().word() + "]")).append('\n');
     Diagnostic.Place place = diagnostic.place();
     if (place != null) {
-      out.append("  in:   ").append(Excerpt.visible(place.words())).append('\n');
+      out.append("  in:   ").append(VisibleText.line(place.words())).append('\n');
     }
     if (inText) {
       List<Mark> marks = new ArrayList<>();
@@ -55,15 +56,17 @@ public final class TextReport {
     }
     String help = diagnostic.help();
     if (help != null) {
-      out.append("  fix:  ").append(Excerpt.visible(help)).append('\n');
+      out.append("  fix:  ").append(VisibleText.line(help)).append('\n');
     } else if (!diagnostic.fixes().isEmpty()) {
-      out.append("  fix:  ").append(diagnostic.fixes().get(0).title()).append('\n');
+      out.append("  fix:  ")
+          .append(VisibleText.line(diagnostic.fixes().get(0).title()))
+          .append('\n');
     }
     out.append('\n');
   }
 
   private static String place(Found found, boolean inText) {
-    String file = found.file().toString();
+    String file = VisibleText.line(found.file().toString());
     return inText ? file + ":" + (found.line() + 1) + ":" + (found.column() + 1) : file;
   }
 

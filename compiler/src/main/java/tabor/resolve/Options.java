@@ -10,7 +10,7 @@ import tabor.rhythm.Time;
  * @param on a kit that takes the place of every section's own; null for what is written
  * @param leftHanded true to mirror the player
  * @param openHanded true to give the stick's hi-hat to the left hand and deal the rest again
- * @param tempo beats a minute in place of every tempo, counted in each section's own value; null
+ * @param tempo beats per minute in place of every tempo, counted in each section's own value; null
  *     for what is written
  * @param player the name of the limits to check by; null for everybody's
  */

@@ -40,7 +40,12 @@ public record Meters(List<Meter> cycle) {
 
   /** The meter of a bar; 1-based, 0 is the pickup. */
   public Meter of(int bar) {
-    return cycle.size() == 1 || bar <= 1 ? first() : cycle.get((bar - 1) % cycle.size());
+    return cycle.get(index(bar));
+  }
+
+  /** The index of a bar's meter in the cycle. */
+  public int index(int bar) {
+    return bar <= 1 ? 0 : (bar - 1) % cycle.size();
   }
 
   /** Distance of a bar's line from that of bar 1, in whole notes; negative for bar 0. */
@@ -87,9 +92,49 @@ public record Meters(List<Meter> cycle) {
     return bar;
   }
 
+  /**
+   * A place of a section.
+   *
+   * @param bar 1-based; 0 is the pickup
+   * @param at distance from its barline in whole notes, less than the bar
+   */
+  public record Place(int bar, Time at) {}
+
+  /** The place so far from the line of bar 1, in whole notes; negative before it. */
+  public Place place(Time fromBarOne) {
+    int bar =
+        cycle.size() == 1 || fromBarOne.sign() < 0
+            ? Math.toIntExact(fromBarOne.over(first().bar()).floor()) + 1
+            : barAt(fromBarOne);
+    return new Place(bar, fromBarOne.minus(start(bar)));
+  }
+
+  /** The place so far from a barline, in whole notes, which may lie in a later bar. */
+  public Place place(int bar, Time at) {
+    return at.sign() >= 0 && at.before(of(bar).bar())
+        ? new Place(bar, at)
+        : place(start(bar).plus(at));
+  }
+
+  /** Distance of one bar's line from another's, in whole notes. */
+  public Time between(int bar, int later) {
+    return bar == later ? Time.ZERO : start(later).minus(start(bar));
+  }
+
   /** As written after {@code time}: {@code 4/4 3/4}. */
   public String words() {
     return cycle.stream().map(Meter::words).collect(Collectors.joining(" "));
+  }
+
+  /** For a reader: {@code 4/4 and 3/4 in turn}, of one meter its own words. */
+  public String inWords() {
+    int last = cycle.size() - 1;
+    return last == 0
+        ? first().words()
+        : cycle.subList(0, last).stream().map(Meter::words).collect(Collectors.joining(", "))
+            + " and "
+            + cycle.get(last).words()
+            + " in turn";
   }
 
   /** The signatures alone: {@code 4/4 3/4}. */

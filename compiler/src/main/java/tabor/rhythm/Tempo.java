@@ -16,7 +16,7 @@ public record Tempo(Time beat, Time perMinute) {
     }
   }
 
-  /** Quarter notes a minute, whatever is counted. */
+  /** Quarter notes per minute, whatever is counted. */
   public Time quartersPerMinute() {
     return perMinute.times(beat).times(4);
   }

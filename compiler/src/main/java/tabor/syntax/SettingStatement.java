@@ -165,7 +165,7 @@ public sealed interface SettingStatement extends Statement {
    * A tempo as written, here and in charts.
    *
    * @param unit the counted note value; null for the meter's beat
-   * @param perMinute beats a minute
+   * @param perMinute beats per minute
    * @param span where
    */
   record Tempo(@Nullable Ref<BeatUnit> unit, Num perMinute, Span span) {}

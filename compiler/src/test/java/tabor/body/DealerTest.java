@@ -122,8 +122,8 @@ class DealerTest {
   }
 
   @Test
-  void aHandThatIsNeededForSmallStrokesStaysFree() {
-    // the flam is the left hand's, so its small stroke is the right hand's, and neither is free at
+  void aHandThatIsNeededForGraceNotesStaysFree() {
+    // the flam is the left hand's, so its grace note is the right hand's, and neither is free at
     // 2
     Dealt flam = new Dealt().part("snare", "x f x .").part("hihat", "x. .x x. xx");
     assertThat(flam.deal()).doesNotContainNull();
@@ -151,5 +151,19 @@ class DealerTest {
             .part("tom1", "xxxx . xxxx .")
             .part("floor", ". xxxx . xxxx");
     assertThat(pad.of("tom1")).isEqualTo("RLRLRLRL");
+  }
+
+  /**
+   * Common practice, no source: no hand reaches across the one that has just struck. The ride
+   * stands right of the toms and the snare.
+   */
+  @Test
+  void noHandReachesAcrossTheOtherFromOneStrokeToTheNext() {
+    assertThat(new Dealt().part("tom1", "r... . . .").part("ride", ".x.. . . .").of("ride"))
+        .isEqualTo("R");
+    assertThat(new Dealt().part("ride", "ll.. r . .").part("snare", "..x. . . .").of("snare"))
+        .isEqualTo("L");
+    Dealt back = new Dealt().part("snare", "x.l. . . .").part("ride", ".x.. . . .");
+    assertThat(back.of("snare") + back.of("ride")).isEqualTo("LR");
   }
 }

@@ -2,9 +2,6 @@ package tabor.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,25 +15,16 @@ import tabor.compile.Compiler;
 import tabor.compile.Loader;
 import tabor.groove.Groove;
 import tabor.resolve.Options;
+import tabor.testing.RudimentTable;
 
 /** The stickings of the table are read from a file of their own, not from the built-in patterns. */
 class RudimentFinderTest {
-  record Row(String name, String right, String left) {}
-
   /** Rolls of single strokes look the same when they go round: told apart below by their rests. */
   private static final Set<String> SINGLES =
       Set.of("single-stroke-roll", "single-stroke-four", "single-stroke-seven");
 
-  static List<Row> rows() throws IOException {
-    List<Row> rows = new ArrayList<>();
-    try (InputStream in = RudimentFinderTest.class.getResourceAsStream("rudiments.tsv")) {
-      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      for (String line : text.lines().filter(l -> !l.startsWith("#")).skip(1).toList()) {
-        String[] cells = line.split("\t", -1);
-        rows.add(new Row(cells[0], cells[1], cells[2]));
-      }
-    }
-    return rows;
+  static List<RudimentTable.Row> rows() {
+    return RudimentTable.rows();
   }
 
   private static Groove groove(String source) {
@@ -87,7 +75,7 @@ class RudimentFinderTest {
 
   @ParameterizedTest
   @MethodSource("rows")
-  void bothLeadsGoingRound(Row row) {
+  void bothLeadsGoingRound(RudimentTable.Row row) {
     if (SINGLES.contains(row.name())) {
       return;
     }
@@ -110,13 +98,59 @@ class RudimentFinderTest {
 
   @ParameterizedTest
   @MethodSource("rows")
-  void onceWithRests(Row row) {
+  void onceWithRests(RudimentTable.Row row) {
     if (Set.of("single-stroke-roll", "double-stroke-open-roll", "flam-tap", "single-drag-tap")
         .contains(row.name())) {
       return; // these are repeated to be heard as what they are
     }
     Groove section = groove("tempo 40\ngroove g\n hands : " + word(row.right()) + ":2 . .\n");
     assertThat(names(section)).as(row.right()).containsExactly(spoken(row.name()));
+  }
+
+  /** One stroke by the other hand, one grace note more or less: something else, or nothing. */
+  @ParameterizedTest
+  @MethodSource("rows")
+  void nearMissesHaveNotItsName(RudimentTable.Row row) {
+    String[] tokens = row.right().split(" ", -1);
+    for (int i = 0; i < tokens.length; i++) {
+      for (String other : others(tokens[i])) {
+        String[] changed = tokens.clone();
+        changed[i] = other;
+        String played = String.join(" ", changed);
+        if (tokens.length == 1 && other.equals(swapped(tokens[0]))) {
+          continue; // the other hand alone is the other lead
+        }
+        String words = word(played);
+        Groove section = groove("tempo 40\ngroove g\n hands : " + words + ":2 . .\n");
+        assertThat(names(section)).as(played).doesNotContain(spoken(row.name()));
+      }
+    }
+  }
+
+  /** The token with the hands exchanged. */
+  private static String swapped(String token) {
+    StringBuilder other = new StringBuilder();
+    for (char c : token.toCharArray()) {
+      int at = "rlRL".indexOf(c);
+      other.append(at < 0 ? c : "lrLR".charAt(at));
+    }
+    return other.toString();
+  }
+
+  /** What is nearly the token: the other hand, one grace note more, one less. */
+  private static List<String> others(String token) {
+    List<String> others = new ArrayList<>(List.of(swapped(token)));
+    if (!token.contains("z") && !token.startsWith("RR") && !token.startsWith("LL")) {
+      String grace = token.contains("R") ? "l" : "r";
+      int graces = token.length() - token.replaceAll("[rl]", "").length();
+      if (graces < 2) {
+        others.add(grace + token);
+      }
+      if (graces > 0) {
+        others.add(token.substring(1));
+      }
+    }
+    return others;
   }
 
   @ParameterizedTest

@@ -67,6 +67,20 @@ class ListCommandTest {
   }
 
   @Test
+  void openHandedKeepsTheOrderOfTheRows() {
+    assertThat(list(LESSON.replace("time  2/4", "time  2/4\n ride : x ."), "beat", "--open-handed"))
+        .isZero();
+    assertThat(out().lines().skip(1).map(row -> row.split("\t")[2] + " " + row.split("\t")[4]))
+        .containsExactly(
+            "0 right hand",
+            "0 left hand",
+            "0 right foot",
+            "1/8 left hand",
+            "1/4 left hand",
+            "3/8 left hand");
+  }
+
+  @Test
   void asJson() {
     assertThat(list(LESSON, "beat", "--as", "json")).isZero();
     assertThat(out()).startsWith("[\n  {\n    \"section\": \"beat\",").endsWith("]\n");

@@ -84,6 +84,49 @@ class ChangesTest {
   }
 
   @Test
+  void aShortFillIsNamedByItsCount() {
+    String fill = "groove f\n  pickup 1 beat\n  snare : xxxx\n";
+    assertThat(of(fill + BASE + "step b\n  bars 4\n  fill f in bar 4\n").words())
+        .containsExactly("now 4 bars", "bar 4: new from 4 on");
+  }
+
+  /** One move in one bar is told as such, however many strokes it takes along. */
+  @Test
+  void aSimpleMoveInOneBarIsNoNewBar() {
+    assertThat(of(BASE + "step b\n  bars 2\n  right plays ride in bar 2\n").words())
+        .containsExactly("now 2 bars", "right hand: to the ride on every beat and & in bar 2");
+  }
+
+  @Test
+  void aRewrittenLineIsToldInTwoWords() {
+    assertThat(of(BASE + "step b\n  hands : . . rlrl rlrl\n").words())
+        .containsExactly("hands: a new line");
+    assertThat(
+            of(BASE + "step b\n  hands : rr bb rlrl rlrl\n  right plays hihat at 1 1& 2 2&\n")
+                .words())
+        .containsExactly("hands: new from 2& on");
+    assertThat(of(BASE + "step b\n  bars 2\n  hands : xx xx xx xx | rlrl . rlrl .\n").words())
+        .containsExactly("now 2 bars", "hands: a new line");
+  }
+
+  @Test
+  void otherHandsOnTheSameDrumAreANewSticking() {
+    String singles = "groove a\n  hands : rlrl rlrl rlrl rlrl\n";
+    assertThat(of(singles + "step b\n  hands : Rlrr Lrll Rlrr Lrll\n").words())
+        .containsExactly("hands: new sticking", "snare: accented on every beat");
+    assertThat(of(singles + "step b\n  hands : rlrr lrll rlrr lrll\n").strokes()).isEmpty();
+  }
+
+  /** What plays elsewhere now is not simply left out. */
+  @Test
+  void aPartThatGoesToOtherPlacesSaysWhichItLeaves() {
+    assertThat(of(BASE + "step b\n  drop snare\n  add snare accented at 3\n").words())
+        .containsExactly("snare: added accented on 3, left out on 2 and 4");
+    assertThat(of(BASE + "step b\n  drop snare\n  add tom1 at 3\n").words())
+        .containsExactly("first tom: added on 3", "snare: left out");
+  }
+
+  @Test
   void marksAndCountsStrokes() {
     Changes changes = of(BASE + "step b\n  add kick at 2 4\n  drop snare at 4\n");
     assertThat(changes.strokes()).hasSize(2).allMatch(s -> s.surface().name().equals("kick"));

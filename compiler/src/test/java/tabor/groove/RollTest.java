@@ -58,6 +58,23 @@ class RollTest {
   }
 
   @Test
+  void eachLimbRollsForItselfLateInTheSectionToo() {
+    Groove groove =
+        Sketch.groove("g")
+            .part(Limb.RIGHT_HAND, "snare", "xx xx xx xx | xx xx x// x")
+            .part(Limb.LEFT_HAND, "tom1", "x x x x | x x x// x")
+            .part(Limb.RIGHT_FOOT, "kick", "x x x x | x x x x")
+            .done();
+    List<Stroke> rolled =
+        groove.strokes().stream().filter(s -> s.ornaments().has(Ornament.OPEN_ROLL)).toList();
+    assertThat(rolled).hasSize(2);
+    for (Stroke stroke : rolled) {
+      Roll roll = Roll.of(groove, Snap.of(groove), stroke).orElseThrow();
+      assertThat(roll.limb(2)).isEqualTo(stroke.limb());
+    }
+  }
+
+  @Test
   void theOtherLimbInADiddleOrElsewhereIsNoPartner() {
     Groove groove =
         Sketch.groove("g")

@@ -125,7 +125,12 @@ class SnapTest {
     "x{xx} . . .",
     "{xxx}x . . .",
     "x{x{xx}} . . .",
-    "{{xx}xx}x . . ."
+    "{{xx}xx}x . . .",
+    "{xxxx}x . . .",
+    "{xxxxxx}x . . .",
+    "{x{xx}xx}x . . .",
+    "{x{xxx}x}x . . .",
+    "{{xx}x}{xx} . . ."
   })
   void theSlotThatItIsCountedInLeadsToItsPlaceAndBack(String words) {
     Groove written = ride(words).done();
@@ -164,5 +169,68 @@ class SnapTest {
     assertThat(changes.strokes())
         .singleElement()
         .satisfies(stroke -> assertThat(stroke.at()).isEqualTo(Time.of(1, 6)));
+  }
+
+  @Test
+  void theLouderIsKeptWhicheverWasWrittenFirst() {
+    Groove groove = ride("xxX . . .").part(Limb.RIGHT_HAND, "ride", ".x . . .").done();
+    assertThat(shown(groove)).isEqualTo("0+1/3 1/3+1/3 2/3+1/3");
+    assertThat(groove.strokes().get(2).level()).isEqualTo(Level.ACCENT);
+  }
+
+  /** What is held into a beat that snaps ends where the stroke that ends it is shown. */
+  @Test
+  void aHoldOverTheBarLineEndsThereToo() {
+    Groove half =
+        ride(". . . x | .x . . .").part(Limb.LEFT_HAND, "snare", ". . . . | xxx . . .").done();
+    Stroke first = half.strokes().get(0);
+    Stroke held = first.moved(1, first.at(), Time.of(3, 8), first.slot());
+    Groove over =
+        ride(". . . . | .x . . .")
+            .part(Limb.LEFT_HAND, "snare", ". . . . | xxx . . .")
+            .stroke(held)
+            .done();
+    assertThat(shown(over)).startsWith("3+5/3 ");
+    Groove quarter =
+        ride(". . . . | .x . . .")
+            .part(Limb.LEFT_HAND, "snare", ". . . . | xxx . . .")
+            .stroke(first.moved(1, first.at(), Time.of(5, 16), first.slot()))
+            .done();
+    assertThat(shown(quarter)).startsWith("3+5/4 ");
+  }
+
+  @Test
+  void aPlaceIsInsideABeatThatSnapsOrNot() {
+    Groove groove =
+        ride("x x x x | x xx x x").part(Limb.LEFT_HAND, "snare", ". . . . | . xxx . .").done();
+    Snap snap = Snap.of(groove);
+    assertThat(snap.isSnapped(2, Time.of(1, 4))).isTrue();
+    assertThat(snap.isSnapped(2, Time.of(3, 8))).isTrue();
+    assertThat(snap.isSnapped(2, Time.of(1, 2))).isFalse();
+    assertThat(snap.isSnapped(1, Time.of(1, 4))).isFalse();
+    // A distance of a bar and a beat from the first line.
+    assertThat(snap.isSnapped(1, Time.of(5, 4))).isTrue();
+    assertThat(Snap.of(ride("xx x x x").done()).isSnapped(1, Time.ZERO)).isFalse();
+  }
+
+  /** Only the beats in which a part divides in three snap, also in a word over several. */
+  @Test
+  void theOtherBeatsOfAWordStay() {
+    Groove groove = ride("xxxx:2 xx x").part(Limb.LEFT_HAND, "snare", ". xxx . .").done();
+    assertThat(shown(groove)).isEqualTo("0+1/2 1/2+1/2 1+2/3 5/3+1/3 2+1/2 5/2+1/2 3+1");
+    Groove triplets = ride("xx xx x x").part(Limb.LEFT_HAND, "snare", "xxxxxx:2 . .").done();
+    assertThat(shown(triplets)).isEqualTo("0+2/3 2/3+1/3 1+2/3 5/3+1/3 2+1 3+1");
+  }
+
+  @Test
+  void theSlotOfAHeldStrokeIsAsLongAsItIsShown() {
+    Groove groove = ride("x -x . .").part(Limb.LEFT_HAND, "snare", "xxx xxx . .").done();
+    Snap snap = Snap.of(groove);
+    Stroke second = groove.strokes().get(groove.strokes().size() - 1);
+    assertThat(snap.slotLength(second).times(4)).isEqualTo(Time.of(1, 3));
+    Groove even = ride("xx . . .").part(Limb.LEFT_HAND, "snare", "xxx . . .").done();
+    Stroke first =
+        even.strokes().stream().filter(s -> s.limb() == Limb.RIGHT_HAND).findFirst().orElseThrow();
+    assertThat(Snap.of(even).slotLength(first).times(4)).isEqualTo(Time.of(2, 3));
   }
 }

@@ -64,6 +64,32 @@ class CompletionTest {
   }
 
   @Test
+  void placesAreThoseAtWhichTheLineFindsStrokes() {
+    String bars = "groove a\n  hihat : x x x x | xx xx xx xx\n  kick : x . x . | x . . xx\n";
+    assertThat(asked(bars + "  drop kick at every §"))
+        .contains("beat", "&", "quarter", "eighth")
+        .doesNotContain("e", "a");
+    assertThat(asked(bars + "  drop hihat at 3 to §")).contains("3", "4&").doesNotContain("2");
+    assertThat(asked(bars + "  drop kick at 4& in bar §")).containsExactly("2");
+    assertThat(asked(bars + "  drop kick at 3 in §")).contains("bar").doesNotContain("last");
+    assertThat(asked(bars + "  drop kick at 4& in §")).contains("last");
+  }
+
+  @Test
+  void patternsAreThoseWhoseLettersThePartKnows() {
+    String own = "pattern one : Rlk\npattern two : hhss\ngroove a\n  ";
+    assertThat(asked(own + "line play §"))
+        .contains("one", "paradiddle")
+        .doesNotContain("two", "son-clave", "spread");
+    assertThat(asked(own + "right play §"))
+        .contains("two", "son-clave", "spread")
+        .doesNotContain("one", "paradiddle");
+    assertThat(asked(own + "hands play §"))
+        .contains("paradiddle", "spread")
+        .doesNotContain("one", "two");
+  }
+
+  @Test
   void surfacesAreThoseThatTheLimbAndTheVerbCanHave() {
     assertThat(asked("groove a\n  right plays §"))
         .contains("ride", "ride.bell")

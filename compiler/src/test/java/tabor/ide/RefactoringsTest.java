@@ -165,29 +165,33 @@ class RefactoringsTest {
                 + "  left  : . s . s # crack\n");
   }
 
+  /** How many of those that were listed were done, and how many were refused when chosen. */
+  private int done;
+
+  private int refused;
+
   /** Every way to write the examples otherwise keeps what a person wrote and hears. */
   @TestFactory
   Stream<DynamicTest> everyRefactoringOfTheExamplesKeepsStrokesCommentsAndTexts()
       throws IOException {
-    Path folder = Path.of("..", "examples");
-    try (Stream<Path> paths = Files.walk(folder)) {
-      return paths
-          .filter(file -> file.toString().endsWith(".tabor"))
-          .filter(file -> !file.getParent().endsWith("styles"))
-          .sorted()
-          .toList()
-          .stream()
-          .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> check(file)));
-    }
+    return Stream.concat(
+        CompletionProperties.examples()
+            .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> check(file))),
+        // What is listed is nearly always done: it is listed with care, and tried when chosen.
+        Stream.of(
+            DynamicTest.dynamicTest(
+                "few are refused",
+                () -> {
+                  assertThat(done).isGreaterThan(100);
+                  assertThat(refused).isLessThanOrEqualTo(done / 10);
+                })));
   }
 
-  private static void check(Path path) throws IOException {
+  private void check(Path path) throws IOException {
     String text = Files.readString(path);
     MemoryFiles files = MemoryFiles.beside(path);
     Compiled compiled = files.trial(MemoryFiles.path("a.tabor"), text);
     int offset = 0;
-    int done = 0;
-    int refused = 0;
     for (String line : text.split("\n", -1)) {
       for (Refactoring one : Refactorings.at(compiled, offset + line.length() / 3, files)) {
         Optional<List<TextEdit>> edits = one.edits(files);
@@ -206,9 +210,6 @@ class RefactoringsTest {
       }
       offset += line.length() + 1;
     }
-    assertThat(done + refused).isNotNegative();
-    // What is listed is nearly always done: it is listed with care, and only tried when chosen.
-    assertThat(refused).as("refused of %s", done + refused).isLessThanOrEqualTo(done / 4);
   }
 
   private static List<String> strokes(Compiled compiled) {

@@ -39,6 +39,19 @@ class ReportTest {
                 + "       |             ^\n");
   }
 
+  /** A bar that is repeated stands where it was written, in an earlier system too. */
+  @Test
+  void aRepeatedBarPointsIntoTheFile() {
+    String source = "groove g\n  right : h h h h\n  next\n\n\n  right : %\n  snare : . r . .\n";
+    assertThat(text(source))
+        .startsWith("my lessons/bé.tabor:7:13: error: ")
+        .contains(
+            "     2 |   right : h h h h\n       |             - the right hand on the hi-hat");
+    String json = JsonReport.of(List.of(compiled(source)), true);
+    assertThat(json.lines().filter(line -> line.contains("\"line\"")).map(String::strip))
+        .containsOnly("\"line\": 7,", "\"line\": 2,");
+  }
+
   @Test
   void marksStandBelowWideCharactersAndTabs() {
     // A wide character takes two columns, a tab goes to the next multiple of four.

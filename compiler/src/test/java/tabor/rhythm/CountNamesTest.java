@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CountNamesTest {
   private static final Meter SIX_EIGHT = Meter.of(6, 8);
@@ -65,5 +67,41 @@ class CountNamesTest {
     Division triplet = new Division(0, 1, 3);
     assertThat(CountNames.of(triplet, Time.of(3, 16), Meter.COMMON)).hasToString("1a");
     assertThat(CountNames.of(triplet, Time.of(1, 24), Meter.COMMON)).hasToString("1.2/6");
+  }
+
+  /**
+   * The table of the notation's page: which slot, counted from 0, a syllable is; -1 where it has
+   * none.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1, plain, -1, -1, -1",
+    "2, plain, -1, 1, -1",
+    "3, plain, -1, 1, 2",
+    "4, plain, 1, 2, 3",
+    "5, plain, -1, -1, -1",
+    "6, plain, -1, 3, -1",
+    "7, plain, -1, -1, -1",
+    "8, plain, 2, 4, 6",
+    "9, plain, -1, 3, 6",
+    "10, plain, -1, 5, -1",
+    "12, plain, 3, 6, 9",
+    "1, dotted, -1, -1, -1",
+    "2, dotted, -1, 1, -1",
+    "3, dotted, -1, 1, 2",
+    "4, dotted, 1, 2, 3",
+    "5, dotted, -1, -1, -1",
+    "6, dotted, -1, 2, 4",
+    "8, dotted, 2, 4, 6",
+    "9, dotted, -1, 3, 6",
+    "10, dotted, -1, -1, -1",
+    "12, dotted, -1, 4, 8",
+  })
+  void syllablesStandForSlots(int slots, String beat, int e, int and, int a) {
+    boolean dotted = beat.equals("dotted");
+    assertThat(Syllables.slot(slots, dotted, Count.Syllable.NONE)).isZero();
+    assertThat(Syllables.slot(slots, dotted, Count.Syllable.E)).isEqualTo(e);
+    assertThat(Syllables.slot(slots, dotted, Count.Syllable.AND)).isEqualTo(and);
+    assertThat(Syllables.slot(slots, dotted, Count.Syllable.A)).isEqualTo(a);
   }
 }

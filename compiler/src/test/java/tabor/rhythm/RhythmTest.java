@@ -189,4 +189,47 @@ class RhythmTest {
     assertThatThrownBy(() -> new Feel(Feel.Unit.EIGHTHS, Time.ONE))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  /**
+   * {@code tempo VALUE = N}: half, quarter, eighth, sixteenth, and half as long again if dotted.
+   */
+  @ParameterizedTest
+  @CsvSource({"half, 2", "quarter, 4", "eighth, 8", "sixteenth, 16"})
+  void aTempoCountsPlainAndDottedValues(String word, long part) {
+    assertThat(BeatUnit.of(word).orElseThrow().length()).isEqualTo(Time.of(1, part));
+    BeatUnit dotted = BeatUnit.of("dotted-" + word).orElseThrow();
+    assertThat(dotted.length()).isEqualTo(Time.of(1, part).times(Time.of(3, 2)));
+    assertThat(dotted.word()).isEqualTo("dotted-" + word);
+    assertThat(BeatUnit.of("whole")).isEmpty();
+    assertThat(new Tempo(dotted.length(), Time.of(60)).beatWords()).isEqualTo("dotted " + word);
+  }
+
+  @Property
+  void commonMultiplesAreTheSmallestThatBothDivide(
+      @ForAll @IntRange(min = 1, max = 200) int a, @ForAll @IntRange(min = 1, max = 200) int b) {
+    long multiple = Time.lcm(a, b);
+    long smallest = a;
+    while (smallest % b != 0) {
+      smallest += a;
+    }
+    assertThat(multiple).isEqualTo(smallest);
+  }
+
+  @Property
+  void theEarlierAndTheLaterOfTwo(
+      @ForAll @LongRange(min = -MOST, max = MOST) long a,
+      @ForAll @LongRange(min = -MOST, max = MOST) long b) {
+    Time one = Time.of(a, 7);
+    Time other = Time.of(b, 7);
+    assertThat(Time.min(one, other)).isEqualTo(Time.of(Math.min(a, b), 7));
+    assertThat(Time.max(one, other)).isEqualTo(Time.of(Math.max(a, b), 7));
+    assertThat(Time.of(a, -7)).isEqualTo(Time.of(-a, 7));
+  }
+
+  @Test
+  void aCountIsABeatAndASyllable() {
+    assertThat(Count.of(3, Count.Syllable.AND)).hasToString("3&");
+    assertThat(Count.of(3, Count.Syllable.AND))
+        .isEqualTo(new Count(3, Count.Syllable.AND, List.of(), 0));
+  }
 }

@@ -16,12 +16,14 @@ import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.Division;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 
 /**
- * Sections without sense: any divisions, spans and groups over each other, rolls over barlines, now
- * and then a stroke whose slot does not say where it is. No limb strikes twice at one place.
+ * Sections without sense: one meter or several in turn, any divisions, spans and groups over each
+ * other, rolls over barlines, now and then a stroke whose slot does not say where it is. No limb
+ * strikes twice at one place.
  */
 public final class RandomSections {
   private static final List<Meter> METERS =
@@ -39,12 +41,17 @@ public final class RandomSections {
           new Meter(6, 4, List.of(Time.of(3, 4), Time.of(3, 4))));
 
   private final Random random;
-  private final Meter meter;
+  private final Meters meters;
   private final Set<Object> taken = new HashSet<>();
 
   private RandomSections(long seed) {
     random = new Random(seed);
-    meter = METERS.get(random.nextInt(METERS.size()));
+    List<Meter> cycle = new ArrayList<>();
+    int size = random.nextInt(3) > 0 ? 1 : 2 + random.nextInt(2);
+    for (int i = 0; i < size; i++) {
+      cycle.add(METERS.get(random.nextInt(METERS.size())));
+    }
+    meters = new Meters(cycle);
   }
 
   /** All of them. */
@@ -53,8 +60,9 @@ public final class RandomSections {
   }
 
   private Groove groove() {
-    int bars = 1 + random.nextInt(3);
-    Sketch sketch = Sketch.groove("g").meter(meter).bars(bars);
+    int bars = 1 + random.nextInt(meters.size() > 1 ? 5 : 3);
+    Meter meter = meters.first();
+    Sketch sketch = Sketch.groove("g").meters(meters).bars(bars);
     int pickup = random.nextInt(4) == 0 && meter.beatCount() > 1 ? 1 : 0;
     if (pickup > 0) {
       sketch.pickup(pickup);
@@ -70,6 +78,7 @@ public final class RandomSections {
   }
 
   private void bar(Sketch sketch, int bar, int from, Limb limb) {
+    Meter meter = meters.of(bar);
     for (int beat = from; beat < meter.beatCount(); ) {
       int beats = 1;
       if (random.nextInt(4) == 0) {

@@ -21,6 +21,7 @@ import tabor.kit.Surface;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
@@ -37,7 +38,7 @@ public final class Sketch {
   private static final Spot NOWHERE = new Spot(new Passage(""), new Span(0, 0));
 
   private final String name;
-  private Meter meter = Meter.COMMON;
+  private Meters meters = Meters.of(Meter.COMMON);
   private Kit kit = Kits.FIVE_PIECE;
   private Time perMinute = Time.of(90);
   private Time pickup = Time.ZERO;
@@ -88,7 +89,12 @@ public final class Sketch {
   }
 
   public Sketch meter(Meter other) {
-    meter = other;
+    return meters(Meters.of(other));
+  }
+
+  /** Meters in turn. */
+  public Sketch meters(Meters others) {
+    meters = others;
     return this;
   }
 
@@ -108,6 +114,7 @@ public final class Sketch {
 
   /** Bar 0 with so many beats; parts then begin with it. */
   public Sketch pickup(int beats) {
+    Meter meter = meters.first();
     pickup = meter.bar().minus(meter.beatStart(meter.beatCount() - beats));
     return this;
   }
@@ -144,7 +151,7 @@ public final class Sketch {
     for (String written : words.split("\\|", -1)) {
       int beat = 0;
       if (bar == 0) {
-        beat = meter.beatAt(meter.bar().minus(pickup));
+        beat = meters.first().beatAt(meters.first().bar().minus(pickup));
       }
       for (String word : written.trim().split("\\s+", -1)) {
         if (word.isEmpty()) {
@@ -185,7 +192,7 @@ public final class Sketch {
       }
       Slot slot = new Slot(division, i, List.of());
       Level level = level(letter);
-      add(bar, slot, slot.length(meter).times(held), limb, surface, level, with);
+      add(bar, slot, slot.length(meters.of(bar)).times(held), limb, surface, level, with);
     }
     return this;
   }
@@ -199,7 +206,7 @@ public final class Sketch {
     stroke(
         new Stroke(
             bar,
-            slot.start(meter),
+            slot.start(meters.of(bar)),
             length,
             limb,
             surface(surface),
@@ -239,9 +246,9 @@ public final class Sketch {
   public Groove done() {
     List<Stroke> sorted = new ArrayList<>(strokes);
     sorted.sort(Stroke.ORDER);
-    Tempo tempo = new Tempo(meter.tempoBeat(), perMinute);
+    Tempo tempo = new Tempo(meters.first().tempoBeat(), perMinute);
     Groove.Setting setting =
-        new Groove.Setting(meter, kit, tempo, feel, Levels.DEFAULT, true, true);
+        new Groove.Setting(meters, kit, tempo, feel, Levels.DEFAULT, true, true, true);
     return new Groove(
         name,
         title,
@@ -288,7 +295,7 @@ public final class Sketch {
       Division division = new Division(beat, beats, count(0));
       for (int i = 0; at < text.length(); i++) {
         Slot slot = new Slot(division, i, List.of());
-        place(division, i, List.of(), slot.start(meter), slot.length(meter));
+        place(division, i, List.of(), slot.start(meters.of(bar)), slot.length(meters.of(bar)));
       }
     }
 

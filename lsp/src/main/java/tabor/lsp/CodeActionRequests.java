@@ -38,6 +38,12 @@ import tabor.source.Span;
 final class CodeActionRequests {
   private static final String FIX_ALL = "source.fixAll.tabor";
 
+  /**
+   * How many characters may be compiled for a list: a lesson of five pages with six choices. Up to
+   * there what would be refused is not listed; beyond, it is tried when it is chosen.
+   */
+  private static final long MOST_TRIED = 120_000;
+
   private final Session session;
 
   CodeActionRequests(Session session) {
@@ -111,11 +117,15 @@ final class CodeActionRequests {
           .ifPresent(fix -> choices.add(new Choice(FIX_ALL, -1, "", fix.title())));
     }
     List<Either<Command, CodeAction>> found = new ArrayList<>();
+    boolean cheap = (long) choices.size() * file.compiled().text().length() <= MOST_TRIED;
     for (Choice choice : new LinkedHashSet<>(choices)) {
       // What is asked for by its kind alone is applied unseen, and never resolved by some clients.
       boolean later = resolves() && !choice.kind().equals(FIX_ALL);
       if (later) {
-        found.add(Either.forRight(action(file, params, choice, null)));
+        file.wanted().check();
+        if (!cheap || worked(file, choice).isPresent()) {
+          found.add(Either.forRight(action(file, params, choice, null)));
+        }
       } else {
         worked(file, choice)
             .map(

@@ -19,12 +19,33 @@ import tabor.rhythm.Time;
  * @param wholeRests rests that stand in the middle of the bar
  * @param opening room at its start for the sign that a repeat begins here; 0 for none
  * @param least width that it has at least if it has no columns
+ * @param meters printed at its start; none in a section's first bar, before which they stand
  */
 record BarPlan(
-    Bar bar, List<Slice> slices, List<RestShape> wholeRests, double opening, double least) {
+    Bar bar,
+    List<Slice> slices,
+    List<RestShape> wholeRests,
+    double opening,
+    double least,
+    List<Meter> meters) {
   BarPlan {
     slices = List.copyOf(slices);
     wholeRests = List.copyOf(wholeRests);
+    meters = List.copyOf(meters);
+  }
+
+  BarPlan(Bar bar, List<Slice> slices, List<RestShape> wholeRests) {
+    this(bar, slices, wholeRests, 0, 0, List.of());
+  }
+
+  /** The same bar with these meters at its start. */
+  BarPlan under(List<Meter> printed) {
+    return new BarPlan(bar, slices, wholeRests, opening, least, printed);
+  }
+
+  /** Room at its start for signs that are not its columns. */
+  double room() {
+    return opening + MeterSigns.room(meters);
   }
 
   /** Where the bar ends, in whole notes from its barline. */
@@ -34,17 +55,17 @@ record BarPlan(
 
   /** The same bar, at least so wide if it has no columns. */
   BarPlan widened(double width) {
-    return new BarPlan(bar, slices, wholeRests, opening, width);
+    return new BarPlan(bar, slices, wholeRests, opening, width, meters);
   }
 
   /** The same bar with room at its start. */
   BarPlan opened(double room) {
-    return new BarPlan(bar, slices, wholeRests, room, least);
+    return new BarPlan(bar, slices, wholeRests, room, least, meters);
   }
 
   static BarPlan of(Bar bar, boolean counts, boolean sticking, TextMetrics font) {
     if (bar.repeat()) {
-      return new BarPlan(bar, List.of(), List.of(), 0, 0);
+      return new BarPlan(bar, List.of(), List.of());
     }
     TreeMap<Time, Here> places = new TreeMap<>();
     List<RestShape> whole = new ArrayList<>();
@@ -86,7 +107,7 @@ record BarPlan(
       slices.add(
           place.getValue().slice(place.getKey(), end.minus(place.getKey()), said, sticking, font));
     }
-    return new BarPlan(bar, slices, whole, 0, 0);
+    return new BarPlan(bar, slices, whole);
   }
 
   /** An empty bar to write on, with a column for each beat under its count. */
@@ -112,7 +133,7 @@ record BarPlan(
               0,
               Rule.HEAD));
     }
-    return new BarPlan(bar, slices, List.of(), 0, 0);
+    return new BarPlan(bar, slices, List.of());
   }
 
   private static final class Here {

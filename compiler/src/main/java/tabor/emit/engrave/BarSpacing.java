@@ -69,7 +69,7 @@ final class BarSpacing {
     }
     Slice first = slices.get(0);
     double text = widest(first) / 2 - Rule.HEAD / 2;
-    lead = plan.opening() + AFTER_BARLINE + Math.max(-first.left(), text - 0.4);
+    lead = plan.room() + AFTER_BARLINE + Math.max(-first.left(), text - 0.4);
     late = Durations.of(first.at().minus(plan.bar().start()));
     findNeeds();
     findBeats(meter);
@@ -235,7 +235,7 @@ final class BarSpacing {
     int count = slices.size();
     double[] places = new double[count + 1];
     if (count == 0) {
-      places[0] = plan.opening() + Math.max(Math.max(EMPTY_LEAST, plan.least()), EMPTY * force);
+      places[0] = plan.room() + Math.max(Math.max(EMPTY_LEAST, plan.least()), EMPTY * force);
       return places;
     }
     double[] gaps = gaps(force);

@@ -3,6 +3,7 @@ package tabor.emit.engrave;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /**
@@ -11,10 +12,14 @@ import tabor.rhythm.Time;
  * @param bars measured
  * @param places where their columns stand
  * @param columns for each bar which column stands at which time
+ * @param courtesy meters after its last barline: those of the next system, none where they stay
  */
 record PlacedSystem(
-    List<BarPlan> bars, Spacing.Places places, List<TreeMap<Time, Integer>> columns) {
-  static PlacedSystem of(List<BarPlan> bars, Spacing.Places places) {
+    List<BarPlan> bars,
+    Spacing.Places places,
+    List<TreeMap<Time, Integer>> columns,
+    List<Meter> courtesy) {
+  static PlacedSystem of(List<BarPlan> bars, Spacing.Places places, List<Meter> courtesy) {
     List<TreeMap<Time, Integer>> columns =
         bars.stream()
             .map(
@@ -26,7 +31,17 @@ record PlacedSystem(
                   return map;
                 })
             .toList();
-    return new PlacedSystem(bars, places, columns);
+    return new PlacedSystem(bars, places, columns, courtesy);
+  }
+
+  /** Where the staff lines end. */
+  double right() {
+    return places.end() + StaffPainter.courtesy(courtesy);
+  }
+
+  /** Where what stands in a bar begins, after its barline and the signs that follow it. */
+  double start(int bar) {
+    return places.starts()[bar] + bars.get(bar).room();
   }
 
   /** Where the column of a time stands; between two columns in proportion. */
@@ -40,7 +55,7 @@ record PlacedSystem(
       return xs[before.getValue()];
     }
     Time fromTime = before == null ? plan.bar().start() : before.getKey();
-    double from = before == null ? places.starts()[bar] + 1.0 : xs[before.getValue()];
+    double from = before == null ? start(bar) + 1.0 : xs[before.getValue()];
     Time toTime = after == null ? plan.end() : after.getKey();
     double to = after == null ? end : xs[after.getValue()];
     return from + (to - from) * Durations.share(fromTime, at, toTime);

@@ -21,7 +21,7 @@ final class RestPainter {
           paint(rest, line.places().columns()[bar][i]);
         }
       }
-      double middle = (line.places().starts()[bar] + line.places().endOf(bar)) / 2;
+      double middle = (line.start(bar) + line.places().endOf(bar)) / 2;
       for (RestShape rest : plan.wholeRests()) {
         paint(rest, middle - Rule.HEAD / 2);
       }

@@ -5,6 +5,7 @@ import java.util.List;
 import tabor.groove.Groove;
 import tabor.notation.Score;
 import tabor.notation.Voice;
+import tabor.rhythm.Meter;
 
 /**
  * A section, measured, ready to be broken into systems.
@@ -39,9 +40,12 @@ record SectionPlan(
     for (tabor.notation.Bar bar : score.bars()) {
       BarPlan plan =
           look.blank()
-              ? BarPlan.blank(bar, groove.meter(), counts, font)
+              ? BarPlan.blank(bar, groove.meter(bar.number()), counts, font)
               : BarPlan.of(bar, counts, sticking, font)
                   .widened(DynamicsPainter.room(groove, bar.number()));
+      if (!bars.isEmpty()) {
+        plan = plan.under(MeterSigns.at(groove, bar.number()));
+      }
       boolean opens = bar.number() == 1 && groove.firstBar() == 0;
       bars.add(
           opens && look.ending() == Look.Ending.LOOP ? plan.opened(StaffPainter.OPENING) : plan);
@@ -50,12 +54,15 @@ record SectionPlan(
     double[] comfort = new double[bars.size()];
     double[] least = new double[bars.size()];
     for (int i = 0; i < bars.size(); i++) {
-      BarSpacing bar = new BarSpacing(bars.get(i), groove.meter(), false);
+      Meter meter = groove.meter(bars.get(i).bar().number());
+      BarSpacing bar = new BarSpacing(bars.get(i), meter, false);
       wants[i] = bar.width(ORDINARY);
       comfort[i] = bar.comfort();
-      least[i] = new BarSpacing(bars.get(i), groove.meter(), true).width(0);
+      least[i] = new BarSpacing(bars.get(i), meter, true).width(0);
     }
-    double tail = StaffPainter.tail(look.ending());
+    double courtesy =
+        bars.stream().mapToDouble(bar -> StaffPainter.courtesy(bar.meters())).max().orElse(0);
+    double tail = Math.max(StaffPainter.tail(look.ending()), courtesy);
     return new SectionPlan(
         score,
         look,
@@ -66,14 +73,22 @@ record SectionPlan(
             wants,
             comfort,
             least,
-            look.width() - StaffPainter.prefix(groove.meter(), true) - tail,
-            look.width() - StaffPainter.prefix(groove.meter(), false) - tail));
+            look.width() - StaffPainter.prefix(head(groove)) - tail,
+            look.width() - StaffPainter.prefix(List.of()) - tail));
+  }
+
+  private static List<Meter> head(Groove groove) {
+    return MeterSigns.at(groove, groove.firstBar());
   }
 
   /** What sections have in common that break their lines alike. */
   Object family() {
     return List.of(
-        score.groove().meter(), bars.size(), score.groove().firstBar(), look.width(), look.lines());
+        score.groove().meters(),
+        bars.size(),
+        score.groove().firstBar(),
+        look.width(),
+        look.lines());
   }
 
   boolean isNarrow() {
@@ -101,31 +116,32 @@ record SectionPlan(
     boolean first = from == 0;
     boolean last = to == bars.size();
     Groove groove = score.groove();
-    double prefix = StaffPainter.prefix(groove.meter(), first);
-    double tail = last ? StaffPainter.tail(look.ending()) : 0;
+    double prefix = StaffPainter.prefix(first ? head(groove) : List.of());
+    List<Meter> next = last ? List.of() : bars.get(to).meters();
+    double tail = last ? StaffPainter.tail(look.ending()) : StaffPainter.courtesy(next);
     double room = look.width() - prefix - tail;
-    Spacing spacing = new Spacing(plans, groove.meter(), false);
+    Spacing spacing = new Spacing(plans, groove.meters(), false);
     double most = first && last ? MOST_STRETCH_ALONE : MOST_STRETCH;
     double force = spacing.forceFor(room, most);
     double scale = 1;
     if (force == 0) {
       // Narrower before smaller: first let the signs come closer, then shrink the system.
-      spacing = new Spacing(plans, groove.meter(), true);
+      spacing = new Spacing(plans, groove.meters(), true);
       force = spacing.forceFor(room, most);
       double width = prefix + spacing.width(force) + tail;
       scale = Math.min(1, look.width() / width);
     }
     Spacing.Places placed = spacing.place(prefix, force);
     Spacing.Places places =
-        new Spacing.Places(placed.starts(), placed.columns(), placed.end() + tail);
-    return draw(PlacedSystem.of(plans, places), first, last, scale);
+        new Spacing.Places(placed.starts(), placed.columns(), placed.end() + (last ? tail : 0));
+    return draw(PlacedSystem.of(plans, places, next), first, last, scale);
   }
 
   private Engraving.StaffSystem draw(PlacedSystem line, boolean first, boolean last, double scale) {
     double width = look.width() / scale;
-    Canvas canvas = new Canvas(font, Math.max(width, line.places().end()) + 2);
+    Canvas canvas = new Canvas(font, Math.max(width, line.right()) + 2);
     Groove groove = score.groove();
-    new StaffPainter(canvas, look.ending()).paint(line, groove.meter(), first, last);
+    new StaffPainter(canvas, look.ending()).paint(line, first ? head(groove) : List.of(), last);
     new RestPainter(canvas, line).paint();
     for (Voice voice : Voice.values()) {
       new NotePainter(canvas, line, voice, look.changes()).paint();
@@ -156,7 +172,7 @@ record SectionPlan(
     double top = canvas.above.most() + 0.2;
     double height = (top + canvas.below.most() + 0.2) * scale;
     double right = Extent.of(canvas.marks).map(Box::right).orElse(0.0);
-    double width = Math.max(line.places().end(), right) * scale;
+    double width = Math.max(line.right(), right) * scale;
     List<Engraving.Moment> moments = new ArrayList<>();
     for (int bar = 0; bar < line.bars().size(); bar++) {
       BarPlan plan = line.bars().get(bar);

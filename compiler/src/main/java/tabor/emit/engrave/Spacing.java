@@ -1,7 +1,7 @@
 package tabor.emit.engrave;
 
 import java.util.List;
-import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 
 /** Spaces a run of bars so that it fills a width. */
 final class Spacing {
@@ -10,10 +10,14 @@ final class Spacing {
   /**
    * A run of bars.
    *
+   * @param meters of the bars of the section
    * @param tight true for as close as can still be read
    */
-  Spacing(List<BarPlan> bars, Meter meter, boolean tight) {
-    this.bars = bars.stream().map(bar -> new BarSpacing(bar, meter, tight)).toList();
+  Spacing(List<BarPlan> bars, Meters meters, boolean tight) {
+    this.bars =
+        bars.stream()
+            .map(bar -> new BarSpacing(bar, meters.of(bar.bar().number()), tight))
+            .toList();
   }
 
   /**

@@ -24,7 +24,7 @@ final class Spoken {
     Groove groove = score.groove();
     StringBuilder text = new StringBuilder();
     text.append(groove.bars() == 1 ? "1 bar" : groove.bars() + " bars");
-    text.append(" of ").append(groove.meter().words());
+    text.append(" of ").append(groove.meters().inWords());
     text.append(", ").append(groove.setting().tempo().words()).append('.');
     bars(score, Integer.MIN_VALUE, Integer.MAX_VALUE, text);
     return text.toString();
@@ -63,7 +63,7 @@ final class Spoken {
     List<String> said = new ArrayList<>();
     for (Map.Entry<Time, List<Stroke>> place : places.entrySet()) {
       Stroke first = place.getValue().get(0);
-      String count = count(first, groove.meter());
+      String count = count(first, groove.meter(first.bar()));
       said.add(
           count
               + " "

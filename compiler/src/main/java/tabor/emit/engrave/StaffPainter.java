@@ -2,19 +2,13 @@ package tabor.emit.engrave;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import tabor.rhythm.Meter;
-import tabor.rhythm.Time;
 
 /** Draws staff lines, clef, meter and barlines of a system. */
 final class StaffPainter {
   private static final double CLEF_AT = 0.7;
   private static final double AFTER_CLEF = 0.9;
   private static final double AFTER_METER = 0.7;
-
-  /** Room on both sides of the plus of an additive meter, beside its own. */
-  private static final double PLUS_AIR = 0.12;
 
   /** From a repeat's dots to the thin line. */
   private static final double DOTS_GAP = 0.4;
@@ -41,24 +35,30 @@ final class StaffPainter {
     };
   }
 
-  /** Room that clef and, in a first system, meter take from the left edge. */
-  static double prefix(Meter meter, boolean first) {
+  /** Room that the clef and the meters at the start of a section take from the left edge. */
+  static double prefix(List<Meter> meters) {
     double clef = CLEF_AT + Sign.of("unpitchedPercussionClef1").box().width();
-    return first ? clef + AFTER_CLEF + meterWidth(meter) + AFTER_METER : clef + 0.5;
+    return !meters.isEmpty()
+        ? clef + AFTER_CLEF + MeterSigns.width(meters) + AFTER_METER
+        : clef + 0.5;
   }
 
-  void paint(PlacedSystem line, Meter meter, boolean first, boolean last) {
+  /** Room of the meters after the last barline of a system. */
+  static double courtesy(List<Meter> meters) {
+    return meters.isEmpty() ? 0 : MeterSigns.room(meters) + AFTER_METER;
+  }
+
+  /** Draws a system; {@code head} are the meters after its clef, none but in a first system. */
+  void paint(PlacedSystem line, List<Meter> head, boolean last) {
     double end = line.places().end();
     List<Mark> lines = new ArrayList<>();
     for (int i = 0; i < 5; i++) {
-      lines.add(Mark.Line.rule(0, i, end, i, Rule.STAFF_LINE));
+      lines.add(Mark.Line.rule(0, i, line.right(), i, Rule.STAFF_LINE));
     }
     canvas.marks.add(Mark.Group.of("staff", lines));
     Sign clef = Sign.of("unpitchedPercussionClef1");
     canvas.marks.add(Mark.Group.of("clef", List.of(canvas.sign(clef, CLEF_AT, 2))));
-    if (first) {
-      meter(meter, CLEF_AT + clef.box().width() + AFTER_CLEF);
-    }
+    MeterSigns.paint(canvas, head, CLEF_AT + clef.box().width() + AFTER_CLEF);
     List<Mark> bars = new ArrayList<>();
     double[] starts = line.places().starts();
     for (int i = 0; i < starts.length; i++) {
@@ -71,6 +71,7 @@ final class StaffPainter {
       } else if (i > 0) {
         bars.add(barline(starts[i], Rule.THIN_BAR));
       }
+      MeterSigns.paintAfter(canvas, line.bars().get(i).meters(), starts[i]);
     }
     if (last) {
       double thin = end - Rule.THICK_BAR - Rule.BAR_GAP;
@@ -82,6 +83,7 @@ final class StaffPainter {
       }
     } else {
       bars.add(barline(end, Rule.THIN_BAR));
+      MeterSigns.paintAfter(canvas, line.courtesy(), end);
     }
     canvas.marks.add(Mark.Group.of("barlines", bars));
   }
@@ -95,55 +97,5 @@ final class StaffPainter {
   private Mark dots(double left) {
     Sign dots = Sign.of("repeatDots");
     return canvas.sign(dots, left - dots.box().left(), 2);
-  }
-
-  private void meter(Meter meter, double x) {
-    double width = meterWidth(meter);
-    List<Mark> marks = new ArrayList<>();
-    row(upper(meter), x, width, 1, marks);
-    row(signs(Integer.toString(meter.unit())), x, width, 3, marks);
-    canvas.marks.add(Mark.Group.of("meter", marks));
-  }
-
-  private void row(List<Sign> signs, double x, double width, double y, List<Mark> marks) {
-    double at = x + (width - length(signs)) / 2;
-    for (Sign sign : signs) {
-      // A plus would be lost on the line that goes through the middle of the digits.
-      double height = isPlus(sign) ? y - 0.5 : y;
-      at += isPlus(sign) ? PLUS_AIR : 0;
-      marks.add(canvas.sign(sign, at, height));
-      at += sign.advance() + (isPlus(sign) ? PLUS_AIR : 0);
-    }
-  }
-
-  private static boolean isPlus(Sign sign) {
-    return sign.name().equals("timeSigPlus");
-  }
-
-  private static double meterWidth(Meter meter) {
-    return Math.max(length(upper(meter)), length(signs(Integer.toString(meter.unit()))));
-  }
-
-  private static double length(List<Sign> signs) {
-    return signs.stream()
-        .mapToDouble(sign -> sign.advance() + (isPlus(sign) ? 2 * PLUS_AIR : 0))
-        .sum();
-  }
-
-  /** The upper number; of unequal beats their sizes with plus signs. */
-  private static List<Sign> upper(Meter meter) {
-    if (meter.isEven()) {
-      return signs(Integer.toString(meter.count()));
-    }
-    return signs(
-        IntStream.range(0, meter.beatCount())
-            .mapToObj(i -> meter.beat(i).over(Time.of(1, meter.unit())).toString())
-            .collect(Collectors.joining("+")));
-  }
-
-  private static List<Sign> signs(String text) {
-    return text.chars()
-        .mapToObj(c -> Sign.of(c == '+' ? "timeSigPlus" : "timeSig" + (char) c))
-        .toList();
   }
 }

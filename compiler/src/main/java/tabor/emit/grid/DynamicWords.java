@@ -5,6 +5,7 @@ import java.util.List;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
 import tabor.rhythm.CountNames;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /** Dynamic marks and hairpins in words: {@code p on 1 of bar 1}. */
@@ -31,8 +32,9 @@ final class DynamicWords {
 
   private static String place(Groove groove, int bar, Time at) {
     // A hairpin may end on the barline.
-    boolean atEnd = !at.before(groove.meter().bar());
-    String count = atEnd ? "the end" : CountNames.of(at, groove.meter()).toString();
+    Meter meter = groove.meter(bar);
+    boolean atEnd = !at.before(meter.bar());
+    String count = atEnd ? "the end" : CountNames.of(at, meter).toString();
     return groove.bars() == 1 && bar == 1 ? count : count + " of bar " + bar;
   }
 }

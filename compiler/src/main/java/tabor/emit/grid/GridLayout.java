@@ -31,7 +31,6 @@ final class GridLayout {
   private static final long MOST_REGULAR = 6;
 
   private final Groove groove;
-  private final Meter meter;
   private final Snap snap;
   private final List<Surface> parts;
   private final boolean handsShown;
@@ -51,7 +50,6 @@ final class GridLayout {
 
   private GridLayout(Groove groove, boolean everyLimb) {
     this.groove = groove;
-    this.meter = groove.meter();
     this.snap = Snap.of(groove);
     this.parts = parts(groove);
     this.handsShown =
@@ -158,6 +156,7 @@ final class GridLayout {
 
   private GridBar bar(int number) {
     List<Stroke> strokes = byBar.getOrDefault(number, List.of());
+    Meter meter = groove.meter(number);
     List<Integer> beats = beats(number);
     List<Slot> slots = strokes.stream().map(snap::slot).toList();
     List<Map<Time, String>> counts = CountRows.of(meter, beats, slots, countsShown);
@@ -171,7 +170,7 @@ final class GridLayout {
       }
     }
     for (Surface part : parts) {
-      Set<Time> ofPart = ownPlaces(part, strokes, beats);
+      Set<Time> ofPart = ownPlaces(part, meter, strokes, beats);
       own.put(part.name(), ofPart);
       places.addAll(ofPart);
     }
@@ -190,6 +189,7 @@ final class GridLayout {
   /** The beats of a bar; in a pickup the last ones, a beat that it cuts included. */
   private List<Integer> beats(int bar) {
     List<Integer> beats = new ArrayList<>();
+    Meter meter = groove.meter(bar);
     Time start = bar == 0 ? meter.bar().minus(groove.pickup()) : Time.ZERO;
     for (int beat = 0; beat < meter.beatCount(); beat++) {
       if (start.before(meter.beatStart(beat + 1))) {
@@ -200,7 +200,8 @@ final class GridLayout {
   }
 
   /** Where a part has strokes or dots: the places of its words, and beats that it is silent in. */
-  private Set<Time> ownPlaces(Surface part, List<Stroke> strokes, List<Integer> beats) {
+  private Set<Time> ownPlaces(
+      Surface part, Meter meter, List<Stroke> strokes, List<Integer> beats) {
     Set<Time> places = new TreeSet<>();
     for (Stroke stroke : strokes) {
       if (stroke.surface().name().equals(part.name())) {
@@ -251,6 +252,7 @@ final class GridLayout {
     if (feetShown) {
       sticks.add(feet.toString());
     }
+    Meter meter = groove.meter(bar);
     int beat = meter.beatAt(place);
     return new Column(
         meter.beatStart(beat).equals(place),

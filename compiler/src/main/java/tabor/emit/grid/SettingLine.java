@@ -12,8 +12,8 @@ final class SettingLine {
   /** What differs from {@code known}; everything where that is null. Empty if nothing does. */
   static String of(Groove.Setting setting, Groove.@Nullable Setting known) {
     List<String> parts = new ArrayList<>();
-    if (known == null || !known.meter().equals(setting.meter())) {
-      parts.add(setting.meter().words());
+    if (known == null || !known.meters().equals(setting.meters())) {
+      parts.add(setting.meters().inWords());
     }
     if (known == null || !known.tempo().equals(setting.tempo())) {
       parts.add(setting.tempo().words());

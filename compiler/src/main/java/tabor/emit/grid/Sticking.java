@@ -122,7 +122,7 @@ public final class Sticking {
 
   /** {@code beats 1 to 2}, {@code 1& to 2a}. */
   static String where(Groove groove, Stroke first, Stroke last) {
-    Meter meter = groove.meter();
+    Meter meter = groove.meter(first.bar());
     int firstBeat = meter.beatAt(first.at());
     int lastBeat = meter.beatAt(last.at());
     if (!meter.beatStart(firstBeat).equals(first.at())) {
@@ -135,7 +135,7 @@ public final class Sticking {
   }
 
   private static String count(Groove groove, Stroke stroke) {
-    return CountNames.of(stroke.slot(), groove.meter()).toString();
+    return CountNames.of(stroke.slot(), groove.meter(stroke.bar())).toString();
   }
 
   /** {@code hi-hat with the right hand, snare with both hands}. */

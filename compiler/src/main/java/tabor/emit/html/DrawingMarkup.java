@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
 
@@ -31,7 +32,19 @@ final class DrawingMarkup {
     writer.out.append("\" aria-hidden=\"true\">");
     Sheet plain = new Sheet();
     Sheet changed = new Sheet();
-    drawing.marks().forEach(mark -> sort(mark, plain, changed, false));
+    Shapes.each(
+        drawing.marks(),
+        new Shapes.Taker() {
+          @Override
+          public void shape(Contour outline, double strength, boolean isChanged) {
+            (isChanged ? changed : plain).inks.add(new Mark.Ink(outline, strength));
+          }
+
+          @Override
+          public void words(Mark.Words words, boolean isChanged) {
+            (isChanged ? changed : plain).words.add(words);
+          }
+        });
     writer.sheet(plain);
     if (!changed.isEmpty()) {
       writer.out.append("<g class=\"changed\">");
@@ -48,18 +61,6 @@ final class DrawingMarkup {
 
     boolean isEmpty() {
       return inks.isEmpty() && words.isEmpty();
-    }
-  }
-
-  private static void sort(Mark mark, Sheet plain, Sheet changed, boolean isChanged) {
-    Sheet sheet = isChanged ? changed : plain;
-    if (mark instanceof Mark.Ink ink) {
-      sheet.inks.add(ink);
-    } else if (mark instanceof Mark.Words words) {
-      sheet.words.add(words);
-    } else if (mark instanceof Mark.Group group) {
-      boolean now = isChanged || group.classes().contains("changed");
-      group.marks().forEach(each -> sort(each, plain, changed, now));
     }
   }
 

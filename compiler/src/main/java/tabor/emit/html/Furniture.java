@@ -42,7 +42,7 @@ final class Furniture {
       <dl>
       <div><dt><kbd>space</kbd></dt><dd>play or stop</dd></div>
       <div><dt><kbd>←</kbd> <kbd>→</kbd></dt><dd>the section before, the section after</dd></div>
-      <div><dt><kbd>+</kbd> <kbd>−</kbd></dt><dd>one beat a minute faster, slower</dd></div>
+      <div><dt><kbd>+</kbd> <kbd>−</kbd></dt><dd>one beat per minute faster, slower</dd></div>
       <div><dt><kbd>0</kbd></dt><dd>the written tempo</dd></div>
       <div><dt><kbd>1</kbd> <kbd>2</kbd></dt><dd>left hand, right hand on or off</dd></div>
       <div><dt><kbd>3</kbd> <kbd>4</kbd></dt><dd>left foot, right foot on or off</dd></div>

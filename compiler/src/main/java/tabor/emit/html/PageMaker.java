@@ -79,7 +79,7 @@ public final class PageMaker {
     List<Leg> legs = reading.legs();
     List<Time> barlines = new ArrayList<>();
     for (int bar = 0; bar <= groove.bars(); bar++) {
-      barlines.add(groove.meter().bar().times(bar));
+      barlines.add(groove.meters().length(bar));
     }
     parts.add(
         new PlayData.Part(

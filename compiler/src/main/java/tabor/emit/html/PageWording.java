@@ -19,7 +19,7 @@ final class PageWording {
   /** The facts of a setting, each a few words. */
   static List<String> facts(Groove.Setting setting) {
     List<String> facts = new ArrayList<>();
-    facts.add(meter(setting.meter()));
+    facts.add(setting.meters().inWords());
     facts.add(tempo(setting.tempo()));
     if (!setting.feel().isStraight()) {
       facts.add(feel(setting.feel()));
@@ -32,17 +32,6 @@ final class PageWording {
   static List<String> facts(Groove.Setting own, Groove.Setting head) {
     boolean same = own.kit().name().equals(head.kit().name());
     return same ? List.of() : List.of("on " + own.kit().name());
-  }
-
-  private static String meter(Meter meter) {
-    if (meter.equals(Meter.of(meter.count(), meter.unit()))) {
-      return meter.signature();
-    }
-    if (meter.isEven()) {
-      return meter.signature() + " in " + meter.beatCount();
-    }
-    List<String> beats = meter.beats().stream().map(b -> decimal(b.times(meter.unit()))).toList();
-    return meter.signature() + " in " + String.join("+", beats);
   }
 
   /** {@code dotted quarter = 60}. */

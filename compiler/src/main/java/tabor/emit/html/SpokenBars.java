@@ -39,7 +39,7 @@ final class SpokenBars {
     List<String> lines = new ArrayList<>();
     String before = "";
     for (var bar : bars.entrySet()) {
-      String words = bar(groove.meter(), bar.getValue());
+      String words = bar(groove.meter(bar.getKey()), bar.getValue());
       String name = bar.getKey() == 0 ? "Pickup" : "Bar " + bar.getKey();
       boolean same = bar.getKey() > 1 && words.equals(before);
       lines.add(name + ": " + (same ? "as the bar before." : words));

@@ -3,6 +3,7 @@ package tabor.emit.html;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
 
@@ -16,18 +17,22 @@ final class SymbolTable {
 
   /** Counts the shapes of a drawing. All drawings are counted before the first is written. */
   void count(Drawing drawing) {
-    drawing.marks().forEach(this::count);
-  }
+    Shapes.each(
+        drawing.marks(),
+        new Shapes.Taker() {
+          @Override
+          public void shape(Contour outline, double strength, boolean changed) {
+            LocalPath path = LocalPath.of(outline);
+            if (!path.isSimple()) {
+              uses.merge(path.data(), 1, Integer::sum);
+            }
+          }
 
-  private void count(Mark mark) {
-    if (mark instanceof Mark.Ink ink) {
-      LocalPath path = LocalPath.of(ink.outline());
-      if (!path.isSimple()) {
-        uses.merge(path.data(), 1, Integer::sum);
-      }
-    } else if (mark instanceof Mark.Group group) {
-      group.marks().forEach(this::count);
-    }
+          @Override
+          public void words(Mark.Words words, boolean changed) {
+            // Text is never shared.
+          }
+        });
   }
 
   /** The id of a shape that has one; empty for one that occurs once. */

@@ -92,17 +92,17 @@ final class Takes {
     if (click.at().sign() == 0) {
       return 2;
     }
-    Meter meter = segment.meter();
+    Meter meter = segment.meter(click.bar());
     return meter.beatStart(meter.beatAt(click.at())).equals(click.at()) ? 1 : 0;
   }
 
   /** The beats that no eighth falls on, as in 7/16. */
   private static void addBeats(Segment segment, Map<Time, Tick> clicks) {
-    Meter meter = segment.meter();
-    Time barline = segment.barline(1).minus(segment.start());
-    for (int bar = segment.pickup().sign() > 0 ? 0 : 1; bar <= segment.bars(); bar++) {
+    for (int bar = segment.firstBar(); bar <= segment.lastBar(); bar++) {
+      Meter meter = segment.meter(bar);
+      Time barline = segment.barline(bar).minus(segment.start());
       for (int i = 0; i < meter.beatCount(); i++) {
-        Time at = barline.plus(meter.bar().times(bar - 1L)).plus(meter.beatStart(i));
+        Time at = barline.plus(meter.beatStart(i));
         if (at.sign() >= 0) {
           clicks.putIfAbsent(at, new Tick(at, i == 0 ? 2 : 1, false));
         }
@@ -127,9 +127,12 @@ final class Takes {
     return sound.limb().ordinal();
   }
 
-  /** One bar of beats before a section; it stops where the section's pickup begins. */
+  /**
+   * One bar of beats before a section, in its first meter; it stops where the section's pickup
+   * begins.
+   */
   private static List<Tick> countIn(Segment segment) {
-    Meter meter = segment.meter();
+    Meter meter = segment.meters().first();
     Time left = segment.pickup().before(meter.bar()) ? segment.pickup() : Time.ZERO;
     Time end = meter.bar().minus(left);
     List<Tick> ticks = new ArrayList<>();

@@ -47,16 +47,19 @@ final class Conductor {
             && before.kind() == Segment.Kind.COUNT_IN
             && before.pickup().equals(segment.pickup());
     if (pickup && !completes) {
-      meter(start, shortBar(segment.pickup(), segment.meter()), segment.meter());
+      meter(start, shortBar(segment.pickup(), segment.meter(0)), segment.meter(0));
     } else if (!pickup) {
-      meter(start, segment.meter().count(), segment.meter().unit(), segment.meter());
+      meter(start, segment.meter(segment.firstBar()));
     }
     tempo(start, segment.tempo());
     mark(segment);
-    if (pickup) {
-      Meter own = segment.meter();
-      meter(segment.barline(1), own.count(), own.unit(), own);
+    for (int bar = segment.firstBar() + 1; bar <= segment.lastBar(); bar++) {
+      meter(segment.barline(bar), segment.meter(bar));
     }
+  }
+
+  private void meter(Time at, Meter meter) {
+    meter(at, meter.count(), meter.unit(), meter);
   }
 
   private void meter(Time at, Time bar, Meter beats) {

@@ -131,10 +131,12 @@ public final class MidiLesson {
       }
       // The click, which swings, and the count-in.
       division = Ticks.need(division, Time.of(1, 8));
-      Meter meter = groove.meter();
-      for (int i = 0; i < meter.beatCount(); i++) {
-        division = Ticks.need(division, meter.beatStart(i));
-        division = Ticks.need(division, meter.beat(i).times(feel.share()));
+      for (Meter meter : groove.meters().cycle()) {
+        division = Ticks.need(division, meter.bar());
+        for (int i = 0; i < meter.beatCount(); i++) {
+          division = Ticks.need(division, meter.beatStart(i));
+          division = Ticks.need(division, meter.beat(i).times(feel.share()));
+        }
       }
       for (Sound sound : Performer.once(groove, tempo, feel).sounds()) {
         if (sound.kind().isMeasured()) {

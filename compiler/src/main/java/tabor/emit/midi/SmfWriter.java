@@ -167,7 +167,12 @@ public final class SmfWriter {
     }
   }
 
+  /** Programs show these texts as they are, so what would steer a terminal is left out. */
   private static byte[] utf8(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
+    StringBuilder plain = new StringBuilder(text.length());
+    text.codePoints()
+        .filter(point -> !Character.isISOControl(point))
+        .forEach(plain::appendCodePoint);
+    return plain.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -17,7 +17,7 @@ public record Ticks(int division, boolean exact) {
    */
   static final int ROUNDING = 30_240;
 
-  /** What sequencers are used to; also fine enough for grace notes at 25 quarters a minute. */
+  /** What sequencers are used to; also fine enough for grace notes at 25 quarters per minute. */
   private static final int USUAL = 960;
 
   private static final BigInteger LARGEST = BigInteger.valueOf(Smf.LARGEST_DIVISION);
@@ -44,7 +44,7 @@ public record Ticks(int division, boolean exact) {
    * multiple.
    *
    * @param need the least common multiple of the denominators of all places, in quarter notes
-   * @param tempi every tempo of the file in quarter notes a minute
+   * @param tempi every tempo of the file in quarter notes per minute
    */
   static Ticks of(BigInteger need, Collection<Time> tempi) {
     if (tooFine(need)) {

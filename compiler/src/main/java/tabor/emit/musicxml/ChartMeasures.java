@@ -1,8 +1,10 @@
 package tabor.emit.musicxml;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.musicxml.ScoreFile.DirectionKind;
 import tabor.emit.musicxml.ScoreFile.Words;
@@ -10,6 +12,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.notation.Score;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
@@ -56,7 +59,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
     chart.prose().forEach(text -> written.words(XmlCharacters.of(text)));
     if (isTooLong(chart)) {
       written.words("This chart is too long to be written out.");
-      measures.silence(Meter.COMMON, 1, Time.ZERO, written.head, null);
+      measures.silence(List.of(Meter.COMMON), Time.ZERO, written.head, null);
       return;
     }
     for (int i = 0; i < chart.items().size(); i++) {
@@ -124,11 +127,10 @@ final class ChartMeasures implements Chart.Cases<Long> {
       }
       words(click(click.click()));
     }
-    Groove like = item.like();
-    Meter meter = like == null ? Meter.COMMON : like.meter();
+    Meter meter = meters(item.like()).first();
     Time pickup = pickup();
     Time left = pickup.before(meter.bar()) ? pickup : Time.ZERO;
-    measures.silence(meter, item.bars(), left, takeHead(), item.tempo());
+    measures.silence(Collections.nCopies(item.bars(), meter), left, takeHead(), item.tempo());
     before = null;
     clickSaid = true;
     return 0L;
@@ -175,12 +177,16 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   @Override
   public Long rest(Chart.Rest item) {
-    Groove like = item.like();
-    Meter meter = like == null ? Meter.COMMON : like.meter();
-    measures.silence(meter, item.bars(), Time.ZERO, takeHead(), item.tempo());
+    List<Meter> bars =
+        IntStream.rangeClosed(1, item.bars()).mapToObj(meters(item.like())::of).toList();
+    measures.silence(bars, Time.ZERO, takeHead(), item.tempo());
     before = null;
     clickSaid = false;
     return 0L;
+  }
+
+  private static Meters meters(@Nullable Groove like) {
+    return like == null ? Meters.of(Meter.COMMON) : like.meters();
   }
 
   @Override
@@ -238,6 +244,6 @@ final class ChartMeasures implements Chart.Cases<Long> {
   }
 
   private static List<Object> frame(Chart.Turn turn) {
-    return List.of(turn.groove().meter().signature(), turn.tempo());
+    return List.of(turn.groove().meters().toString(), turn.tempo());
   }
 }

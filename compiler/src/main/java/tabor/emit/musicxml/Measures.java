@@ -98,7 +98,9 @@ final class Measures {
         elements.add(new Barline(true, "heavy-light", 1));
       }
       BigInteger divisions = forAll == null ? new Divisions().add(bar, groove).common() : forAll;
-      attributes(groove.meter(), divisions, bar.repeat(), plan.restate && i == 0, elements);
+      // Where a repeat comes back to it from a bar of another meter, the time is said again.
+      boolean restate = plan.restate || (plan.opens && groove.meters().size() > 1);
+      attributes(groove.meter(bar.number()), divisions, bar.repeat(), restate && i == 0, elements);
       if (i == 0) {
         head(plan, score, elements);
       }
@@ -116,11 +118,13 @@ final class Measures {
   /**
    * Bars in which nothing is played.
    *
+   * @param bars the meter of each
    * @param left how much of the last bar is left to what comes after it; less than a bar
    */
-  void silence(Meter meter, int bars, Time left, List<DirectionKind> head, @Nullable Tempo at) {
-    for (int i = 0; i < bars; i++) {
-      boolean shorter = i == bars - 1 && left.sign() > 0;
+  void silence(List<Meter> bars, Time left, List<DirectionKind> head, @Nullable Tempo at) {
+    for (int i = 0; i < bars.size(); i++) {
+      Meter meter = bars.get(i);
+      boolean shorter = i == bars.size() - 1 && left.sign() > 0;
       List<Element> elements = new ArrayList<>();
       BigInteger divisions = forAll == null ? BigInteger.valueOf(16) : forAll;
       attributes(meter, divisions, false, false, elements);

@@ -52,7 +52,7 @@ public final class MusicXml {
     MusicXml made = new MusicXml(instruments, grooves);
     sections.forEach(made::add);
     if (made.measures.list().isEmpty()) {
-      made.measures.silence(Meter.COMMON, 1, Time.ZERO, List.of(), null);
+      made.measures.silence(List.of(Meter.COMMON), Time.ZERO, List.of(), null);
     }
     made.measures.finish();
     String by = lesson.by();

@@ -140,7 +140,7 @@ public record ScoreFile(
   /**
    * A tempo mark.
    *
-   * @param quarters quarter notes a minute, whatever is counted
+   * @param quarters quarter notes per minute, whatever is counted
    */
   public record Metronome(String beatUnit, boolean dot, String perMinute, String quarters)
       implements DirectionKind {}

@@ -26,7 +26,6 @@ import tabor.rhythm.Time;
  */
 final class SwingMark {
   private final Groove groove;
-  private final Meter meter;
   private final RollTies ties;
   private final Snap snap;
   private final tabor.perform.Swing played;
@@ -36,9 +35,8 @@ final class SwingMark {
   private SwingMark(Score score, Feel feel, Written.Type type) {
     this.groove = score.groove();
     this.ties = new RollTies(score);
-    this.meter = groove.meter();
     this.snap = Snap.of(groove);
-    this.played = new tabor.perform.Swing(meter, feel, groove.strokes());
+    this.played = new tabor.perform.Swing(groove.meters(), feel, groove.strokes());
     this.type = type;
     this.share = feel.share();
   }
@@ -46,9 +44,10 @@ final class SwingMark {
   /** The element for a section at a feel; null where there is none that says it. */
   static @Nullable Swing of(Score score, Feel feel) {
     Groove groove = score.groove();
-    Meter meter = groove.meter();
-    Time beat = meter.beat(0);
-    if (feel.isStraight() || !meter.isEven() || !Meter.isPlain(beat)) {
+    Time beat = groove.meter().beat(0);
+    boolean alike =
+        groove.meters().cycle().stream().allMatch(m -> m.isEven() && m.beat(0).equals(beat));
+    if (feel.isStraight() || !alike || !Meter.isPlain(beat)) {
       return null;
     }
     Time swung = beat.over(feel.unit() == Feel.Unit.EIGHTHS ? 2 : 4);

@@ -95,7 +95,7 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
                 + each
                 + " at each tempo ("
                 + first.beatWords()
-                + "s a minute). Tick what went well.",
+                + "s per minute). Tick what went well.",
             size,
             width,
             size * 0.5,

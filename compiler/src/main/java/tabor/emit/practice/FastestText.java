@@ -77,7 +77,7 @@ public final class FastestText {
 
   private static String place(Groove groove, Stroke stroke, @Nullable Stroke before) {
     boolean sameBar = before != null && before.bar() == stroke.bar();
-    String count = CountNames.of(stroke.slot(), groove.meter()).toString();
+    String count = CountNames.of(stroke.slot(), groove.meter(stroke.bar())).toString();
     return sameBar || (groove.bars() == 1 && stroke.bar() == 1)
         ? count
         : count + " in bar " + stroke.bar();

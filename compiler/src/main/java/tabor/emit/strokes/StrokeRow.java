@@ -59,7 +59,7 @@ record StrokeRow(
               stroke.limb().words(),
               stroke.level().word(),
               stroke.ornaments(),
-              CountNames.of(stroke.slot(), groove.meter()).toString(),
+              CountNames.of(stroke.slot(), groove.meter(stroke.bar())).toString(),
               stroke.length(),
               micros.getOrDefault(stroke, 0L)));
     }

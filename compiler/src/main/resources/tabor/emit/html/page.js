@@ -59,7 +59,7 @@ const Page = (() => {
     show();
   }
 
-  /** So many beats a minute in place of the tempo that sounds or would sound. */
+  /** So many beats per minute in place of the tempo that sounds or would sound. */
   function setTempo(tempo) {
     if (tempo > 0) {
       setRate(tempo / leg().tempo);
@@ -131,8 +131,8 @@ const Page = (() => {
     value(byId("Jump"), String(chosen));
     const percent = Math.round(Player.rate() * 100) + " %";
     value(byId("Bpm"), String(speed()));
-    attribute(byId("Bpm"), "aria-label", "tempo, " + leg().unit + " a minute");
-    text(byId("Unit"), leg().unit + " a minute · " + percent);
+    attribute(byId("Bpm"), "aria-label", "tempo, " + leg().unit + " per minute");
+    text(byId("Unit"), leg().unit + " per minute · " + percent);
     value(byId("Tempo"), String(Math.round(Player.rate() * 100)));
     attribute(byId("Tempo"), "aria-valuetext", percent + " of the written tempo");
     const tempo = Player.rate() === 1 ? "" : "&tempo=" + speed();

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -57,6 +59,26 @@ class PageSizesTest extends PageInBrowser {
     Object fits =
         browser.run("return document.querySelector('.desk').getBoundingClientRect().top >= 0");
     assertThat(fits).isEqualTo(true);
+  }
+
+  /** No control covers another, however wide the window is. */
+  @ParameterizedTest
+  @ValueSource(ints = {360, 500, 640, 700, 740, 900, 1000, 1100, 1280, 1920})
+  void noControlCoversAnother(int width) {
+    size(width, 900);
+    Object covered =
+        browser.run(
+            """
+            const all = [...document.querySelectorAll(
+                ".console button, .console .jump, .console .switch span, #Bpm")]
+              .map(e => [e.id || e.textContent, e.getBoundingClientRect()])
+              .filter(([, r]) => r.width > 0);
+            return all.flatMap(([a, r], i) => all.slice(i + 1)
+              .filter(([, s]) => r.left < s.right - 1 && s.left < r.right - 1
+                && r.top < s.bottom - 1 && s.top < r.bottom - 1)
+              .map(([b]) => a + " and " + b)).join("; ");
+            """);
+    assertThat(covered).isEqualTo("");
   }
 
   @Test

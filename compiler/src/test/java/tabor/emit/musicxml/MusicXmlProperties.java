@@ -57,7 +57,7 @@ class MusicXmlProperties {
     for (Groove groove : lesson.grooves()) {
       for (int bar = groove.firstBar(); bar <= groove.bars(); bar++) {
         ReadBack.Read measure = read.measures().get(index++);
-        Time length = bar == 0 ? groove.pickup() : groove.meter().bar();
+        Time length = bar == 0 ? groove.pickup() : groove.meter(bar).bar();
         assertThat(measure.number()).isEqualTo(bar == 0 ? "null" : Integer.toString(bar));
         assertThat(measure.totals().values()).isNotEmpty().allMatch(length::equals);
         List<String> onsets = onsets(groove, bar);

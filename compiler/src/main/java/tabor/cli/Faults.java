@@ -1,0 +1,72 @@
+package tabor.cli;
+
+import tabor.source.VisibleText;
+
+/** What is said when something goes wrong inside Tabor: one sentence, and a trace if asked for. */
+final class Faults {
+  private Faults() {}
+
+  /** What {@link #catching} runs. */
+  interface Work {
+    void run();
+  }
+
+  /** A fault while a lesson was worked on. */
+  static final class OfLesson extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final String lesson;
+
+    OfLesson(String lesson, Throwable cause) {
+      super(cause);
+      this.lesson = lesson;
+    }
+  }
+
+  /**
+   * Works on one lesson. What stops it is told with the lesson's name, and the caller goes on with
+   * the next.
+   *
+   * @param lesson as it was named on the command line
+   * @return true if the work was done
+   */
+  static boolean catching(Io io, String lesson, Work work) {
+    try {
+      work.run();
+      return true;
+    } catch (Failure e) {
+      if (e.code() != ExitCode.ERRORS) {
+        throw e;
+      }
+      Main.complain(io, e);
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      tell(io, new OfLesson(lesson, e));
+    }
+    return false;
+  }
+
+  /** Says what went wrong inside Tabor; returns the exit code. */
+  static int tell(Io io, Throwable thrown) {
+    String lesson = thrown instanceof OfLesson named ? named.lesson + ": " : "";
+    Throwable cause = thrown.getCause();
+    Throwable fault = thrown instanceof OfLesson && cause != null ? cause : thrown;
+    io.out().flush();
+    io.err()
+        .print(
+            "tabor: "
+                + VisibleText.line(
+                    lesson + "this went wrong inside Tabor, not in your file: " + words(fault))
+                + "\n       Please report it; with TABOR_TRACE=1 it says where.\n");
+    if (!io.env().getOrDefault("TABOR_TRACE", "").isEmpty()) {
+      fault.printStackTrace(io.err());
+    }
+    return ExitCode.ERRORS;
+  }
+
+  private static String words(Throwable fault) {
+    if (fault instanceof OutOfMemoryError) {
+      return "the memory does not suffice";
+    }
+    return fault instanceof StackOverflowError ? "something is nested too deep" : fault.toString();
+  }
+}

@@ -1,0 +1,55 @@
+package tabor.groove;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import tabor.rhythm.CountNames;
+
+/**
+ * What the hands or the feet play where it is new from some place on: a lane written again in a
+ * step has little in common with the one it replaces, and telling it stroke by stroke would fill
+ * the page.
+ *
+ * @param words {@code hands: a new line}, {@code hands: new from 3 on} or {@code hands: new
+ *     sticking}; empty where the changes can be told one by one
+ * @param others the comparison without what was said
+ */
+record NewLine(List<String> words, Comparison others) {
+  /** So few lists of places are read easily where nothing else can be said. */
+  private static final int FEW_PLACES = 3;
+
+  private static final Comparator<Stroke> BY_TIME =
+      Comparator.comparingInt(Stroke::bar).thenComparing(stroke -> stroke.at());
+
+  /** Looks at one pair of limbs, the hands or the feet. */
+  static NewLine find(Comparison found, boolean hands) {
+    Predicate<Stroke> pair = stroke -> stroke.limb().isHand() == hands;
+    Comparison own = found.where(pair);
+    List<Stroke> touched = own.touched();
+    Optional<Stroke> first = touched.stream().min(BY_TIME);
+    if (touched.size() < NewBars.FEW || first.isEmpty()) {
+      return new NewLine(List.of(), found);
+    }
+    if (touched.size() == own.passed().size() && ChangeWords.places(own) > 1) {
+      return new NewLine(
+          List.of((hands ? "hands: " : "feet: ") + "new sticking"), found.withoutSticking(pair));
+    }
+    Predicate<Stroke> after = stroke -> BY_TIME.compare(stroke, first.get()) >= 0;
+    long now = own.now().stream().filter(after).count();
+    if (now == 0
+        || touched.size() * 2L < now
+        || ChangeWords.places(own.where(after)) <= FEW_PLACES) {
+      return new NewLine(List.of(), found);
+    }
+    boolean all = own.before().stream().allMatch(after) && own.now().stream().allMatch(after);
+    String words = all ? "a new line" : "new from " + place(found.step(), first.get()) + " on";
+    return new NewLine(
+        List.of((hands ? "hands: " : "feet: ") + words), found.where(pair.and(after).negate()));
+  }
+
+  private static String place(Groove step, Stroke first) {
+    String count = CountNames.of(first.slot(), step.meter()).toString();
+    return step.bars() == 1 ? count : count + " in bar " + first.bar();
+  }
+}

@@ -1,0 +1,43 @@
+package tabor.source;
+
+/**
+ * Text that shows every character that it holds. Control characters could steer a terminal, and
+ * direction characters hide what a name says, so they are replaced by something to see.
+ */
+public final class VisibleText {
+  private VisibleText() {}
+
+  /** A text for one line: C0 controls become their control pictures, the others U+FFFD. */
+  public static String line(String text) {
+    for (int i = 0; i < text.length(); ) {
+      int point = text.codePointAt(i);
+      if (point(point) != point) {
+        return replaced(text);
+      }
+      i += Character.charCount(point);
+    }
+    return text;
+  }
+
+  private static String replaced(String text) {
+    StringBuilder line = new StringBuilder(text.length());
+    text.codePoints().forEach(point -> line.appendCodePoint(point(point)));
+    return line.toString();
+  }
+
+  /** What is shown for a code point: itself, or its stand-in. */
+  public static int point(int point) {
+    if (point < 0x20) {
+      return 0x2400 + point;
+    }
+    boolean hidden =
+        point == 0x7F
+            || (point >= 0x80 && point < 0xA0)
+            || (point >= 0xD800 && point <= 0xDFFF)
+            || (point >= 0x200B && point <= 0x200F)
+            || (point >= 0x2028 && point <= 0x202E)
+            || (point >= 0x2066 && point <= 0x2069)
+            || point == 0xFEFF;
+    return hidden ? 0xFFFD : point;
+  }
+}
