@@ -90,7 +90,9 @@ final class GitSetup {
       say("set", key + " = " + value);
       any = true;
     }
-    note(noted);
+    if (any) {
+      note(noted);
+    }
     any |= addLine();
     if (!any && code == ExitCode.FINE) {
       io.out().print("everything is set already\n");

@@ -31,9 +31,7 @@ final class GridForGit {
         }
       }
     }
-    return compiled.hasErrors()
-        ? compiled.text()
-        : Grid.of(compiled.lesson(), section -> true);
+    return compiled.hasErrors() ? compiled.text() : Grid.of(compiled.lesson(), section -> true);
   }
 
   private static boolean usesFiles(Compiled compiled) {

@@ -106,8 +106,7 @@ final class MergedText {
       int now = counts.getOrDefault(one, 0);
       int wanted = our == was ? their : their == was ? our : now;
       if (now != wanted) {
-        found.add(
-            "both sides moved this line, or one moved it and the other took it out: " + one);
+        found.add("both sides moved this line, or one moved it and the other took it out: " + one);
       }
     }
     return found;

@@ -103,8 +103,7 @@ public final class Merger {
       }
     }
     Predicate<Row> comment = Row::isComment;
-    out.dropDoubledComments(
-        counts(base, comment), counts(ours, comment), counts(theirs, comment));
+    out.dropDoubledComments(counts(base, comment), counts(ours, comment), counts(theirs, comment));
     if (out.conflicts().isEmpty()) {
       Predicate<Row> said = row -> row.isStatement() && !row.isHeading();
       silent.addAll(out.miscounted(counts(base, said), counts(ours, said), counts(theirs, said)));

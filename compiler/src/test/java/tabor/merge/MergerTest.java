@@ -64,9 +64,7 @@ class MergerTest {
     Merged merged = merge(edited("tempo  60", "tempo  66"), edited("tempo  60", "tempo  72"));
     assertThat(merged.text())
         .isEqualTo(
-            edited(
-                "tempo  60\n",
-                "<<<<<<< ours\ntempo  66\n=======\ntempo  72\n>>>>>>> theirs\n"));
+            edited("tempo  60\n", "<<<<<<< ours\ntempo  66\n=======\ntempo  72\n>>>>>>> theirs\n"));
     assertThat(merged.conflicts())
         .containsExactly("the header: both sides changed this line: tempo  66");
   }
@@ -77,8 +75,7 @@ class MergerTest {
         Merger.merge(
             "tempo 60\n", "tempo 61\n", "tempo 62\n", new Merger.Markers(9, "mine", "yours"));
     assertThat(merged.text())
-        .isEqualTo(
-            "<<<<<<<<< mine\ntempo 61\n=========\ntempo 62\n>>>>>>>>> yours\n");
+        .isEqualTo("<<<<<<<<< mine\ntempo 61\n=========\ntempo 62\n>>>>>>>>> yours\n");
   }
 
   @Test
@@ -104,8 +101,7 @@ class MergerTest {
     Merged merged = merge(edited("  text  \"Low taps.\"\n", ""), edited("Low", "Lower"));
     assertThat(merged.text())
         .contains("<<<<<<< ours\n=======\n  text  \"Lower taps.\"\n>>>>>>> theirs\n");
-    Merged section =
-        merge(edited("step   feet\n  add  kick at 2\n", ""), edited("at 2", "at 3"));
+    Merged section = merge(edited("step   feet\n  add  kick at 2\n", ""), edited("at 2", "at 3"));
     assertThat(section.conflicts())
         .containsExactly("one side changed step feet and the other took it out");
     assertThat(section.text()).contains("=======\n\nstep   feet\n  add  kick at 3\n>>>>>>>");
@@ -176,8 +172,7 @@ class MergerTest {
   void aCommentAtTheEndIsNotDoubled() {
     String base = BASE + "\n# the end\n";
     Merged merged =
-        Merger.merge(
-            base, base + "step a\n", base + "step b from pads\n", Merger.Markers.USUAL);
+        Merger.merge(base, base + "step a\n", base + "step b from pads\n", Merger.Markers.USUAL);
     assertThat(merged.conflicts()).isEmpty();
     assertThat(merged.text()).containsOnlyOnce("# the end").contains("step a\n").contains("step b");
   }
