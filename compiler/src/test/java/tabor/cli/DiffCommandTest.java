@@ -101,6 +101,20 @@ class DiffCommandTest {
   }
 
   @Test
+  void picturesAreWrittenWhereTheyAreAskedFor() throws IOException {
+    String a = file("a.tabor", FINE);
+    String c = file("c.tabor", OTHER);
+    String out = folder.resolve("out.svg").toString();
+    assertThat(Ran.of("diff", "--as", "svg", "-o", out, a, c)).isEqualTo(new Ran(1, "", ""));
+    assertThat(Files.readString(Path.of(out))).contains("<svg ").contains("kick added on 4");
+    assertThat(Ran.of("diff", "--as", "html", a, c).out()).startsWith("<!DOCTYPE html>");
+    assertThat(Ran.of("diff", "--as", "pdf", a, c).code()).isEqualTo(2);
+    assertThat(Ran.of("diff", "--as", "midi", a, c).code()).isEqualTo(2);
+    assertThat(Ran.of("diff", "-o", out, a, c).code()).isEqualTo(1);
+    assertThat(Files.readString(Path.of(out))).isEqualTo("groove a, bar 1: kick added on 4\n");
+  }
+
+  @Test
   void whatGitHandsOverEndsWithZero() throws IOException {
     String a = file("a.tabor", FINE);
     String c = file("c.tabor", OTHER);
