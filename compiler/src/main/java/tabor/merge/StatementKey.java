@@ -78,7 +78,7 @@ record StatementKey(String family, String whom, String where, boolean several) {
     if (verb.level() != null) {
       return "level";
     }
-    return ornament != null && ornament.smallStrokes() > 0 ? "grace" : verb.word();
+    return ornament != null && ornament.graceNotes() > 0 ? "grace" : verb.word();
   }
 
   private static boolean isWhom(Object part) {
