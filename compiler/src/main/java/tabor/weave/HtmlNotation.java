@@ -14,8 +14,9 @@ import tabor.groove.Section;
 
 /** Puts the HTML of notation into a document's tree. */
 final class HtmlNotation {
+  private final boolean page;
   private final FigureMaker maker;
-  private final FigureMarkup markup = new FigureMarkup();
+  private final FigureMarkup markup;
   private final Map<Node, Figure> waiting = new LinkedHashMap<>();
   private @Nullable PagePlayerParts players;
 
@@ -23,8 +24,11 @@ final class HtmlNotation {
    * For one document.
    *
    * @param text its text, for reports; null where it is not known
+   * @param page true for a page of ours, with our style sheet and players
    */
-  HtmlNotation(Path document, @Nullable String text, Lessons lessons) {
+  HtmlNotation(Path document, @Nullable String text, Lessons lessons, boolean page) {
+    this.page = page;
+    this.markup = new FigureMarkup("Staff", page);
     this.maker = new FigureMaker(document, text, lessons);
   }
 
@@ -42,9 +46,8 @@ final class HtmlNotation {
    * Replaces all notation in the tree.
    *
    * @param text the document's text; empty where it is not known
-   * @param playing true if the page can hold players
    */
-  void replace(Node document, String text, boolean playing) {
+  void replace(Node document, String text) {
     for (MarkdownText.Place place : MarkdownText.places(document, text)) {
       FencedBlock block = place.block();
       int before = problems().size();
@@ -61,7 +64,7 @@ final class HtmlNotation {
       Figure figure = maker.block(block);
       if (figure == null) {
         put(place.node(), new TaborNode.OfBlock(markup.problem(since(before), block.text())));
-      } else if (figure.wish().as() == Wish.As.PLAYER && playing) {
+      } else if (figure.wish().as() == Wish.As.PLAYER && page) {
         waiting.put(place.node(), figure);
       } else {
         put(place.node(), new TaborNode.OfBlock(markup.of(figure)));

@@ -33,17 +33,12 @@ final class HtmlWeaver {
 
   static Woven weave(Path document, String text, Lessons lessons, Style style) {
     Node tree = MarkdownText.parse(text);
-    HtmlNotation notation = new HtmlNotation(document, text, lessons);
-    notation.replace(tree, text, true);
+    HtmlNotation notation = new HtmlNotation(document, text, lessons, true);
+    notation.replace(tree, text);
     tree.accept(new Links(style));
     String title = title(tree, document);
     String page = page(title, RENDERER.render(tree), notation.players());
     return new Woven(page, List.of(), notation.problems());
-  }
-
-  /** What stands in the body of the page of a document. */
-  static String body(Node tree) {
-    return RENDERER.render(tree);
   }
 
   private static String page(String title, String body, @Nullable PagePlayerParts players) {

@@ -251,9 +251,9 @@ class ProblemsTest {
             "2 too-deep"),
         at(
             "doubled without end",
-            "tempo 10\ngroove g\n kick : x . . .\n" + " double kick at 1\n".repeat(13),
-            "15 too-fast",
-            "16 too-deep"),
+            "tempo 10\ngroove g\n kick : x . . .\n" + " double kick at 1\n".repeat(11),
+            "13 too-fast",
+            "14 too-deep"),
         at(
             "a step on a kit that lacks what is played",
             "groove g\n right : m . . .\nstep s\n on small\nkit small\n without tom2\n",
