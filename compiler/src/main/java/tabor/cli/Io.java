@@ -87,6 +87,11 @@ public record Io(
     public int read() throws IOException {
       throw new IOException(CLOSED);
     }
+
+    @Override
+    public int read(byte[] into, int from, int length) throws IOException {
+      throw new IOException(CLOSED);
+    }
   }
 
   /** Standard output that whoever started the process has closed. */

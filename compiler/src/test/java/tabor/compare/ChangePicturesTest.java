@@ -104,7 +104,7 @@ class ChangePicturesTest {
   private static double area(String path) {
     List<double[]> points = new ArrayList<>();
     for (String piece : path.split("(?=[MLCZ])", -1)) {
-      String[] numbers = piece.replaceAll("[MLCZ]", "").trim().split(" ");
+      String[] numbers = piece.replaceAll("[MLCZ]", "").trim().split(" ", -1);
       if (numbers.length >= 2) {
         points.add(
             new double[] {
