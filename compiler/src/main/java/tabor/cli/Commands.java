@@ -28,11 +28,14 @@ final class Commands {
     ALL.put("grid", GridCommand::new);
     ALL.put("handout", HandoutCommand::new);
     ALL.put("weave", WeaveCommand::new);
+    ALL.put("pandoc", PandocCommand::new);
     ALL.put("format", FormatCommand::new);
     ALL.put("sticking", StickingCommand::new);
     ALL.put("fastest", FastestCommand::new);
     ALL.put("steps", StepsCommand::new);
     ALL.put("diff", DiffCommand::new);
+    ALL.put("merge", MergeCommand::new);
+    ALL.put("git-setup", GitSetupCommand::new);
     ALL.put("explain", ExplainCommand::new);
     ALL.put("completion", CompletionCommand::new);
   }

@@ -131,7 +131,7 @@ final class CopyEdits {
       return draft;
     }
     SectionView there = translated(source, edit.section().span());
-    SectionDraft seen = targets.nameLimb() ? Dealing.dealt(context.frame(), draft) : draft;
+    SectionDraft seen = Dealing.dealt(context.frame(), draft, targets.limbs());
     PlaceQuery.Bars bars = new PlaceQuery(seen.view(), targets.any()).bars(edit.at().bars());
     Span missing = bars.missing();
     if (missing != null) {
