@@ -52,6 +52,15 @@ final class BarPairs {
     return pairs;
   }
 
+  /** Every bar as itself. */
+  static List<SectionChange.Bars> inPlace(int bars) {
+    List<SectionChange.Bars> pairs = new ArrayList<>();
+    for (int bar = 1; bar <= bars; bar++) {
+      pairs.add(new SectionChange.Bars(bar, bar));
+    }
+    return pairs;
+  }
+
   private static List<List<Stroke>> bars(Groove groove) {
     List<List<Stroke>> bars = new ArrayList<>();
     for (int bar = 1; bar <= groove.bars(); bar++) {

@@ -12,11 +12,13 @@ import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.kit.Kit;
 import tabor.syntax.Edit;
 import tabor.syntax.PartStatement;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
+import tabor.syntax.SheetLine;
 import tabor.syntax.Statement;
 
 /**
@@ -32,6 +34,7 @@ public final class FileComparison {
           PartStatement.Next.class,
           PartStatement.Pickup.class,
           PartStatement.Bars.class,
+          SheetLine.class,
           SettingStatement.Title.class,
           SettingStatement.By.class,
           SettingStatement.Use.class,
@@ -247,10 +250,24 @@ public final class FileComparison {
         bars = List.of();
       }
     }
-    boolean byLine = a == null || b == null;
+    boolean sheets = old.section() instanceof Sheet && now.section() instanceof Sheet;
+    boolean byLine = !sheets && (a == null || b == null);
     if (byLine && (old.section() == null) != (now.section() == null)) {
       boolean wrong = now.section() == null;
       details.add(new Detail(Detail.ERRORS, wrong ? null : "some", wrong ? "some" : null));
+    }
+    if (now.isVariation()) {
+      // What the sheet says beside its variations is told of the sheet.
+      return new SectionChange(
+          SectionChange.State.CHANGED,
+          now.kind(),
+          now.label(),
+          was,
+          old.section(),
+          now.section(),
+          details,
+          bars,
+          strokes);
     }
     details.addAll(
         Lines.changes(

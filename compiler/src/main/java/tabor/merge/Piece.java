@@ -107,8 +107,8 @@ record Piece(String key, @Nullable Heading heading, List<Row> rows) {
     }
     String names =
         switch (heading.kind()) {
-          case GROOVE, STEP, CHART -> "section";
-          case PATTERN, KIT, HEADER -> heading.kind().word();
+          case GROOVE, STEP, SHEET, CHART -> "section";
+          case PATTERN, KIT, PLAYER, HEADER -> heading.kind().word();
         };
     Name name = heading.name();
     if (name != null) {

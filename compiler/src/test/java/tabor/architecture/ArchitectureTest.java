@@ -33,6 +33,9 @@ class ArchitectureTest {
       Set.of(
           "tabor.groove.Level",
           "tabor.groove.Loudness",
+          "tabor.groove.CountingWords$Named",
+          "tabor.groove.Language",
+          "tabor.groove.PracticeLog$Unit",
           "tabor.groove.Ornament",
           "tabor.groove.Chart$Click");
 
@@ -122,6 +125,7 @@ class ArchitectureTest {
     onlyIn("org.apache.pdfbox.", "tabor.emit.pdf", "tabor.emit.font");
     onlyIn("org.apache.fontbox.", "tabor.emit.pdf", "tabor.emit.font");
     onlyIn("picocli.", "tabor.cli");
+    onlyIn("org.commonmark.", "tabor.weave");
     onlyIn("javax.sound.", "tabor.emit.midi", "tabor.cli");
     onlyIn("org.eclipse.lsp4j.", "tabor.lsp");
   }

@@ -32,6 +32,8 @@ import tabor.testing.Files;
 
 /** The laws of comparing. */
 class CompareProperties {
+  private static final List<String> STRUCK = List.of("groove", "step", "variation");
+
   private static Compiled compiled(String text) {
     return new Compiler(Loader.NONE).compile(Path.of("lesson.tabor"), text, Options.NONE);
   }
@@ -175,7 +177,7 @@ class CompareProperties {
     Map<String, TreeSet<String>> renamed = new HashMap<>();
     for (JsonElement element : file.getAsJsonArray("sections")) {
       JsonObject section = element.getAsJsonObject();
-      if (section.get("kind").getAsString().equals("chart")) {
+      if (!STRUCK.contains(section.get("kind").getAsString())) {
         continue;
       }
       TreeSet<String> strokes = new TreeSet<>();

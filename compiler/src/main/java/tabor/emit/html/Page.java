@@ -1,6 +1,9 @@
 package tabor.emit.html;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,10 +31,29 @@ public record Page(
     blocks = List.copyOf(blocks);
   }
 
+  /** The same with names of its sections that are unique among themselves and in another page. */
+  Page namedForPlayers() {
+    Map<String, Integer> times = new HashMap<>();
+    List<Block> named = new ArrayList<>();
+    List<PlayData.Part> parts = new ArrayList<>();
+    for (int i = 0; i < blocks.size(); i++) {
+      PlayData.Part part = data.parts().get(i);
+      int time = times.merge(part.name(), 1, Integer::sum);
+      String name = "play-" + part.name() + (time == 1 ? "" : "-" + time);
+      parts.add(part.named(name));
+      named.add(blocks.get(i).named(name));
+    }
+    return new Page(
+        title, by, facts, key, named, caution, new PlayData(data.takes(), data.figures(), parts));
+  }
+
   /** One section of the page. */
   public sealed interface Block {
     /** Calls the method of {@code cases} that fits. */
     <R> R match(Cases<R> cases);
+
+    /** The same by another name. */
+    Block named(String other);
   }
 
   /** One method for each kind of block. */
@@ -74,6 +96,11 @@ public record Page(
     public <R> R match(Cases<R> cases) {
       return cases.lesson(this);
     }
+
+    @Override
+    public Lesson named(String other) {
+      return new Lesson(part, number, other, title, changed, facts, prose, figure);
+    }
   }
 
   /**
@@ -99,6 +126,11 @@ public record Page(
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.chart(this);
+    }
+
+    @Override
+    public Practice named(String other) {
+      return new Practice(part, other, title, prose, others, rows);
     }
   }
 

@@ -16,7 +16,7 @@ import tabor.rhythm.Time;
 public final class PageMaker {
   private final Pictures pictures;
   private final boolean changes;
-  private final Map<String, Page.Figure> figures = new LinkedHashMap<>();
+  private final Map<Groove, Page.Figure> figures = new LinkedHashMap<>();
   private final List<Groove> shown = new ArrayList<>();
   private final List<Page.Figure> others = new ArrayList<>();
   private final Takes takes = new Takes();
@@ -61,12 +61,12 @@ public final class PageMaker {
   }
 
   private Page.Figure figure(Groove groove) {
-    Page.Figure figure = figures.get(groove.name());
+    Page.Figure figure = figures.get(groove);
     if (figure == null) {
       figure =
           new Page.Figure(
               figures.size(), groove.caption(), pictures.score(groove), SpokenBars.of(groove));
-      figures.put(groove.name(), figure);
+      figures.put(groove, figure);
       shown.add(groove);
       others.add(figure);
     }

@@ -34,6 +34,30 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     return writer.out.toString();
   }
 
+  /**
+   * The sections of a page, to stand in a page that somebody else writes. Their names get {@code
+   * play-} before them, and where two are called alike a number behind, so that no id is there
+   * twice.
+   */
+  public static Players players(Page page) {
+    return new PageWriter().pieces(page.namedForPlayers());
+  }
+
+  private Players pieces(Page page) {
+    drawings(page).forEach(symbols::count);
+    String shapes = symbols.markup();
+    List<String> articles = new ArrayList<>();
+    for (Page.Block block : page.blocks()) {
+      out.setLength(0);
+      block.match(this);
+      articles.add(out.toString());
+    }
+    out.setLength(0);
+    out.append(Furniture.desk(PLAY_ICON, List.of(Limb.values())));
+    script(page.data());
+    return new Players(Furniture.STYLE, shapes, articles, out.toString());
+  }
+
   private void page(Page page) {
     drawings(page).forEach(symbols::count);
     head(page.title());
@@ -56,11 +80,16 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     if (!page.blocks().isEmpty()) {
       out.append(Furniture.desk(PLAY_ICON, List.of(Limb.values())));
     }
+    script(page.data());
+    out.append("</body>\n</html>\n");
+  }
+
+  private void script(PlayData data) {
     out.append("<script type=\"application/json\" id=\"Data\">")
-        .append(PageJson.of(page.data()))
+        .append(PageJson.of(data))
         .append("</script>\n<script>")
         .append(Furniture.SCRIPT)
-        .append("</script>\n</body>\n</html>\n");
+        .append("</script>\n");
   }
 
   private static List<Drawing> drawings(Page page) {

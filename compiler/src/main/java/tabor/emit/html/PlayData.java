@@ -100,5 +100,10 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
       first = List.copyOf(first);
       again = List.copyOf(again);
     }
+
+    /** The same by another name. */
+    Part named(String other) {
+      return new Part(other, title, click, barlines, first, again);
+    }
   }
 }

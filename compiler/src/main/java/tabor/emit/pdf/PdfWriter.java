@@ -33,7 +33,8 @@ public final class PdfWriter {
   /** The bytes of a PDF file. */
   public static byte[] write(Handout handout) {
     try (PDDocument document = new PDDocument()) {
-      Map<Face, PDFont> fonts = fonts(document, handout);
+      Map<Face, PDFont> fonts =
+          fonts(document, handout.sheets().stream().map(Handout.Sheet::marks).toList());
       document.setVersion(1.7f);
       document.getDocumentInformation().setTitle(handout.title());
       if (!handout.by().isEmpty()) {
@@ -64,10 +65,10 @@ public final class PdfWriter {
     }
   }
 
-  /** The cuts that the handout uses. */
-  private static Map<Face, PDFont> fonts(PDDocument document, Handout handout) throws IOException {
+  /** The cuts that some sheets use. */
+  static Map<Face, PDFont> fonts(PDDocument document, List<List<Mark>> sheets) throws IOException {
     Set<Face> used = EnumSet.noneOf(Face.class);
-    handout.sheets().forEach(sheet -> faces(sheet.marks(), used));
+    sheets.forEach(marks -> faces(marks, used));
     Map<Face, PDFont> fonts = new EnumMap<>(Face.class);
     for (Face face : used) {
       try (InputStream in = OpenFont.stream(face)) {

@@ -1,0 +1,58 @@
+package tabor.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Function;
+
+/** Does the same with many things, on all cores. */
+final class AllCores {
+  private AllCores() {}
+
+  /**
+   * The results in the order of the things. The first failure in that order ends everything; what
+   * is being worked on is finished, nothing else is begun.
+   *
+   * @param name what a thing is called while it is worked on
+   */
+  static <T, R> List<R> map(
+      List<T> things, Function<T, R> work, Progress progress, Function<T, String> name) {
+    int threads = Math.max(1, Math.min(things.size(), Runtime.getRuntime().availableProcessors()));
+    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    try {
+      List<Future<R>> futures = new ArrayList<>(things.size());
+      for (T thing : things) {
+        futures.add(pool.submit(() -> work.apply(thing)));
+      }
+      List<R> results = new ArrayList<>(things.size());
+      for (int i = 0; i < futures.size(); i++) {
+        progress.at(name.apply(things.get(i)), i, things.size());
+        results.add(result(futures.get(i)));
+      }
+      return results;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw Failure.outside("broken off");
+    } finally {
+      progress.done();
+      pool.shutdownNow();
+    }
+  }
+
+  private static <R> R result(Future<R> future) throws InterruptedException {
+    try {
+      return future.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException failure) {
+        throw failure;
+      }
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,249 @@
+package tabor.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an output folder was made of, so that a second run does only what has changed. Kept in a
+ * file in that folder, one tab-separated line for each fact; a unit's lines end with {@code end},
+ * and are added as soon as it is finished, so that a run that was broken off goes on where it
+ * stopped. Losing the file costs time and nothing else. Safe for several threads.
+ */
+final class BuildIndex {
+  private static final String VERSION = "tabor-index 1";
+
+  private final Path folder;
+  private final Path file;
+  private final String settings;
+  private final boolean stale;
+  private final Map<String, Unit> units = new LinkedHashMap<>();
+
+  /** What units that are made anew wrote last time. */
+  private final Map<String, Fingerprint> old = new LinkedHashMap<>();
+
+  private boolean opened;
+
+  /**
+   * One thing that is made.
+   *
+   * @param seenMillis when its sources were read
+   * @param sources what it was made of
+   * @param outputs what was written, by names within the folder
+   * @param questions what else was asked, with the answers
+   */
+  record Unit(
+      long seenMillis,
+      Map<Path, Fingerprint> sources,
+      Map<String, Fingerprint> outputs,
+      Map<String, String> questions) {
+    Unit {
+      sources = Map.copyOf(sources);
+      outputs = Map.copyOf(outputs);
+      questions = Map.copyOf(questions);
+    }
+  }
+
+  private BuildIndex(Path folder, String name, String settings, boolean stale) {
+    this.stale = stale;
+    this.folder = folder.toAbsolutePath().normalize();
+    this.file = this.folder.resolve(name);
+    this.settings = settings;
+  }
+
+  /**
+   * Reads the index of a folder; whatever cannot be read counts as not made.
+   *
+   * @param name the index's file name
+   * @param settings everything else that outputs depend on: other settings, nothing is known
+   * @param stale true to take nothing for fresh
+   */
+  static BuildIndex read(Path folder, String name, String settings, boolean stale) {
+    BuildIndex index = new BuildIndex(folder, name, settings.replaceAll("[\t\r\n]", " "), stale);
+    try {
+      if (Files.isRegularFile(index.file)) {
+        index.parse(Files.readString(index.file).split("\n", -1));
+      }
+    } catch (IOException | RuntimeException broken) {
+      index.units.clear();
+    }
+    return index;
+  }
+
+  private void parse(String[] lines) {
+    if (lines.length == 0 || !lines[0].equals(VERSION + "\t" + settings)) {
+      return;
+    }
+    opened = true;
+    String name = "";
+    long seen = 0;
+    Map<Path, Fingerprint> sources = new LinkedHashMap<>();
+    Map<String, Fingerprint> outputs = new LinkedHashMap<>();
+    Map<String, String> questions = new LinkedHashMap<>();
+    for (String line : lines) {
+      String[] words = line.split("\t", -1);
+      if (words[0].equals("unit") && words.length == 3) {
+        name = words[1];
+        seen = Long.parseLong(words[2]);
+        sources.clear();
+        outputs.clear();
+        questions.clear();
+      } else if (words[0].equals("from") && words.length == 5) {
+        sources.put(folder.resolve(words[1]).normalize(), fingerprint(words));
+      } else if (words[0].equals("to") && words.length == 5) {
+        outputs.put(words[1], fingerprint(words));
+      } else if (words[0].equals("asked") && words.length == 3) {
+        questions.put(words[1], words[2]);
+      } else if (words[0].equals("end") && !name.isEmpty()) {
+        units.put(name, new Unit(seen, sources, outputs, questions));
+        name = "";
+      }
+    }
+  }
+
+  private static Fingerprint fingerprint(String[] words) {
+    return new Fingerprint(Long.parseLong(words[2]), Long.parseLong(words[3]), words[4]);
+  }
+
+  /** What is known of a unit; null for nothing. */
+  synchronized @Nullable Unit unit(String name) {
+    return units.get(name);
+  }
+
+  /** True if a unit's sources and outputs are all as they were. */
+  boolean isFresh(String name) {
+    Unit unit = unit(name);
+    if (unit == null || stale) {
+      return false;
+    }
+    for (Map.Entry<Path, Fingerprint> source : unit.sources().entrySet()) {
+      if (!source.getValue().stillHolds(source.getKey(), unit.seenMillis())) {
+        return false;
+      }
+    }
+    for (Map.Entry<String, Fingerprint> output : unit.outputs().entrySet()) {
+      // Outputs are written by us: their time is always that of the run, and tells.
+      if (!output.getValue().stillHolds(folder.resolve(output.getKey()), Long.MAX_VALUE)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Notes a finished unit, on disk at once. */
+  synchronized void add(String name, Unit unit) {
+    units.put(name, unit);
+    StringBuilder lines = new StringBuilder();
+    if (!opened) {
+      lines.append(VERSION).append('\t').append(settings).append('\n');
+    }
+    write(name, unit, lines);
+    try {
+      Files.writeString(
+          file,
+          lines,
+          StandardCharsets.UTF_8,
+          StandardOpenOption.CREATE,
+          opened ? StandardOpenOption.APPEND : StandardOpenOption.TRUNCATE_EXISTING,
+          StandardOpenOption.WRITE);
+      opened = true;
+    } catch (IOException e) {
+      throw Failure.outside("cannot write " + file + ": " + SourceReader.reason(e));
+    }
+  }
+
+  /** Names with a tab or a line end are not kept: such a unit is made anew each time. */
+  private void write(String name, Unit unit, StringBuilder lines) {
+    List<String> words = new ArrayList<>(List.of(name));
+    unit.sources().keySet().forEach(source -> words.add(source.toString()));
+    words.addAll(unit.outputs().keySet());
+    unit.questions().forEach((asked, answer) -> words.addAll(List.of(asked, answer)));
+    if (words.stream().anyMatch(word -> word.matches("(?s).*[\t\r\n].*"))) {
+      return;
+    }
+    lines.append("unit\t").append(name).append('\t').append(unit.seenMillis()).append('\n');
+    unit.sources().forEach((path, print) -> line("from", relative(path), print, lines));
+    unit.outputs().forEach((path, print) -> line("to", path, print, lines));
+    unit.questions()
+        .forEach(
+            (asked, answer) ->
+                lines.append("asked\t").append(asked).append('\t').append(answer).append('\n'));
+    lines.append("end\n");
+  }
+
+  /** As seen from the folder, so that both may be moved together. */
+  private String relative(Path path) {
+    Path whole = path.toAbsolutePath().normalize();
+    return java.util.Objects.equals(whole.getRoot(), folder.getRoot())
+        ? folder.relativize(whole).toString()
+        : whole.toString();
+  }
+
+  private static void line(String kind, String path, Fingerprint print, StringBuilder lines) {
+    lines.append(kind).append('\t').append(path).append('\t').append(print.size()).append('\t');
+    lines.append(print.stamp()).append('\t').append(print.digest()).append('\n');
+  }
+
+  /**
+   * Forgets the units that are no longer made and removes what only they wrote, unless somebody has
+   * changed it since.
+   *
+   * @param kept the names of all units that are made
+   * @param touched true if anything was added
+   */
+  synchronized void finish(Set<String> kept, boolean touched) {
+    Map<String, Fingerprint> before = new LinkedHashMap<>(old);
+    boolean dropped = false;
+    for (String name : List.copyOf(units.keySet())) {
+      Unit unit = units.get(name);
+      if (!kept.contains(name) && unit != null) {
+        before.putAll(unit.outputs());
+        units.remove(name);
+        dropped = true;
+      }
+    }
+    units.values().forEach(unit -> unit.outputs().keySet().forEach(before::remove));
+    before.forEach(this::remove);
+    if (touched || dropped) {
+      rewrite();
+    }
+  }
+
+  /** Says that a unit is made anew: what it wrote last time may be left over. */
+  synchronized void supersede(String name) {
+    Unit unit = units.remove(name);
+    if (unit != null) {
+      old.putAll(unit.outputs());
+    }
+  }
+
+  private void remove(String output, Fingerprint print) {
+    Path path = folder.resolve(output).normalize();
+    try {
+      if (path.startsWith(folder)
+          && !Files.isSymbolicLink(path)
+          && print.stillHolds(path, Long.MAX_VALUE)) {
+        Files.deleteIfExists(path);
+      }
+    } catch (IOException e) {
+      // It stays: nobody is worse off.
+    }
+  }
+
+  private void rewrite() {
+    StringBuilder lines = new StringBuilder(VERSION).append('\t').append(settings).append('\n');
+    for (String name : new TreeSet<>(units.keySet())) {
+      write(name, java.util.Objects.requireNonNull(units.get(name)), lines);
+    }
+    OutputFiles.write(file, lines.toString().getBytes(StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,74 @@
+package tabor.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.HexFormat;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import tabor.weave.Names;
+
+/**
+ * What a file was like when it was last looked at.
+ *
+ * @param size in bytes; -1 for a file that is not there
+ * @param stamp when it was last written, in nanoseconds since 1970
+ * @param digest the SHA-256 of its content, in hexadecimal digits; empty for one that is not there
+ */
+record Fingerprint(long size, long stamp, String digest) {
+  /** A file that is not there. */
+  static final Fingerprint MISSING = new Fingerprint(-1, 0, "");
+
+  /** Written so shortly before it was looked at, a file may have changed once more unseen. */
+  private static final long RACE_MILLIS = 2000;
+
+  /** A file with this content. */
+  static Fingerprint of(Path file, byte[] content) {
+    BasicFileAttributes now = attributes(file);
+    return now == null
+        ? MISSING
+        : new Fingerprint(
+            content.length, stamp(now), HexFormat.of().formatHex(Names.sha256(content)));
+  }
+
+  /** A file as it is now. */
+  static Fingerprint of(Path file) {
+    try {
+      return of(file, Files.readAllBytes(file));
+    } catch (IOException e) {
+      return MISSING;
+    }
+  }
+
+  /**
+   * True if a file is still as it was: by its size and time where they tell, else by its content.
+   *
+   * @param seenMillis when the fingerprint was taken, in milliseconds since 1970
+   */
+  boolean stillHolds(Path file, long seenMillis) {
+    BasicFileAttributes now = attributes(file);
+    if (now == null || size < 0) {
+      return now == null && size < 0;
+    }
+    if (now.size() != size) {
+      return false;
+    }
+    long stampMillis = TimeUnit.NANOSECONDS.toMillis(stamp);
+    boolean settled = stampMillis < seenMillis - RACE_MILLIS;
+    return (settled && stamp(now) == stamp) || of(file).digest.equals(digest);
+  }
+
+  private static @Nullable BasicFileAttributes attributes(Path file) {
+    try {
+      BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+      return found.isRegularFile() ? found : null;
+    } catch (IOException e) {
+      return null;
+    }
+  }
+
+  private static long stamp(BasicFileAttributes attributes) {
+    return attributes.lastModifiedTime().to(TimeUnit.NANOSECONDS);
+  }
+}

@@ -1,0 +1,244 @@
+package tabor.cli;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentMap;
+import org.jspecify.annotations.Nullable;
+import tabor.cli.DocumentFiles.Document;
+import tabor.report.Version;
+import tabor.weave.Problem;
+import tabor.weave.Style;
+import tabor.weave.Weaver;
+import tabor.weave.Woven;
+
+/** The work of {@code tabor weave} into a folder. */
+final class Weave {
+  /** The index in the output folder. */
+  static final String INDEX = ".tabor-weave";
+
+  private final Path folder;
+  private final To to;
+  private final boolean keepGoing;
+  private final String pictures;
+  private final BuildIndex index;
+  private final ConcurrentMap<Path, PageLessons.Shared> lessons = PageLessons.store();
+  private final Set<String> pages = new HashSet<>();
+
+  /** What documents become. */
+  enum To {
+    MARKDOWN,
+    HTML;
+
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /**
+   * What became of a document.
+   *
+   * @param document the document
+   * @param state how it ended
+   * @param problems what was noticed in it
+   */
+  record Outcome(Document document, State state, List<Problem> problems) {}
+
+  /** How a document ended. */
+  enum State {
+    /** It was as before, and nothing was done. */
+    FRESH,
+    /** It was woven, or copied. */
+    DONE,
+    /** It has errors, and nothing was written. */
+    FAILED
+  }
+
+  /**
+   * Weaving into a folder.
+   *
+   * @param keepGoing true to write documents with problems, each shown in a box
+   * @param force true to weave everything anew
+   * @param pictures the picture folder's name
+   */
+  Weave(Path folder, To to, boolean keepGoing, boolean force, String pictures) {
+    this.folder = folder;
+    this.to = to;
+    this.keepGoing = keepGoing;
+    this.pictures = pictures;
+    String settings = Version.TEXT + " " + to.word() + " " + pictures;
+    this.index = BuildIndex.read(folder, INDEX, settings, force);
+  }
+
+  /** Weaves what is not as it was last time, on all cores; outcomes in the order given. */
+  List<Outcome> run(List<Document> documents, Progress progress) {
+    documents.stream().filter(Document::isMarkdown).forEach(d -> pages.add(d.name()));
+    refuseClashes(documents);
+    OutputFiles.makeFolder(folder);
+    List<Outcome> outcomes = AllCores.map(documents, this::one, progress, d -> d.path().toString());
+    Set<String> kept = new LinkedHashSet<>();
+    boolean touched = false;
+    for (Outcome outcome : outcomes) {
+      touched |= outcome.state() != State.FRESH;
+      kept.add(target(outcome.document()));
+    }
+    index.finish(kept, touched);
+    return outcomes;
+  }
+
+  /** The name of a document's outcome in the output folder. */
+  String target(Document document) {
+    return document.isMarkdown() && to == To.HTML
+        ? Style.pageName(document.name())
+        : document.name();
+  }
+
+  private void refuseClashes(List<Document> documents) {
+    Map<String, Document> taken = new LinkedHashMap<>();
+    for (Document document : documents) {
+      String target = target(document).toLowerCase(Locale.ROOT);
+      Document before = taken.put(target, document);
+      if (before != null) {
+        throw Failure.outside(
+            before.path()
+                + " and "
+                + document.path()
+                + " would both be written to "
+                + folder.resolve(target(document))
+                + "; nothing is written: rename one of them");
+      }
+    }
+  }
+
+  private Outcome one(Document document) {
+    String target = target(document);
+    BuildIndex.Unit known = index.unit(target);
+    if (known != null && answersHold(document, known) && index.isFresh(target)) {
+      return new Outcome(document, State.FRESH, List.of());
+    }
+    long seen = System.currentTimeMillis();
+    byte[] content;
+    try {
+      content = Files.readAllBytes(document.path());
+    } catch (IOException e) {
+      throw Failure.outside(document.path() + " cannot be read: " + SourceReader.reason(e));
+    }
+    Map<Path, Fingerprint> sources = new LinkedHashMap<>();
+    sources.put(document.path(), Fingerprint.of(document.path(), content));
+    Map<String, String> questions = new LinkedHashMap<>();
+    Map<String, byte[]> outputs = new LinkedHashMap<>();
+    List<Problem> problems = List.of();
+    if (document.isMarkdown()) {
+      PageLessons found = new PageLessons(document.root(), lessons);
+      Style style =
+          new Style(
+              document.up() + pictures + "/",
+              false,
+              link -> {
+                boolean page = isPage(document, link);
+                questions.put(link, Boolean.toString(page));
+                return page;
+              });
+      String text = text(content);
+      if (text == null) {
+        return new Outcome(document, State.FAILED, List.of(notUtf8(document)));
+      }
+      Woven woven =
+          to == To.HTML
+              ? Weaver.html(document.path(), text, found, style)
+              : Weaver.markdown(document.path(), text, found, style);
+      problems = woven.problems();
+      if (woven.hasErrors() && !keepGoing) {
+        return new Outcome(document, State.FAILED, problems);
+      }
+      sources.putAll(found.asked());
+      for (Woven.Shown shown : woven.files()) {
+        outputs.put(pictures + "/" + shown.name(), shown.bytes());
+      }
+      outputs.put(target, woven.text().getBytes(StandardCharsets.UTF_8));
+    } else {
+      outputs.put(target, content);
+    }
+    write(target, seen, sources, questions, outputs, problems.isEmpty());
+    return new Outcome(document, State.DONE, problems);
+  }
+
+  private void write(
+      String unit,
+      long seen,
+      Map<Path, Fingerprint> sources,
+      Map<String, String> questions,
+      Map<String, byte[]> outputs,
+      boolean clean) {
+    index.supersede(unit);
+    Map<String, Fingerprint> written = new LinkedHashMap<>();
+    outputs.forEach(
+        (name, bytes) -> {
+          Path file = SafeFolder.file(folder, name);
+          OutputFiles.write(file, bytes);
+          written.put(name, Fingerprint.of(file, bytes));
+        });
+    // What has something to say is made anew next time, so that it is said again.
+    index.add(
+        unit,
+        new BuildIndex.Unit(seen, clean ? sources : withNothing(sources), written, questions));
+  }
+
+  /** Sources that are never as they were. */
+  private static Map<Path, Fingerprint> withNothing(Map<Path, Fingerprint> sources) {
+    Map<Path, Fingerprint> never = new LinkedHashMap<>();
+    sources.forEach((path, print) -> never.put(path, new Fingerprint(Long.MAX_VALUE, 0, "")));
+    return never;
+  }
+
+  private boolean answersHold(Document document, BuildIndex.Unit known) {
+    return known.questions().entrySet().stream()
+        .allMatch(q -> q.getValue().equals(Boolean.toString(isPage(document, q.getKey()))));
+  }
+
+  /** True if a link in a document leads to another that becomes a page. */
+  private boolean isPage(Document from, String link) {
+    List<String> parts = new ArrayList<>(List.of(from.name().split("/", -1)));
+    parts.remove(parts.size() - 1);
+    for (String part : link.split("/", -1)) {
+      if (part.equals("..")) {
+        if (parts.isEmpty()) {
+          return false;
+        }
+        parts.remove(parts.size() - 1);
+      } else if (!part.equals(".")) {
+        parts.add(part);
+      }
+    }
+    return pages.contains(String.join("/", parts));
+  }
+
+  /** The text of a file; null if it is not UTF-8. */
+  static @Nullable String text(byte[] content) {
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
+    } catch (CharacterCodingException e) {
+      return null;
+    }
+  }
+
+  static Problem notUtf8(Document document) {
+    return Problem.error(
+        document.path(),
+        0,
+        0,
+        "this document is not UTF-8",
+        "Save it again with the encoding UTF-8.");
+  }
+}

@@ -1,0 +1,169 @@
+package tabor.cli;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tabor.weave.Problem;
+
+/** {@code tabor weave}: documents with pictures in the place of notation. */
+@Command(
+    name = "weave",
+    description = "Puts pictures and players in the place of notation in Markdown documents.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "A block of notation is a fenced block that begins with the word tabor; tabor: in inline",
+      "code becomes a small staff in the line. The page docs/weave.md says what a block can ask",
+      "for. A document with a problem in one of its blocks is not written."
+    })
+final class WeaveCommand implements Callable<Integer> {
+  private final Io io;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE.md|FOLDER",
+      description = "The documents; other files of a folder are copied along.")
+  private List<String> words = List.of();
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "The folder to write into; made if it is not there.")
+  private @Nullable String folder;
+
+  @Option(
+      names = "--to",
+      paramLabel = "FORM",
+      description =
+          "markdown (pictures as files, all else as it is) or html (complete pages, the default).",
+      defaultValue = "html")
+  private String to = "";
+
+  @Option(
+      names = "--pictures",
+      paramLabel = "NAME",
+      description = "The folder in DIR that pictures go to; ${DEFAULT-VALUE} if not given.",
+      defaultValue = "pictures")
+  private String pictures = "";
+
+  @Option(
+      names = "--keep-going",
+      description = "Write documents with problems too, each shown in a box.")
+  private boolean keepGoing;
+
+  @Option(names = "--force", description = "Weave everything, also what has not changed.")
+  private boolean force;
+
+  @Option(
+      names = "--in-place",
+      description =
+          "Keep the documents' text where it is, and put or renew the pictures below each block.")
+  private boolean inPlace;
+
+  @Option(
+      names = "--check",
+      description = "With --in-place: write nothing, and fail if something is out of date.")
+  private boolean check;
+
+  WeaveCommand(Io io) {
+    this.io = io;
+  }
+
+  @Override
+  public Integer call() {
+    if (!pictures.matches("[A-Za-z0-9_-][A-Za-z0-9._-]*(/[A-Za-z0-9_-][A-Za-z0-9._-]*)*")) {
+      throw Failure.usage(
+          "--pictures takes the name of a folder of letters, digits and - _ . alone, not "
+              + pictures);
+    }
+    if (check && !inPlace) {
+      throw Failure.usage("--check goes with --in-place");
+    }
+    String into = folder;
+    if (inPlace) {
+      if (into != null || keepGoing || force) {
+        throw Failure.usage("--in-place goes with --pictures and --check alone");
+      }
+      return weaveInPlace();
+    }
+    if (into == null) {
+      throw Failure.usage("say with -o which folder to write into, or --in-place");
+    }
+    return weave(SourceFiles.path(into), form());
+  }
+
+  private Weave.To form() {
+    return Arrays.stream(Weave.To.values())
+        .filter(form -> form.word().equals(to.toLowerCase(Locale.ROOT)))
+        .findFirst()
+        .orElseThrow(() -> Failure.usage("--to takes markdown or html, not " + to));
+  }
+
+  private int weave(Path into, Weave.To form) {
+    List<DocumentFiles.Document> documents = DocumentFiles.find(words, into);
+    for (DocumentFiles.Document document : documents) {
+      if (DocumentFiles.real(document.root()).equals(DocumentFiles.real(into))) {
+        throw Failure.usage(
+            "the documents lie in " + into + " themselves: name another folder, or use --in-place");
+      }
+    }
+    Weave weave = new Weave(into, form, keepGoing, force, pictures);
+    List<Weave.Outcome> outcomes = weave.run(documents, new Progress(io));
+    Set<String> reports = new LinkedHashSet<>();
+    int done = 0;
+    int fresh = 0;
+    int failed = 0;
+    for (Weave.Outcome outcome : outcomes) {
+      outcome.problems().forEach(problem -> reports.add(problem.report()));
+      if (outcome.state() == Weave.State.FAILED) {
+        failed++;
+        reports.add("tabor: nothing is written for " + outcome.document().path() + "\n");
+      } else if (outcome.document().isMarkdown()) {
+        done += outcome.state() == Weave.State.DONE ? 1 : 0;
+        fresh += outcome.state() == Weave.State.FRESH ? 1 : 0;
+      }
+    }
+    reports.forEach(io.err()::print);
+    io.out()
+        .print(
+            pages(done)
+                + " woven into "
+                + into
+                + (fresh > 0 ? ", " + fresh + " unchanged" : "")
+                + (failed > 0 ? ", " + failed + " with problems" : "")
+                + "\n");
+    return failed > 0 ? ExitCode.ERRORS : ExitCode.FINE;
+  }
+
+  private static String pages(int count) {
+    return count == 1 ? "1 document" : count + " documents";
+  }
+
+  private int weaveInPlace() {
+    InPlace work = new InPlace(pictures, check);
+    boolean errors = false;
+    int stale = 0;
+    for (InPlace.Outcome outcome : work.run(DocumentFiles.find(words, null), new Progress(io))) {
+      for (Problem problem : outcome.problems()) {
+        io.err().print(problem.report());
+        errors |= problem.isError();
+      }
+      for (Path file : outcome.stale()) {
+        stale++;
+        io.out().print(file + (check ? " is out of date\n" : "\n"));
+      }
+    }
+    if (stale == 0 && !errors) {
+      io.out().print("everything is up to date\n");
+    }
+    return errors || (check && stale > 0) ? ExitCode.ERRORS : ExitCode.FINE;
+  }
+}

@@ -1,0 +1,128 @@
+package tabor.weave;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import tabor.emit.engrave.Drawing;
+import tabor.emit.engrave.Engraver;
+import tabor.emit.engrave.Engraving;
+import tabor.emit.engrave.Look;
+import tabor.emit.font.OpenFont;
+import tabor.emit.pdf.PdfPicture;
+import tabor.emit.png.PngWriter;
+import tabor.emit.svg.SvgWriter;
+import tabor.groove.Changes;
+import tabor.groove.Groove;
+import tabor.notation.Score;
+import tabor.notation.Speller;
+import tabor.rhythm.Time;
+
+/**
+ * A drawn section.
+ *
+ * @param name what its file is named after: the section's name
+ * @param title what the section is called
+ * @param alt what it shows, in words
+ * @param drawing the drawing
+ * @param scale how large it stands in a page, as a part of its full size
+ */
+public record Picture(String name, String title, String alt, Drawing drawing, double scale) {
+  /** Pixels a staff space at full size. */
+  private static final double SPACE = SvgWriter.UNIT;
+
+  /** Points a pixel, as CSS has it: 96 pixels and 72 points to the inch. */
+  private static final double POINTS = 0.75;
+
+  /** Beats per minute where nothing is said: shown only where something is. */
+  private static final Time USUAL_TEMPO = Time.of(90);
+
+  /** A staff in a line of text is this part of one that stands alone. */
+  private static final double INLINE = 0.55;
+
+  /** Widths that a staff in a line of text may take, in staff spaces. */
+  private static final List<Double> INLINE_WIDTHS = List.of(18.0, 24.0, 32.0, 42.0, 54.0, 70.0);
+
+  /** A section as a block shows it; its title stands above it if it is one of several. */
+  static Picture of(Groove groove, Wish wish, boolean several) {
+    boolean tempo =
+        !groove.setting().tempo().perMinute().equals(USUAL_TEMPO)
+            || !groove.setting().feel().isStraight();
+    Look look = new Look(wish.width() / SPACE, wish.counts(), true, true, several, tempo);
+    Engraving engraving = Engraver.engrave(score(groove), look, OpenFont.get());
+    Drawing drawing = engraving.whole();
+    String alt = Alternative.of(groove.caption(), drawing.words());
+    return new Picture(groove.name(), groove.caption(), alt, drawing, 1);
+  }
+
+  /**
+   * A section small enough for a line of text.
+   *
+   * @param written the words it was made of, which it is called by
+   */
+  static Picture inline(Groove groove, String written) throws Trouble {
+    Score score = score(groove);
+    for (double width : INLINE_WIDTHS) {
+      Look look = new Look(width, false, true, true, false, false);
+      if (Engraver.isNarrow(score, look, OpenFont.get())) {
+        Engraving engraving = Engraver.engrave(score, look, OpenFont.get());
+        Drawing drawing = engraving.whole();
+        // The meter is made up and the tempo is nobody's: only the bars are said.
+        String bars = drawing.words().substring(drawing.words().indexOf(". ") + 1);
+        return new Picture(groove.name(), written, Alternative.of(written, bars), drawing, INLINE);
+      }
+    }
+    throw new Trouble(
+        "this is too long for a staff in a line of text", "Write it as a block of its own.");
+  }
+
+  private static Score score(Groove groove) {
+    return Speller.spell(groove, Changes.of(groove).strokes());
+  }
+
+  /** A file of its own, with ink and ground for light and dark. */
+  public byte[] svg() {
+    return sized(SvgWriter.file(drawing, name)).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * An element for an HTML page, in the page's own colours.
+   *
+   * @param id unique in the page
+   */
+  public String element(String id) {
+    return sized(SvgWriter.element(drawing, id));
+  }
+
+  /** A picture on white, twice as many pixels as it is wide. */
+  public byte[] png() {
+    return PngWriter.write(drawing, PngWriter.Ground.WHITE);
+  }
+
+  /** A page of its own size. */
+  public byte[] pdf() {
+    return PdfPicture.write(drawing, SPACE * scale * POINTS);
+  }
+
+  /** Its width in pixels as it stands in a page. */
+  public double width() {
+    return drawing.width() * SPACE * scale;
+  }
+
+  /** Its height in pixels as it stands in a page. */
+  public double height() {
+    return drawing.height() * SPACE * scale;
+  }
+
+  private String sized(String svg) {
+    if (scale == 1) {
+      return svg;
+    }
+    return svg.replaceFirst(" width=\"[0-9.]+\"", " width=\"" + pixels(width()) + '"')
+        .replaceFirst(" height=\"[0-9.]+\"", " height=\"" + pixels(height()) + '"');
+  }
+
+  /** A length with at most one digit after the point, the same on every machine. */
+  static String pixels(double length) {
+    long tenths = Math.round(length * 10);
+    return tenths % 10 == 0 ? Long.toString(tenths / 10) : tenths / 10 + "." + tenths % 10;
+  }
+}

@@ -1,0 +1,250 @@
+package tabor.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WeaveCommandTest {
+  private static final String BEAT = "groove beat\n  snare : x . x .\n";
+
+  /** Long ago, and later with each file, so that a file's time tells whether it has changed. */
+  private long time = 1_700_000_000_000L;
+
+  @TempDir Path work;
+
+  private Path docs;
+  private Path out;
+
+  @BeforeEach
+  void folders() throws IOException {
+    docs = Files.createDirectory(work.resolve("docs"));
+    out = work.resolve("out");
+  }
+
+  private Path write(String name, String text) throws IOException {
+    Path file = docs.resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+    time += 10_000;
+    Files.setLastModifiedTime(file, FileTime.fromMillis(time));
+    return file;
+  }
+
+  private static String block(String info, String text) {
+    return "```tabor " + info + "\n" + text + "```\n";
+  }
+
+  private Ran weave(String... more) {
+    List<String> words =
+        Stream.concat(Stream.of("weave", docs.toString(), "-o", out.toString()), Stream.of(more))
+            .toList();
+    return Ran.of(words.toArray(String[]::new));
+  }
+
+  /** Every file but the index, with its content. */
+  private static Map<String, String> files(Path folder) throws IOException {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        if (!file.getFileName().toString().equals(Weave.INDEX)) {
+          files.put(
+              folder.relativize(file).toString().replace('\\', '/'),
+              new String(Files.readAllBytes(file), java.nio.charset.StandardCharsets.ISO_8859_1));
+        }
+      }
+    }
+    return files;
+  }
+
+  @Test
+  void pagesLinkToPagesAndOtherFilesComeAlong() throws IOException {
+    write("index.md", "[a](sub/a.md#x) [gone](gone.md) [web](https://example.org/a.md)\n");
+    write("sub/a.md", "[up](../index.md)\n");
+    write("sub/photo.bin", "bytes");
+    write(".hidden/x.md", "no");
+    Ran ran = weave();
+    assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.FINE);
+    assertThat(ran.out()).isEqualTo("2 documents woven into " + out + "\n");
+    Map<String, String> files = files(out);
+    assertThat(files).containsOnlyKeys("index.html", "sub/a.html", "sub/photo.bin");
+    assertThat(files.get("index.html"))
+        .contains("<a href=\"sub/a.html#x\">")
+        .contains("<a href=\"gone.md\">")
+        .contains("<a href=\"https://example.org/a.md\">");
+    assertThat(files.get("sub/a.html")).contains("<a href=\"../index.html\">");
+  }
+
+  @Test
+  void aPageAddedLaterIsLinkedTo() throws IOException {
+    write("index.md", "[a](a.md)\n");
+    weave();
+    assertThat(files(out).get("index.html")).contains("href=\"a.md\"");
+    write("a.md", "here\n");
+    weave();
+    assertThat(files(out).get("index.html")).contains("href=\"a.html\"");
+  }
+
+  @Test
+  void picturesGoToOneFolderAndMarkdownPointsThere() throws IOException {
+    write("sub/deep/a.md", block("", BEAT));
+    weave("--to", "markdown");
+    Map<String, String> files = files(out);
+    String picture =
+        files.keySet().stream().filter(n -> n.startsWith("pictures/")).findFirst().orElseThrow();
+    assertThat(files.get("sub/deep/a.md")).contains("](../../" + picture + ")");
+    assertThat(files.get(picture)).contains("prefers-color-scheme: dark").contains("<desc");
+  }
+
+  @Test
+  void onlyWhatIsTouchedIsWovenAgain() throws IOException {
+    write("lesson.tabor", "use \"part.tabor\"\n" + BEAT);
+    write("part.tabor", "pattern row : rlrl\n");
+    write("a.md", block("file=lesson.tabor", ""));
+    write("b.md", block("", BEAT));
+    write("c.md", "plain\n");
+    weave();
+    Map<String, String> first = files(out);
+    assertThat(weave().out()).isEqualTo("0 documents woven into " + out + ", 3 unchanged\n");
+
+    write("b.md", block("", BEAT.replace("x .", "x x")));
+    assertThat(weave().out()).startsWith("1 document woven").contains("2 unchanged");
+    Files.setLastModifiedTime(docs.resolve("lesson.tabor"), FileTime.fromMillis(1));
+    assertThat(weave().out()).as("the same content").startsWith("0 documents woven");
+    write("part.tabor", "pattern row : rrll\n");
+    assertThat(weave().out()).as("a file in use").startsWith("1 document woven");
+    write("b.md", block("", BEAT));
+    weave();
+    assertThat(files(out)).containsEntry("b.html", first.get("b.html"));
+
+    Files.writeString(out.resolve("c.html"), "spoilt");
+    assertThat(weave().out()).as("an output").startsWith("1 document woven");
+    Files.delete(out.resolve("c.html"));
+    assertThat(weave().out()).startsWith("1 document woven");
+    assertThat(weave("--force").out()).startsWith("3 documents woven");
+  }
+
+  @Test
+  void aSecondRunAfterEditsGivesTheBytesOfAFreshOne() throws IOException {
+    write("a.md", block("", BEAT) + block("as=player", BEAT));
+    write("b.md", "`tabor: RlrrLrll`\n");
+    write("old.md", block("", BEAT.replace("snare", "kick")));
+    weave("--to", "markdown");
+    Files.delete(docs.resolve("old.md"));
+    write("a.md", block("as=both", BEAT + "step s\n  add kick at 2\n"));
+    weave("--to", "markdown");
+    Map<String, String> edited = files(out);
+    Path other = work.resolve("fresh");
+    Ran.of("weave", docs.toString(), "-o", other.toString(), "--to", "markdown");
+    assertThat(edited).isEqualTo(files(other));
+  }
+
+  @Test
+  void aRunThatWasBrokenOffGoesOnWhereItStopped() throws IOException {
+    for (int i = 0; i < 5; i++) {
+      write("p" + i + ".md", "page " + i + "\n");
+    }
+    weave();
+    Path index = out.resolve(Weave.INDEX);
+    String whole = Files.readString(index);
+    // The last unit's lines were cut in the middle of a word.
+    Files.writeString(index, whole.substring(0, whole.indexOf("unit\tp4.html") + 7));
+    assertThat(weave().out()).isEqualTo("1 document woven into " + out + ", 4 unchanged\n");
+    Files.writeString(index, "nonsense");
+    assertThat(weave().out()).startsWith("5 documents woven");
+  }
+
+  @Test
+  void aProblemKeepsItsDocumentFromBeingWrittenAndFailsTheBuild() throws IOException {
+    write("good.md", block("", BEAT));
+    write("bad.md", "x\n\n" + block("", "groove beat\n  snare : x . x\n"));
+    Ran ran = weave();
+    assertThat(ran.code()).isEqualTo(ExitCode.ERRORS);
+    assertThat(ran.err())
+        .contains(docs.resolve("bad.md") + ":5:11: error: ")
+        .contains("tabor: nothing is written for " + docs.resolve("bad.md"));
+    assertThat(files(out)).containsOnlyKeys("good.html");
+
+    Ran going = weave("--keep-going");
+    assertThat(going.code()).isEqualTo(ExitCode.FINE);
+    assertThat(going.err()).contains("bad.md:5:11: error: ");
+    assertThat(files(out).get("bad.html")).contains("class=\"tabor-problem\"");
+    assertThat(weave("--keep-going").err()).as("said each time").contains("bad.md:5:11: error: ");
+    assertThat(weave().code()).isEqualTo(ExitCode.ERRORS);
+  }
+
+  @Test
+  void nothingOutsideIsReadOrWritten() throws IOException {
+    Files.writeString(work.resolve("secret.tabor"), BEAT);
+    Files.writeString(work.resolve("secret.md"), "secret\n");
+    Files.createSymbolicLink(docs.resolve("link.tabor"), work.resolve("secret.tabor"));
+    Files.createSymbolicLink(docs.resolve("link.md"), work.resolve("secret.md"));
+    write("a.md", block("file=../secret.tabor", "") + "\n" + block("file=link.tabor", ""));
+    write("ok.md", "fine\n");
+    Ran ran = weave();
+    assertThat(ran.err())
+        .contains("../secret.tabor lies outside the folder")
+        .contains("link.tabor is a link that leads out of the folder");
+    assertThat(files(out)).containsOnlyKeys("ok.html");
+
+    Files.createDirectory(work.resolve("elsewhere"));
+    write("sub/b.md", "b\n");
+    Files.delete(docs.resolve("a.md"));
+    Files.createSymbolicLink(out.resolve("sub"), work.resolve("elsewhere"));
+    Ran outside = weave();
+    assertThat(outside.code()).isEqualTo(ExitCode.ERRORS);
+    assertThat(outside.err()).contains("a link leads out of");
+    assertThat(work.resolve("elsewhere")).isEmptyDirectory();
+  }
+
+  @Test
+  void theOutputFolderMayLieAmongTheDocuments() throws IOException {
+    write("a.md", "a\n");
+    out = docs.resolve("site");
+    weave();
+    weave();
+    assertThat(files(out)).containsOnlyKeys("a.html");
+  }
+
+  @Test
+  void wordsThatMakeNoSense() throws IOException {
+    write("a.md", "a\n");
+    assertThat(Ran.of("weave", docs.toString()).err()).contains("-o");
+    assertThat(weave("--to", "pdf").err()).contains("markdown or html, not pdf");
+    assertThat(weave("--check").code()).isEqualTo(ExitCode.USAGE);
+    assertThat(weave("--pictures", "../up").code()).isEqualTo(ExitCode.USAGE);
+    assertThat(Ran.of("weave", docs.toString(), "-o", docs.toString()).err())
+        .contains("--in-place");
+    assertThat(Ran.of("weave", work.resolve("none").toString(), "-o", "x").err())
+        .contains("is not there");
+    write("a.markdown", "clash\n");
+    assertThat(weave().err()).contains("would both be written to");
+  }
+
+  @Test
+  void inPlaceRenewsAndChecks() throws IOException {
+    Path page = write("a.md", "text\n\n" + block("", BEAT) + "\nend\n");
+    assertThat(Ran.of("weave", docs.toString(), "--in-place", "--check").code())
+        .isEqualTo(ExitCode.ERRORS);
+    assertThat(files(docs)).containsOnlyKeys("a.md");
+    assertThat(Ran.of("weave", docs.toString(), "--in-place").code()).isEqualTo(ExitCode.FINE);
+    assertThat(Files.readString(page)).contains("```\n\n![beat").endsWith("\n\nend\n");
+    assertThat(files(docs)).hasSize(2);
+    Ran check = Ran.of("weave", docs.toString(), "--in-place", "--check");
+    assertThat(check.out()).isEqualTo("everything is up to date\n");
+    assertThat(check.code()).isEqualTo(ExitCode.FINE);
+    Files.writeString(page, Files.readString(page).replace("x . x .", "x x x ."));
+    Ran stale = Ran.of("weave", docs.toString(), "--in-place", "--check");
+    assertThat(stale.code()).isEqualTo(ExitCode.ERRORS);
+    assertThat(stale.out()).contains(page + " is out of date");
+  }
+}
