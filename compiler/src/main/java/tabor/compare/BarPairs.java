@@ -29,7 +29,7 @@ final class BarPairs {
           @Override
           public int pair(int a, int b) {
             return known.computeIfAbsent(
-                (long) a << 32 | b,
+                ((long) a << 32) | b,
                 key ->
                     (before.meter(a + 1).equals(after.meter(b + 1)) ? 0 : 1)
                         + distance(left.get(a), right.get(b)));

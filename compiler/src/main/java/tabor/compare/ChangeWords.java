@@ -99,9 +99,10 @@ public final class ChangeWords {
   }
 
   private static boolean isSame(@Nullable Stroke a, @Nullable Stroke b) {
-    return a == null || b == null
-        ? a == b
-        : a.bar() == b.bar() && a.at().equals(b.at()) && StrokeChange.alike(a, b);
+    if (a == null || b == null) {
+      return a == null && b == null;
+    }
+    return a.bar() == b.bar() && a.at().equals(b.at()) && StrokeChange.alike(a, b);
   }
 
   private static Said said(SectionChange section, Detail detail) {

@@ -97,7 +97,7 @@ public final class FileComparison {
       SectionChange change =
           match[j] < 0
               ? alone(SectionChange.State.NEW, right.get(j))
-              : changed(left.get(match[j]), right.get(j), shared, moved.contains(j) ? j : -1);
+              : changed(match[j], j, shared, moved.contains(j));
       if (!change.isEmpty()) {
         sections.add(change);
       }
@@ -223,10 +223,12 @@ public final class FileComparison {
         StrokePairs.of(isNew ? null : groove, isNew ? groove : null, bars));
   }
 
-  private SectionChange changed(Entry old, Entry now, Set<Detail> shared, int moved) {
+  private SectionChange changed(int from, int to, Set<Detail> shared, boolean moved) {
+    Entry old = left.get(from);
+    Entry now = right.get(to);
     List<Detail> details = new ArrayList<>();
-    if (moved >= 0) {
-      details.add(new Detail("place", place(left, indexOf(left, old)), place(right, moved)));
+    if (moved) {
+      details.add(new Detail("place", place(left, from), place(right, to)));
     }
     String was = null;
     if (!isTitle(old) || !isTitle(now)) {
@@ -256,24 +258,14 @@ public final class FileComparison {
       boolean wrong = now.section() == null;
       details.add(new Detail(Detail.ERRORS, wrong ? null : "some", wrong ? "some" : null));
     }
-    if (now.isVariation()) {
-      // What the sheet says beside its variations is told of the sheet.
-      return new SectionChange(
-          SectionChange.State.CHANGED,
-          now.kind(),
-          now.label(),
-          was,
-          old.section(),
-          now.section(),
-          details,
-          bars,
-          strokes);
+    // What a sheet says beside its variations is told of the sheet.
+    if (!now.isVariation()) {
+      details.addAll(
+          Lines.changes(
+              Lines.of(old.syntax(), s -> !isProse(s) && (byLine || !isHeard(s)), renamed),
+              Lines.of(now.syntax(), s -> !isProse(s) && (byLine || !isHeard(s)), Map.of())));
+      SettingDetails.add(details, Detail.PROSE, prose(old.syntax()), prose(now.syntax()));
     }
-    details.addAll(
-        Lines.changes(
-            Lines.of(old.syntax(), s -> !isProse(s) && (byLine || !isHeard(s)), renamed),
-            Lines.of(now.syntax(), s -> !isProse(s) && (byLine || !isHeard(s)), Map.of())));
-    SettingDetails.add(details, Detail.PROSE, prose(old.syntax()), prose(now.syntax()));
     return new SectionChange(
         SectionChange.State.CHANGED,
         now.kind(),
@@ -284,15 +276,6 @@ public final class FileComparison {
         details,
         bars,
         strokes);
-  }
-
-  private static int indexOf(List<Entry> entries, Entry entry) {
-    for (int i = 0; i < entries.size(); i++) {
-      if (entries.get(i) == entry) {
-        return i;
-      }
-    }
-    return -1;
   }
 
   private static String place(List<Entry> entries, int index) {

@@ -178,8 +178,7 @@ final class FigureMaker {
     String source = wish.sections().isEmpty() ? whole : excerpt(compiled, chosen);
     Lesson shown =
         new Lesson(lesson.file(), title(lesson, chosen), lesson.by(), lesson.setting(), chosen);
-    if (wish.as() != Wish.As.SOURCE) {
-    }
+    if (wish.as() != Wish.As.SOURCE) {}
     if (wish.as() == Wish.As.SVG || wish.as() == Wish.As.BOTH) {
       if (shown.grooves().isEmpty()) {
         throw new Trouble(
