@@ -33,6 +33,8 @@ import tabor.testing.Files;
 
 /** The laws of comparing. */
 class CompareProperties {
+  private static final List<String> STRUCK = List.of("groove", "step", "variation");
+
   private static Compiled compiled(String text) {
     return new Compiler(Loader.NONE).compile(Path.of("lesson.tabor"), text, Options.NONE);
   }
@@ -176,7 +178,7 @@ class CompareProperties {
     Map<String, Set<String>> renamed = new HashMap<>();
     for (JsonElement element : file.getAsJsonArray("sections")) {
       JsonObject section = element.getAsJsonObject();
-      if (section.get("kind").getAsString().equals("chart")) {
+      if (!STRUCK.contains(section.get("kind").getAsString())) {
         continue;
       }
       TreeSet<String> strokes = new TreeSet<>();
