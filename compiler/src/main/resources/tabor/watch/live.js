@@ -64,7 +64,9 @@
     }
   }
 
-  addEventListener("load", goBack);
+  // The browser would go back to the old place by itself, after us.
+  history.scrollRestoration = "manual";
+  addEventListener("load", () => requestAnimationFrame(goBack));
   const version = document.getElementById("TaborLive").dataset.version;
   const events = new EventSource("/.tabor/events?since=" + version);
   addEventListener("pagehide", () => events.close());
