@@ -73,7 +73,7 @@
       (goto-char (point-min))
       (search-forward "rl rl rl")
       (insert " rl")
-      (check "no diagnostic once it is mended"
+      (check "no diagnostic once it is fixed"
              (wait-for (lambda ()
                          (eglot--signal-textDocument/didChange)
                          (flymake-start)

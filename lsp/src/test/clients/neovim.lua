@@ -127,7 +127,7 @@ local function run()
     local action = actions[1].edit and actions[1] or request("codeAction/resolve", actions[1])
     vim.lsp.util.apply_workspace_edit(action.edit, "utf-16")
   end
-  check("the fix mends it", wait("no diagnostics", function()
+  check("the fix removes it", wait("no diagnostics", function()
     return not codes():find("count%-outside%-bar") and not codes():find("nothing%-there")
   end), codes())
 

@@ -96,6 +96,41 @@ final class ChartChecks {
     }
 
     @Override
+    public Boolean trade(Chart.Trade item) {
+      return add(item.turn().groove(), item.turn().tempo());
+    }
+
+    @Override
+    public Boolean pause(Chart.Pause item) {
+      return false;
+    }
+
+    @Override
+    public Boolean ramp(Chart.Ramp item) {
+      return false;
+    }
+
+    @Override
+    public Boolean dynamic(Chart.SetDynamic item) {
+      return false;
+    }
+
+    @Override
+    public Boolean hold(Chart.Hold item) {
+      return false;
+    }
+
+    @Override
+    public Boolean cue(Chart.Cue item) {
+      return false;
+    }
+
+    @Override
+    public Boolean mark(Chart.Mark item) {
+      return false;
+    }
+
+    @Override
     public Boolean climb(Chart.Climb item) {
       for (Tempo tempo : item.tempi()) {
         add(item.groove(), tempo);

@@ -58,8 +58,8 @@ final class ClashChecks {
     pair(here, false);
     hihat(here);
     for (Stroke stroke : here) {
-      if (stroke.ornaments().smallStrokes() > 0) {
-        smallStrokes(stroke, here);
+      if (stroke.ornaments().graceNotes() > 0) {
+        graceNotes(stroke, here);
       }
     }
     crossed(here);
@@ -177,11 +177,11 @@ final class ClashChecks {
     }
   }
 
-  private void smallStrokes(Stroke main, List<Stroke> here) {
+  private void graceNotes(Stroke main, List<Stroke> here) {
     Limb other = main.limb().other();
     for (Stroke stroke : here) {
       if (stroke.limb() == other) {
-        if (stroke.ornaments().smallStrokes() > 0 && stroke.limb().compareTo(main.limb()) < 0) {
+        if (stroke.ornaments().graceNotes() > 0 && stroke.limb().compareTo(main.limb()) < 0) {
           return; // both are ornamented, as on b: said once
         }
         found.accept(
@@ -198,7 +198,7 @@ final class ClashChecks {
                     + ", which strikes "
                     + FindingWords.surface(stroke)
                     + " there",
-                "small strokes are made by the other "
+                "grace notes are made by the other "
                     + (other.isHand() ? "hand" : "foot")
                     + ": leave them out, or free it at this count"));
         return;
@@ -208,11 +208,11 @@ final class ClashChecks {
 
   private static String name(Stroke main) {
     for (Ornament ornament : main.ornaments().list()) {
-      if (ornament.smallStrokes() > 0) {
+      if (ornament.graceNotes() > 0) {
         return ornament.word();
       }
     }
-    return "small stroke";
+    return "grace note";
   }
 
   private void crossed(List<Stroke> here) {

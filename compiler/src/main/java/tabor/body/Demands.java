@@ -2,6 +2,7 @@ package tabor.body;
 
 import java.util.List;
 import java.util.function.Consumer;
+import tabor.groove.Grace;
 import tabor.groove.Groove;
 import tabor.kit.Limb;
 import tabor.kit.Limits;
@@ -20,7 +21,7 @@ final class Demands {
     COMFORTABLE,
     EXTREME;
 
-    int of(Limits.Range range) {
+    Time of(Limits.Range range) {
       return this == COMFORTABLE ? range.comfortable() : range.extreme();
     }
   }
@@ -32,7 +33,7 @@ final class Demands {
   private final Time perDouble;
   private final Time handPair;
   private final Time footPair;
-  private final int reach;
+  private final Time reach;
   private final boolean usualReach;
 
   private Demands(Groove groove, Limits limits, Grade grade, Consumer<Demand> found) {
@@ -40,11 +41,11 @@ final class Demands {
     this.pickup = groove.pickup();
     this.length = groove.length().minus(pickup);
     this.found = found;
-    this.perDouble = Time.of(1, grade.of(limits.doubles()));
-    this.handPair = Time.of(2, grade.of(limits.hands()));
-    this.footPair = Time.of(2, grade.of(limits.feet()));
+    this.perDouble = grade.of(limits.doubles()).inverse();
+    this.handPair = Time.of(2).over(grade.of(limits.hands()));
+    this.footPair = Time.of(2).over(grade.of(limits.feet()));
     this.reach = grade.of(limits.reach());
-    this.usualReach = grade == Grade.EXTREME && reach >= Limits.DEFAULT.reach().extreme();
+    this.usualReach = grade == Grade.EXTREME && !reach.before(Limits.DEFAULT.reach().extreme());
   }
 
   /** Hands every demand of the section to {@code found}, limb by limb. */
@@ -90,7 +91,7 @@ final class Demands {
       return; // at one instant, or inside a roll: a clash, which is told elsewhere
     }
     // What sounds before its written place leaves less time, what sounded before leaves more.
-    Time lead = Movement.SMALL.times((long) to.lead() - from.lastLead());
+    Time lead = Grace.SECONDS.times((long) to.lead() - from.lastLead());
     Time way = way(limb, from, to);
     if (way.compareTo(perDouble) > 0) {
       Time needs = way.plus(lead);
@@ -110,7 +111,7 @@ final class Demands {
   /** How long a hand is on its way, in seconds; feet stay by their pedals. */
   private Time way(Limb limb, Movement from, Movement to) {
     return limb.isHand()
-        ? Time.of(places.distance(from.stroke().surface(), to.stroke().surface()), reach)
+        ? Time.of(places.distance(from.stroke().surface(), to.stroke().surface())).over(reach)
         : Time.ZERO;
   }
 
@@ -125,7 +126,7 @@ final class Demands {
     if (first.sign() <= 0 || !first.before(gap)) {
       return; // two of the three at one instant: a clash
     }
-    Time lead = Movement.SMALL.times((long) to.lead() - from.lead());
+    Time lead = Grace.SECONDS.times((long) to.lead() - from.lead());
     Time pair = limb.isHand() ? handPair : footPair;
     found.accept(new Demand(Demand.Kind.SINGLES, limb, from, to, gap, pair.plus(lead)));
   }

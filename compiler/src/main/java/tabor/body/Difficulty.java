@@ -16,7 +16,7 @@ import tabor.rhythm.Time;
 /**
  * What a section asks of the body at its tempo, in a few figures.
  *
- * @param perSecond strokes a second of each limb that plays, over the whole section; small strokes
+ * @param perSecond strokes a second of each limb that plays, over the whole section; grace notes
  *     and both strokes of a diddle count
  * @param together at how many places two limbs or more strike at once
  * @param hardest the limb that is nearest to its comfortable limit; null if nothing is near any

@@ -206,7 +206,7 @@ final class Loop {
             at,
             firstBeat(stroke.bar()) + place.beat(),
             place.inBeat(),
-            roll || stroke.ornaments().smallStrokes() > 0,
+            roll || stroke.ornaments().graceNotes() > 0,
             roll,
             measured != null ? at + ticks(stroke.length()) : at,
             open,

@@ -5,26 +5,23 @@ import tabor.kit.Limb;
 import tabor.rhythm.Time;
 
 /**
- * One movement of one limb: a stroke, a diddle (two strokes of one arm movement), or the small
- * strokes that a limb makes before another's stroke.
+ * One movement of one limb: a stroke, a diddle (two strokes of one arm movement), or the grace
+ * notes that a limb makes before another's stroke.
  *
  * @param stroke the stroke that it belongs to
  * @param limb who moves
  * @param start where its first hit is written, from the start of the section in whole notes
- * @param lead how many small strokes before that its first hit sounds
+ * @param lead how many grace notes before that its first hit sounds
  * @param last where its last hit is written
- * @param lastLead how many small strokes before that its last hit sounds
- * @param inner time between its measured hits in whole notes; zero for a single hit and for small
- *     strokes, which nobody measures
+ * @param lastLead how many grace notes before that its last hit sounds
+ * @param inner time between its measured hits in whole notes; zero for a single hit and for grace
+ *     notes, which nobody measures
  */
 record Movement(
     Stroke stroke, Limb limb, Time start, int lead, Time last, int lastLead, Time inner) {
 
-  /** How long a small stroke takes, in seconds: the short end of what is usual. */
-  static final Time SMALL = Time.of(25, 1000);
-
   /** True for what is made before another limb's stroke. */
-  boolean isSmall() {
+  boolean isGrace() {
     return limb != stroke.limb() && lastLead > 0;
   }
 }

@@ -46,7 +46,7 @@ final class Movements {
   private void add(Stroke stroke) {
     Time at = groove.position(stroke);
     Limb limb = stroke.limb();
-    int small = stroke.ornaments().smallStrokes();
+    int small = stroke.ornaments().graceNotes();
     // A ruff's three alternate into the main stroke, so its second is by the main stroke's limb.
     int lead = small == 3 ? 2 : 0;
     if (small > 0) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import tabor.body.Demands.Grade;
 import tabor.diagnostic.Code;
+import tabor.groove.Grace;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limits;
@@ -40,7 +41,7 @@ final class PaceChecks {
       return;
     }
     Time seconds = demand.seconds(tempo);
-    Time lead = Movement.SMALL.times((long) demand.to().lead() - demand.from().lastLead());
+    Time lead = Grace.SECONDS.times((long) demand.to().lead() - demand.from().lastLead());
     boolean impossible = demand.kind() != Demand.Kind.SINGLES && !lead.before(seconds);
     if (impossible && !demand.isInside()) {
       add(demand, Code.NO_FREE_HAND, noTime(demand));
@@ -71,7 +72,7 @@ final class PaceChecks {
   private String noTime(Demand demand) {
     return "the "
         + demand.limb().words()
-        + " has no time for the small strokes at "
+        + " has no time for the grace notes at "
         + FindingWords.count(groove, demand.to().stroke())
         + ": its last stroke is at "
         + FindingWords.count(groove, demand.from().stroke());
@@ -88,9 +89,9 @@ final class PaceChecks {
         + " to "
         + FindingWords.count(groove, demand.to().stroke())
         + ": "
-        + range.extreme()
+        + FindingWords.rate(range.extreme())
         + " is the extreme, "
-        + range.comfortable()
+        + FindingWords.rate(range.comfortable())
         + " comfortable";
   }
 
@@ -103,9 +104,9 @@ final class PaceChecks {
         + ", as fast as "
         + rate
         + " strokes per second: "
-        + limits.doubles().extreme()
+        + FindingWords.rate(limits.doubles().extreme())
         + " is the extreme of a double, "
-        + limits.doubles().comfortable()
+        + FindingWords.rate(limits.doubles().comfortable())
         + " comfortable";
   }
 
@@ -124,7 +125,7 @@ final class PaceChecks {
         + FindingWords.millis(
             demand
                 .needs()
-                .minus(Movement.SMALL.times((long) demand.to().lead() - demand.from().lastLead())))
+                .minus(Grace.SECONDS.times((long) demand.to().lead() - demand.from().lastLead())))
         + " ms at the very least";
   }
 

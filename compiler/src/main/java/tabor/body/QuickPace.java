@@ -35,12 +35,12 @@ final class QuickPace {
 
   private QuickPace(Groove groove, Limits limits) {
     this.places = KitPlaces.of(groove.setting().kit());
-    this.perDouble = 1_000_000L / limits.doubles().extreme() + SLACK;
+    this.perDouble = micros(limits.doubles().extreme().inverse(), 1_000_000L) + SLACK;
     for (Limb limb : Limb.values()) {
-      int rate = (limb.isHand() ? limits.hands() : limits.feet()).extreme();
-      perPair[limb.ordinal()] = 2_000_000L / rate + SLACK;
+      Time rate = (limb.isHand() ? limits.hands() : limits.feet()).extreme();
+      perPair[limb.ordinal()] = micros(rate.inverse(), 2_000_000L) + SLACK;
     }
-    this.reach = limits.reach().extreme();
+    this.reach = limits.reach().extreme().rounded();
   }
 
   /** True if every stroke of the section has time enough beyond doubt. */
@@ -55,7 +55,7 @@ final class QuickPace {
     long start = 0;
     for (int i = 0; i < strokes.size(); i++) {
       Stroke stroke = strokes.get(i);
-      if (stroke.ornaments().smallStrokes() > 0 || Roll.measured(stroke.ornaments()) != null) {
+      if (stroke.ornaments().graceNotes() > 0 || Roll.measured(stroke.ornaments()) != null) {
         return false;
       }
       if (stroke.bar() != number) {

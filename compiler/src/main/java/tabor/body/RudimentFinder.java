@@ -42,7 +42,7 @@ public final class RudimentFinder {
   /**
    * A stroke of one hand alone; a place where both hands strike has none.
    *
-   * @param small how many small strokes come before it
+   * @param small how many grace notes come before it
    * @param at from the start of the section
    * @param onBeat true on a beat of the meter
    */
@@ -113,7 +113,7 @@ public final class RudimentFinder {
     Meter meter = groove.meter(stroke.bar());
     boolean onBeat = meter.beatStart(meter.beatAt(stroke.at())).equals(stroke.at());
     // Struck together with the other hand it cannot be part of a rudiment: no shape has 9 of them.
-    int small = together ? 9 : stroke.ornaments().smallStrokes();
+    int small = together ? 9 : stroke.ornaments().graceNotes();
     Optional<Roll> roll = Roll.of(groove, snap, stroke);
     if (roll.isEmpty()) {
       hits.add(new Hit(right, small, stroke.ornaments().has(Ornament.BUZZ), at, onBeat, stroke));

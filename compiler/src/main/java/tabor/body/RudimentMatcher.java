@@ -221,7 +221,7 @@ final class RudimentMatcher {
         : shape.places() == 1 || !shape.even() || gap.equals(due) || isRelease(shape, gap, due);
   }
 
-  /** Shapes with small strokes may rest after their last place. */
+  /** Shapes with grace notes may rest after their last place. */
   private static boolean isRelease(RudimentShape shape, Time gap, Time due) {
     boolean small = shape.strokes().stream().anyMatch(beat -> beat.small() > 0);
     return small && gap.compareTo(due) >= 0 && gap.compareTo(due.times(4)) <= 0;

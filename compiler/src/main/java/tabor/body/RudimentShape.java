@@ -3,7 +3,7 @@ package tabor.body;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import tabor.pattern.Place;
+import tabor.pattern.PatternPlace;
 import tabor.pattern.Rudiments;
 
 /**
@@ -29,7 +29,7 @@ record RudimentShape(
   /**
    * A stroke.
    *
-   * @param small how many small strokes come before it
+   * @param small how many grace notes come before it
    * @param half its distance from the start of the cycle in half places
    */
   record Beat(boolean right, int small, boolean buzz, int half) {}
@@ -53,7 +53,7 @@ record RudimentShape(
       Rudiments.all().values().stream().map(RudimentShape::of).toList();
 
   private static RudimentShape of(Rudiments.Rudiment rudiment) {
-    List<Place> lead = rudiment.lead();
+    List<PatternPlace> lead = rudiment.lead();
     String name = rudiment.name();
     // Rolls that go on have no cycle of their own: the shortest that repeats is looked for.
     int places =
@@ -63,14 +63,14 @@ record RudimentShape(
         };
     List<Beat> strokes = new ArrayList<>();
     for (int i = 0; i < places; i++) {
-      Place place = lead.get(i);
+      PatternPlace place = lead.get(i);
       boolean right = place.letter() == 'r';
-      strokes.add(new Beat(right, place.small(), place.buzz(), 2 * i));
+      strokes.add(new Beat(right, place.graceNotes(), place.buzz(), 2 * i));
       if (place.diddle()) {
         strokes.add(new Beat(right, 0, false, 2 * i + 1));
       }
     }
-    boolean small = lead.stream().anyMatch(place -> place.small() > 0);
+    boolean small = lead.stream().anyMatch(place -> place.graceNotes() > 0);
     int least =
         switch (name) {
           case "single-stroke-roll", "double-stroke-open-roll" -> 8;

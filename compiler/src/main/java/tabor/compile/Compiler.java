@@ -199,7 +199,19 @@ public final class Compiler {
         title == null || title.isBlank() ? file : title,
         header.by(),
         setting(result),
-        result.sections());
+        result.sections(),
+        extras(header.extras(), result));
+  }
+
+  private static Lesson.Extras extras(Lesson.Extras header, Result result) {
+    return new Lesson.Extras(
+        header.wishes(),
+        header.goals(),
+        header.teacher(),
+        header.log(),
+        header.words(),
+        header.language(),
+        List.copyOf(result.players().values()));
   }
 
   /** What the header says, on the kit that all sections are played on where they share one. */

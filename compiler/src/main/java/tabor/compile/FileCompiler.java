@@ -15,14 +15,18 @@ import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
+import tabor.groove.Player;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.resolve.ChartResolver;
 import tabor.resolve.ChartSize;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
 import tabor.resolve.PatternChecks;
+import tabor.resolve.PlayerResolver;
 import tabor.resolve.Resolved;
 import tabor.resolve.SectionResolver;
+import tabor.resolve.SheetResolver;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Beat;
@@ -31,11 +35,21 @@ import tabor.syntax.SectionKind;
 
 /** One compilation of one file. */
 final class FileCompiler {
-  /** Most strokes that the sections of a file may hold together. */
+  /** Most strokes that the sections of a file may hold together, however long it is. */
   private static final long MOST_STROKES = 250_000;
 
-  /** What the sections of a file may cost to work out together. */
+  /** What the sections of a file may cost to work out together, however long it is. */
   private static final long MOST_EFFORT = 20_000_000;
+
+  /** What a few words may ask for: every output grows with it. */
+  private static final long LEAST_STROKES = 40_000;
+
+  private static final long LEAST_EFFORT = 3_000_000;
+
+  /** What each character of a text may add to that. */
+  private static final long STROKES_OF_A_CHARACTER = 2;
+
+  private static final long EFFORT_OF_A_CHARACTER = 40;
 
   private final Source source;
   private final SourceDocument document;
@@ -49,7 +63,11 @@ final class FileCompiler {
   private final Map<SectionNode, Resolved> resolved = new IdentityHashMap<>();
   private final Map<String, SectionNode> patternNodes = new LinkedHashMap<>();
   private final Map<String, SectionNode> sectionNodes = new HashMap<>();
+  private final Map<SectionNode, PlayerResolver.Built> builtPlayers = new IdentityHashMap<>();
+  private final Map<String, Player> players = new LinkedHashMap<>();
   private final List<Memo> memos = new ArrayList<>();
+  private final long mostStrokes;
+  private final long mostEffort;
   private long strokes;
   private long effort;
   private long sounds;
@@ -62,6 +80,9 @@ final class FileCompiler {
     this.used = used;
     this.kits = source.kits();
     this.scope = new FileScope(edition.defaults(kits), options, kits);
+    long length = document.length();
+    this.mostStrokes = Math.min(MOST_STROKES, LEAST_STROKES + STROKES_OF_A_CHARACTER * length);
+    this.mostEffort = Math.min(MOST_EFFORT, LEAST_EFFORT + EFFORT_OF_A_CHARACTER * length);
   }
 
   Result compile() {
@@ -85,6 +106,7 @@ final class FileCompiler {
     declareKitsAndPatterns();
     circularKits();
     headerKit();
+    players();
     grooves();
     charts();
     return result();
@@ -110,6 +132,39 @@ final class FileCompiler {
     }
   }
 
+  /** Makes the players; of one that a file in use has too, what is said here wins. */
+  private void players() {
+    for (Compiler.Used file : used) {
+      Result result = file.result();
+      if (result != null) {
+        result.players().forEach((name, player) -> players.merge(name, player, Player::over));
+      }
+    }
+    Map<String, SectionNode> own = new HashMap<>();
+    for (SectionNode node : document.nodes()) {
+      if (node.kind != SectionKind.PLAYER) {
+        continue;
+      }
+      Name name = node.ownName;
+      PlayerResolver.Built built =
+          PlayerResolver.resolve(
+              node.syntax,
+              name == null ? node.kind.word() : name.text(),
+              kits,
+              edition.defaults(kits).limits());
+      builtPlayers.put(node, built);
+      if (name == null) {
+        continue;
+      }
+      SectionNode first = own.putIfAbsent(name.text(), node);
+      if (first != null) {
+        duplicate(node, name, first);
+      } else {
+        players.merge(name.text(), built.player(), (before, now) -> now.over(before));
+      }
+    }
+  }
+
   private void circularKits() {
     for (SectionNode node : kits.circular()) {
       Name like = node.like();
@@ -129,9 +184,10 @@ final class FileCompiler {
 
   private void duplicate(SectionNode node, Name name, @Nullable SectionNode first) {
     String kind =
-        node.kind == SectionKind.KIT || node.kind == SectionKind.PATTERN
-            ? node.kind.word()
-            : "section";
+        switch (node.kind) {
+          case KIT, PATTERN, PLAYER -> node.kind.word();
+          case HEADER, GROOVE, STEP, SHEET, CHART -> "section";
+        };
     Diagnostic made =
         Diagnostic.of(
                 Code.DUPLICATE_NAME,
@@ -168,6 +224,8 @@ final class FileCompiler {
       if (!node.isPlayable()) {
         if (node.kind == SectionKind.CHART) {
           declareName(node, node.ownName == null ? "chart" : node.ownName.text());
+        } else if (node.kind == SectionKind.SHEET) {
+          sheet(node);
         }
         continue;
       }
@@ -176,7 +234,7 @@ final class FileCompiler {
       String name = own == null ? node.kind.word() + "-" + number : own.text();
       boolean free = declareName(node, name);
       Resolved found =
-          effort > MOST_EFFORT
+          effort > mostEffort
               ? new Resolved(null, true, List.of(), 0)
               : withinBounds(
                   node,
@@ -186,6 +244,20 @@ final class FileCompiler {
       if (free) {
         scope.declareSection(name, found);
       }
+    }
+  }
+
+  private void sheet(SectionNode node) {
+    String name = node.ownName == null ? "sheet" : node.ownName.text();
+    boolean free = declareName(node, name);
+    Resolved found =
+        effort > MOST_EFFORT
+            ? new Resolved(null, true, List.of(), 0)
+            : withinBounds(
+                node, resolve(node, name, () -> SheetResolver.resolve(node.syntax, name, scope)));
+    resolved.put(node, found);
+    if (free) {
+      scope.declareSection(name, found);
     }
   }
 
@@ -217,20 +289,22 @@ final class FileCompiler {
   }
 
   private Resolved withinBounds(SectionNode node, Resolved found) {
-    if (!(found.section() instanceof Groove groove)) {
-      return found;
+    List<Groove> grooves =
+        found.section() instanceof Sheet sheet
+            ? sheet.grooves()
+            : found.section() instanceof Groove groove ? List.of(groove) : List.of();
+    for (Groove groove : grooves) {
+      // A step that changes nothing costs as much as any other in most outputs.
+      strokes += groove.written().size();
     }
-    Groove base = groove.base();
-    boolean shared = base != null && base.written() == groove.written();
-    strokes += shared ? 0 : groove.written().size();
     effort += found.effort();
-    if (strokes > MOST_STROKES) {
+    if (strokes > mostStrokes) {
       // Nothing below is worked out.
       effort = Long.MAX_VALUE;
       return tooLong(
-          node, found, "the sections so far have more than " + MOST_STROKES + " strokes together");
+          node, found, "the sections so far have more than " + mostStrokes + " strokes together");
     }
-    return effort <= MOST_EFFORT
+    return effort <= mostEffort
         ? found
         : tooLong(
             node, found, "the sections so far have too many changes of too many strokes together");
@@ -304,6 +378,7 @@ final class FileCompiler {
         Name name = node.ownName;
         if (name != null
             && nameProblem == null
+            && node.kind != SectionKind.PLAYER
             && isChecked()
             && !names.has(node.kind, name.text())) {
           Diagnostic told = UsedNames.unused(node, name);
@@ -320,6 +395,7 @@ final class FileCompiler {
         sections,
         ownSections(),
         kits.own().keySet(),
+        players,
         patterns,
         all,
         unused,
@@ -345,7 +421,11 @@ final class FileCompiler {
   }
 
   /** What is wrong with a kit or a pattern. */
-  private static List<Diagnostic> definition(SectionNode node) {
+  private List<Diagnostic> definition(SectionNode node) {
+    PlayerResolver.Built player = builtPlayers.get(node);
+    if (player != null) {
+      return player.diagnostics();
+    }
     if (node.kind == SectionKind.PATTERN) {
       return PatternChecks.check(node.headingLine(), node.places());
     }

@@ -18,11 +18,12 @@ import tabor.diagnostic.Near;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
 import tabor.resolve.KitResolver;
+import tabor.resolve.PlayerResolver;
 import tabor.syntax.Name;
 import tabor.syntax.SectionKind;
 
 /** The kits that a file may name: built-in ones, those of files in use, its own. */
-final class FileKits {
+final class FileKits implements PlayerResolver.Shelf {
   private final Map<String, SectionNode> nodes = new LinkedHashMap<>();
   private final Map<String, KitResolver.Built> used = new HashMap<>();
   private final Map<String, KitResolver.Built> own = new LinkedHashMap<>();
@@ -105,7 +106,8 @@ final class FileKits {
   }
 
   /** The kit of this name; null if there is none. */
-  @Nullable Kit kit(String name) {
+  @Override
+  public @Nullable Kit kit(String name) {
     Optional<Kit> builtIn = Kits.named(name);
     if (builtIn.isPresent()) {
       return builtIn.get();
@@ -135,7 +137,8 @@ final class FileKits {
   }
 
   /** The name of a kit that looks like {@code name}. */
-  Optional<String> near(String name) {
+  @Override
+  public Optional<String> near(String name) {
     List<String> names = new ArrayList<>(nodes.keySet());
     names.addAll(used.keySet());
     names.addAll(Kits.NAMES);

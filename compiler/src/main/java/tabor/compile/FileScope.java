@@ -21,6 +21,7 @@ import tabor.resolve.Options;
 import tabor.resolve.Resolved;
 import tabor.resolve.Scope;
 import tabor.resolve.SectionDefaults;
+import tabor.resolve.SheetNames;
 import tabor.syntax.Beat;
 
 /**
@@ -112,7 +113,7 @@ final class FileScope implements Scope {
           case DEFAULTS -> defaults;
           case KIT -> kits.kit(name);
           case PATTERN -> patterns.get(name);
-          case SECTION -> sections.get(name);
+          case SECTION -> known(name);
           case PREVIOUS -> previous;
           case NEAR_PATTERN, NEAR_KIT, NEAR_SECTION -> near(asked);
         };
@@ -143,7 +144,17 @@ final class FileScope implements Scope {
 
   @Override
   public @Nullable Resolved section(String name) {
-    return noted(Question.SECTION, name, sections.get(name));
+    return noted(Question.SECTION, name, known(name));
+  }
+
+  /** A section of this name, else the variation of a sheet. */
+  private @Nullable Resolved known(String name) {
+    Resolved section = sections.get(name);
+    SheetNames.Numbered numbered = section == null ? SheetNames.of(name) : null;
+    Resolved sheet = numbered == null ? null : sections.get(numbered.sheet());
+    return sheet == null || numbered.number() > sheet.variations().size()
+        ? section
+        : sheet.variations().get(numbered.number() - 1);
   }
 
   @Override

@@ -69,6 +69,16 @@ final class SectionNode {
           }
 
           @Override
+          public SectionKind player(Heading.Player one) {
+            return SectionKind.PLAYER;
+          }
+
+          @Override
+          public SectionKind sheet(Heading.Sheet one) {
+            return SectionKind.SHEET;
+          }
+
+          @Override
           public SectionKind groove(Heading.Groove one) {
             return SectionKind.GROOVE;
           }

@@ -65,6 +65,11 @@ final class SourceDocument {
     return edition;
   }
 
+  /** Number of characters of the text. */
+  int length() {
+    return text.length();
+  }
+
   /** Takes a new text. */
   void update(String newText) {
     if (headerSyntax != null && newText.equals(text)) {

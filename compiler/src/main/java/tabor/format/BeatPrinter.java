@@ -3,8 +3,8 @@ package tabor.format;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.PartStatement;
 
 /** Bars, words and strokes to text. */
@@ -16,7 +16,7 @@ final class BeatPrinter {
     return (lane.ostinato() ? "ostinato " : "") + Printer.subject(lane.subject());
   }
 
-  static String bar(Bar bar) {
+  static String bar(LaneBar bar) {
     return bar.repeat()
         ? "%"
         : bar.beats().stream().map(BeatPrinter::beat).collect(Collectors.joining(" "));

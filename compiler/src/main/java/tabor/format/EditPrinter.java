@@ -142,10 +142,17 @@ final class EditPrinter implements Edit.Cases<String> {
     StringBuilder text = new StringBuilder();
     if (at.places() != null) {
       text.append(" at ");
+      if (at.places().choose() != null) {
+        text.append(Printer.number(at.places().choose())).append(" of ");
+      }
       text.append(
-          at.places().items().stream()
-              .map(place -> place.match(new PlacePrinter()))
-              .collect(Collectors.joining(" ")));
+          at.places().groups().stream()
+              .map(
+                  group ->
+                      group.stream()
+                          .map(place -> place.match(new PlacePrinter()))
+                          .collect(Collectors.joining(" ")))
+              .collect(Collectors.joining(" | ")));
     }
     if (at.bars() != null) {
       text.append(" in ").append(bars(at.bars()));

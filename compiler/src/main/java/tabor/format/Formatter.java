@@ -1,12 +1,12 @@
 package tabor.format;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tabor.parse.Reader;
 import tabor.source.LineIndex;
-import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.syntax.Beat;
 import tabor.syntax.Edit;
@@ -63,8 +63,17 @@ public final class Formatter {
 
   /** What {@link #format} changes, line by line, in order; none for a formatted text. */
   public static List<Replacement> replacements(String text) {
+    return replacements(text, 0, Integer.MAX_VALUE);
+  }
+
+  /**
+   * The same for a text that was read already.
+   *
+   * @param sections what {@link Reader} makes of each passage of the text, in order
+   */
+  public static List<Replacement> replacements(String text, List<SectionSyntax> sections) {
     Formatter formatter = new Formatter(text);
-    formatter.readAll();
+    formatter.take(sections);
     return formatter.replacements(0, Integer.MAX_VALUE);
   }
 
@@ -117,10 +126,14 @@ public final class Formatter {
 
   private void readAll() {
     Reader reader = new Reader();
+    take(Reader.passages(text).stream().map(reader::read).toList());
+  }
+
+  private void take(List<SectionSyntax> sections) {
     int offset = 0;
-    for (Passage passage : Reader.passages(text)) {
-      readPassage(reader.read(passage), offset);
-      offset += passage.text().length();
+    for (SectionSyntax section : sections) {
+      readPassage(section, offset);
+      offset += section.passage().text().length();
     }
     alignLanes();
     alignKeywords();
@@ -158,6 +171,9 @@ public final class Formatter {
     Statement statement = line.statement();
     String comment = written.substring(statement.span().end()).strip();
     Row row = new Row(place, false, statement, comment);
+    if (statement instanceof PartStatement.Lane) {
+      return row; // its system says it
+    }
     String printed =
         statement instanceof Heading.Pattern pattern
             ? grouped(pattern, written)
@@ -311,8 +327,7 @@ public final class Formatter {
   }
 
   private List<Replacement> replacements(int firstLine, int lastLine) {
-    LineIndex index = new LineIndex(text);
-    boolean[] asked = asked(index, firstLine, lastLine);
+    boolean[] asked = asked(firstLine, lastLine);
     List<Replacement> found = new ArrayList<>();
     boolean blankBefore = true;
     int lastSaid = lastSaid();
@@ -341,8 +356,13 @@ public final class Formatter {
     return last;
   }
 
-  private boolean[] asked(LineIndex index, int firstLine, int lastLine) {
+  private boolean[] asked(int firstLine, int lastLine) {
     boolean[] asked = new boolean[rows.size()];
+    if (firstLine == 0 && lastLine == Integer.MAX_VALUE) {
+      Arrays.fill(asked, true);
+      return asked;
+    }
+    LineIndex index = new LineIndex(text);
     java.util.Set<Integer> systems = new java.util.HashSet<>();
     for (int i = 0; i < asked.length; i++) {
       Row row = rows.get(i);

@@ -2,8 +2,8 @@ package tabor.format;
 
 import java.util.ArrayList;
 import java.util.List;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.PartStatement;
 
 /**
@@ -60,7 +60,7 @@ final class LaneTable {
     return lines;
   }
 
-  private static List<Cell> cells(Bar bar) {
+  private static List<Cell> cells(LaneBar bar) {
     List<Cell> cells = new ArrayList<>();
     int at = 0;
     for (Beat beat : bar.beats()) {

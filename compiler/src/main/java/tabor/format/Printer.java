@@ -15,8 +15,10 @@ import tabor.syntax.LimbRef;
 import tabor.syntax.Name;
 import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
+import tabor.syntax.PlayerStatement;
 import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
+import tabor.syntax.SheetLine;
 import tabor.syntax.Statement;
 import tabor.syntax.Subject;
 import tabor.syntax.TargetRef;
@@ -46,13 +48,19 @@ public final class Printer {
       return line.match(new KitPrinter());
     }
     if (statement instanceof PartStatement line) {
-      return line.match(new PartPrinter());
+      return line.match(new PartPrinter(List.of()));
     }
     if (statement instanceof Edit edit) {
       return edit.match(new EditPrinter());
     }
     if (statement instanceof ChartStatement line) {
       return line.match(new ChartPrinter());
+    }
+    if (statement instanceof PlayerStatement line) {
+      return line.match(new PlayerPrinter());
+    }
+    if (statement instanceof SheetLine line) {
+      return SheetPrinter.line(line);
     }
     if (statement instanceof Statement.Prose prose) {
       return "text " + quoted(prose.text());
@@ -155,6 +163,19 @@ public final class Printer {
     }
 
     @Override
+    public String player(Heading.Player heading) {
+      return "player " + heading.name().text() + title(heading.title());
+    }
+
+    @Override
+    public String sheet(Heading.Sheet heading) {
+      return "sheet "
+          + heading.name().text()
+          + title(heading.title())
+          + optional(" from ", heading.from());
+    }
+
+    @Override
     public String groove(Heading.Groove heading) {
       return "groove " + heading.name().text() + title(heading.title());
     }
@@ -228,46 +249,15 @@ public final class Printer {
     return side == null ? "" : side.value() == KitStatement.Side.LEFT ? " left" : " right";
   }
 
-  private static final class ChartPrinter implements ChartStatement.Cases<String> {
-    @Override
-    public String countIn(ChartStatement.CountIn line) {
-      return "count-in " + Plurals.counted(line.bars(), "bar");
+  /** Parts and how they are laid out. */
+  static final class PartPrinter implements PartStatement.Cases<String> {
+    private final List<SheetLine.Pattern> others;
+
+    /** With the patterns behind the first of a list. */
+    PartPrinter(List<SheetLine.Pattern> others) {
+      this.others = others;
     }
 
-    @Override
-    public String click(ChartStatement.SetClick line) {
-      return "click " + line.click().value().name().toLowerCase(Locale.ROOT);
-    }
-
-    @Override
-    public String play(ChartStatement.Play line) {
-      return "play "
-          + line.sections().stream().map(Name::text).collect(Collectors.joining(" "))
-          + (line.times() == null ? "" : " " + Plurals.counted(line.times(), "time"))
-          + (line.tempo() == null ? "" : " at tempo " + tempo(line.tempo()));
-    }
-
-    @Override
-    public String rest(ChartStatement.Rest line) {
-      return "rest " + Plurals.counted(line.bars(), "bar");
-    }
-
-    @Override
-    public String climb(ChartStatement.Climb line) {
-      return "climb "
-          + line.section().text()
-          + " from "
-          + number(line.from())
-          + " to "
-          + number(line.to())
-          + " by "
-          + number(line.by())
-          + " every "
-          + Plurals.counted(line.every(), line.inBars() ? "bar" : "time");
-    }
-  }
-
-  private static final class PartPrinter implements PartStatement.Cases<String> {
     @Override
     public String lane(PartStatement.Lane line) {
       return BeatPrinter.label(line)
@@ -281,17 +271,9 @@ public final class Printer {
           line.subject() instanceof Subject.Hands || line.subject() instanceof Subject.Feet;
       return subject(line.subject())
           + (several ? " play " : " plays ")
-          + pattern(line.pattern())
-          + (line.leftLead() ? " left-lead" : "")
+          + SheetPrinter.patterns(line, others)
           + " in "
           + line.value().value().word();
-    }
-
-    private static String pattern(PartStatement.PatternSource pattern) {
-      if (pattern instanceof PartStatement.Spread spread) {
-        return "spread " + number(spread.strokes()) + " over " + number(spread.places());
-      }
-      return ((PartStatement.Named) pattern).name().text();
     }
 
     @Override
@@ -307,6 +289,16 @@ public final class Printer {
     @Override
     public String bars(PartStatement.Bars line) {
       return "bars " + number(line.bars());
+    }
+
+    @Override
+    public String blankBars(PartStatement.BlankBars line) {
+      return "blank " + Plurals.counted(line.bars(), "bar");
+    }
+
+    @Override
+    public String blankPart(PartStatement.BlankPart line) {
+      return "blank " + (line.targets().isEmpty() ? "sticking" : targets(line.targets()));
     }
   }
 }

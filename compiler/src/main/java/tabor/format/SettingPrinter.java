@@ -2,8 +2,11 @@ package tabor.format;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
+import tabor.groove.PracticeLog;
 import tabor.syntax.Num;
+import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
 
 /** Settings to text. */
@@ -90,10 +93,60 @@ final class SettingPrinter implements SettingStatement.Cases<String> {
                 limit ->
                     word(limit.kind().value())
                         + " "
+                        + (limit.value() == null ? "" : limit.value().value().word() + " at ")
                         + Printer.number(limit.comfortable())
                         + " to "
                         + Printer.number(limit.extreme()))
             .collect(Collectors.joining(" "));
+  }
+
+  @Override
+  public String page(SettingStatement.Page setting) {
+    return "page "
+        + switch (setting.kind().value()) {
+          case A4, LETTER, LARGE, NEW -> word(setting.kind().value());
+          case BARS -> Plurals.counted(Objects.requireNonNull(setting.number()), "bar") + " a line";
+          case COLUMNS -> Plurals.counted(Objects.requireNonNull(setting.number()), "column");
+        };
+  }
+
+  @Override
+  public String goal(SettingStatement.Goal setting) {
+    return "goal " + Printer.quoted(setting.text());
+  }
+
+  @Override
+  public String teacher(SettingStatement.Teacher setting) {
+    return "teacher " + Printer.quoted(setting.text());
+  }
+
+  @Override
+  public String log(SettingStatement.Log setting) {
+    return "log "
+        + Plurals.counted(
+            setting.number(), setting.unit().value() == PracticeLog.Unit.DAYS ? "day" : "week");
+  }
+
+  @Override
+  public String say(SettingStatement.Say setting) {
+    Ref<Integer> division = setting.division();
+    if (division == null) {
+      return "say " + Objects.requireNonNull(setting.set()).value().word();
+    }
+    String word =
+        switch (division.value()) {
+          case 2 -> "twos";
+          case 3 -> "threes";
+          default -> "fours";
+        };
+    return "say "
+        + word
+        + setting.syllables().stream().map(s -> " " + s.value()).collect(Collectors.joining());
+  }
+
+  @Override
+  public String language(SettingStatement.LanguageSetting setting) {
+    return "language " + setting.language().value().word();
   }
 
   /** The word of a closed list: its constants are called as they are written. */

@@ -31,7 +31,7 @@ public record Changes(List<String> words, Set<Stroke> strokes, int gone) {
       return NONE;
     }
     Comparison found = Comparison.of(base, step);
-    return new Changes(ChangeWords.of(found), found.shown(), found.dropped().size());
+    return new Changes(StepWords.of(found), found.shown(), found.dropped().size());
   }
 
   /** True if this stroke is new or other than it was. */

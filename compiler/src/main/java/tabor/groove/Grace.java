@@ -23,7 +23,7 @@ public record Grace(Stroke stroke, Limb limb, int before) {
 
   /** The grace notes of a stroke in order of time; none for most. */
   public static List<Grace> of(Stroke stroke) {
-    int count = stroke.ornaments().smallStrokes();
+    int count = stroke.ornaments().graceNotes();
     if (count == 0) {
       return List.of();
     }

@@ -32,6 +32,7 @@ import tabor.source.Spot;
  * @param hairpins in order of time
  * @param prose the texts in the order written
  * @param repeats the bars that the source writes as a repeat of the bar before and that still are
+ * @param page what it says for the printed page
  */
 public record Groove(
     String name,
@@ -47,8 +48,42 @@ public record Groove(
     List<Loudness.Mark> marks,
     List<Loudness.Hairpin> hairpins,
     List<String> prose,
-    Set<Integer> repeats)
+    Set<Integer> repeats,
+    PageNotes page)
     implements Section {
+  /** A section that says nothing for the printed page. */
+  public Groove(
+      String name,
+      @Nullable String title,
+      Spot heading,
+      @Nullable Groove base,
+      Setting setting,
+      int bars,
+      Time pickup,
+      List<Stroke> strokes,
+      List<Stroke> written,
+      Map<Limb, Surface> plays,
+      List<Loudness.Mark> marks,
+      List<Loudness.Hairpin> hairpins,
+      List<String> prose,
+      Set<Integer> repeats) {
+    this(
+        name,
+        title,
+        heading,
+        base,
+        setting,
+        bars,
+        pickup,
+        strokes,
+        written,
+        plays,
+        marks,
+        hairpins,
+        prose,
+        repeats,
+        PageNotes.NONE);
+  }
 
   /**
    * What a section is played with and how.

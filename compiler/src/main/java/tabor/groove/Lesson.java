@@ -1,5 +1,6 @@
 package tabor.groove;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -11,21 +12,79 @@ import org.jspecify.annotations.Nullable;
  * @param by as written; null if nobody is named
  * @param setting what the header says: what sections start from
  * @param sections in the order of the file; sections with errors are missing
+ * @param extras what the header says for the printed page, and the players
  */
 public record Lesson(
     String file,
     String title,
     @Nullable String by,
     Groove.Setting setting,
-    List<Section> sections) {
+    List<Section> sections,
+    Extras extras) {
+  /**
+   * What the header says for the printed page, and the players.
+   *
+   * @param wishes layout of the page
+   * @param goals of the whole lesson, in the order written
+   * @param teacher texts for the teacher alone: printed with {@code --teacher} only, in no other
+   *     output, hidden or not
+   * @param log the table at the end; null for none
+   * @param words what is counted aloud
+   * @param language of the fixed words; null where the header says nothing
+   * @param players in the order of the files in use, then of the lesson; one for each name
+   */
+  public record Extras(
+      PageWishes wishes,
+      List<String> goals,
+      List<String> teacher,
+      @Nullable PracticeLog log,
+      CountingWords words,
+      @Nullable Language language,
+      List<Player> players) {
+    /** Nothing is said. */
+    public static final Extras NONE =
+        new Extras(
+            PageWishes.NONE, List.of(), List.of(), null, CountingWords.OURS, null, List.of());
+
+    /** Copies the lists. */
+    public Extras {
+      goals = List.copyOf(goals);
+      teacher = List.copyOf(teacher);
+      players = List.copyOf(players);
+    }
+  }
+
+  /** A lesson whose header says nothing for the page, and without players. */
+  public Lesson(
+      String file,
+      String title,
+      @Nullable String by,
+      Groove.Setting setting,
+      List<Section> sections) {
+    this(file, title, by, setting, sections, Extras.NONE);
+  }
+
   /** Copies the list. */
   public Lesson {
     sections = List.copyOf(sections);
   }
 
-  /** The grooves and steps in order. */
+  /** The grooves, steps and variations of sheets in order. */
   public List<Groove> grooves() {
-    return sections.stream().filter(Groove.class::isInstance).map(Groove.class::cast).toList();
+    List<Groove> found = new ArrayList<>();
+    for (Section section : sections) {
+      if (section instanceof Groove groove) {
+        found.add(groove);
+      } else if (section instanceof Sheet sheet) {
+        found.addAll(sheet.grooves());
+      }
+    }
+    return found;
+  }
+
+  /** The sheets in order. */
+  public List<Sheet> sheets() {
+    return sections.stream().filter(Sheet.class::isInstance).map(Sheet.class::cast).toList();
   }
 
   /** The charts in order. */

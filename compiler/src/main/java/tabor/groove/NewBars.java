@@ -38,7 +38,7 @@ record NewBars(List<String> words, Comparison others) {
                   .count();
           if (strokes.size() >= FEW
               && strokes.size() * 2L >= now
-              && ChangeWords.places(found.where(s -> s.bar() == bar)) > FEW_PLACES) {
+              && StepWords.places(found.where(s -> s.bar() == bar)) > FEW_PLACES) {
             starts.put(bar, start);
           }
         });

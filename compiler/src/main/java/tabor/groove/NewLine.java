@@ -31,15 +31,13 @@ record NewLine(List<String> words, Comparison others) {
     if (touched.size() < NewBars.FEW || first.isEmpty()) {
       return new NewLine(List.of(), found);
     }
-    if (touched.size() == own.passed().size() && ChangeWords.places(own) > 1) {
+    if (touched.size() == own.passed().size() && StepWords.places(own) > 1) {
       return new NewLine(
           List.of((hands ? "hands: " : "feet: ") + "new sticking"), found.withoutSticking(pair));
     }
     Predicate<Stroke> after = stroke -> BY_TIME.compare(stroke, first.get()) >= 0;
     long now = own.now().stream().filter(after).count();
-    if (now == 0
-        || touched.size() * 2L < now
-        || ChangeWords.places(own.where(after)) <= FEW_PLACES) {
+    if (now == 0 || touched.size() * 2L < now || StepWords.places(own.where(after)) <= FEW_PLACES) {
       return new NewLine(List.of(), found);
     }
     boolean all = own.before().stream().allMatch(after) && own.now().stream().allMatch(after);

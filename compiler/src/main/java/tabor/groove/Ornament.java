@@ -99,13 +99,13 @@ public enum Ornament {
   }
 
   /** How many grace notes come before the main stroke: 1, 2, 3, or 0. */
-  public int smallStrokes() {
+  public int graceNotes() {
     return way.graceNotes;
   }
 
   /** True for the ornaments that replace each other with {@code other}. */
   public boolean excludes(Ornament other) {
-    return (smallStrokes() > 0 && other.smallStrokes() > 0) || (isRoll() && other.isRoll());
+    return (graceNotes() > 0 && other.graceNotes() > 0) || (isRoll() && other.isRoll());
   }
 
   /** True for what fills the slot and goes on while the stroke is held. */

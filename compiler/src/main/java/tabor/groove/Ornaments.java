@@ -55,10 +55,10 @@ public record Ornaments(int bits) {
   }
 
   /** How many grace notes come before the main stroke: 0 to 3. */
-  public int smallStrokes() {
+  public int graceNotes() {
     int most = 0;
     for (Ornament ornament : list()) {
-      most = Math.max(most, ornament.smallStrokes());
+      most = Math.max(most, ornament.graceNotes());
     }
     return most;
   }

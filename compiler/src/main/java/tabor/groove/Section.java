@@ -3,8 +3,8 @@ package tabor.groove;
 import org.jspecify.annotations.Nullable;
 import tabor.source.Spot;
 
-/** A groove, a step or a chart. */
-public sealed interface Section permits Groove, Chart {
+/** A groove, a step, a sheet or a chart. */
+public sealed interface Section permits Groove, Sheet, Chart {
   /** Its name, unique among the sections of a file. */
   String name();
 
@@ -13,6 +13,9 @@ public sealed interface Section permits Groove, Chart {
 
   /** Its heading. */
   Spot heading();
+
+  /** What it says for the printed page. */
+  PageNotes page();
 
   /** The title, or the name where there is no title. */
   default String caption() {

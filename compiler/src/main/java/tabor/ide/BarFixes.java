@@ -8,8 +8,8 @@ import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Span;
 import tabor.source.Spot;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
@@ -41,10 +41,10 @@ final class BarFixes {
   private void length(PartStatement.Lane lane) {
     Span span = compiled.span(diagnostic.spot());
     for (int i = 0; i < lane.bars().size(); i++) {
-      Bar bar = lane.bars().get(i);
+      LaneBar bar = lane.bars().get(i);
       Span where = cursor.inFile(bar.span());
       if (!bar.repeat() && where.touches(span.start())) {
-        narrow(bar);
+        narrow(bar, i);
         if (i > 0) {
           found.add(QuickFix.of("Replace this bar with the bar before", where, "%"));
         }
@@ -54,9 +54,9 @@ final class BarFixes {
   }
 
   /** A last word that spreads too far: over fewer beats, down to one. */
-  private void narrow(Bar bar) {
+  private void narrow(LaneBar bar, int index) {
     Beat last = bar.beats().get(bar.beats().size() - 1);
-    long needed = bar.beats().stream().mapToLong(BarFixes::beats).sum() - room();
+    long needed = bar.beats().stream().mapToLong(BarFixes::beats).sum() - room(index);
     int left = (int) (beats(last) - needed);
     if (last.beats() == null || needed <= 0 || left < 1) {
       return;
@@ -74,11 +74,11 @@ final class BarFixes {
     return beat.beats() == null ? 1 : Math.max(1, beat.beats().whole());
   }
 
-  /** How many beats the bar has room for. */
-  private long room() {
+  /** How many beats a bar of the line has room for; the first has index 0. */
+  private long room(int index) {
     return cursor
         .groove()
-        .map(g -> g.meter())
+        .map(g -> g.meter(g.firstBar() + index))
         .orElse(compiled.lesson().setting().meter())
         .beatCount();
   }

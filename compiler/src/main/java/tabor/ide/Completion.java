@@ -145,7 +145,7 @@ public final class Completion {
   }
 
   private void names(Item item) {
-    if (item.in("sectionName")) {
+    if (item.in("sectionName") || item.in("furtherName")) {
       sections(context.kind() == SectionKind.CHART);
     } else if (item.in("patternName")) {
       patterns();

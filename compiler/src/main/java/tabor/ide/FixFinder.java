@@ -7,11 +7,12 @@ import java.util.Optional;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.rhythm.Meter;
 import tabor.source.Span;
 import tabor.syntax.At;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.Edit;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
@@ -215,9 +216,16 @@ final class FixFinder {
       return;
     }
     int at = span.start() - cursor.start() - line.start();
-    for (Bar bar : lane.bars()) {
+    for (int i = 0; i < lane.bars().size(); i++) {
+      LaneBar bar = lane.bars().get(i);
       if (bar.repeat() && bar.span().touches(at)) {
-        int beats = compiled.lesson().setting().meter().beatCount();
+        int index = i;
+        Meter meter =
+            cursor
+                .groove()
+                .map(groove -> groove.meter(groove.firstBar() + index))
+                .orElse(compiled.lesson().setting().meter());
+        int beats = meter.beatCount();
         add("Write silence", cursor.inFile(bar.span()), ". ".repeat(beats).strip());
       }
     }

@@ -189,7 +189,7 @@ final class LaneWriter {
       List<String> written = new ArrayList<>();
       for (int bar = groove.firstBar(); bar <= bars; bar++) {
         List<String> beats = new ArrayList<>();
-        for (int beat = firstBeat(bar); beat < groove.meter().beatCount(); ) {
+        for (int beat = firstBeat(bar); beat < groove.meter(bar).beatCount(); ) {
           Division word = words.get(new Place(bar, beat));
           beats.add(word == null ? empty(bar, beat) : word(bar, word, letter));
           beat += word == null ? 1 : word.beats();
@@ -204,7 +204,7 @@ final class LaneWriter {
     }
 
     private String empty(int bar, int beat) {
-      return held(groove.position(bar, groove.meter().beatStart(beat))) ? "-" : ".";
+      return held(groove.position(bar, groove.meter(bar).beatStart(beat))) ? "-" : ".";
     }
 
     /** True if a stroke from before still goes on here. */
@@ -219,8 +219,8 @@ final class LaneWriter {
     }
 
     private String word(int bar, Division word, Function<Stroke, Optional<String>> letter) {
-      Time start = groove.meter().beatStart(word.beat());
-      Time end = groove.meter().beatStart(word.beat() + word.beats());
+      Time start = groove.meter(bar).beatStart(word.beat());
+      Time end = groove.meter(bar).beatStart(word.beat() + word.beats());
       Time slot = end.minus(start).over(word.slots());
       StringBuilder text = new StringBuilder();
       for (int i = 0; i < word.slots(); i++) {
@@ -269,7 +269,7 @@ final class LaneWriter {
         stroke.level() == Level.ACCENT
             ? bare.toUpperCase(Locale.ROOT)
             : stroke.level() == Level.GHOST ? "(" + bare + ")" : bare;
-    StringBuilder text = new StringBuilder("'".repeat(stroke.ornaments().smallStrokes()));
+    StringBuilder text = new StringBuilder("'".repeat(stroke.ornaments().graceNotes()));
     text.append(levelled);
     for (Beat.Suffix suffix : Beat.Suffix.values()) {
       if (stroke.ornaments().list().stream()

@@ -7,10 +7,11 @@ import tabor.syntax.SectionKind;
 
 /** The sets of names: within one, no two may be equal. */
 public enum NameKind {
-  /** Grooves, steps and charts. */
+  /** Grooves, steps, sheets and charts. */
   SECTION(Role.SECTION_NAME, Role.SECTION),
   PATTERN(Role.PATTERN_NAME, Role.PATTERN),
-  KIT(Role.KIT_NAME, Role.KIT);
+  KIT(Role.KIT_NAME, Role.KIT),
+  PLAYER(Role.PLAYER_NAME, Role.PLAYER);
 
   private final Role given;
   private final Role used;
@@ -35,7 +36,8 @@ public enum NameKind {
     return switch (kind) {
       case PATTERN -> PATTERN;
       case KIT -> KIT;
-      case HEADER, GROOVE, STEP, CHART -> SECTION;
+      case PLAYER -> PLAYER;
+      case HEADER, GROOVE, STEP, SHEET, CHART -> SECTION;
     };
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import tabor.compile.Compiled;
 import tabor.source.Span;
 import tabor.syntax.Heading;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.SectionKind;
@@ -20,9 +21,11 @@ public final class Outline {
   public enum Sort {
     GROOVE,
     STEP,
+    SHEET,
     CHART,
     PATTERN,
     KIT,
+    PLAYER,
     PART
   }
 
@@ -95,6 +98,8 @@ public final class Outline {
       case CHART -> Sort.CHART;
       case KIT -> Sort.KIT;
       case PATTERN -> Sort.PATTERN;
+      case PLAYER -> Sort.PLAYER;
+      case SHEET -> Sort.SHEET;
       case HEADER, GROOVE -> Sort.GROOVE;
     };
   }
@@ -148,7 +153,7 @@ public final class Outline {
     if (cursor.line() != null) {
       if (cursor.line().statement() instanceof PartStatement.Lane lane) {
         int local = offset - cursor.start() - cursor.line().start();
-        for (tabor.syntax.Bar bar : lane.bars()) {
+        for (LaneBar bar : lane.bars()) {
           if (bar.span().touches(local)) {
             bar.beats().stream()
                 .filter(beat -> beat.span().touches(local))

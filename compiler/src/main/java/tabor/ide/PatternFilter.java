@@ -8,7 +8,7 @@ import java.util.Set;
 import tabor.ide.Definitions.Definition;
 import tabor.kit.Kit;
 import tabor.kit.Surface;
-import tabor.pattern.Place;
+import tabor.pattern.PatternPlace;
 import tabor.source.Span;
 import tabor.syntax.Heading;
 import tabor.syntax.LimbRef;
@@ -70,9 +70,9 @@ final class PatternFilter {
   }
 
   /** True if the part has a meaning for each letter of a rudiment. */
-  boolean takes(List<Place> places) {
+  boolean takes(List<PatternPlace> places) {
     return places.stream()
-        .map(Place::letter)
+        .map(PatternPlace::letter)
         .allMatch(letter -> letter == '.' || letters.contains(letter));
   }
 

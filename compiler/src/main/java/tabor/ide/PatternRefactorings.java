@@ -11,8 +11,8 @@ import tabor.rhythm.Meter;
 import tabor.rhythm.NoteValue;
 import tabor.rhythm.Time;
 import tabor.source.Span;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
@@ -70,7 +70,7 @@ final class PatternRefactorings {
   private static Optional<NoteValue> value(PartStatement.Lane lane, Groove groove) {
     Meter meter = groove.meter();
     int slots = -1;
-    for (Bar bar : lane.bars()) {
+    for (LaneBar bar : lane.bars()) {
       if (bar.repeat() || bar.beats().size() != meter.beatCount()) {
         return Optional.empty();
       }
@@ -105,7 +105,7 @@ final class PatternRefactorings {
   /** The places as written, ghosts each in its own parentheses. */
   private static List<String> places(Line line, PartStatement.Lane lane) {
     List<String> found = new ArrayList<>();
-    for (Bar bar : lane.bars()) {
+    for (LaneBar bar : lane.bars()) {
       for (Beat beat : bar.beats()) {
         for (Beat.Element element : beat.elements()) {
           if (element instanceof Beat.Ghosts ghosts) {

@@ -1,7 +1,7 @@
 package tabor.ide;
 
 import java.util.List;
-import tabor.pattern.Place;
+import tabor.pattern.PatternPlace;
 import tabor.pattern.Rudiments;
 import tabor.syntax.Beat;
 
@@ -10,11 +10,11 @@ final class PatternText {
   private PatternText() {}
 
   /** The places one after another: {@code RlrrLrll}. */
-  static String of(List<Place> places) {
+  static String of(List<PatternPlace> places) {
     StringBuilder text = new StringBuilder();
-    for (Place place : places) {
+    for (PatternPlace place : places) {
       char letter = place.accent() ? Character.toUpperCase(place.letter()) : place.letter();
-      text.append("'".repeat(place.small())).append(letter);
+      text.append("'".repeat(place.graceNotes())).append(letter);
       text.append(place.diddle() ? Beat.Suffix.DIDDLE.sign() : "");
       text.append(place.buzz() ? Beat.Suffix.BUZZ.sign() : "");
     }

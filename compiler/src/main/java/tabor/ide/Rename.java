@@ -72,7 +72,7 @@ public final class Rename {
     }
     boolean builtIn =
         switch (kind.get()) {
-          case SECTION -> false;
+          case SECTION, PLAYER -> false;
           case PATTERN -> Rudiments.named(to).isPresent() || Timelines.named(to).isPresent();
           case KIT -> Kits.NAMES.contains(to);
         };

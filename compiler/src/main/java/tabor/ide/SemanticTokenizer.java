@@ -135,7 +135,7 @@ public final class SemanticTokenizer {
       case KEYWORD -> Kind.KEYWORD;
       case SECTION, SECTION_NAME -> Kind.SECTION;
       case PATTERN, PATTERN_NAME -> Kind.PATTERN;
-      case KIT, KIT_NAME -> Kind.KIT;
+      case KIT, KIT_NAME, PLAYER, PLAYER_NAME -> Kind.KIT;
       case SURFACE, SURFACE_NAME -> Kind.SURFACE;
       case LIMB -> Kind.LIMB;
       case VALUE, LEVEL -> Kind.VALUE;

@@ -22,7 +22,7 @@ public record SyntaxToken(
   public enum Role {
     /** A word of the language that is none of the below. */
     KEYWORD,
-    /** The name of a groove, step or chart where it is given. */
+    /** The name of a groove, step, sheet or chart where it is given. */
     SECTION_NAME,
     /** The same where it is used. */
     SECTION,
@@ -30,6 +30,9 @@ public record SyntaxToken(
     PATTERN,
     KIT_NAME,
     KIT,
+    /** The name of a player; a player is only named where it is given. */
+    PLAYER_NAME,
+    PLAYER,
     /** A kit's own surface where it is made. */
     SURFACE_NAME,
     SURFACE,
@@ -60,7 +63,7 @@ public record SyntaxToken(
   /** True if a name is given here, not used. */
   public boolean givesName() {
     return switch (role) {
-      case SECTION_NAME, PATTERN_NAME, KIT_NAME, SURFACE_NAME, LETTER_NAME -> true;
+      case SECTION_NAME, PATTERN_NAME, KIT_NAME, PLAYER_NAME, SURFACE_NAME, LETTER_NAME -> true;
       default -> false;
     };
   }

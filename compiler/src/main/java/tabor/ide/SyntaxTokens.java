@@ -9,11 +9,11 @@ import tabor.groove.Loudness;
 import tabor.ide.SyntaxToken.Role;
 import tabor.source.Span;
 import tabor.syntax.At;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.CountRef;
 import tabor.syntax.Heading;
 import tabor.syntax.KitStatement;
+import tabor.syntax.LaneBar;
 import tabor.syntax.LimbRef;
 import tabor.syntax.Line;
 import tabor.syntax.Name;
@@ -79,7 +79,7 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
       add(roleOfWord(word.value()), word.value().toString(), word.span());
     } else if (node instanceof At.EverySyllable every) {
       add(Role.COUNT, every.syllable().sign(), every.span());
-    } else if (node instanceof Bar bar) {
+    } else if (node instanceof LaneBar bar) {
       bar.beats().forEach(this::walk);
     } else if (node instanceof Record) {
       walk(node);
@@ -99,6 +99,12 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
     }
     if (holder instanceof Heading.Step step) {
       return step.from() == name ? Role.SECTION : Role.SECTION_NAME;
+    }
+    if (holder instanceof Heading.Sheet sheet) {
+      return sheet.from() == name ? Role.SECTION : Role.SECTION_NAME;
+    }
+    if (holder instanceof Heading.Player) {
+      return Role.PLAYER_NAME;
     }
     if (holder instanceof Heading) {
       return holder instanceof Heading.Pattern ? Role.PATTERN_NAME : Role.SECTION_NAME;

@@ -1,5 +1,7 @@
 package tabor.kit;
 
+import tabor.rhythm.Time;
+
 /**
  * What a player's limbs can do, each as a comfortable and an extreme figure. The defaults are
  * common practice, no source, and from memory; a file or a kit may set its own.
@@ -16,12 +18,17 @@ public record Limits(Range hands, Range feet, Range doubles, Range reach) {
    * @param comfortable what can be kept up
    * @param extreme what few can do for a moment; at least the comfortable figure
    */
-  public record Range(int comfortable, int extreme) {
-    /** Throws {@link IllegalArgumentException} unless 1 ≤ comfortable ≤ extreme. */
+  public record Range(Time comfortable, Time extreme) {
+    /** Throws {@link IllegalArgumentException} unless 0 &lt; comfortable ≤ extreme. */
     public Range {
-      if (comfortable < 1 || extreme < comfortable) {
+      if (comfortable.sign() <= 0 || extreme.before(comfortable)) {
         throw new IllegalArgumentException("limit " + comfortable + " to " + extreme);
       }
+    }
+
+    /** Whole figures. */
+    public Range(int comfortable, int extreme) {
+      this(Time.of(comfortable), Time.of(extreme));
     }
   }
 

@@ -85,9 +85,9 @@ public sealed interface Event {
       return voice == Voice.HANDS;
     }
 
-    /** The most small strokes that stand before one of its notes: 0 to 3. */
-    public int smallStrokes() {
-      return notes.stream().mapToInt(Note::smallStrokes).max().orElse(0);
+    /** The most grace notes that stand before one of its notes: 0 to 3. */
+    public int graceNotes() {
+      return notes.stream().mapToInt(Note::graceNotes).max().orElse(0);
     }
 
     /** The same chord without its count. */

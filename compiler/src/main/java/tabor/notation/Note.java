@@ -11,7 +11,7 @@ import tabor.kit.Surface;
  * @param strokes what it stands for: one stroke, or both limbs of a pair on the same surface
  * @param ghost true for parentheses
  * @param accent true for an accent
- * @param smallStrokes how many small strokes stand before it: 0 to 3
+ * @param graceNotes how many grace notes stand before it: 0 to 3
  * @param slashes tremolo strokes through the stem, beside the beams: of a diddle or an open roll
  * @param buzz true for a press roll
  * @param choke true if the cymbal is caught
@@ -25,7 +25,7 @@ public record Note(
     List<Stroke> strokes,
     boolean ghost,
     boolean accent,
-    int smallStrokes,
+    int graceNotes,
     int slashes,
     boolean buzz,
     boolean choke,

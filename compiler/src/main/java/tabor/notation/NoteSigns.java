@@ -122,7 +122,7 @@ final class NoteSigns {
         strokes,
         ghost,
         !held && strokes.stream().anyMatch(s -> s.level() == Level.ACCENT),
-        held ? 0 : strokes.stream().mapToInt(s -> s.ornaments().smallStrokes()).max().orElse(0),
+        held ? 0 : strokes.stream().mapToInt(s -> s.ornaments().graceNotes()).max().orElse(0),
         strokes.stream().mapToInt(s -> rolls.slashes(s, draft)).max().orElse(0),
         has(strokes, Ornament.BUZZ),
         !held && has(strokes, Ornament.CHOKE),

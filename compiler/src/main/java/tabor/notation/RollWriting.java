@@ -115,7 +115,7 @@ final class RollWriting {
     Meters.Place place = groove.meters().place(stroke.bar(), stroke.at().plus(step.times(i)));
     Ornaments kept = Ornaments.NONE;
     for (Ornament ornament : stroke.ornaments().list()) {
-      if (!ornament.isRoll() && (i == 0 || ornament.smallStrokes() == 0)) {
+      if (!ornament.isRoll() && (i == 0 || ornament.graceNotes() == 0)) {
         kept = kept.with(ornament);
       }
     }

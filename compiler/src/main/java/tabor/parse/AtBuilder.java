@@ -29,21 +29,38 @@ final class AtBuilder {
       return At.EVERYWHERE;
     }
     return new At(
-        context.places_ == null ? null : places(context.places_.items),
+        context.places_ == null ? null : places(context.places_),
         barsOrNull(context.in),
         context.level_ == null ? null : NameBuilder.level(context.level_.degree.word));
   }
 
   At.Places added(TaborParser.AddedAtContext context) {
-    return places(context.places_.items);
+    TaborParser.AddedPlacesContext places = context.places_;
+    List<List<? extends ParserRuleContext>> groups = new ArrayList<>(places.groups.size());
+    places.groups.forEach(group -> groups.add(group.items));
+    return places(places.pick, groups);
   }
 
-  private At.Places places(List<? extends ParserRuleContext> contexts) {
-    List<At.Place> items = new ArrayList<>(contexts.size());
-    for (ParserRuleContext item : contexts) {
-      items.add(item.accept(placeVisitor));
+  private At.Places places(TaborParser.AtPlacesContext places) {
+    List<List<? extends ParserRuleContext>> groups = new ArrayList<>(places.groups.size());
+    places.groups.forEach(group -> groups.add(group.items));
+    return places(places.pick, groups);
+  }
+
+  private At.Places places(@Nullable Token pick, List<List<? extends ParserRuleContext>> groups) {
+    List<At.Place> items = new ArrayList<>();
+    List<Integer> ends = new ArrayList<>(0);
+    for (List<? extends ParserRuleContext> group : groups) {
+      if (!items.isEmpty()) {
+        ends.add(items.size());
+      }
+      for (ParserRuleContext item : group) {
+        items.add(item.accept(placeVisitor));
+      }
     }
-    return new At.Places(items, items.get(0).span().to(items.get(items.size() - 1).span()));
+    Num choose = pick == null ? null : numbers.positive(pick, "the number of places");
+    Span first = choose == null ? items.get(0).span() : choose.span();
+    return new At.Places(items, choose, ends, first.to(items.get(items.size() - 1).span()));
   }
 
   At.Bars bars(TaborParser.InBarsContext context) {

@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
 import tabor.source.Span;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
 import tabor.syntax.Beat.Suffix;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Num;
 
 /** Trees of bars, words and strokes to records. */
@@ -22,14 +22,14 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
     this.problems = problems;
   }
 
-  List<Bar> bars(TaborParser.BarsContext context) {
-    List<Bar> bars = new ArrayList<>(context.items.size());
+  List<LaneBar> bars(TaborParser.BarsContext context) {
+    List<LaneBar> bars = new ArrayList<>(context.items.size());
     for (TaborParser.BarContext bar : context.items) {
       List<Beat> beats = new ArrayList<>(bar.beats.size());
       for (TaborParser.BeatContext beat : bar.beats) {
         beats.add(beat(beat));
       }
-      bars.add(new Bar(beats, bar.repeat != null, Spans.of(bar)));
+      bars.add(new LaneBar(beats, bar.repeat != null, Spans.of(bar)));
     }
     return bars;
   }

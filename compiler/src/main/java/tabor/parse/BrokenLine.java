@@ -19,7 +19,7 @@ final class BrokenLine {
     int start = tokens.get(0).getStartIndex();
     for (int i = tokens.size() - 2; i >= 0; i--) {
       String text = tokens.get(i).getText();
-      int said = LineEnds.endOfBlanks(text, text.length());
+      int said = Delimiters.endOfBlanks(text, text.length());
       if (said > 0) {
         return new Span(start, tokens.get(i).getStartIndex() + said);
       }

@@ -72,7 +72,9 @@ final class CommonMistakes {
           case TaborLexer.TITLE -> "a title";
           case TaborLexer.BY -> "a name after `by`";
           case TaborLexer.USE -> "a file name";
-          case TaborLexer.TEXT -> "a text";
+          case TaborLexer.TEXT, TaborLexer.TEACHER, TaborLexer.CUE -> "a text";
+          case TaborLexer.GOAL -> "a goal";
+          case TaborLexer.MARK -> "a mark";
           default -> null;
         };
     if (what == null || at != 1 || offending.getType() == Token.EOF) {

@@ -130,11 +130,12 @@ public record ExpectedWords(
     if (simulation.read() < tokens.size()) {
       return List.of();
     }
-    List<Item> items = items(simulation);
+    boolean choices = !tokens.isEmpty() && Choices.mayStand(tokens.get(0));
+    List<Item> items = items(simulation, choices);
     int last = tokens.size() - 1;
     if (last > 0 && tokens.get(last).getType() == TaborLexer.GAP) {
       // A bar line takes the blanks before it along.
-      for (Item item : items(LineSimulation.over(tokens.subList(0, last)))) {
+      for (Item item : items(LineSimulation.over(tokens.subList(0, last)), choices)) {
         if (item.kind().equals("BAR_LINE")) {
           items.add(item);
         }
@@ -177,9 +178,21 @@ public record ExpectedWords(
     };
   }
 
-  private static List<Item> items(LineSimulation simulation) {
+  private static List<Item> items(LineSimulation simulation, boolean choices) {
     Set<Item> items = new LinkedHashSet<>();
     for (Expectation expectation : simulation.expected()) {
+      if (!choices && Choices.isOne(expectation)) {
+        continue;
+      }
+      // Which words a name may be is no choice of words.
+      if (expectation.rule() == TaborParser.RULE_plainName) {
+        List<String> path =
+            expectation.rules().stream().map(i -> TaborParser.ruleNames[i]).toList();
+        boolean named = path.get(path.size() - 2).equals("name");
+        List<String> above = rules(named ? path.subList(0, path.size() - 1) : path);
+        items.add(new Item("name", null, above));
+        continue;
+      }
       List<String> rules =
           rules(expectation.rules().stream().map(i -> TaborParser.ruleNames[i]).toList());
       int rule = expectation.rule();

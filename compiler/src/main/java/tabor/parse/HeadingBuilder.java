@@ -31,6 +31,20 @@ final class HeadingBuilder extends TaborParserBaseVisitor<Heading> {
   }
 
   @Override
+  public Heading visitPlayerHeading(TaborParser.PlayerHeadingContext line) {
+    return new Heading.Player(name(line.id), TextBuilder.titleOrNull(line.words), Spans.of(line));
+  }
+
+  @Override
+  public Heading visitSheetHeading(TaborParser.SheetHeadingContext line) {
+    return new Heading.Sheet(
+        name(line.id),
+        TextBuilder.titleOrNull(line.words),
+        line.from == null ? null : NameBuilder.sectionName(line.from),
+        Spans.of(line));
+  }
+
+  @Override
   public Heading visitGrooveHeading(TaborParser.GrooveHeadingContext line) {
     return new Heading.Groove(name(line.id), TextBuilder.titleOrNull(line.words), Spans.of(line));
   }

@@ -82,7 +82,7 @@ final class HeadingMistakes {
           TaborLexer.OPEN_TRIPLE,
           TaborLexer.LANE_START ->
           true;
-      case TaborLexer.FROM -> kind == SectionKind.STEP;
+      case TaborLexer.FROM -> kind == SectionKind.STEP || kind == SectionKind.SHEET;
       case TaborLexer.LIKE, TaborLexer.AS -> kind == SectionKind.KIT;
       default -> false;
     };

@@ -33,8 +33,9 @@ final class Insertions {
     int end = Spans.of(before).end();
     int start = ends ? end : offending.getStartIndex();
     List<SyntaxProblem> found = new ArrayList<>();
+    boolean choices = Choices.mayStand(tokens.get(0));
     boolean beats = line.substring(start).matches("[ \\t]*[rlbxkpRLBXKP.|(){}'/ -]+");
-    for (String word : words(simulation, Spans.of(before).in(line))) {
+    for (String word : words(simulation, choices, Spans.of(before).in(line))) {
       if (simulation.expects(TaborLexer.LANE_START) && beats != word.equals(":")) {
         continue;
       }
@@ -53,9 +54,12 @@ final class Insertions {
   }
 
   /** The words that may come next, one of singular and plural. */
-  private static Set<String> words(LineSimulation simulation, String before) {
+  private static Set<String> words(LineSimulation simulation, boolean choices, String before) {
     Set<String> words = new LinkedHashSet<>();
     for (Expectation expectation : simulation.expected()) {
+      if (!choices && Choices.isOne(expectation)) {
+        continue;
+      }
       for (int type : expectation.types().toList()) {
         String word = type == TaborLexer.LANE_START ? ":" : Vocabulary.literal(type);
         if (word != null && !isName(simulation, type)) {
@@ -79,6 +83,7 @@ final class Insertions {
             e ->
                 e.types().contains(type)
                     && (e.starting().contains(TaborParser.RULE_name)
+                        || e.starting().contains(TaborParser.RULE_plainName)
                         || e.starting().contains(TaborParser.RULE_surface)
                         || e.starting().contains(TaborParser.RULE_limb)));
   }

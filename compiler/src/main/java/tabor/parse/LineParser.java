@@ -43,6 +43,8 @@ final class LineParser {
   private final ChartBuilder charts = new ChartBuilder(problems, numbers, settings);
   private final PartBuilder parts = new PartBuilder(problems, numbers, beats);
   private final EditBuilder edits = new EditBuilder(problems, numbers);
+  private final SheetBuilder sheets = new SheetBuilder(problems, numbers, parts, edits);
+  private final PlayerBuilder players = new PlayerBuilder(problems, numbers);
 
   /** Of the line read last; null if it is no statement. */
   private @Nullable StatementRow row;
@@ -116,7 +118,7 @@ final class LineParser {
 
   private void lex(String line) {
     lexer.setInputStream(
-        new LineStream(line.substring(0, LineEnds.endOfBlanks(line, line.length()))));
+        new LineStream(line.substring(0, Delimiters.endOfBlanks(line, line.length()))));
     lexer.mode(TaborLexer.DEFAULT_MODE);
     tokens.fill();
   }
@@ -153,11 +155,13 @@ final class LineParser {
   }
 
   private Statement statement(TaborParser.StatementContext context) {
-    if (context.lanePart != null) {
-      return context.lanePart.accept(parts);
-    }
-    if (context.editPart != null) {
-      return context.editPart.accept(edits);
+    if (context.lanePart != null || context.editPart != null) {
+      Statement statement =
+          context.lanePart != null
+              ? context.lanePart.accept(parts)
+              : context.editPart.accept(edits);
+      sheets.refuse(context, statement);
+      return statement;
     }
     if (context.headingPart != null) {
       return context.headingPart.accept(headings);
@@ -170,6 +174,12 @@ final class LineParser {
     }
     if (context.kitPart != null) {
       return context.kitPart.accept(kits);
+    }
+    if (context.sheetPart != null) {
+      return sheets.line(context.sheetPart);
+    }
+    if (context.playerPart != null) {
+      return context.playerPart.accept(players);
     }
     TaborParser.ProseContext prose = context.prosePart;
     return new Statement.Prose(TextBuilder.prose(prose.words), Spans.of(prose));

@@ -1,6 +1,9 @@
 package tabor.parse;
 
+import java.util.Arrays;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tabor.syntax.SectionKind;
 
 /**
  * Walks the logical lines of a text: a line, or several where a text in triple quotes runs over
@@ -8,8 +11,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class LineSplitter {
   private final String text;
-  private int nextQuote;
-  private int nextReturn;
+  private final Finder quotes;
+  private final Finder feeds;
+  private final Finder returns;
   private int start;
   private int end;
   private int next;
@@ -17,8 +21,9 @@ final class LineSplitter {
 
   LineSplitter(String text) {
     this.text = text;
-    this.nextQuote = LineEnds.nextQuote(text, 0);
-    this.nextReturn = find('\r', 0);
+    this.quotes = new Finder(text, Delimiters.QUOTES);
+    this.feeds = new Finder(text, "\n");
+    this.returns = new Finder(text, "\r");
   }
 
   /** Moves to the next logical line; false at the end of the text. */
@@ -28,11 +33,10 @@ final class LineSplitter {
     }
     start = next;
     end = lineEnd(start);
-    if (nextQuote < end) {
+    if (quotes.next(start) < end) {
       end = endWithTexts();
-      nextQuote = LineEnds.nextQuote(text, end);
     }
-    next = LineEnds.afterEnd(text, end);
+    next = Delimiters.afterEnd(text, end);
     return true;
   }
 
@@ -51,40 +55,61 @@ final class LineSplitter {
     return next;
   }
 
-  private int find(char c, int from) {
-    int found = text.indexOf(c, from);
-    return found < 0 ? text.length() : found;
+  /**
+   * Finds the next of some characters, looking at each character of the text once however often it
+   * is asked; it is asked from left to right.
+   */
+  private static final class Finder {
+    private final String text;
+    private final String wanted;
+    private final int[] found;
+
+    Finder(String text, String wanted) {
+      this.text = text;
+      this.wanted = wanted;
+      this.found = new int[wanted.length()];
+      Arrays.fill(found, -1);
+    }
+
+    /** Offset of the next one at or after {@code from}; the text's length if there is none. */
+    int next(int from) {
+      int nearest = text.length();
+      for (int i = 0; i < found.length; i++) {
+        if (found[i] < from) {
+          int at = text.indexOf(wanted.charAt(i), from);
+          found[i] = at < 0 ? text.length() : at;
+        }
+        nearest = Math.min(nearest, found[i]);
+      }
+      return nearest;
+    }
   }
 
   private int lineEnd(int from) {
-    if (nextReturn < from) {
-      nextReturn = find('\r', from);
-    }
-    int feed = find('\n', from);
-    return Math.min(feed, nextReturn);
+    return Math.min(feeds.next(from), returns.next(from));
   }
 
   private int endWithTexts() {
     int at = start;
     while (at < text.length()) {
       char c = text.charAt(at);
-      if (LineEnds.isEnd(c)) {
+      if (Delimiters.isEnd(c)) {
         return at;
       }
       if (c == '#') {
         return lineEnd(at);
       }
-      if (!LineEnds.isQuote(c)) {
+      if (!Delimiters.isQuote(c)) {
         at++;
-      } else if (LineEnds.isTriple(text, at)) {
-        int closed = LineEnds.endOfText(text, at, text.length());
+      } else if (Delimiters.isTriple(text, at)) {
+        int closed = Delimiters.endOfText(text, at, text.length());
         int heading = headingWithin(at + 3, closed);
         if (heading >= 0) {
           return beforeLine(heading);
         }
         at = closed;
       } else {
-        at = LineEnds.endOfText(text, at, text.length());
+        at = Delimiters.endOfText(text, at, text.length());
       }
     }
     return at;
@@ -92,24 +117,29 @@ final class LineSplitter {
 
   /** Offset of a complete section heading that lies between two offsets; -1 if there is none. */
   private int headingWithin(int from, int to) {
-    int line = LineEnds.afterEnd(text, LineEnds.end(text, from));
-    while (line < to) {
-      int lineEnd = LineEnds.end(text, line);
+    int lineEnd = Delimiters.end(text, from, to);
+    while (lineEnd < to) {
+      int line = Delimiters.afterEnd(text, lineEnd);
+      lineEnd = Delimiters.end(text, line, to);
       if (lineEnd < to || to == text.length()) {
-        if (Passages.heading(text, line, lineEnd).isPresent()
-            && isComplete(text.substring(line, lineEnd))) {
+        Optional<SectionKind> kind = Passages.heading(text, line, lineEnd);
+        if (kind.isPresent() && isComplete(text.substring(line, lineEnd), kind.get())) {
           return line;
         }
-      }
-      line = LineEnds.afterEnd(text, lineEnd);
-      if (lineEnd == text.length()) {
-        break;
       }
     }
     return -1;
   }
 
-  private boolean isComplete(String line) {
+  /** Prose may well begin with `player` or `sheet`: a title shows that a heading is meant. */
+  private boolean isComplete(String line, SectionKind kind) {
+    if ((kind == SectionKind.PLAYER || kind == SectionKind.SHEET)
+        && line.chars().noneMatch(c -> Delimiters.isQuote((char) c))) {
+      return false;
+    }
+    if (line.length() > Reader.MOST_IN_A_LINE) {
+      return false;
+    }
     if (parser == null) {
       parser = new LineParser();
     }

@@ -24,7 +24,12 @@ final class NameBuilder {
   private NameBuilder() {}
 
   static Name name(TaborParser.NameContext name) {
-    return new Name(name.word.getText(), Spans.of(name));
+    return new Name(name.getText(), Spans.of(name));
+  }
+
+  /** A name behind the first of several, which is no word that begins a clause. */
+  static Name furtherName(TaborParser.FurtherNameContext name) {
+    return new Name(name.getText(), Spans.of(name));
   }
 
   static Name sectionName(TaborParser.SectionNameContext name) {

@@ -1,16 +1,22 @@
 package tabor.parse;
 
+import java.util.ArrayList;
+import java.util.List;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
 import tabor.source.Span;
 import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
 import tabor.syntax.PartStatement.PatternSource;
+import tabor.syntax.SheetLine;
 
 /** Trees of lanes and what goes with them to records. */
 final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
   /** More places than any rhythm has; it keeps memory in proportion to the text. */
   private static final int MOST_PLACES = 1000;
+
+  /** A section has no more. */
+  private static final int MOST_BLANK = 512;
 
   private final FirstProblem problems;
   private final NumberBuilder numbers;
@@ -40,8 +46,8 @@ final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
   public PartStatement visitPlayed(TaborParser.PlayedContext line) {
     return new PartStatement.Played(
         NameBuilder.subject(line.who),
-        line.source.accept(sources),
-        line.lead != null,
+        line.items.get(0).source.accept(sources),
+        line.items.get(0).lead != null,
         NameBuilder.noteValue(line.value),
         Spans.of(line));
   }
@@ -61,6 +67,27 @@ final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
   public PartStatement visitBarsLine(TaborParser.BarsLineContext line) {
     return new PartStatement.Bars(
         numbers.positive(line.value, "the number of bars"), Spans.of(line));
+  }
+
+  @Override
+  public PartStatement visitBlankBars(TaborParser.BlankBarsContext line) {
+    return new PartStatement.BlankBars(
+        numbers.whole(line.value, 1, MOST_BLANK, "the number of empty bars"), Spans.of(line));
+  }
+
+  @Override
+  public PartStatement visitBlankPart(TaborParser.BlankPartContext line) {
+    return new PartStatement.BlankPart(
+        line.whom == null ? List.of() : NameBuilder.targets(line.whom), Spans.of(line));
+  }
+
+  /** The patterns behind the first of a list. */
+  List<SheetLine.Pattern> others(TaborParser.PlayedContext line) {
+    List<SheetLine.Pattern> others = new ArrayList<>(line.items.size() - 1);
+    for (TaborParser.PatternItemContext item : line.items.subList(1, line.items.size())) {
+      others.add(new SheetLine.Pattern(item.source.accept(sources), item.lead != null));
+    }
+    return others;
   }
 
   private final class SourceVisitor extends TaborParserBaseVisitor<PatternSource> {

@@ -29,7 +29,7 @@ final class Passages {
    * capital opens its section too: it is an error of that line alone.
    */
   static Optional<SectionKind> heading(String text, int start, int end) {
-    int at = LineEnds.skipBlanks(text, start, end);
+    int at = Delimiters.skipBlanks(text, start, end);
     if (at == end || !mayStart(text.charAt(at))) {
       return Optional.empty();
     }

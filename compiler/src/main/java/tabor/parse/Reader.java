@@ -3,6 +3,7 @@ package tabor.parse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Passage;
 import tabor.source.Span;
@@ -21,6 +22,9 @@ import tabor.syntax.StatementRow;
 public final class Reader {
   private final LineParser parser = new LineParser();
   private final LineMemory memory = new LineMemory();
+
+  /** Most characters of a line, line ends within its texts counted; more are {@code too-long}. */
+  static final int MOST_IN_A_LINE = 1 << 16;
 
   /** A reader that remembers nothing yet. */
   public Reader() {}
@@ -63,7 +67,7 @@ public final class Reader {
     while (splitter.advance()) {
       int start = splitter.start();
       int end = splitter.end();
-      int word = LineEnds.skipBlanks(text, start, end);
+      int word = Delimiters.skipBlanks(text, start, end);
       if (word == end || text.charAt(word) == '#') {
         first = false;
         continue;
@@ -95,12 +99,40 @@ public final class Reader {
   private LineParser.Result parse(String text, SectionKind kind, boolean heading) {
     LineParser.Result known = memory.get(text);
     if (known == null) {
-      known = parsed(text, kind, heading);
+      known =
+          text.length() > MOST_IN_A_LINE
+              ? tooLong(text, kind, heading)
+              : parsed(text, kind, heading);
       if (known.problem() == null) {
         memory.put(text, known);
       }
     }
     return known;
+  }
+
+  /** A line that nobody writes is told about without a look at what it says. */
+  private static LineParser.Result tooLong(String text, SectionKind kind, boolean heading) {
+    Span span = span(text);
+    return new LineParser.Result(
+        broken(text, kind, heading, span),
+        null,
+        new SyntaxProblem(
+            Code.TOO_LONG,
+            span,
+            "this line has more than " + MOST_IN_A_LINE + " characters",
+            "Make several lines of it; “next” goes on with the bars after it",
+            List.of()));
+  }
+
+  private static Span span(String text) {
+    int start = Delimiters.skipBlanks(text, 0, text.length());
+    return new Span(start, Math.max(start, Delimiters.endOfBlanks(text, text.length())));
+  }
+
+  private static Statement broken(String text, SectionKind kind, boolean heading, Span span) {
+    return heading
+        ? BrokenLine.heading(kind, null, span)
+        : new Statement.Broken("", text.indexOf(':') >= 0, span);
   }
 
   /** A mistake of ours must not reach a person as an exception; in tests it is to be loud. */
@@ -111,12 +143,9 @@ public final class Reader {
       if (Reader.class.desiredAssertionStatus()) {
         throw mistake;
       }
-      int start = LineEnds.skipBlanks(text, 0, text.length());
-      Span span = new Span(start, Math.max(start, LineEnds.endOfBlanks(text, text.length())));
+      Span span = span(text);
       return new LineParser.Result(
-          heading
-              ? BrokenLine.heading(kind, null, span)
-              : new Statement.Broken("", text.indexOf(':') >= 0, span),
+          broken(text, kind, heading, span),
           null,
           SyntaxProblem.of(span, "this line cannot be read", "Write it more simply"));
     }

@@ -11,6 +11,7 @@ import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
 import tabor.rhythm.BeatUnit;
 import tabor.rhythm.Feel;
+import tabor.rhythm.NoteValue;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.Num;
@@ -27,10 +28,12 @@ import tabor.syntax.SettingStatement.Velocity;
 final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
   private final FirstProblem problems;
   private final NumberBuilder numbers;
+  private final PageBuilder wishes;
 
   SettingBuilder(FirstProblem problems, NumberBuilder numbers) {
     this.problems = problems;
     this.numbers = numbers;
+    this.wishes = new PageBuilder(problems, numbers);
   }
 
   @Override
@@ -217,8 +220,16 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
                     "Write the smaller number first")
                 .fix("Turn them round", span, item.high.getText() + " to " + item.low.getText()));
       }
-      limits.add(
-          new Limit(new Ref<>(kind(item.what.word.getType()), Spans.of(item.what)), low, high));
+      LimitKind kind = kind(item.what.word.getType());
+      Ref<NoteValue> value = null;
+      if (item.value != null) {
+        value = new Ref<>(NoteValue.of(item.value.getText()).orElseThrow(), Spans.of(item.value));
+        if (kind == LimitKind.REACH) {
+          problems.report(
+              Spans.of(item), "a reach has no note value", "It is written reach 200 to 300");
+        }
+      }
+      limits.add(new Limit(new Ref<>(kind, Spans.of(item.what)), value, low, high));
     }
     return new SettingStatement.LimitsSetting(
         NameBuilder.newName(line.who), limits, Spans.of(line));
@@ -231,5 +242,45 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
       case TaborLexer.DOUBLES -> LimitKind.DOUBLES;
       default -> LimitKind.REACH;
     };
+  }
+
+  @Override
+  public SettingStatement visitPage(TaborParser.PageContext line) {
+    return wishes.page(line);
+  }
+
+  @Override
+  public SettingStatement visitGoal(TaborParser.GoalContext line) {
+    return new SettingStatement.Goal(TextBuilder.title(line.words), Spans.of(line));
+  }
+
+  @Override
+  public SettingStatement visitTeacher(TaborParser.TeacherContext line) {
+    return new SettingStatement.Teacher(TextBuilder.prose(line.words), Spans.of(line));
+  }
+
+  @Override
+  public SettingStatement visitLog(TaborParser.LogContext line) {
+    return wishes.log(line);
+  }
+
+  @Override
+  public SettingStatement visitSaySyllables(TaborParser.SaySyllablesContext line) {
+    return wishes.syllables(line);
+  }
+
+  @Override
+  public SettingStatement visitSayThrough(TaborParser.SayThroughContext line) {
+    return wishes.through(line);
+  }
+
+  @Override
+  public SettingStatement visitSaySet(TaborParser.SaySetContext line) {
+    return wishes.set(line);
+  }
+
+  @Override
+  public SettingStatement visitLanguage(TaborParser.LanguageContext line) {
+    return wishes.language(line);
   }
 }

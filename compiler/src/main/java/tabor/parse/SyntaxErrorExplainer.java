@@ -56,6 +56,9 @@ final class SyntaxErrorExplainer {
   }
 
   private boolean belongs(Expectation expectation) {
+    if (Choices.isOne(expectation) && !Choices.mayStand(tokens.get(0))) {
+      return false;
+    }
     StatementRow row = row(expectation);
     return row == null
         || (heading ? kind.word().equals(row.keyword()) : row.sections().contains(kind));
@@ -164,11 +167,11 @@ final class SyntaxErrorExplainer {
   private List<String> starts() {
     List<String> starts = new ArrayList<>();
     for (StatementRow row : StatementTable.inSection(kind)) {
-      if (row.keyword() != null) {
+      if (row.keyword() != null && !starts.contains(row.keyword())) {
         starts.add(row.keyword());
       }
     }
-    if (kind == SectionKind.GROOVE || kind == SectionKind.STEP) {
+    if (kind == SectionKind.GROOVE || kind == SectionKind.STEP || kind == SectionKind.SHEET) {
       starts.addAll(List.of("right", "left", "hands", "feet", "line"));
       starts.addAll(Kits.FIVE_PIECE.surfaceNames());
     }
@@ -180,8 +183,10 @@ final class SyntaxErrorExplainer {
       case GROOVE, STEP ->
           "A part is written as hands : rl rl rl rl; a change starts with a word such as add,"
               + " drop or accent";
+      case SHEET ->
+          "A variation is written as each add kick at 2& 3, or each kick : x . . . | . . x .";
       case PATTERN -> "Nothing stands below a pattern";
-      case HEADER, KIT, CHART -> "It starts with " + Wording.or(starts());
+      case HEADER, KIT, PLAYER, CHART -> "It starts with " + Wording.or(starts());
     };
   }
 
@@ -290,7 +295,8 @@ final class SyntaxErrorExplainer {
     for (Expectation expectation : possible) {
       for (int type : expectation.types().toList()) {
         String literal = Vocabulary.literal(type);
-        boolean name = expectation.in(TaborParser.RULE_name);
+        boolean name =
+            expectation.in(TaborParser.RULE_name) || expectation.in(TaborParser.RULE_plainName);
         if (literal != null && !name && !words.contains(literal)) {
           words.add(literal);
         }

@@ -134,6 +134,7 @@ public final class Vocabulary {
             Map.entry(TaborParser.RULE_head, EnumSet.of(Role.HEAD)),
             Map.entry(TaborParser.RULE_verb, EnumSet.of(Role.STATEMENT)),
             Map.entry(TaborParser.RULE_name, EnumSet.noneOf(Role.class)),
+            Map.entry(TaborParser.RULE_plainName, EnumSet.noneOf(Role.class)),
             Map.entry(TaborParser.RULE_surface, EnumSet.noneOf(Role.class)),
             Map.entry(TaborParser.RULE_letter, EnumSet.noneOf(Role.class)));
 

@@ -24,6 +24,8 @@ final class Wording {
           Map.entry(TaborParser.RULE_sectionName, "the name of a section"),
           Map.entry(TaborParser.RULE_patternName, "the name of a pattern"),
           Map.entry(TaborParser.RULE_kitName, "the name of a kit"),
+          Map.entry(TaborParser.RULE_furtherName, "the name of a section"),
+          Map.entry(TaborParser.RULE_syllable, "a syllable"),
           Map.entry(TaborParser.RULE_surface, "a surface such as snare"),
           Map.entry(TaborParser.RULE_letter, "a letter"),
           Map.entry(TaborParser.RULE_limb, "a limb: right, left, right foot or left foot"),
@@ -58,6 +60,7 @@ final class Wording {
           Map.entry(TaborLexer.SLOT, "a slot such as .3"),
           Map.entry(TaborLexer.AMPERSAND, "`&`"),
           Map.entry(TaborLexer.COMMA, "a comma"),
+          Map.entry(TaborLexer.BAR_LINE, "a bar line"),
           Map.entry(TaborLexer.EQUALS, "an equals sign"),
           Map.entry(TaborLexer.LANE_START, "a colon"));
 
@@ -65,6 +68,11 @@ final class Wording {
   private static final Set<String> SELDOM = Set.of("`hand`", "`foot`", "a comma");
 
   private Wording() {}
+
+  /** The same with a capital. */
+  static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
 
   /** {@code a}, {@code a or b}, {@code a, b or c}. */
   static String or(List<String> items) {

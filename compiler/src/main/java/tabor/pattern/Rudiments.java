@@ -27,29 +27,29 @@ public final class Rudiments {
    * @param lead one cycle, right lead
    * @param alternates true if the next cycle starts with the other hand
    */
-  public record Rudiment(int number, String name, List<Place> lead, boolean alternates) {
+  public record Rudiment(int number, String name, List<PatternPlace> lead, boolean alternates) {
     /** Copies the list. */
     public Rudiment {
       lead = List.copyOf(lead);
     }
 
     /** One cycle with the hands exchanged. */
-    public List<Place> leftLead() {
-      return lead.stream().map(Place::mirrored).toList();
+    public List<PatternPlace> leftLead() {
+      return lead.stream().map(PatternPlace::mirrored).toList();
     }
 
     /** What is poured into a part: both leads, one after the other, if it changes hands. */
-    public List<Place> places() {
+    public List<PatternPlace> places() {
       if (!alternates) {
         return lead;
       }
-      List<Place> both = new ArrayList<>(lead);
+      List<PatternPlace> both = new ArrayList<>(lead);
       both.addAll(leftLead());
       return both;
     }
   }
 
-  // name | * if it alternates | places: capital = stroke, small letters before it = small strokes,
+  // name | * if it alternates | places: capital = stroke, small letters before it = grace notes,
   // a doubled capital = two strokes in the place, z = pressed, > = accent
   private static final String TABLE =
       """
@@ -122,7 +122,7 @@ public final class Rudiments {
       int second = row.indexOf('|', first + 1);
       String name = row.substring(0, first).strip();
       boolean alternates = row.substring(first, second).indexOf('*') > 0;
-      List<Place> places = new ArrayList<>();
+      List<PatternPlace> places = new ArrayList<>();
       for (String token : row.substring(second + 1).strip().split(" ", -1)) {
         places.add(place(token));
       }
@@ -132,7 +132,7 @@ public final class Rudiments {
   }
 
   /** Reads one place of the table, such as {@code llR>}. */
-  static Place place(String token) {
+  static PatternPlace place(String token) {
     int small = 0;
     int strokes = 0;
     char letter = '.';
@@ -145,6 +145,7 @@ public final class Rudiments {
         letter = String.valueOf(c).toLowerCase(Locale.ROOT).charAt(0);
       }
     }
-    return new Place(letter, token.indexOf('>') > 0, small, strokes == 2, token.indexOf('z') > 0);
+    return new PatternPlace(
+        letter, token.indexOf('>') > 0, small, strokes == 2, token.indexOf('z') > 0);
   }
 }

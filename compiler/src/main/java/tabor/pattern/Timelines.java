@@ -42,15 +42,15 @@ public final class Timelines {
   }
 
   /** The places of the timeline of this name. */
-  public static Optional<List<Place>> named(String name) {
+  public static Optional<List<PatternPlace>> named(String name) {
     return Optional.ofNullable(ALL.get(name)).map(Timelines::places);
   }
 
   /** Places of a text in {@code x} and dots. */
-  static List<Place> places(String text) {
-    List<Place> places = new ArrayList<>();
+  static List<PatternPlace> places(String text) {
+    List<PatternPlace> places = new ArrayList<>();
     for (int i = 0; i < text.length(); i++) {
-      places.add(new Place(text.charAt(i), false, 0, false, false));
+      places.add(new PatternPlace(text.charAt(i), false, 0, false, false));
     }
     return places;
   }
@@ -63,7 +63,7 @@ public final class Timelines {
    * @param strokes 1 to {@code places}
    * @param places at most 512
    */
-  public static List<Place> euclid(int strokes, int places) {
+  public static List<PatternPlace> euclid(int strokes, int places) {
     if (strokes < 1 || places < strokes || places > 512) {
       throw new IllegalArgumentException("euclid " + strokes + " " + places);
     }

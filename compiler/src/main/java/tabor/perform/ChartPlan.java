@@ -70,6 +70,41 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
   }
 
   @Override
+  public ChartPlan trade(Chart.Trade item) {
+    return this;
+  }
+
+  @Override
+  public ChartPlan pause(Chart.Pause item) {
+    return this;
+  }
+
+  @Override
+  public ChartPlan ramp(Chart.Ramp item) {
+    return this;
+  }
+
+  @Override
+  public ChartPlan dynamic(Chart.SetDynamic item) {
+    return this;
+  }
+
+  @Override
+  public ChartPlan hold(Chart.Hold item) {
+    return this;
+  }
+
+  @Override
+  public ChartPlan cue(Chart.Cue item) {
+    return this;
+  }
+
+  @Override
+  public ChartPlan mark(Chart.Mark item) {
+    return this;
+  }
+
+  @Override
   public ChartPlan climb(Chart.Climb item) {
     for (Tempo tempo : item.tempi()) {
       List<Chart.Turn> turn = List.of(new Chart.Turn(item.groove(), tempo, item.feel()));

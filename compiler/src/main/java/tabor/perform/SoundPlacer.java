@@ -49,7 +49,7 @@ final class SoundPlacer {
       }
       Time start = BoundedTime.plus(line, local.start());
       if (local.early() > 0) {
-        Time early = early(index, start, local.early(), local.stroke().ornaments().smallStrokes());
+        Time early = early(index, start, local.early(), local.stroke().ornaments().graceNotes());
         if (early == null) {
           continue;
         }

@@ -7,8 +7,8 @@ import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.rhythm.Meter;
 import tabor.source.Span;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 
 /** Says that a bar has too few or too many beats, and what was probably meant. */
@@ -34,7 +34,7 @@ final class BarLengths {
   }
 
   /** A diagnostic on a bar that has so many beats and room for so many others. */
-  Diagnostic wrong(Bar written, int bar, Meter meter, long has, int room) {
+  Diagnostic wrong(LaneBar written, int bar, Meter meter, long has, int room) {
     Diagnostic made =
         problems.make(
             Code.BAR_LENGTH,
@@ -97,7 +97,7 @@ final class BarLengths {
    * The bar in the right number of words, where it was written stroke by stroke or in one word;
    * null where it was not.
    */
-  private @Nullable String regrouped(Bar written, int room) {
+  private @Nullable String regrouped(LaneBar written, int room) {
     List<Beat.Element> slots = new ArrayList<>();
     for (Beat word : written.beats()) {
       if (word.beats() != null || (word.elements().size() != 1 && written.beats().size() != 1)) {
@@ -116,7 +116,7 @@ final class BarLengths {
     return text.toString();
   }
 
-  private Diagnostic tooShort(Diagnostic made, Bar written, long has, int room) {
+  private Diagnostic tooShort(Diagnostic made, LaneBar written, long has, int room) {
     Span end = new Span(written.span().end(), written.span().end());
     Diagnostic told =
         made.help() != null
@@ -130,7 +130,7 @@ final class BarLengths {
             "fill the bar with rests", line.spot(end), " .".repeat((int) (room - has))));
   }
 
-  private Diagnostic tooLong(Diagnostic made, Bar written, long has, int room) {
+  private Diagnostic tooLong(Diagnostic made, LaneBar written, long has, int room) {
     Diagnostic told =
         made.help() != null
             ? made

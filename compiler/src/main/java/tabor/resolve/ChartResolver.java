@@ -2,17 +2,24 @@ package tabor.resolve;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.body.BodyChecks;
 import tabor.diagnostic.Code;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
+import tabor.groove.PageNotes;
+import tabor.groove.PageWishes;
+import tabor.groove.Section;
 import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.syntax.ChartStatement;
+import tabor.syntax.Edit;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
 import tabor.syntax.Name;
@@ -28,11 +35,18 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private static final int MOST_RUNGS = 10_000;
   private static final int MOST_PLAYED = 512;
   private static final int MOST_COUNT_IN = 64;
+  private static final Time A_DAY = Time.of(24 * 60 * 60);
 
   private final Scope scope;
   private final Problems problems;
   private final List<Chart.Item> items = new ArrayList<>();
   private final List<Line> lines = new ArrayList<>();
+
+  /** Tempos of gradual changes as written, by the index of their item. */
+  private final Map<Integer, TempoMark> bare = new HashMap<>();
+
+  private final ChartNames names;
+  private Chart.SetClick click = new Chart.SetClick(Chart.Click.OFF);
   private @Nullable TempoMark tempo;
   private @Nullable Feel feel;
   private boolean partial;
@@ -41,6 +55,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private ChartResolver(Scope scope, String name, Line heading) {
     this.scope = scope;
     this.problems = new Problems(name);
+    this.names = new ChartNames(scope, problems);
     this.line = heading;
   }
 
@@ -60,6 +75,8 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       Statement statement = next.statement();
       if (statement instanceof ChartStatement item) {
         item.match(resolver);
+      } else if (statement instanceof Edit.Dynamic dynamic) {
+        resolver.put(new Chart.SetDynamic(dynamic.loudness().value()));
       } else if (statement instanceof SettingStatement.TempoSetting setting) {
         resolver.tempo = TempoMark.of(setting.tempo());
       } else if (statement instanceof SettingStatement.FeelSetting setting) {
@@ -71,10 +88,15 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       }
     }
     Text title = heading.statement() instanceof Heading.Chart chart ? chart.title() : null;
-    List<Chart.Item> finished = resolver.withNeighbours();
+    resolver.partial |= resolver.names.partial();
+    List<Chart.Item> finished =
+        new ChartNeighbours(resolver.problems, resolver.items, resolver.lines, resolver.bare)
+            .finished();
     resolver.measure(finished);
+    PageNotes page = PageReader.of(syntax, PageWishes.NONE, null, List.of(), resolver.problems);
     Chart chart =
-        new Chart(name, title == null ? null : title.value(), heading.spot(), finished, prose);
+        new Chart(
+            name, title == null ? null : title.value(), heading.spot(), finished, prose, page);
     if (!resolver.partial) {
       resolver.problems.addAll(BodyChecks.check(chart));
     }
@@ -87,29 +109,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   }
 
   private @Nullable Groove groove(Name word) {
-    Resolved found = scope.section(word.text());
-    if (found == null) {
-      partial = true;
-      problems.unknown(
-          line, word.text(), word.span(), "section", scope.near(Scope.Kind.SECTION, word.text()));
-      return null;
-    }
-    partial |= found.partial();
-    if (found.section() instanceof Groove groove) {
-      return groove;
-    }
-    if (found.section() != null) {
-      problems.add(
-          problems
-              .make(
-                  Code.UNKNOWN_NAME,
-                  line,
-                  word.span(),
-                  "“" + word.text() + "” is a chart; a chart plays grooves and steps")
-              .help("name the sections that it plays"));
-    }
-    partial = true;
-    return null;
+    return names.groove(line, word);
   }
 
   private Tempo tempoOf(Groove groove, @Nullable TempoMark own) {
@@ -154,21 +154,50 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void click(ChartStatement.SetClick item) {
-    put(new Chart.SetClick(item.click().value()));
+    Chart.Click wanted = item.click().value();
+    boolean resets = wanted == Chart.Click.ON || wanted == Chart.Click.OFF;
+    return click(
+        resets
+            ? new Chart.SetClick(wanted)
+            : new Chart.SetClick(wanted, List.of(), click.barsOn(), click.barsOff()));
+  }
+
+  @Override
+  public @Nullable Void clickAt(ChartStatement.ClickAt item) {
+    List<Integer> beats = item.beats().stream().map(Num::whole).distinct().sorted().toList();
+    return click(new Chart.SetClick(Chart.Click.ON, beats, click.barsOn(), click.barsOff()));
+  }
+
+  @Override
+  public @Nullable Void clickBars(ChartStatement.ClickBars item) {
+    int on = within(item.on(), SectionDraft.MOST_BARS, "this stretch of click");
+    int off = within(item.off(), SectionDraft.MOST_BARS, "this stretch without click");
+    Chart.Click wanted = click.click() == Chart.Click.OFF ? Chart.Click.ON : click.click();
+    return on == 0 || off == 0 ? null : click(new Chart.SetClick(wanted, click.beats(), on, off));
+  }
+
+  private @Nullable Void click(Chart.SetClick next) {
+    click = next;
+    put(next);
     return null;
   }
 
   @Override
   public @Nullable Void play(ChartStatement.Play item) {
-    TempoMark own = item.tempo() == null ? null : TempoMark.of(item.tempo());
-    int times = item.times() == null ? 1 : within(item.times(), MOST_TIMES, "this line");
+    ChartStatement.Clauses said = item.clauses();
+    TempoMark own = said.tempo() == null ? null : TempoMark.of(said.tempo());
+    Chart.Amount amount = amount(said);
+    List<Section> named = new ArrayList<>();
     List<Chart.Turn> turns = new ArrayList<>();
     for (Name name : item.sections()) {
-      Groove groove = groove(name);
-      if (groove != null) {
-        turns.add(new Chart.Turn(groove, tempoOf(groove, own), feelOf(groove)));
+      Section section = names.section(line, name);
+      if (section != null) {
+        named.add(section);
+        ChartNames.grooves(section)
+            .forEach(one -> turns.add(new Chart.Turn(one, tempoOf(one, own), feelOf(one))));
       }
     }
+    Chart.Extras extras = names.extras(line, said, turns);
     if (turns.size() > MOST_PLAYED) {
       partial = true;
       problems.add(
@@ -179,9 +208,73 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
                   item.span(),
                   "one line plays at most " + MOST_PLAYED + " sections")
               .help("write several lines"));
-    } else if (!turns.isEmpty() && times > 0) {
-      put(new Chart.Play(turns, times));
+    } else if (!turns.isEmpty() && amount != null) {
+      put(new Chart.Play(turns, amount, said.each() != null, extras, named));
     }
+    return null;
+  }
+
+  /** How often or how long; null, and said so, if that is too much. */
+  private Chart.@Nullable Amount amount(ChartStatement.Clauses said) {
+    Num times = said.times();
+    Num bars = said.bars();
+    ChartStatement.Duration time = said.time();
+    if (time != null) {
+      Time seconds = seconds(time);
+      return seconds == null ? null : new Chart.Amount(0, 0, seconds);
+    }
+    if (bars != null) {
+      int count = within(bars, MOST_TIMES, "this line");
+      return count == 0 ? null : new Chart.Amount(0, count, null);
+    }
+    int count = times == null ? 1 : within(times, MOST_TIMES, "this line");
+    return count == 0 ? null : new Chart.Amount(count, 0, null);
+  }
+
+  /** A length of time in seconds; null, and said so, if it is longer than a day. */
+  private @Nullable Time seconds(ChartStatement.Duration time) {
+    Time seconds = time.number().value().times(time.minutes() ? 60 : 1);
+    if (seconds.compareTo(A_DAY) <= 0) {
+      return seconds;
+    }
+    partial = true;
+    problems.add(
+        problems
+            .make(Code.TOO_LONG, line, time.span(), "this is longer than 24 hours")
+            .help("write a shorter time"));
+    return null;
+  }
+
+  @Override
+  public @Nullable Void trade(ChartStatement.Trade item) {
+    ChartStatement.Clauses said = item.clauses();
+    TempoMark own = said.tempo() == null ? null : TempoMark.of(said.tempo());
+    Chart.Amount amount = amount(said);
+    Groove groove = groove(item.section());
+    if (groove == null || amount == null) {
+      return null;
+    }
+    Chart.Turn turn = new Chart.Turn(groove, tempoOf(groove, own), feelOf(groove));
+    Chart.Extras extras = names.extras(line, said, List.of(turn));
+    if (item.bars().whole() > groove.bars()) {
+      partial = true;
+      problems.add(
+          problems
+              .make(
+                  Code.TOO_LONG,
+                  line,
+                  item.bars().span(),
+                  "“"
+                      + groove.name()
+                      + "” has "
+                      + SectionLength.bars(groove.bars())
+                      + ", so "
+                      + item.bars().whole()
+                      + " bars of it cannot be traded")
+              .help("trade " + SectionLength.bars(groove.bars()) + " or fewer"));
+      return null;
+    }
+    put(new Chart.Trade(turn, item.bars().whole(), amount, extras));
     return null;
   }
 
@@ -195,23 +288,84 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   }
 
   @Override
-  public @Nullable Void climb(ChartStatement.Climb item) {
-    Groove groove = groove(item.section());
-    Time from = item.from().value();
-    Time to = item.to().value();
-    Time by = item.by().value();
-    boolean inBars = item.inBars();
-    int every = within(item.every(), MOST_TIMES, "one step of this ladder");
-    if (groove == null || every == 0) {
+  public @Nullable Void restTime(ChartStatement.RestTime item) {
+    Time seconds = seconds(item.length());
+    if (seconds != null) {
+      put(new Chart.Pause(seconds));
+    }
+    return null;
+  }
+
+  @Override
+  public @Nullable Void ramp(ChartStatement.Ramp item) {
+    int bars = within(item.bars(), MOST_TIMES, "this change of tempo");
+    TempoMark from = TempoMark.of(item.from());
+    TempoMark to = new TempoMark(from.beat(), item.to().value());
+    if (bars > 0) {
+      // What follows says in which meter a bare tempo counts; until then it is the usual one.
+      put(new Chart.Ramp(from.in(Meter.COMMON), to.in(Meter.COMMON), bars));
+      bare.put(items.size() - 1, from);
+    }
+    tempo = to;
+    return null;
+  }
+
+  @Override
+  public @Nullable Void hold(ChartStatement.Hold item) {
+    boolean played =
+        items.stream()
+            .anyMatch(
+                one ->
+                    one instanceof Chart.Play
+                        || one instanceof Chart.Climb
+                        || one instanceof Chart.Trade);
+    if (!played) {
+      partial = true;
+      problems.add(
+          problems
+              .make(
+                  Code.NOTHING_THERE,
+                  line,
+                  item.span(),
+                  "nothing is played above that could ring on")
+              .help("write hold below the play line whose last stroke is to ring"));
       return null;
     }
-    if (inBars && every % groove.bars() != 0) {
+    put(new Chart.Hold(item.beats().whole()));
+    return null;
+  }
+
+  @Override
+  public @Nullable Void cue(ChartStatement.Cue item) {
+    Num bar = item.bar();
+    put(new Chart.Cue(item.text().value(), bar == null ? 0 : bar.whole()));
+    return null;
+  }
+
+  @Override
+  public @Nullable Void mark(ChartStatement.Mark item) {
+    put(new Chart.Mark(item.text().value()));
+    return null;
+  }
+
+  @Override
+  public @Nullable Void climb(ChartStatement.Climb item) {
+    Groove groove = groove(item.section());
+    Num often = item.every();
+    boolean inBars = item.inBars();
+    int every = often == null ? 1 : within(often, MOST_TIMES, "one step of this ladder");
+    ChartStatement.Duration time = item.clauses().time();
+    Time seconds = time == null ? null : seconds(time);
+    if (groove == null || every == 0 || (time != null && seconds == null)) {
+      return null;
+    }
+    if (inBars && often != null && every % groove.bars() != 0) {
       problems.add(
           problems
               .make(
                   Code.BAR_COUNT,
                   line,
-                  item.every().span(),
+                  often.span(),
                   "“"
                       + groove.name()
                       + "” has "
@@ -221,6 +375,29 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
               .help("climb every " + groove.bars() + " bars, or a multiple"));
       return null;
     }
+    List<Tempo> tempi = rungs(item, groove);
+    if (tempi.isEmpty()) {
+      return null;
+    }
+    Chart.Turn first = new Chart.Turn(groove, tempi.get(0), feelOf(groove));
+    put(
+        new Chart.Climb(
+            groove,
+            tempi,
+            first.feel(),
+            item.by().value(),
+            every,
+            inBars ? Chart.Every.BARS : Chart.Every.TIMES,
+            seconds,
+            names.extras(line, item.clauses(), List.of(first))));
+    return null;
+  }
+
+  /** The tempi of a ladder; none, and said so, if they are too many. */
+  private List<Tempo> rungs(ChartStatement.Climb item, Groove groove) {
+    Time from = item.from().value();
+    Time to = item.to().value();
+    Time by = item.by().value();
     Time distance = to.minus(from);
     Time size = distance.sign() < 0 ? distance.negate() : distance;
     if (size.over(by).compareTo(Time.of(MOST_RUNGS)) > 0) {
@@ -232,7 +409,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
                   item.span(),
                   "this ladder has more than " + MOST_RUNGS + " steps")
               .help("climb by more at a time"));
-      return null;
+      return List.of();
     }
     Time beat = groove.meter().tempoBeat();
     List<Tempo> tempi = new ArrayList<>();
@@ -241,62 +418,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       tempi.add(new Tempo(beat, at));
     }
     tempi.add(new Tempo(beat, to));
-    put(
-        new Chart.Climb(
-            groove,
-            tempi,
-            feelOf(groove),
-            by,
-            every,
-            inBars ? Chart.Every.BARS : Chart.Every.TIMES));
-    return null;
-  }
-
-  /** Count-ins take meter and tempo of what follows, rests of what was before, else follows. */
-  private List<Chart.Item> withNeighbours() {
-    List<Chart.Item> done = new ArrayList<>();
-    for (int i = 0; i < items.size(); i++) {
-      Chart.Item item = items.get(i);
-      if (item instanceof Chart.CountIn countIn) {
-        Chart.Turn next = firstFrom(i);
-        done.add(
-            next == null
-                ? countIn
-                : new Chart.CountIn(countIn.bars(), next.groove(), next.tempo()));
-      } else if (item instanceof Chart.Rest rest) {
-        Chart.Turn near = lastBefore(i);
-        near = near == null ? firstFrom(i) : near;
-        done.add(near == null ? rest : new Chart.Rest(rest.bars(), near.groove(), near.tempo()));
-      } else {
-        done.add(item);
-      }
-    }
-    return done;
-  }
-
-  private Chart.@Nullable Turn firstFrom(int index) {
-    for (int i = index; i < items.size(); i++) {
-      if (items.get(i) instanceof Chart.Play play) {
-        return play.turns().get(0);
-      }
-      if (items.get(i) instanceof Chart.Climb climb) {
-        return new Chart.Turn(climb.groove(), climb.tempi().get(0), climb.feel());
-      }
-    }
-    return null;
-  }
-
-  private Chart.@Nullable Turn lastBefore(int index) {
-    for (int i = index - 1; i >= 0; i--) {
-      if (items.get(i) instanceof Chart.Play play) {
-        return play.turns().get(play.turns().size() - 1);
-      }
-      if (items.get(i) instanceof Chart.Climb climb) {
-        return new Chart.Turn(
-            climb.groove(), climb.tempi().get(climb.tempi().size() - 1), climb.feel());
-      }
-    }
-    return null;
+    return tempi;
   }
 
   /** Says so where the chart grows longer than a day, or beyond what can be written out. */

@@ -12,7 +12,7 @@ import tabor.rhythm.Time;
 /** How long a chart is, and how much it sounds: outputs grow with both. */
 public final class ChartSize {
   /** Most strokes that the charts of a file sound together. */
-  public static final long MOST_SOUNDS = 250_000;
+  public static final long MOST_SOUNDS = 100_000;
 
   private static final BigInteger PICOS = BigInteger.TEN.pow(12);
 
@@ -54,8 +54,116 @@ public final class ChartSize {
         }
 
         @Override
+        public Long trade(Chart.Trade one) {
+          return 0L;
+        }
+
+        @Override
+        public Long pause(Chart.Pause one) {
+          return 0L;
+        }
+
+        @Override
+        public Long ramp(Chart.Ramp one) {
+          return 0L;
+        }
+
+        @Override
+        public Long dynamic(Chart.SetDynamic one) {
+          return 0L;
+        }
+
+        @Override
+        public Long hold(Chart.Hold one) {
+          return 0L;
+        }
+
+        @Override
+        public Long cue(Chart.Cue one) {
+          return 0L;
+        }
+
+        @Override
+        public Long mark(Chart.Mark one) {
+          return 0L;
+        }
+
+        @Override
         public Long climb(Chart.Climb one) {
           return (long) one.groove().strokes().size() * one.times() * one.tempi().size();
+        }
+      };
+
+  /** How many bars an item plays; 0 where only a time says how long. */
+  static final Chart.Cases<Long> BARS =
+      new Chart.Cases<>() {
+        @Override
+        public Long countIn(Chart.CountIn one) {
+          return (long) one.bars();
+        }
+
+        @Override
+        public Long click(Chart.SetClick one) {
+          return 0L;
+        }
+
+        @Override
+        public Long play(Chart.Play one) {
+          Chart.Amount amount = one.amount();
+          long row = 0;
+          for (Chart.Turn turn : one.turns()) {
+            row += turn.groove().bars();
+          }
+          return amount.bars() > 0
+              ? amount.bars() * (one.each() ? (long) one.turns().size() : 1)
+              : row * amount.times();
+        }
+
+        @Override
+        public Long rest(Chart.Rest one) {
+          return (long) one.bars();
+        }
+
+        @Override
+        public Long trade(Chart.Trade one) {
+          return 2L * one.bars() * one.amount().times();
+        }
+
+        @Override
+        public Long pause(Chart.Pause one) {
+          return 0L;
+        }
+
+        @Override
+        public Long ramp(Chart.Ramp one) {
+          return 0L;
+        }
+
+        @Override
+        public Long dynamic(Chart.SetDynamic one) {
+          return 0L;
+        }
+
+        @Override
+        public Long hold(Chart.Hold one) {
+          return 0L;
+        }
+
+        @Override
+        public Long cue(Chart.Cue one) {
+          return 0L;
+        }
+
+        @Override
+        public Long mark(Chart.Mark one) {
+          return 0L;
+        }
+
+        @Override
+        public Long climb(Chart.Climb one) {
+          return one.seconds() == null
+              ? (long) one.groove().bars() * one.times() * one.tempi().size()
+              : 0;
         }
       };
 
@@ -64,7 +172,8 @@ public final class ChartSize {
       new Chart.Cases<>() {
         @Override
         public BigInteger countIn(Chart.CountIn one) {
-          return bars(one.bars(), one.like(), one.tempo());
+          Time length = meters(one.like()).between(1 - one.bars(), 1);
+          return picos(length, one.tempo());
         }
 
         @Override
@@ -83,7 +192,42 @@ public final class ChartSize {
 
         @Override
         public BigInteger rest(Chart.Rest one) {
-          return bars(one.bars(), one.like(), one.tempo());
+          return picos(meters(one.like()).length(one.bars()), one.tempo());
+        }
+
+        @Override
+        public BigInteger trade(Chart.Trade one) {
+          return BigInteger.ZERO;
+        }
+
+        @Override
+        public BigInteger pause(Chart.Pause one) {
+          return BigInteger.ZERO;
+        }
+
+        @Override
+        public BigInteger ramp(Chart.Ramp one) {
+          return BigInteger.ZERO;
+        }
+
+        @Override
+        public BigInteger dynamic(Chart.SetDynamic one) {
+          return BigInteger.ZERO;
+        }
+
+        @Override
+        public BigInteger hold(Chart.Hold one) {
+          return BigInteger.ZERO;
+        }
+
+        @Override
+        public BigInteger cue(Chart.Cue one) {
+          return BigInteger.ZERO;
+        }
+
+        @Override
+        public BigInteger mark(Chart.Mark one) {
+          return BigInteger.ZERO;
         }
 
         @Override
@@ -95,9 +239,8 @@ public final class ChartSize {
           return all.multiply(BigInteger.valueOf(one.times()));
         }
 
-        private BigInteger bars(int bars, @Nullable Groove like, Tempo tempo) {
-          Meters meters = like == null ? Meters.of(Meter.COMMON) : like.setting().meters();
-          return picos(meters.length(bars), tempo);
+        private static Meters meters(@Nullable Groove like) {
+          return like == null ? Meters.of(Meter.COMMON) : like.meters();
         }
 
         private BigInteger picos(Time length, Tempo tempo) {

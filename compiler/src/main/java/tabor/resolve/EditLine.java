@@ -47,10 +47,13 @@ final class EditLine implements Edit.Cases<SectionDraft> {
       return null;
     }
     SectionDraft seen = targets.nameLimb() ? Dealing.dealt(frame(), draft) : draft;
-    PlaceQuery.Found found = new PlaceQuery(seen.view(), targets.any()).find(at, targets.span());
+    PlaceQuery.Found found =
+        new PlaceQuery(seen.view(), targets.any()).find(at, targets.span(), frame().lenient());
     if (!found.misses().isEmpty()) {
       context.say(seen.view(), targets.any(), targets.words(), found.misses());
-      return null;
+      if (found.strokes().isEmpty()) {
+        return null;
+      }
     }
     if (!targets.nameLimb()) {
       return new Chosen(seen, found.strokes());

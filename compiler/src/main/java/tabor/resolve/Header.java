@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Diagnostic;
+import tabor.groove.Lesson;
 import tabor.groove.Levels;
 import tabor.kit.Limits;
 import tabor.rhythm.Feel;
@@ -25,6 +26,7 @@ import tabor.source.Spot;
  * @param kit name of the kit
  * @param limits limits of players by name; the empty name is everybody
  * @param uses files named by {@code use}
+ * @param extras what it says for the printed page; no players
  * @param diagnostics what is wrong with it
  */
 public record Header(
@@ -40,6 +42,7 @@ public record Header(
     @Nullable Named kit,
     Map<String, Limits> limits,
     List<Named> uses,
+    Lesson.Extras extras,
     List<Diagnostic> diagnostics) {
   /** Copies the collections. */
   public Header {

@@ -5,7 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.CountingWords;
+import tabor.groove.Language;
+import tabor.groove.Lesson;
 import tabor.groove.Levels;
+import tabor.groove.PageWishes;
+import tabor.groove.PracticeLog;
 import tabor.kit.Limits;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meters;
@@ -31,6 +36,12 @@ public final class HeaderReader implements SettingStatement.Cases<@Nullable Void
   private Header.@Nullable Named kit;
   private final Map<String, Limits> limits = new HashMap<>();
   private final List<Header.Named> uses = new ArrayList<>();
+  private PageWishes wishes = PageWishes.NONE;
+  private final List<String> goals = new ArrayList<>();
+  private final List<String> teacher = new ArrayList<>();
+  private @Nullable PracticeLog log;
+  private CountingWords words = CountingWords.OURS;
+  private @Nullable Language language;
   private @Nullable Line line;
 
   private HeaderReader() {}
@@ -62,6 +73,14 @@ public final class HeaderReader implements SettingStatement.Cases<@Nullable Void
         reader.kit,
         reader.limits,
         reader.uses,
+        new Lesson.Extras(
+            reader.wishes,
+            reader.goals,
+            reader.teacher,
+            reader.log,
+            reader.words,
+            reader.language,
+            List.of()),
         reader.problems.found());
   }
 
@@ -128,6 +147,42 @@ public final class HeaderReader implements SettingStatement.Cases<@Nullable Void
   @Override
   public @Nullable Void limits(SettingStatement.LimitsSetting setting) {
     SettingReader.limits(setting, limits);
+    return null;
+  }
+
+  @Override
+  public @Nullable Void page(SettingStatement.Page setting) {
+    wishes = PageReader.wished(wishes, setting);
+    return null;
+  }
+
+  @Override
+  public @Nullable Void goal(SettingStatement.Goal setting) {
+    goals.add(setting.text().value());
+    return null;
+  }
+
+  @Override
+  public @Nullable Void teacher(SettingStatement.Teacher setting) {
+    teacher.add(setting.text().value());
+    return null;
+  }
+
+  @Override
+  public @Nullable Void log(SettingStatement.Log setting) {
+    log = new PracticeLog(setting.number().whole(), setting.unit().value());
+    return null;
+  }
+
+  @Override
+  public @Nullable Void say(SettingStatement.Say setting) {
+    words = PageReader.said(words, setting);
+    return null;
+  }
+
+  @Override
+  public @Nullable Void language(SettingStatement.LanguageSetting setting) {
+    language = setting.language().value();
     return null;
   }
 }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
-import tabor.syntax.Bar;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.Statement;
@@ -40,7 +40,7 @@ final class LaneRun {
    * @param bar null where the part was silent
    * @param line where it is written
    */
-  private record Latest(@Nullable Bar bar, Line line) {}
+  private record Latest(@Nullable LaneBar bar, Line line) {}
 
   private final SectionFrame frame;
   private final Problems problems;
@@ -217,6 +217,10 @@ final class LaneRun {
     }
     int start = length.systems().get(Math.min(system, length.systems().size() - 1));
     int bar = system == 0 && frame.pickupBeats() > 0 ? 0 : start;
+    if (bar > draft.bars()) {
+      // The section is too long, and that is told; walking up to here each time takes too long.
+      return List.of();
+    }
     hints.letters(lane, frame.meters(), bar);
     return bars(draft, line, lane, bar, hints);
   }
@@ -236,7 +240,7 @@ final class LaneRun {
         track.latest.put(frame.meters().of(silent), new Latest(null, line));
       }
     }
-    for (Bar written : lane.bars()) {
+    for (LaneBar written : lane.bars()) {
       if (bar > draft.bars()) {
         break;
       }

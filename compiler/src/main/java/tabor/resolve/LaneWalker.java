@@ -8,8 +8,8 @@ import tabor.rhythm.Division;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 import tabor.source.Span;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 
 /**
@@ -94,7 +94,7 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
   }
 
   /** Walks through a bar, which must have as many beats as it has room for; says so if not. */
-  void bar(int number, Bar written, boolean first) {
+  void bar(int number, LaneBar written, boolean first) {
     bar = number;
     grid = view.grid(number);
     int beat = view.firstBeat(number);

@@ -9,8 +9,8 @@ import java.util.Set;
 import tabor.diagnostic.Code;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
@@ -32,12 +32,12 @@ final class LoopLanes {
   List<LaneWalker.Placed> ostinato(PartStatement.Lane lane, PartHints hints) {
     LaneWalker walker = new LaneWalker(frame, problems, draft.view(), line);
     int period = lane.bars().size();
-    Map<Meter, Bar> latest = new HashMap<>();
-    List<Bar> effective = new ArrayList<>();
+    Map<Meter, LaneBar> latest = new HashMap<>();
+    List<LaneBar> effective = new ArrayList<>();
     for (int i = 0; i < period; i++) {
-      Bar written = lane.bars().get(i);
+      LaneBar written = lane.bars().get(i);
       Meter meter = frame.meters().of(i + 1);
-      Bar bar = written.repeat() ? latest.get(meter) : written;
+      LaneBar bar = written.repeat() ? latest.get(meter) : written;
       if (bar == null) {
         nothingBefore(frame, problems, line, written, i + 1);
         return List.of();
@@ -45,9 +45,9 @@ final class LoopLanes {
       latest.put(meter, bar);
       effective.add(bar);
     }
-    Set<Bar> told = new HashSet<>();
+    Set<LaneBar> told = new HashSet<>();
     for (int bar = 1; bar <= draft.bars(); bar++) {
-      Bar written = effective.get((bar - 1) % period);
+      LaneBar written = effective.get((bar - 1) % period);
       // Under meters in turn a bar may come to stand in another meter than its first.
       boolean first = bar <= period || frame.meters().size() > 1;
       int before = problems.found().size();
@@ -134,7 +134,7 @@ final class LoopLanes {
 
   /** Says that {@code %} has nothing to repeat. */
   static void nothingBefore(
-      SectionFrame frame, Problems problems, Line line, Bar written, int bar) {
+      SectionFrame frame, Problems problems, Line line, LaneBar written, int bar) {
     problems.incomplete();
     boolean meters = bar > 1;
     problems.add(

@@ -16,8 +16,8 @@ import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.source.Spot;
-import tabor.syntax.Bar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.LimbRef;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
@@ -38,7 +38,7 @@ final class PartHints {
 
   /** Finds capitals in ghost parentheses. */
   void ghosts(PartStatement.Lane lane) {
-    for (Bar bar : lane.bars()) {
+    for (LaneBar bar : lane.bars()) {
       for (Beat beat : bar.beats()) {
         ghosts(beat.elements(), false);
       }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import tabor.pattern.Place;
+import tabor.pattern.PatternPlace;
 import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
 import tabor.source.Span;
@@ -43,7 +43,7 @@ final class Patterns {
           : elements(Timelines.euclid(strokes, places));
     }
     String name = ((PartStatement.Named) source).name().text();
-    Optional<List<Place>> builtIn =
+    Optional<List<PatternPlace>> builtIn =
         Rudiments.named(name).map(Rudiments.Rudiment::places).or(() -> Timelines.named(name));
     return builtIn.isPresent() ? elements(builtIn.get()) : scope.pattern(name);
   }
@@ -69,10 +69,10 @@ final class Patterns {
     return count;
   }
 
-  private static List<Beat.Element> elements(List<Place> places) {
+  private static List<Beat.Element> elements(List<PatternPlace> places) {
     Span nowhere = new Span(0, 0);
     List<Beat.Element> elements = new ArrayList<>(places.size());
-    for (Place place : places) {
+    for (PatternPlace place : places) {
       if (place.letter() == '.') {
         elements.add(new Beat.Rest(nowhere));
       } else {
@@ -81,7 +81,7 @@ final class Patterns {
                 ? List.of(Beat.Suffix.DIDDLE)
                 : place.buzz() ? List.of(Beat.Suffix.BUZZ) : List.of();
         elements.add(
-            new Beat.Hit(place.letter(), place.accent(), place.small(), suffixes, nowhere));
+            new Beat.Hit(place.letter(), place.accent(), place.graceNotes(), suffixes, nowhere));
       }
     }
     return elements;

@@ -65,11 +65,21 @@ public final class PlaceQuery {
    * @param what where the target is written, for misses of the whole target
    */
   public Found find(At at, Span what) {
+    return find(at, what, false);
+  }
+
+  /**
+   * The same, and where some of it is missing, what is there.
+   *
+   * @param partly true to find what is there beside what is missing
+   */
+  Found find(At at, Span what, boolean partly) {
     Bars bars = bars(at.bars());
     if (bars.missing() != null) {
       return Found.missing(List.of(new Miss.NoBar(bars.missing())));
     }
     At.Places places = at.places();
+    List<Miss> partial = new ArrayList<>();
     Collection<Stroke> there;
     if (places == null) {
       there = all(bars.numbers());
@@ -82,9 +92,10 @@ public final class PlaceQuery {
           misses.add(miss);
         }
       }
-      if (!misses.isEmpty()) {
+      if (!misses.isEmpty() && (!partly || chosen.isEmpty())) {
         return Found.missing(misses);
       }
+      partial.addAll(misses);
       there = chosen;
     }
     Ref<Level> where = at.where();
@@ -102,7 +113,7 @@ public final class PlaceQuery {
       return Found.missing(
           List.of(new Miss.Nothing(span, null, bar, where == null ? null : where.value())));
     }
-    return new Found(strokes, List.of());
+    return new Found(strokes, partial);
   }
 
   private List<Stroke> all(Collection<Integer> bars) {

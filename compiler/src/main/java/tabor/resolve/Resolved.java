@@ -13,11 +13,23 @@ import tabor.groove.Section;
  *     be missing that are not missing in the source
  * @param diagnostics what is wrong with it, in no order
  * @param effort what it cost to work out, about the number of strokes looked at
+ * @param variations of a sheet each of its variations, in order; none of other sections
  */
 public record Resolved(
-    @Nullable Section section, boolean partial, List<Diagnostic> diagnostics, long effort) {
-  /** Copies the list. */
+    @Nullable Section section,
+    boolean partial,
+    List<Diagnostic> diagnostics,
+    long effort,
+    List<Resolved> variations) {
+  /** Copies the lists. */
   public Resolved {
     diagnostics = List.copyOf(diagnostics);
+    variations = List.copyOf(variations);
+  }
+
+  /** A section that is no sheet. */
+  public Resolved(
+      @Nullable Section section, boolean partial, List<Diagnostic> diagnostics, long effort) {
+    this(section, partial, diagnostics, effort, List.of());
   }
 }

@@ -36,7 +36,7 @@ record SectionDraft(
     boolean dealt,
     long effort) {
   /** Most strokes of one section; more are {@code too-long}. */
-  static final int MOST_STROKES = 100_000;
+  static final int MOST_STROKES = 40_000;
 
   /** Most bars of one section. */
   static final int MOST_BARS = 512;
@@ -45,7 +45,7 @@ record SectionDraft(
   static final int FINEST = 4096;
 
   /** What the lines of one section may cost together; more is {@code too-long}. */
-  static final long MOST_EFFORT = 3_000_000;
+  static final long MOST_EFFORT = 1_000_000;
 
   /** Copies the collections, the strokes excepted. */
   SectionDraft {

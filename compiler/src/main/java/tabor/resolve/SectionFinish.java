@@ -9,6 +9,8 @@ import tabor.body.BodyChecks;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
+import tabor.groove.PageNotes;
+import tabor.groove.PageWishes;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
@@ -24,11 +26,17 @@ final class SectionFinish {
   private final SectionFrame frame;
   private final Problems problems;
   private final SectionSyntax syntax;
+  private final List<Integer> lineStarts;
 
-  SectionFinish(SectionFrame frame, Problems problems, SectionSyntax syntax) {
+  /**
+   * @param lineStarts the bars before which the writer began a line
+   */
+  SectionFinish(
+      SectionFrame frame, Problems problems, SectionSyntax syntax, List<Integer> lineStarts) {
     this.frame = frame;
     this.problems = problems;
     this.syntax = syntax;
+    this.lineStarts = lineStarts;
   }
 
   /** The finished section; what is wrong with it goes to the problems. */
@@ -63,9 +71,16 @@ final class SectionFinish {
             marks,
             hairpins,
             prose(),
-            repeats(dealt));
+            repeats(dealt),
+            page());
     problems.addAll(BodyChecks.check(groove));
     return groove;
+  }
+
+  private PageNotes page() {
+    Groove base = frame.base();
+    PageWishes from = base == null ? PageWishes.NONE : base.page().wishes();
+    return PageReader.of(syntax, from, frame.kit(), lineStarts, problems);
   }
 
   private List<String> prose() {

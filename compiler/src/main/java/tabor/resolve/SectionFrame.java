@@ -20,6 +20,8 @@ import tabor.syntax.Line;
  * @param pickupBeats how many beats bar 0 has; 0 where there is none
  * @param meterIn what stands between signature and numbers of a meter with {@code in}; null where
  *     there is no such line of this section or its header
+ * @param lenient true for a variation of a sheet: a line acts as far as it finds something, since
+ *     it need do so in one variation only
  */
 record SectionFrame(
     String name,
@@ -29,7 +31,8 @@ record SectionFrame(
     @Nullable Groove base,
     Groove.Setting setting,
     int pickupBeats,
-    @Nullable Spot meterIn) {
+    @Nullable Spot meterIn,
+    boolean lenient) {
 
   Kit kit() {
     return setting.kit();

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
@@ -60,7 +61,32 @@ public final class SectionResolver {
     if (resolver.hasBrokenLine()) {
       resolver.problems.incomplete();
     }
-    return resolver.isStep() ? resolver.step() : resolver.groove();
+    return resolver.isStep() ? resolver.step(false) : resolver.groove();
+  }
+
+  /**
+   * Works out a variation of a sheet.
+   *
+   * @param syntax the step that is left of the sheet
+   */
+  static Resolved variation(SectionSyntax syntax, String name, Scope scope) {
+    SectionResolver resolver = new SectionResolver(syntax, name, scope);
+    if (resolver.hasBrokenLine()) {
+      resolver.problems.incomplete();
+    }
+    return resolver.step(true);
+  }
+
+  /** A section before it is finished. */
+  record Draft(SectionFrame frame, SectionDraft draft) {}
+
+  /** A step as its lines leave it; null where what it starts from is not there. */
+  static @Nullable Draft draft(SectionSyntax syntax, String name, Scope scope) {
+    SectionResolver resolver = new SectionResolver(syntax, name, scope);
+    Resolved from = resolver.base();
+    return from != null && from.section() instanceof Groove base
+        ? resolver.edited(base, true)
+        : null;
   }
 
   private boolean isStep() {
@@ -106,6 +132,8 @@ public final class SectionResolver {
         } else if (statement instanceof PartStatement.Bars written) {
           int bars = bars(line, written);
           said = bars == 0 ? said : new SectionLength.Said(line, bars);
+        } else if (statement instanceof PartStatement.BlankBars blank) {
+          said = new SectionLength.Said(line, blank.bars().whole());
         } else if (statement instanceof Statement.Broken broken
             && (broken.keyword().equals("time") || broken.keyword().equals("pickup"))) {
           meters = null;
@@ -165,7 +193,8 @@ public final class SectionResolver {
             null,
             setting,
             preamble.pickup(meters),
-            preamble.meterIn);
+            preamble.meterIn,
+            false);
     SectionLength length =
         within(new LengthReader(frame, problems, syntax.lines()).ofGroove(preamble.said));
     if (!length.fits()) {
@@ -176,7 +205,9 @@ public final class SectionResolver {
       plays.put(limb, setting.kit().home(limb));
     }
     SectionDraft draft = SectionDraft.empty(frame, length.bars(), plays);
-    return finished(frame, lines(frame, draft, new LaneRun(frame, problems), length));
+    PageReader.checkBlank(syntax, problems);
+    SectionDraft edited = lines(frame, draft, new LaneRun(frame, problems), length);
+    return finished(frame, edited, length.systems().stream().filter(bar -> bar > 1).toList());
   }
 
   private SectionLength within(SectionLength length) {
@@ -222,7 +253,7 @@ public final class SectionResolver {
 
   // ---- steps
 
-  private Resolved step() {
+  private Resolved step(boolean lenient) {
     Resolved from = base();
     if (from == null || !(from.section() instanceof Groove base)) {
       return failed();
@@ -230,10 +261,16 @@ public final class SectionResolver {
     if (from.partial()) {
       problems.incomplete();
     }
+    Draft edited = edited(base, lenient);
+    return finished(edited.frame(), edited.draft(), base.page().lineStarts());
+  }
+
+  private Draft edited(Groove base, boolean lenient) {
     SectionView view = SectionView.of(base);
     Groove.Setting setting = settings.after(base.setting());
     SectionFrame frame =
-        new SectionFrame(name, title(), heading, scope, base, setting, view.pickupBeats(), null);
+        new SectionFrame(
+            name, title(), heading, scope, base, setting, view.pickupBeats(), null, lenient);
     SectionView own =
         SectionView.of(
             setting.meters(), setting.feel(), view.pickupBeats(), base.bars(), base.written());
@@ -250,7 +287,7 @@ public final class SectionResolver {
         setting.kit().equals(base.setting().kit())
             ? draft
             : new KitChange(frame, problems, syntax).change(draft);
-    return finished(frame, lines(frame, onKit, null, null));
+    return new Draft(frame, lines(frame, onKit, null, null));
   }
 
   /** True if the strokes of one section, unchanged, are dealt alike in the other. */
@@ -276,12 +313,7 @@ public final class SectionResolver {
     }
     Resolved found = scope.section(from.text());
     if (found == null) {
-      problems.unknown(
-          heading,
-          from.text(),
-          from.span(),
-          "section above",
-          scope.near(Scope.Kind.SECTION, from.text()));
+      problems.add(SheetNames.unknown(scope, problems, heading, from, "section above"));
       return null;
     }
     Section section = found.section();
@@ -292,8 +324,14 @@ public final class SectionResolver {
                   Code.UNKNOWN_NAME,
                   heading,
                   from.span(),
-                  "“" + from.text() + "” is a chart, not a groove or a step")
-              .help("name a groove or a step"));
+                  "“"
+                      + from.text()
+                      + (section instanceof Sheet ? "” is a sheet" : "” is a chart")
+                      + ", not a groove or a step")
+              .help(
+                  section instanceof Sheet
+                      ? "name one of its variations: " + from.text() + "-1"
+                      : "name a groove or a step"));
       return null;
     }
     return found;
@@ -359,10 +397,10 @@ public final class SectionResolver {
     return new LaneRun(frame, problems).replace(draft, lines, fixed);
   }
 
-  private Resolved finished(SectionFrame frame, SectionDraft edited) {
+  private Resolved finished(SectionFrame frame, SectionDraft edited, List<Integer> lineStarts) {
     SectionDraft dealt = Dealing.dealt(frame, edited);
     Dealing.report(frame, problems, dealt);
-    Groove groove = new SectionFinish(frame, problems, syntax).finish(dealt);
+    Groove groove = new SectionFinish(frame, problems, syntax, lineStarts).finish(dealt);
     return new Resolved(groove, problems.isIncomplete(), problems.found(), dealt.effort());
   }
 }

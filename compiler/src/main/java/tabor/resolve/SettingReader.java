@@ -11,12 +11,14 @@ import tabor.kit.Limits;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
+import tabor.rhythm.NoteValue;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Line;
 import tabor.syntax.Name;
 import tabor.syntax.Num;
+import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.LimitKind;
 
@@ -156,6 +158,13 @@ final class SettingReader {
     return new Levels(ghost, plain, accent);
   }
 
+  /** A figure a second; of a note value it is written as a tempo in quarters a minute. */
+  private static Time rate(Num figure, @Nullable Ref<NoteValue> value) {
+    return value == null
+        ? figure.value()
+        : figure.value().over(60).over(value.value().length().times(4));
+  }
+
   /** The limits that a line names, put into {@code limits} under its name. */
   static void limits(SettingStatement.LimitsSetting setting, Map<String, Limits> limits) {
     Name name = setting.name();
@@ -165,7 +174,8 @@ final class SettingReader {
     for (SettingStatement.Limit limit : setting.limits()) {
       ranges.put(
           limit.kind().value(),
-          new Limits.Range(limit.comfortable().whole(), limit.extreme().whole()));
+          new Limits.Range(
+              rate(limit.comfortable(), limit.value()), rate(limit.extreme(), limit.value())));
     }
     limits.put(
         key,

@@ -1,5 +1,6 @@
 package tabor.syntax;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Level;
@@ -23,11 +24,38 @@ public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Ref<Lev
     return places == null && bars == null && where == null;
   }
 
-  /** What follows {@code at}; one place or more. */
-  public record Places(List<Place> items, Span span) {
-    /** Copies the list. */
+  /**
+   * What follows {@code at}.
+   *
+   * @param items all places in order, one or more
+   * @param choose N of {@code N of PLACES}; null where that is not written. Only a line that makes
+   *     variations has it
+   * @param ends for each group between bar signs but the last, the number of items before its end:
+   *     none where there are no bar signs
+   * @param span where
+   */
+  public record Places(List<Place> items, @Nullable Num choose, List<Integer> ends, Span span) {
+    /** Copies the lists. */
     public Places {
       items = List.copyOf(items);
+      ends = List.copyOf(ends);
+    }
+
+    /** Places without choices. */
+    public Places(List<Place> items, Span span) {
+      this(items, null, List.of(), span);
+    }
+
+    /** The groups between bar signs, one or more. */
+    public List<List<Place>> groups() {
+      List<List<Place>> groups = new ArrayList<>(ends.size() + 1);
+      int from = 0;
+      for (int end : ends) {
+        groups.add(items.subList(from, end));
+        from = end;
+      }
+      groups.add(items.subList(from, items.size()));
+      return groups;
     }
   }
 

@@ -8,6 +8,11 @@ import tabor.source.Span;
 
 /** A line that changes strokes written above it. */
 public sealed interface Edit extends Statement {
+  /** The places after {@code at}, where a line of this kind may choose among several; else null. */
+  default At.@Nullable Places places() {
+    return null;
+  }
+
   /** Calls the method of {@code cases} that fits. */
   <R> R match(Cases<R> cases);
 
@@ -47,6 +52,11 @@ public sealed interface Edit extends Statement {
   record Plays(TargetRef who, SurfaceRef surface, @Nullable Ref<Level> level, At at, Span span)
       implements Edit {
     @Override
+    public At.@Nullable Places places() {
+      return at.places();
+    }
+
+    @Override
     public <R> R match(Cases<R> cases) {
       return cases.plays(this);
     }
@@ -59,6 +69,11 @@ public sealed interface Edit extends Statement {
     /** Copies the list. */
     public Split {
       surfaces = List.copyOf(surfaces);
+    }
+
+    @Override
+    public At.@Nullable Places places() {
+      return at.places();
     }
 
     @Override
@@ -94,6 +109,11 @@ public sealed interface Edit extends Statement {
     }
 
     @Override
+    public At.@Nullable Places places() {
+      return at.places();
+    }
+
+    @Override
     public <R> R match(Cases<R> cases) {
       return cases.change(this);
     }
@@ -101,6 +121,11 @@ public sealed interface Edit extends Statement {
 
   /** {@code SURFACE follows LIMB AT}. */
   record Follows(SurfaceRef surface, LimbRef limb, At at, Span span) implements Edit {
+    @Override
+    public At.@Nullable Places places() {
+      return at.places();
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.follows(this);
@@ -162,6 +187,11 @@ public sealed interface Edit extends Statement {
     /** Copies the list. */
     public Take {
       targets = List.copyOf(targets);
+    }
+
+    @Override
+    public At.@Nullable Places places() {
+      return at.places();
     }
 
     @Override

@@ -26,9 +26,13 @@ public sealed interface Heading extends Statement {
 
     R kit(Kit heading);
 
+    R player(Player heading);
+
     R groove(Groove heading);
 
     R step(Step heading);
+
+    R sheet(Sheet heading);
 
     R chart(Chart heading);
 
@@ -66,6 +70,19 @@ public sealed interface Heading extends Statement {
     }
   }
 
+  /** {@code player NAME ["Title"]}. */
+  record Player(Name name, @Nullable Text title, Span span) implements Heading {
+    @Override
+    public SectionKind kind() {
+      return SectionKind.PLAYER;
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.player(this);
+    }
+  }
+
   /** {@code groove NAME ["Title"]}. */
   record Groove(Name name, @Nullable Text title, Span span) implements Heading {
     @Override
@@ -90,6 +107,19 @@ public sealed interface Heading extends Statement {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.step(this);
+    }
+  }
+
+  /** {@code sheet NAME ["Title"] [from SECTION]}. */
+  record Sheet(Name name, @Nullable Text title, @Nullable Name from, Span span) implements Heading {
+    @Override
+    public SectionKind kind() {
+      return SectionKind.SHEET;
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.sheet(this);
     }
   }
 

@@ -20,10 +20,14 @@ public sealed interface PartStatement extends Statement {
     R pickup(Pickup line);
 
     R bars(Bars line);
+
+    R blankBars(BlankBars line);
+
+    R blankPart(BlankPart line);
   }
 
   /** {@code [ostinato] SUBJECT : bars}; one bar or more. */
-  record Lane(Subject subject, boolean ostinato, List<Bar> bars, Span span)
+  record Lane(Subject subject, boolean ostinato, List<LaneBar> bars, Span span)
       implements PartStatement {
     /** Copies the list. */
     public Lane {
@@ -67,6 +71,27 @@ public sealed interface PartStatement extends Statement {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.bars(this);
+    }
+  }
+
+  /** {@code blank 4 bars}: staves for the student to write on. */
+  record BlankBars(Num bars, Span span) implements PartStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.blankBars(this);
+    }
+  }
+
+  /** {@code blank kick}, {@code blank sticking}; no targets for the sticking. */
+  record BlankPart(List<TargetRef> targets, Span span) implements PartStatement {
+    /** Copies the list. */
+    public BlankPart {
+      targets = List.copyOf(targets);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.blankPart(this);
     }
   }
 

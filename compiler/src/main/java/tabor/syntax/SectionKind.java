@@ -8,8 +8,10 @@ public enum SectionKind {
   HEADER,
   PATTERN,
   KIT,
+  PLAYER,
   GROOVE,
   STEP,
+  SHEET,
   CHART;
 
   /** The word that opens such a section: {@code groove}; {@code header} for the header. */

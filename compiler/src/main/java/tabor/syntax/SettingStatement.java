@@ -2,9 +2,13 @@ package tabor.syntax;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.CountingWords;
+import tabor.groove.Language;
 import tabor.groove.Level;
+import tabor.groove.PracticeLog;
 import tabor.rhythm.BeatUnit;
 import tabor.rhythm.Feel;
+import tabor.rhythm.NoteValue;
 import tabor.source.Span;
 
 /** What the header says, and what a section may say for itself. */
@@ -33,6 +37,18 @@ public sealed interface SettingStatement extends Statement {
     R show(Show setting);
 
     R limits(LimitsSetting setting);
+
+    R page(Page setting);
+
+    R goal(Goal setting);
+
+    R teacher(Teacher setting);
+
+    R log(Log setting);
+
+    R say(Say setting);
+
+    R language(LanguageSetting setting);
   }
 
   /** {@code title "…"}. */
@@ -190,6 +206,92 @@ public sealed interface SettingStatement extends Statement {
     REACH
   }
 
-  /** {@code hands 6 to 9}. */
-  record Limit(Ref<LimitKind> kind, Num comfortable, Num extreme) {}
+  /**
+   * {@code hands 6 to 9}, {@code hands sixteenths at 75 to 110}.
+   *
+   * @param kind what it is about
+   * @param value the note value whose tempo in quarters a minute the figures are; null for figures
+   *     a second
+   * @param comfortable what can be kept up
+   * @param extreme what can be reached
+   */
+  record Limit(Ref<LimitKind> kind, @Nullable Ref<NoteValue> value, Num comfortable, Num extreme) {}
+
+  /** {@code page a4}, {@code page 4 bars a line}. */
+  record Page(Ref<PageKind> kind, @Nullable Num number, Span span) implements SettingStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.page(this);
+    }
+  }
+
+  /** What a {@code page} line is about; of each kind the last one said counts. */
+  enum PageKind {
+    A4,
+    LETTER,
+    LARGE,
+    /** {@code N bars a line}; has a number. */
+    BARS,
+    /** {@code N columns}; has a number from 1 to 3. */
+    COLUMNS,
+    /** The section starts a page. */
+    NEW
+  }
+
+  /** {@code goal "…"}. */
+  record Goal(Text text, Span span) implements SettingStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.goal(this);
+    }
+  }
+
+  /** {@code teacher "…"}. */
+  record Teacher(Text text, Span span) implements SettingStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.teacher(this);
+    }
+  }
+
+  /** {@code log 7 days}. */
+  record Log(Num number, Ref<PracticeLog.Unit> unit, Span span) implements SettingStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.log(this);
+    }
+  }
+
+  /**
+   * {@code say threes trip let}, {@code say eighths through}, {@code say 1-la-li}.
+   *
+   * @param set a set of words by its name, or counting through; null for words of one division
+   * @param division 2, 3 or 4, where words are written; null otherwise
+   * @param syllables those after the number, one fewer than the division
+   * @param span where
+   */
+  record Say(
+      @Nullable Ref<CountingWords.Named> set,
+      @Nullable Ref<Integer> division,
+      List<Ref<String>> syllables,
+      Span span)
+      implements SettingStatement {
+    /** Copies the list. */
+    public Say {
+      syllables = List.copyOf(syllables);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.say(this);
+    }
+  }
+
+  /** {@code language de}. */
+  record LanguageSetting(Ref<Language> language, Span span) implements SettingStatement {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.language(this);
+    }
+  }
 }

@@ -10,6 +10,8 @@ public sealed interface Statement
         PartStatement,
         Edit,
         ChartStatement,
+        PlayerStatement,
+        SheetLine,
         Statement.Prose,
         Statement.Broken {
   /** Where it is written: from its first word to its last, comment left out. */

@@ -128,7 +128,7 @@ class BodyChecksTest {
   }
 
   @Test
-  void noHandForSmallStrokes() {
+  void noHandForGraceNotes() {
     assertThat(
             codes(
                 new Played()

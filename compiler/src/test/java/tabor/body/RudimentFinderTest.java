@@ -224,6 +224,35 @@ class RudimentFinderTest {
     assertThat(found.get(0).name()).isEqualTo("paradiddle");
   }
 
+  /** A name needs the hands' line on drums; from drum to cymbal it must fill the section. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "right plays floor | left plays snare | rlrr lrll . . | paradiddle",
+        "right plays tom1  | left plays tom2  | rlrr lrll . . | paradiddle",
+        "right plays ride  | left plays snare | rlrr . . .    | ",
+        "right plays ride  | left plays snare | rlrr lrll rlrr lrll | paradiddle",
+        "right plays ride  | left plays snare | rlrr lrll . . | ",
+        "right plays ride  | left plays snare | rlrr lrll r r | ",
+        "right plays ride  | left plays snare | rlrr lrll rlrr lrlr | ",
+        "right plays ride  | left plays snare | {rr}{ll}{rr}{ll} {rr}{ll}{rr}{ll} . . | ",
+        "right plays crash | left plays crash2 | rlrl rlrl rlrl rlrl | ",
+      })
+  void onDrumsOrThroughout(String right, String left, String hands, String name) {
+    List<String> names =
+        names(groove("groove g\n " + right + "\n " + left + "\n hands : " + hands + "\n"));
+    assertThat(names).isEqualTo(name == null ? List.of() : List.of(name));
+  }
+
+  @Test
+  void anotherStrokeOfAHandBetweenBreaksIt() {
+    String parts = "groove g\n hands : rlrr lrll . .\n";
+    assertThat(names(groove(parts))).containsExactly("paradiddle");
+    assertThat(names(groove(parts + " ride : .r.. .... . .\n"))).isEmpty();
+    assertThat(names(groove("groove g\n hands : rl.r lrll . .\n left : ..t. . . .\n"))).isEmpty();
+  }
+
   @Test
   void handsTogetherAreNoRudiment() {
     assertThat(names(groove("groove g\n hihat : rr rr rr rr\n snare : . l . l\n"))).isEmpty();

@@ -23,6 +23,7 @@ import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.resolve.Options;
 import tabor.testing.Files;
+import tabor.testing.MixedMeters;
 import tabor.testing.ShapedFiles;
 
 /** Nothing that the check passes may fail in any output. */
@@ -45,6 +46,16 @@ class EveryOutputProperties {
   @Property(tries = 60)
   void filesOfUnusualShapeComeOutInEveryForm(@ForAll("shapes") String text) {
     everyOutput(text);
+  }
+
+  @Provide
+  Arbitrary<MixedMeters> mixed() {
+    return MixedMeters.any();
+  }
+
+  @Property(tries = 40)
+  void metersInTurnComeOutInEveryForm(@ForAll("mixed") MixedMeters file) {
+    everyOutput(file.text());
   }
 
   private static void everyOutput(String text) {

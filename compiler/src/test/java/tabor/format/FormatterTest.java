@@ -11,6 +11,7 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tabor.parse.Reader;
 import tabor.syntax.Heading;
 import tabor.syntax.Statement;
 import tabor.testing.Files;
@@ -33,8 +34,18 @@ class FormatterTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "trees/everything", "trees/names", "trees/beats", "problems/header", "problems/headings",
-        "problems/kit", "problems/beats", "problems/edits", "problems/texts", "problems/starts"
+        "trees/everything",
+        "trees/names",
+        "trees/beats",
+        "trees/teaching",
+        "problems/teaching",
+        "problems/header",
+        "problems/headings",
+        "problems/kit",
+        "problems/beats",
+        "problems/edits",
+        "problems/texts",
+        "problems/starts"
       })
   void theReadersTextsKeepTheirMeaning(String name) {
     holds(Goldens.resource("tabor/parse/" + name + ".tabor"));
@@ -73,7 +84,8 @@ class FormatterTest {
   }
 
   private static String context(Statement statement) {
-    for (String heading : List.of("", "groove g\n", "kit k\n", "chart c\n")) {
+    for (String heading :
+        List.of("", "groove g\n", "kit k\n", "player p\n", "sheet s\n", "chart c\n")) {
       if (Trees.problems(heading + Printer.print(statement)).isEmpty()) {
         return heading;
       }
@@ -88,6 +100,18 @@ class FormatterTest {
     assertThat(Trees.statements(formatted).stream().map(Trees::meant).toList())
         .as(text)
         .isEqualTo(Trees.statements(text).stream().map(Trees::meant).toList());
+  }
+
+  /** A server has the text read already. */
+  @Test
+  void whatWasReadIsFormattedAlike() {
+    String text =
+        "title  \"T\"\ngroove  a\n hands:rl rlrl  r l # c\nkick :x . x .\n\n\n\npattern p:rl\n";
+    Reader reader = new Reader();
+    assertThat(
+            Formatter.replacements(text, Reader.passages(text).stream().map(reader::read).toList()))
+        .isNotEmpty()
+        .isEqualTo(Formatter.replacements(text));
   }
 
   @Test

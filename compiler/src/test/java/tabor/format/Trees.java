@@ -35,7 +35,7 @@ final class Trees {
 
   /** A statement without its places. */
   static String said(Statement statement) {
-    return statement.toString().replaceAll("span=Span\\[start=\\d+, end=\\d+]", "");
+    return statement.toString().replaceAll("=Span\\[start=\\d+, end=\\d+]", "");
   }
 
   /**

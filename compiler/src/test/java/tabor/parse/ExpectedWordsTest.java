@@ -28,12 +28,23 @@ class ExpectedWordsTest {
         .isEqualTo(
             """
             surface [plays, surface]
-            `spread` [played, playedPattern]
-            name [played, playedPattern, patternName, name]\
+            `spread` [played, patternItem, playedPattern]
+            name [played, patternItem, playedPattern, patternName, name]\
             """);
     assertThat(items("step a from ")).isEqualTo("name [stepHeading, sectionName, name]");
     assertThat(items("move kick from 3 ")).isEqualTo("`to` [move]");
-    assertThat(items("play a 4 ")).isEqualTo("`time` [playSections]\n`times` [playSections]");
+    assertThat(items("play a 4 "))
+        .isEqualTo(
+            """
+            `time` [playSections, playClause]
+            `times` [playSections, playClause]
+            `bar` [playSections, playClause]
+            `bars` [playSections, playClause]\
+            """);
+    assertThat(items("add kick at 1 ")).doesNotContain("BAR_LINE");
+    assertThat(items("each add kick at 1 ")).contains("BAR_LINE");
+    assertThat(items("each add kick at 2 ")).contains("`of`");
+    assertThat(items("add kick at 2 ")).doesNotContain("`of`");
     assertThat(ExpectedWords.at("accent ").items().get(0).row("accent").keyword())
         .isEqualTo("accent");
   }

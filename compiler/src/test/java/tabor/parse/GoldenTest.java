@@ -28,7 +28,8 @@ class GoldenTest {
         "texts",
         "meant",
         "invisible",
-        "starts"
+        "starts",
+        "teaching"
       })
   void problems(String name) {
     String folder = "tabor/parse/problems/";
@@ -73,7 +74,7 @@ class GoldenTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"everything", "names", "beats"})
+  @ValueSource(strings = {"everything", "names", "beats", "teaching"})
   void trees(String name) {
     String folder = "tabor/parse/trees/";
     String text = Goldens.resource(folder + name + ".tabor");

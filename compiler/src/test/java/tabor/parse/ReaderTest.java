@@ -14,6 +14,7 @@ import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.source.Passage;
 import tabor.syntax.Beat;
+import tabor.syntax.ChartStatement;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
@@ -177,7 +178,7 @@ class ReaderTest {
 
   @Test
   void depthIsCountedBeforeParsing() {
-    String open = "{".repeat(100_000);
+    String open = "{".repeat(60_000);
     SectionSyntax section =
         read("groove g\n hands : " + open + "r\n hands : {{{{{{{{r}}}}}}}}").get(1);
     assertThat(section.problems()).hasSize(1);
@@ -214,6 +215,10 @@ class ReaderTest {
           """
           pattern WORD : rl
           kit WORD like WORD
+          player WORD "A"
+            sections WORD to WORD
+          sheet WORD "A" from WORD
+            each take hands from WORD at 1
           groove WORD
             on WORD
             hands play WORD in eighths
@@ -221,13 +226,43 @@ class ReaderTest {
             fill WORD in bar 1 from 2
           step WORD from WORD
           chart WORD
-            play WORD WORD 2 times
+            play WORD a 2 times
             play WORD at tempo 60
+            trade WORD 2 bars 4 times fill WORD
             climb WORD from 50 to 60 by 5 every 2 bars
           """;
       for (SectionSyntax section : read(text.replace("WORD", word))) {
         assertThat(section.problems()).as(word).isEmpty();
       }
+    }
+  }
+
+  /** A section with such a name can only come first. */
+  @Test
+  void behindTheFirstSectionAClauseBegins() {
+    for (String word : Vocabulary.keywords()) {
+      boolean clause = List.of("each", "without", "fill", "for", "at").contains(word);
+      SectionSyntax chart = read("chart c\n  play a " + word + " 2 times").get(1);
+      assertThat(chart.problems().isEmpty()).as(word).isEqualTo(!clause || word.equals("each"));
+      if (!clause) {
+        ChartStatement.Play play = (ChartStatement.Play) chart.lines().get(0).statement();
+        assertThat(play.sections()).as(word).hasSize(2);
+      }
+    }
+  }
+
+  /** {@code player} and {@code sheet} end a text that is not closed only with a quoted title. */
+  @Test
+  void aTextThatIsNotClosedEndsAtAHeading() {
+    String open = "groove g\n  text \"\"\"\n    words\n%s\n  more\n\"\"\"\n  hands : r l r l\n";
+    for (String heading :
+        List.of("player mia \"Mia\"", "sheet kicks \"Kicks\"", "sheet k \"K\" from g", "step s")) {
+      assertThat(read(open.formatted(heading))).as(heading).hasSize(3);
+    }
+    for (String prose : List.of("player mia", "sheet kicks", "sheet kicks from g")) {
+      List<SectionSyntax> sections = read(open.formatted(prose));
+      assertThat(sections).as(prose).hasSize(2);
+      assertThat(sections.get(1).problems()).as(prose).isEmpty();
     }
   }
 

@@ -44,7 +44,7 @@ class VocabularyTest {
   @Test
   void wordsAreWhereTheyAreUsed() {
     assertThat(Vocabulary.of(Role.HEADING))
-        .containsExactly("chart", "groove", "kit", "pattern", "step");
+        .containsExactly("chart", "groove", "kit", "pattern", "player", "sheet", "step");
     assertThat(Vocabulary.of(Role.LIMB))
         .containsExactly("all", "feet", "foot", "hand", "hands", "left", "line", "right");
     assertThat(Vocabulary.of(Role.LEVEL))

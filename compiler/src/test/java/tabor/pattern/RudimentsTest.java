@@ -17,17 +17,17 @@ class RudimentsTest {
   }
 
   /** A place in the signs of the table: grace notes small and by the other hand. */
-  private static String token(Place place) {
+  private static String token(PatternPlace place) {
     char hand = Character.toUpperCase(place.letter());
     String grace = place.letter() == 'r' ? "l" : "r";
-    return grace.repeat(place.small())
+    return grace.repeat(place.graceNotes())
         + hand
         + (place.diddle() ? String.valueOf(hand) : "")
         + (place.buzz() ? "z" : "")
         + (place.accent() ? ">" : "");
   }
 
-  private static String tokens(List<Place> places) {
+  private static String tokens(List<PatternPlace> places) {
     return places.stream().map(RudimentsTest::token).collect(Collectors.joining(" "));
   }
 
@@ -62,7 +62,8 @@ class RudimentsTest {
             "five", "six", "seven", "nine", "ten", "eleven", "thirteen", "fifteen", "seventeen");
     List<Integer> counts = List.of(5, 6, 7, 9, 10, 11, 13, 15, 17);
     for (int i = 0; i < numbers.size(); i++) {
-      List<Place> lead = Rudiments.named(numbers.get(i) + "-stroke-roll").orElseThrow().lead();
+      List<PatternPlace> lead =
+          Rudiments.named(numbers.get(i) + "-stroke-roll").orElseThrow().lead();
       assertThat(lead.stream().mapToInt(place -> place.diddle() ? 2 : 1).sum())
           .isEqualTo(counts.get(i));
     }
@@ -81,7 +82,7 @@ class RudimentsTest {
   @Test
   void silenceAndOtherLettersHaveNoOtherHand() {
     assertThat(Rudiments.place("llR>").mirrored()).isEqualTo(Rudiments.place("rrL>"));
-    Place rest = new Place('.', false, 0, false, false);
+    PatternPlace rest = new PatternPlace('.', false, 0, false, false);
     assertThat(rest.mirrored()).isEqualTo(rest);
   }
 }

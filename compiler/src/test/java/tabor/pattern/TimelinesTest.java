@@ -35,7 +35,7 @@ class TimelinesTest {
     return rows;
   }
 
-  private static List<Integer> onsets(List<Place> places) {
+  private static List<Integer> onsets(List<PatternPlace> places) {
     List<Integer> onsets = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
       if (places.get(i).letter() == 'x') {
@@ -51,14 +51,14 @@ class TimelinesTest {
   @MethodSource("rows")
   void isStruckWhereTheTableSays(Row row) {
     int slash = row.name().indexOf('/');
-    List<Place> places =
+    List<PatternPlace> places =
         slash < 0
             ? Timelines.named(row.name()).orElseThrow()
             : Timelines.euclid(
                 Integer.parseInt(row.name().substring(0, slash)),
                 Integer.parseInt(row.name().substring(slash + 1)));
     assertThat(places).hasSize(row.places());
-    List<Place> turned = new ArrayList<>(places);
+    List<PatternPlace> turned = new ArrayList<>(places);
     Collections.rotate(turned, row.turned());
     assertThat(onsets(turned)).isEqualTo(row.onsets());
   }

@@ -109,7 +109,7 @@ class PerformerTest {
   }
 
   @Test
-  void smallStrokesComeBeforeTheMainStrokeByTheOtherHand() {
+  void graceNotesComeBeforeTheMainStrokeByTheOtherHand() {
     Groove groove =
         Sketch.groove("g")
             .tempo(120)
@@ -136,7 +136,7 @@ class PerformerTest {
   }
 
   @Test
-  void noSmallStrokeComesBeforeTheStart() {
+  void noGraceNoteComesBeforeTheStart() {
     Groove atStart = Sketch.groove("g").word(1, 0, RIGHT, "snare", "x", Ornament.FLAM).done();
     // The second of 64 slots at 240: 15.6 ms after the start.
     Groove soon =

@@ -13,17 +13,73 @@ class StatementTableTest {
         .toList();
   }
 
-  /** The lists of the notation page: sections 2, 5, 6 and 9. */
+  /** The lists of the notation page: sections 2, 5, 6 and 9, with what teachers add to them. */
   @Test
   void eachSectionTakesItsStatements() {
     assertThat(words(SectionKind.HEADER))
         .containsExactly(
-            "title", "by", "use", "time", "tempo", "feel", "on", "levels", "show", "limits");
+            "title",
+            "by",
+            "use",
+            "time",
+            "tempo",
+            "feel",
+            "on",
+            "levels",
+            "show",
+            "limits",
+            "page",
+            "goal",
+            "teacher",
+            "log",
+            "say",
+            "say",
+            "say",
+            "language");
     assertThat(words(SectionKind.PATTERN)).isEmpty();
     assertThat(words(SectionKind.KIT))
         .containsExactly("limits", "surface", "letter", "without", "left-handed", "place");
     assertThat(words(SectionKind.CHART))
-        .containsExactly("tempo", "feel", "count-in", "click", "play", "rest", "climb", "text");
+        .containsExactly(
+            "tempo",
+            "feel",
+            "page",
+            "goal",
+            "teacher",
+            "count-in",
+            "click",
+            "click",
+            "click",
+            "play",
+            "trade",
+            "rest",
+            "rest",
+            "climb",
+            "tempo",
+            "hold",
+            "cue",
+            "mark",
+            "dynamic",
+            "text");
+    assertThat(words(SectionKind.PLAYER))
+        .containsExactly(
+            "tempo",
+            "on",
+            "show",
+            "limits",
+            "page",
+            "say",
+            "say",
+            "say",
+            "language",
+            "left-handed",
+            "open-handed",
+            "tempo",
+            "sections",
+            "text");
+    assertThat(words(SectionKind.SHEET))
+        .contains("each", "and", "tempo", "bars", "next", "lane", "add", "text", "goal")
+        .doesNotContain("time", "pickup", "title", "count-in", "log", "say");
     assertThat(words(SectionKind.GROOVE))
         .contains("time", "pickup", "tempo", "lane", "plays", "text");
     assertThat(words(SectionKind.STEP))

@@ -60,10 +60,12 @@ final class FileWriter {
 
   /** A section of any kind. */
   void section(Random dice) {
-    switch (dice.nextInt(10)) {
+    switch (dice.nextInt(12)) {
       case 0 -> pattern(dice);
       case 1 -> kit(dice);
       case 2 -> chart(dice);
+      case 6 -> sheet(dice);
+      case 7 -> player(dice);
       case 3, 4, 5 -> groove(dice, 0);
       default -> step(dice);
     }
@@ -145,6 +147,33 @@ final class FileWriter {
     steps.named(name);
   }
 
+  /** Lines that find something in any section, so that the file stays valid. */
+  private void sheet(Random dice) {
+    if (steps == null) {
+      groove(dice, 0);
+      return;
+    }
+    text.append("sheet ").append(name("v")).append(" \"Sheet\" from ").append(steps.last());
+    text.append("\n  each accent all\n");
+    maybe(dice, "  each ghost all \"Soft\"\n");
+    maybe(dice, "  each swap hands\n  and  plain all\n");
+    maybe(dice, "  dynamic mf\n");
+    maybe(dice, "  goal \"All of them\"\n");
+    maybe(dice, "  page 2 columns\n");
+  }
+
+  private void player(Random dice) {
+    text.append("player ").append(name("p")).append(" \"Mia\"\n");
+    maybe(dice, "  on junior\n");
+    maybe(dice, "  left-handed\n");
+    maybe(dice, "  tempo 80%\n");
+    maybe(dice, "  limits hands sixteenths at 75 to 110\n");
+    maybe(dice, "  sections g1 to s2 first 3\n");
+    maybe(dice, "  page large\n");
+    maybe(dice, "  say 1-trip-let\n");
+    maybe(dice, "  text \"Look up.\"\n");
+  }
+
   private void chart(Random dice) {
     text.append("chart ").append(name("c")).append(" \"Practice\"\n");
     maybe(dice, "  count-in 1 bar\n");
@@ -159,7 +188,18 @@ final class FileWriter {
     text.append(
         one(dice, List.of("", " 2 times", " 3 times at tempo 80", " at tempo quarter = 66")));
     text.append('\n');
+    maybe(dice, "  hold 2 beats\n");
     maybe(dice, "  rest 1 bar\n");
+    maybe(dice, "  rest 20 seconds\n");
+    maybe(dice, "  mark \"B\"\n");
+    maybe(dice, "  cue \"Now\" in bar 1\n");
+    maybe(dice, "  dynamic p\n");
+    maybe(dice, "  tempo 92 to 60 over 4 bars\n");
+    maybe(dice, "  click 2 bars on 1 off\n");
+    text.append("  play ").append(first);
+    text.append(one(dice, List.of("", " each 2 times", " 5 bars", " for 1 minute without all")));
+    text.append('\n');
+    maybe(dice, "  trade " + first + " 1 bar 2 times\n");
     maybe(dice, "  climb " + first + " from 50 to 70 by 10 every 2 times\n");
     maybe(dice, "  text \"Well done.\"\n");
   }

@@ -29,6 +29,12 @@ public final class Files {
     return file.text();
   }
 
+  /** One such text, the same for the same seed. */
+  public static String ofSeed(long seed) {
+    Random random = new Random(seed);
+    return text(random.longs(1 + random.nextInt(6)).boxed().toList());
+  }
+
   private static String text(List<Long> seeds) {
     FileWriter file = new FileWriter(new Random(seeds.get(0)));
     file.header();

@@ -74,7 +74,12 @@ public final class ShapedFiles {
 
   /** Texts that are mostly without errors. */
   public static Arbitrary<String> any() {
-    return Arbitraries.longs().map(seed -> new ShapedFiles(seed).file());
+    return Arbitraries.longs().map(ShapedFiles::ofSeed);
+  }
+
+  /** One such text, the same for the same seed. */
+  public static String ofSeed(long seed) {
+    return new ShapedFiles(seed).file();
   }
 
   private <T> T one(List<T> of) {

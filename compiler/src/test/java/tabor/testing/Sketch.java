@@ -32,7 +32,7 @@ import tabor.source.Spot;
 /**
  * A section made by hand, without parser and resolver: parts in the words of a lane, one limb and
  * one surface each. {@code x} is a stroke, {@code X} an accent, {@code g} a ghost; {@code . - { }},
- * small strokes, suffixes, {@code :2} and {@code |} are read as in a lane.
+ * grace notes, suffixes, {@code :2} and {@code |} are read as in a lane.
  */
 public final class Sketch {
   private static final Spot NOWHERE = new Spot(new Passage(""), new Span(0, 0));

@@ -22,6 +22,9 @@ import tabor.source.Span;
 
 /** Requests made at every key: completion and signature help. */
 final class CompletionRequests {
+  /** What no client takes for a part of a word. */
+  private static final String BETWEEN_WORDS = " \t\r\n:|,=\"({";
+
   void declare(Requests requests) {
     requests.inFile(
         Lane.TYPING,
@@ -65,15 +68,16 @@ final class CompletionRequests {
   }
 
   /**
-   * True if a person asked. The protocol does not tell that from the letter of a word just typed;
-   * but no client asks by itself where no letter was typed.
+   * True if a person asked. The protocol does not tell that from a word just typed, and what is
+   * part of a word differs from client to client: counts have {@code &} in it, surfaces a dot. But
+   * no client asks by itself behind a blank, or behind a sign that stands between words.
    */
   private static boolean isAsked(FileContext file, CompletionParams params, int offset) {
     boolean invoked =
         params.getContext() == null
             || params.getContext().getTriggerKind() == CompletionTriggerKind.Invoked;
     String text = file.document().text();
-    return invoked && (offset == 0 || !Character.isLetterOrDigit(text.charAt(offset - 1)));
+    return invoked && (offset == 0 || BETWEEN_WORDS.indexOf(text.charAt(offset - 1)) >= 0);
   }
 
   private static CompletionItemKind kind(tabor.ide.CompletionItem.Kind kind) {

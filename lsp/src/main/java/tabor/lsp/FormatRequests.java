@@ -21,12 +21,16 @@ final class FormatRequests {
   }
 
   void declare(Requests requests) {
-    requests.inText(
+    requests.inFile(
         Lane.READING,
         "textDocument/formatting",
         DocumentFormattingParams.class,
         p -> p.getTextDocument().getUri(),
-        (document, params) -> edits(document, Formatter.replacements(document.text())));
+        // It was read for its diagnostics, and is not read again.
+        (file, params) ->
+            edits(
+                file.document(),
+                Formatter.replacements(file.compiled().text(), file.compiled().syntax())));
     requests.inText(
         Lane.READING,
         "textDocument/rangeFormatting",

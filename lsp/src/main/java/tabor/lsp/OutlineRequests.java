@@ -107,9 +107,11 @@ final class OutlineRequests {
     return switch (sort) {
       case GROOVE -> SymbolKind.Class;
       case STEP -> SymbolKind.Method;
+      case SHEET -> SymbolKind.Enum;
       case CHART -> SymbolKind.Event;
       case PATTERN -> SymbolKind.Function;
       case KIT -> SymbolKind.Struct;
+      case PLAYER -> SymbolKind.Object;
       case PART -> SymbolKind.Field;
     };
   }

@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CompletionContext;
+import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.CompletionTriggerKind;
 import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.DocumentRangeFormattingParams;
@@ -68,6 +73,56 @@ class ActionsTest extends WithEditor {
     assertThat(actions(new Position(1, 9), "refactor"))
         .extracting(CodeAction::getTitle)
         .contains("Write this part out");
+  }
+
+  /**
+   * What ends a word differs from client to client, and all say that they were asked: where a line
+   * of the examples ends, none is given anything that Enter could take.
+   */
+  @Test
+  void nothingIsOfferedAtTheEndOfALine() throws Exception {
+    for (String name : List.of("ghosts-and-doubles", "hands-to-groove", "six-eight")) {
+      String text = Files.readString(Path.of("..", "examples", name + ".tabor"));
+      editor.openQuietly("a.tabor", text);
+      String[] lines = text.split("\n");
+      for (int i = 0; i < lines.length; i++) {
+        if (!lines[i].isBlank()) {
+          CompletionParams params =
+              new CompletionParams(
+                  editor.id("a.tabor"),
+                  new Position(i, lines[i].length()),
+                  new CompletionContext(CompletionTriggerKind.Invoked));
+          assertThat(Editor.get(documents().completion(params)).getRight().getItems())
+              .as(lines[i])
+              .isEmpty();
+        }
+      }
+      editor.close("a.tabor");
+    }
+  }
+
+  /** In a lesson of ordinary size nothing is listed that is refused once it is chosen. */
+  @Test
+  void whatIsListedIsDone() throws Exception {
+    int chosen = 0;
+    for (String name : List.of("ballad", "shuffle", "polyrhythm", "play-along")) {
+      String good = Files.readString(Path.of("..", "examples", "styles", name + ".tabor"));
+      Random dice = new Random(7);
+      editor.openQuietly("a.tabor", good);
+      for (int i = 0; i < 12; i++) {
+        int at = good.indexOf('\n', dice.nextInt(good.length() - 80)) + 5;
+        String bad = good.substring(0, at) + good.substring(at + 1);
+        editor.replaceAll("a.tabor", bad);
+        int line = (int) bad.substring(0, at).chars().filter(c -> c == '\n').count();
+        for (CodeAction action : actions(new Position(line, 3))) {
+          assertThat(action.getEdit()).isNull();
+          assertThat(applied(action)).as(action.getTitle()).isNotEqualTo(bad);
+          chosen++;
+        }
+      }
+      editor.close("a.tabor");
+    }
+    assertThat(chosen).isGreaterThan(30);
   }
 
   @Test

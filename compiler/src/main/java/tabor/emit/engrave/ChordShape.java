@@ -136,7 +136,7 @@ record ChordShape(
       right = Math.max(right, shift + Rule.HEAD / 2 + 0.72);
     }
     List<Double> graces = new ArrayList<>();
-    int small = chord.smallStrokes();
+    int small = chord.graceNotes();
     if (small > 0) {
       double last = left - (small == 1 ? 0.55 : 0.4) - Rule.HEAD * Rule.SMALL;
       for (int i = 0; i < small; i++) {

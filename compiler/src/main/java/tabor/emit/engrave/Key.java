@@ -181,7 +181,7 @@ public final class Key {
 
   private static List<Mark> sign(Ornament ornament) {
     return switch (ornament) {
-      case FLAM, DRAG, RUFF -> small(ornament.smallStrokes());
+      case FLAM, DRAG, RUFF -> small(ornament.graceNotes());
       case DIDDLE -> stemmed("tremolo1");
       case OPEN_ROLL -> stemmed("tremolo2");
       case ROLL -> stemmed("tremolo3");

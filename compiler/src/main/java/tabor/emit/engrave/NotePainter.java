@@ -332,7 +332,7 @@ final class NotePainter {
   private static double graceTip(ChordShape chord) {
     double tip = chord.up() ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
     for (ChordShape.Head head : chord.heads()) {
-      if (head.note().smallStrokes() > 0) {
+      if (head.note().graceNotes() > 0) {
         tip = chord.up() ? Math.min(tip, head.y()) : Math.max(tip, head.y());
       }
     }
@@ -349,7 +349,7 @@ final class NotePainter {
     double tip = chord.up() ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
     double base = chord.up() ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
     for (ChordShape.Head head : chord.heads()) {
-      int small = head.note().smallStrokes();
+      int small = head.note().graceNotes();
       for (int i = count - small; i < count; i++) {
         Sign sign = Heads.of(head.note().head(), tabor.notation.Written.Type.EIGHTH);
         double at = x + chord.graces().get(i);

@@ -56,6 +56,49 @@ final class ChartLines implements Chart.Cases<String> {
   }
 
   @Override
+  public String trade(Chart.Trade item) {
+    return "trade "
+        + TextWrapper.clean(item.turn().groove().caption())
+        + ": "
+        + some(item.bars(), "bar", "bars");
+  }
+
+  @Override
+  public String pause(Chart.Pause item) {
+    return "rest " + item.seconds().decimal() + " seconds";
+  }
+
+  @Override
+  public String ramp(Chart.Ramp item) {
+    return "tempo "
+        + item.from().words()
+        + " to "
+        + item.to().words()
+        + " over "
+        + some(item.bars(), "bar", "bars");
+  }
+
+  @Override
+  public String dynamic(Chart.SetDynamic item) {
+    return "dynamic " + item.loudness().word();
+  }
+
+  @Override
+  public String hold(Chart.Hold item) {
+    return "hold " + some(item.beats(), "beat", "beats");
+  }
+
+  @Override
+  public String cue(Chart.Cue item) {
+    return TextWrapper.clean(item.text()) + (item.bar() == 0 ? "" : " (bar " + item.bar() + ")");
+  }
+
+  @Override
+  public String mark(Chart.Mark item) {
+    return "[" + TextWrapper.clean(item.text()) + "]";
+  }
+
+  @Override
   public String climb(Chart.Climb item) {
     String rungs =
         item.tempi().stream()

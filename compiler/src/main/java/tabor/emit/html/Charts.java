@@ -116,6 +116,41 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   }
 
   @Override
+  public @Nullable Void trade(Chart.Trade item) {
+    return null;
+  }
+
+  @Override
+  public @Nullable Void pause(Chart.Pause item) {
+    return null;
+  }
+
+  @Override
+  public @Nullable Void ramp(Chart.Ramp item) {
+    return null;
+  }
+
+  @Override
+  public @Nullable Void dynamic(Chart.SetDynamic item) {
+    return null;
+  }
+
+  @Override
+  public @Nullable Void hold(Chart.Hold item) {
+    return null;
+  }
+
+  @Override
+  public @Nullable Void cue(Chart.Cue item) {
+    return null;
+  }
+
+  @Override
+  public @Nullable Void mark(Chart.Mark item) {
+    return null;
+  }
+
+  @Override
   public @Nullable Void climb(Chart.Climb item) {
     List<Tempo> tempi = item.tempi();
     String name = item.groove().caption();

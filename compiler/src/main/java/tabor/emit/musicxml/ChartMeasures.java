@@ -102,6 +102,41 @@ final class ChartMeasures implements Chart.Cases<Long> {
     }
 
     @Override
+    public Long trade(Chart.Trade item) {
+      return 0L;
+    }
+
+    @Override
+    public Long pause(Chart.Pause item) {
+      return 0L;
+    }
+
+    @Override
+    public Long ramp(Chart.Ramp item) {
+      return 0L;
+    }
+
+    @Override
+    public Long dynamic(Chart.SetDynamic item) {
+      return 0L;
+    }
+
+    @Override
+    public Long hold(Chart.Hold item) {
+      return 0L;
+    }
+
+    @Override
+    public Long cue(Chart.Cue item) {
+      return 0L;
+    }
+
+    @Override
+    public Long mark(Chart.Mark item) {
+      return 0L;
+    }
+
+    @Override
     public Long climb(Chart.Climb item) {
       return item.tempi().size() * (item.groove().bars() + 1L);
     }
@@ -187,6 +222,41 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   private static Meters meters(@Nullable Groove like) {
     return like == null ? Meters.of(Meter.COMMON) : like.meters();
+  }
+
+  @Override
+  public Long trade(Chart.Trade item) {
+    return 0L;
+  }
+
+  @Override
+  public Long pause(Chart.Pause item) {
+    return 0L;
+  }
+
+  @Override
+  public Long ramp(Chart.Ramp item) {
+    return 0L;
+  }
+
+  @Override
+  public Long dynamic(Chart.SetDynamic item) {
+    return 0L;
+  }
+
+  @Override
+  public Long hold(Chart.Hold item) {
+    return 0L;
+  }
+
+  @Override
+  public Long cue(Chart.Cue item) {
+    return 0L;
+  }
+
+  @Override
+  public Long mark(Chart.Mark item) {
+    return 0L;
   }
 
   @Override

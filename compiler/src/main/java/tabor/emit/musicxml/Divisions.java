@@ -16,8 +16,9 @@ final class Divisions {
 
   private BigInteger common = BigInteger.ONE;
 
-  /** What a whole section needs. */
+  /** What a whole section needs, and rests in its meters. */
   Divisions add(Score score) {
+    score.groove().meters().cycle().forEach(meter -> add(meter.bar()));
     for (Bar bar : score.bars()) {
       add(bar, score.groove());
     }

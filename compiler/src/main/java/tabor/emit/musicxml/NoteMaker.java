@@ -146,7 +146,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
   /** Flam, drag and ruff. */
   private void small(Note note, Event.Chord chord, List<ScoreFile.Note> into) {
     List<tabor.groove.Grace> graces =
-        note.smallStrokes() == 0 ? List.of() : tabor.groove.Grace.of(ornamented(note));
+        note.graceNotes() == 0 ? List.of() : tabor.groove.Grace.of(ornamented(note));
     boolean said = groove.setting().showSticking() && !chord.sticking().isEmpty();
     int count = graces.size();
     for (int i = 0; i < count; i++) {
@@ -171,7 +171,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
   /** The stroke of a note that has the most grace notes. */
   private static Stroke ornamented(Note note) {
     return note.strokes().stream()
-        .max(Comparator.comparingInt(stroke -> stroke.ornaments().smallStrokes()))
+        .max(Comparator.comparingInt(stroke -> stroke.ornaments().graceNotes()))
         .orElseThrow();
   }
 

@@ -80,6 +80,41 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
   }
 
   @Override
+  public List<Block> trade(Chart.Trade item) {
+    return List.of();
+  }
+
+  @Override
+  public List<Block> pause(Chart.Pause item) {
+    return List.of();
+  }
+
+  @Override
+  public List<Block> ramp(Chart.Ramp item) {
+    return List.of();
+  }
+
+  @Override
+  public List<Block> dynamic(Chart.SetDynamic item) {
+    return List.of();
+  }
+
+  @Override
+  public List<Block> hold(Chart.Hold item) {
+    return List.of();
+  }
+
+  @Override
+  public List<Block> cue(Chart.Cue item) {
+    return List.of();
+  }
+
+  @Override
+  public List<Block> mark(Chart.Mark item) {
+    return List.of();
+  }
+
+  @Override
   public List<Block> climb(Chart.Climb item) {
     String each =
         switch (item.unit()) {

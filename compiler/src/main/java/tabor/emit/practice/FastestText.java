@@ -111,6 +111,6 @@ public final class FastestText {
   }
 
   private static String range(Limits.Range range) {
-    return range.comfortable() + " to " + range.extreme();
+    return range.comfortable().decimal() + " to " + range.extreme().decimal();
   }
 }

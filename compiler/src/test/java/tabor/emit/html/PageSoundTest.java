@@ -22,7 +22,7 @@ class PageSoundTest extends PageInBrowser {
     for (Limb limb : Limb.values()) {
       List<Double> expected = expected(ANSWER, limb, 1);
       List<Double> heard = heard(1, 1, limb);
-      // Small strokes are checked on their own; here each written stroke must be met.
+      // Grace notes are checked on their own; here each written stroke must be met.
       for (double time : expected) {
         assertThat(heard)
             .as("%s at %s in %s", limb.words(), time, heard)
@@ -70,7 +70,7 @@ class PageSoundTest extends PageInBrowser {
   }
 
   @Test
-  void aSmallStrokeComesJustBeforeItsMainStrokeAtAnyTempo() {
+  void aGraceNoteComesJustBeforeItsMainStrokeAtAnyTempo() {
     for (double rate : new double[] {0.5, 1, 1.5}) {
       double main = expected(FLAM, Limb.LEFT_HAND, rate).get(1);
       List<Double> small = heard(2, rate, Limb.RIGHT_HAND);

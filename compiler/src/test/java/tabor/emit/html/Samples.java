@@ -107,7 +107,7 @@ final class Samples {
         }
         List<Moment> moments = new ArrayList<>();
         for (Stroke stroke : groove.strokes()) {
-          Time at = Time.of(stroke.bar() - 1L).plus(stroke.at());
+          Time at = groove.meters().start(stroke.bar()).plus(stroke.at());
           double x = 5 + 32.0 * at.num() / at.den();
           double y = 8 - 0.5 * stroke.surface().place().halfSpaces();
           Box box = new Box(x - 0.5, y - 0.5, x + 0.5, y + 0.5);

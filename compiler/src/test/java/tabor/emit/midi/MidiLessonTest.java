@@ -188,7 +188,7 @@ class MidiLessonTest {
   }
 
   /**
-   * A flam at the 36th part of a beat after a stroke on the same drum: at about 60 beats a minute
+   * A flam at the 36th part of a beat after a stroke on the same drum: at about 60 beats per minute
    * its grace note falls on that stroke, at other tempi a tick or two beside it. Whichever hand
    * plays which, both strokes stay where they are written.
    */

@@ -23,7 +23,7 @@ import tabor.testing.Goldens;
 import tabor.testing.Sketch;
 
 class MusicXmlTest {
-  /** A bit of everything: nested tuplets, small strokes, rolls over a barline, signs, a hairpin. */
+  /** A bit of everything: nested tuplets, grace notes, rolls over a barline, signs, a hairpin. */
   private static Groove signs() {
     return Sketch.groove("signs")
         .title("Every sign <once> & \"quoted\" \u0007")

@@ -16,7 +16,7 @@ import tabor.rhythm.Time;
  * tied from before excepted; a single tremolo with so many marks divides its note into the value
  * that they and its flags say.
  */
-final class Playback {
+public final class Playback {
   private record Swing(Time share, String type) {}
 
   private final List<String> strokes = new ArrayList<>();
@@ -26,7 +26,7 @@ final class Playback {
   private boolean everSwings;
 
   /** Places from the start of the document and instruments, rolled strokes included. */
-  static Playback of(byte[] bytes) throws Exception {
+  public static Playback of(byte[] bytes) throws Exception {
     Element root =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
@@ -40,7 +40,7 @@ final class Playback {
     return played;
   }
 
-  List<String> strokes() {
+  public List<String> strokes() {
     return strokes;
   }
 

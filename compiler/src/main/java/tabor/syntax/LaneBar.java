@@ -10,9 +10,9 @@ import tabor.source.Span;
  * @param repeat true for {@code %}
  * @param span where, from the first word to the last
  */
-public record Bar(List<Beat> beats, boolean repeat, Span span) {
+public record LaneBar(List<Beat> beats, boolean repeat, Span span) {
   /** Copies the list. */
-  public Bar {
+  public LaneBar {
     beats = List.copyOf(beats);
   }
 }

@@ -1,25 +1,13 @@
 package tabor.parse;
 
 /** Where lines, texts and comments end, found by hand since every character passes here. */
-final class LineEnds {
-  private static final String QUOTES = "\"\u201C\u201D\u201E";
+final class Delimiters {
+  static final String QUOTES = "\"\u201C\u201D\u201E";
 
-  private LineEnds() {}
+  private Delimiters() {}
 
   static boolean isQuote(char c) {
     return c == '"' || (c >= '\u201C' && QUOTES.indexOf(c) >= 0);
-  }
-
-  /** Offset of the next quote at or after {@code from}; the text's length if there is none. */
-  static int nextQuote(String text, int from) {
-    int next = text.length();
-    for (int i = 0; i < QUOTES.length(); i++) {
-      int found = text.indexOf(QUOTES.charAt(i), from);
-      if (found >= 0 && found < next) {
-        next = found;
-      }
-    }
-    return next;
   }
 
   static boolean isTriple(String text, int at) {
@@ -33,11 +21,10 @@ final class LineEnds {
     return c == '\n' || c == '\r';
   }
 
-  /** Offset of the line end at or after {@code from}; the text's length if there is none. */
-  static int end(String text, int from) {
+  /** Offset of the line end at or after {@code from}; {@code limit} if there is none before. */
+  static int end(String text, int from, int limit) {
     int at = from;
-    int length = text.length();
-    while (at < length && !isEnd(text.charAt(at))) {
+    while (at < limit && !isEnd(text.charAt(at))) {
       at++;
     }
     return at;

@@ -17,7 +17,7 @@ import tabor.rhythm.CountNames;
 import tabor.rhythm.Slot;
 
 /** Puts a comparison into a drummer's words. */
-final class ChangeWords {
+final class StepWords {
   private final Comparison found;
   private final Groove step;
   private final List<Stroke> now;
@@ -26,7 +26,7 @@ final class ChangeWords {
   /** How many lists of places the reader has to go through. */
   private int places;
 
-  private ChangeWords(Comparison found) {
+  private StepWords(Comparison found) {
     this.found = found;
     this.step = found.step();
     this.now = found.now();
@@ -46,14 +46,14 @@ final class ChangeWords {
     NewLine feet = NewLine.find(hands.others(), false);
     all.addAll(hands.words());
     all.addAll(feet.words());
-    all.addAll(new ChangeWords(feet.others()).phrases.byPart());
+    all.addAll(new StepWords(feet.others()).phrases.byPart());
     all.addAll(bars.words());
     return all;
   }
 
   /** How many lists of places it takes to tell these changes stroke by stroke. */
   static int places(Comparison found) {
-    return new ChangeWords(found).places;
+    return new StepWords(found).places;
   }
 
   private void strokes() {

@@ -1,0 +1,108 @@
+package tabor.groove;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is counted aloud in place of our own syllables: printed above the notes, and read in places
+ * besides ours. Lists and messages keep ours.
+ *
+ * @param twos what follows the number in a beat in two, one word; empty for ours
+ * @param threes what follows the number in a beat in three, two words; empty for ours
+ * @param fours what follows the number in a beat in four, three words; empty for ours
+ * @param onBeat what is printed in place of the number of a beat; null for the number
+ * @param eighthsThrough true if the eighths of a bar in a dotted meter are counted from 1 on
+ */
+public record CountingWords(
+    List<String> twos,
+    List<String> threes,
+    List<String> fours,
+    @Nullable String onBeat,
+    boolean eighthsThrough) {
+  /** Our own syllables. */
+  public static final CountingWords OURS =
+      new CountingWords(List.of(), List.of(), List.of(), null, false);
+
+  /** Copies the lists and checks how many words they have. */
+  public CountingWords {
+    twos = List.copyOf(twos);
+    threes = List.copyOf(threes);
+    fours = List.copyOf(fours);
+    if (twos.size() > 1 || threes.size() % 2 != 0 || fours.size() % 3 != 0) {
+      throw new IllegalArgumentException("counting words " + twos + threes + fours);
+    }
+  }
+
+  /** The words of a division after the number; empty where ours are said. */
+  public List<String> of(int division) {
+    return switch (division) {
+      case 2 -> twos;
+      case 3 -> threes;
+      case 4 -> fours;
+      default -> List.of();
+    };
+  }
+
+  /** The same with the words of a division, 2 to 4, replaced. */
+  public CountingWords with(int division, List<String> words) {
+    return new CountingWords(
+        division == 2 ? words : twos,
+        division == 3 ? words : threes,
+        division == 4 ? words : fours,
+        onBeat,
+        eighthsThrough);
+  }
+
+  /** The same with those that a set has replaced. */
+  public CountingWords with(Named set) {
+    CountingWords own = set.words;
+    return new CountingWords(
+        own.twos.isEmpty() ? twos : own.twos,
+        own.threes.isEmpty() ? threes : own.threes,
+        own.fours.isEmpty() ? fours : own.fours,
+        own.onBeat == null ? onBeat : own.onBeat,
+        own.eighthsThrough || eighthsThrough);
+  }
+
+  /** Sets that have a name. Common practice in teaching, no source. */
+  public enum Named {
+    ONE_E_AND_A("1-e-&-a", List.of("&"), List.of(), List.of("e", "&", "a"), null, false),
+    ONE_TRIP_LET("1-trip-let", List.of(), List.of("trip", "let"), List.of(), null, false),
+    ONE_LA_LI("1-la-li", List.of(), List.of("la", "li"), List.of(), null, false),
+    /** The number gives way to a syllable. Beats in three from memory. */
+    TA_KA_DI_MI(
+        "ta-ka-di-mi", List.of("di"), List.of("ki", "da"), List.of("ka", "di", "mi"), "ta", false),
+    /** The eighths of a dotted meter from 1 to the end of the bar. */
+    EIGHTHS_THROUGH("eighths through", List.of(), List.of(), List.of(), null, true);
+
+    private final String word;
+    private final CountingWords words;
+
+    Named(
+        String word,
+        List<String> twos,
+        List<String> threes,
+        List<String> fours,
+        @Nullable String onBeat,
+        boolean through) {
+      this.word = word;
+      this.words = new CountingWords(twos, threes, fours, onBeat, through);
+    }
+
+    /** As written after {@code say}. */
+    public String word() {
+      return word;
+    }
+
+    /** The set of this name; empty if there is none. */
+    public static Optional<Named> of(String word) {
+      for (Named set : values()) {
+        if (set.word.equals(word)) {
+          return Optional.of(set);
+        }
+      }
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package tabor.groove;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tabor.source.Spot;
+
+/**
+ * A page of small variations on one section, each numbered.
+ *
+ * @param name unique among the file's sections; variation 3 of {@code kicks} is {@code kicks-3}
+ * @param title as written; null if it has none
+ * @param heading where it stands in the source
+ * @param base the section that it varies, as it was then
+ * @param variations in order, 1 to 64
+ * @param prose the texts in the order written
+ * @param page what it says for the printed page; its variations say nothing of their own
+ */
+public record Sheet(
+    String name,
+    @Nullable String title,
+    Spot heading,
+    Groove base,
+    List<Variation> variations,
+    List<String> prose,
+    PageNotes page)
+    implements Section {
+  /** Most variations of a sheet, counted before equal ones are left out. */
+  public static final int MOST = 64;
+
+  /**
+   * One variation.
+   *
+   * @param number from 1
+   * @param groove its strokes, as of a step from the sheet's base; its name is the sheet's with the
+   *     number, its title the variation's caption
+   * @param coincided numbers, as counted before equal ones were left out, of later variations that
+   *     came to the same strokes
+   */
+  public record Variation(int number, Groove groove, List<Integer> coincided) {
+    /** Copies the list. */
+    public Variation {
+      coincided = List.copyOf(coincided);
+    }
+  }
+
+  /** Copies the lists. */
+  public Sheet {
+    variations = List.copyOf(variations);
+    prose = List.copyOf(prose);
+  }
+
+  /** The variations as sections, in order. */
+  public List<Groove> grooves() {
+    return variations.stream().map(Variation::groove).toList();
+  }
+
+  /** The variation of a number from 1; empty past the last. */
+  public Optional<Variation> variation(int number) {
+    return number < 1 || number > variations.size()
+        ? Optional.empty()
+        : Optional.of(variations.get(number - 1));
+  }
+}

@@ -1,0 +1,158 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Code;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.groove.Part;
+import tabor.groove.Section;
+import tabor.groove.Sheet;
+import tabor.kit.Kit;
+import tabor.kit.Kits;
+import tabor.rhythm.Meter;
+import tabor.source.Span;
+import tabor.syntax.ChartStatement;
+import tabor.syntax.Line;
+import tabor.syntax.Name;
+import tabor.syntax.TargetRef;
+
+/** What the lines of a chart name: sections, parts, fills. */
+final class ChartNames {
+  private final Scope scope;
+  private final Problems problems;
+  private boolean partial;
+
+  ChartNames(Scope scope, Problems problems) {
+    this.scope = scope;
+    this.problems = problems;
+  }
+
+  /** True if something named is not there, or was not read to its end. */
+  boolean partial() {
+    return partial;
+  }
+
+  /** The groove, step or sheet of a name; null, and said so, if there is none. */
+  @Nullable Section section(Line line, Name word) {
+    Resolved found = scope.section(word.text());
+    if (found == null) {
+      partial = true;
+      problems.add(SheetNames.unknown(scope, problems, line, word, "section"));
+      return null;
+    }
+    partial |= found.partial();
+    Section section = found.section();
+    if (section instanceof Chart) {
+      problems.add(
+          problems
+              .make(
+                  Code.UNKNOWN_NAME,
+                  line,
+                  word.span(),
+                  "“" + word.text() + "” is a chart; a chart plays grooves, steps and sheets")
+              .help("name the sections that it plays"));
+      partial = true;
+      return null;
+    }
+    partial |= section == null;
+    return section;
+  }
+
+  /** The groove or step of a name, or one variation; null, and said so, if it is something else. */
+  @Nullable Groove groove(Line line, Name word) {
+    Section section = section(line, word);
+    if (section instanceof Sheet sheet) {
+      partial = true;
+      problems.add(
+          problems
+              .make(
+                  Code.UNKNOWN_NAME,
+                  line,
+                  word.span(),
+                  "“" + word.text() + "” is a sheet; here stands one section")
+              .help("name one of its variations: " + sheet.name() + "-1"));
+    }
+    return section instanceof Groove groove ? groove : null;
+  }
+
+  /** What is played of a section: of a sheet its variations. */
+  static List<Groove> grooves(Section section) {
+    return section instanceof Sheet sheet
+        ? sheet.grooves()
+        : section instanceof Groove groove ? List.of(groove) : List.of();
+  }
+
+  /** What a line says besides what it plays, and how often. */
+  Chart.Extras extras(Line line, ChartStatement.Clauses said, List<Chart.Turn> turns) {
+    List<Part> parts = new ArrayList<>();
+    for (TargetRef target : said.without()) {
+      Part part = part(line, target, turns);
+      if (part != null) {
+        parts.add(part);
+      }
+    }
+    Name fill = said.fill();
+    return new Chart.Extras(parts, fill == null ? null : fill(line, fill, turns));
+  }
+
+  private @Nullable Part part(Line line, TargetRef target, List<Chart.Turn> turns) {
+    Part known = null;
+    for (Chart.Turn turn : turns) {
+      Part part = Parts.of(target, turn.groove().setting().kit());
+      if (part != null && turn.groove().written().stream().anyMatch(part)) {
+        return part;
+      }
+      known = known == null ? part : known;
+    }
+    if (turns.isEmpty() || partial) {
+      return known;
+    }
+    partial = true;
+    if (known == null) {
+      Kit kit = turns.isEmpty() ? Kits.FIVE_PIECE : turns.get(0).groove().setting().kit();
+      problems.unknown(
+          line,
+          target.words(),
+          target.span(),
+          "surface or limb",
+          SurfaceNames.nearTarget(target.words(), kit));
+      return null;
+    }
+    problems.add(
+        problems
+            .make(
+                Code.NOTHING_THERE,
+                line,
+                target.span(),
+                "nothing of " + target.words() + " is played here that could be left out")
+            .help("name a part that the section has"));
+    return null;
+  }
+
+  private @Nullable Groove fill(Line line, Name word, List<Chart.Turn> turns) {
+    Groove fill = groove(line, word);
+    if (fill == null || turns.isEmpty()) {
+      return fill;
+    }
+    Groove last = turns.get(turns.size() - 1).groove();
+    Meter wanted = last.meter(last.bars());
+    Meter own = fill.meter(1);
+    if (wanted.equals(own)) {
+      return fill;
+    }
+    partial = true;
+    Span span = word.span();
+    problems.add(
+        problems
+            .make(
+                Code.BAR_LENGTH,
+                line,
+                span,
+                "“" + word.text() + "” is in " + own + ", but the bar that it fills in " + wanted)
+            .label(fill.heading(), "the fill")
+            .help("choose a fill in " + wanted));
+    return null;
+  }
+}

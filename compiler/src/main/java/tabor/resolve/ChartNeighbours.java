@@ -1,0 +1,145 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Code;
+import tabor.groove.Chart;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Tempo;
+import tabor.syntax.ChartStatement;
+import tabor.syntax.Line;
+
+/** The items of a chart that take something from those around them. */
+final class ChartNeighbours {
+  private final Problems problems;
+  private final List<Chart.Item> items;
+  private final List<Line> lines;
+  private final Map<Integer, TempoMark> bare;
+
+  /**
+   * @param lines the line of each item
+   * @param bare where a gradual tempo starts, as written, by the index of its item
+   */
+  ChartNeighbours(
+      Problems problems, List<Chart.Item> items, List<Line> lines, Map<Integer, TempoMark> bare) {
+    this.problems = problems;
+    this.items = items;
+    this.lines = lines;
+    this.bare = bare;
+  }
+
+  /**
+   * Count-ins take meter and tempo of what follows, rests of what was before, else follows; a
+   * gradual tempo counts the beats of what follows.
+   */
+  List<Chart.Item> finished() {
+    List<Chart.Item> done = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      Chart.Item item = items.get(i);
+      if (item instanceof Chart.CountIn countIn) {
+        Chart.Turn next = firstFrom(i);
+        done.add(
+            next == null
+                ? countIn
+                : new Chart.CountIn(countIn.bars(), next.groove(), next.tempo()));
+      } else if (item instanceof Chart.Rest rest) {
+        Chart.Turn near = lastBefore(i);
+        near = near == null ? firstFrom(i) : near;
+        done.add(near == null ? rest : new Chart.Rest(rest.bars(), near.groove(), near.tempo()));
+      } else if (item instanceof Chart.Ramp ramp) {
+        done.add(ramp(ramp, i));
+      } else {
+        if (item instanceof Chart.Cue cue && cue.bar() > 0) {
+          checkBar(cue, i);
+        }
+        done.add(item);
+      }
+    }
+    return done;
+  }
+
+  private Chart.Ramp ramp(Chart.Ramp ramp, int index) {
+    Chart.Turn next = firstFrom(index);
+    TempoMark from = bare.get(index);
+    if (next == null || from == null) {
+      return ramp;
+    }
+    Meter meter = next.groove().meter();
+    Tempo to = new TempoMark(from.beat(), ramp.to().perMinute()).in(meter);
+    return new Chart.Ramp(from.in(meter), to, ramp.bars());
+  }
+
+  /** A cue stands in a bar of the line that follows. */
+  private void checkBar(Chart.Cue cue, int index) {
+    Line line = lines.get(index);
+    if (!(line.statement() instanceof ChartStatement.Cue written) || written.bar() == null) {
+      return;
+    }
+    Chart.Item next = null;
+    for (int i = index + 1; i < items.size() && next == null; i++) {
+      Chart.Item item = items.get(i);
+      next =
+          item instanceof Chart.Play || item instanceof Chart.Climb || item instanceof Chart.Trade
+              ? item
+              : null;
+    }
+    if (next == null) {
+      problems.add(
+          problems
+              .make(
+                  Code.NOTHING_THERE,
+                  line,
+                  written.bar().span(),
+                  "nothing is played below, so there is no bar " + cue.bar() + " for this cue")
+              .help("write the cue above the line that it is for"));
+      return;
+    }
+    long bars = next.match(ChartSize.BARS);
+    if (bars > 0 && cue.bar() > bars) {
+      problems.add(
+          problems
+              .make(
+                  Code.COUNT_OUTSIDE_BAR,
+                  line,
+                  written.bar().span(),
+                  "the line below has "
+                      + SectionLength.bars(bars)
+                      + ", so there is no bar "
+                      + cue.bar())
+              .help("the last is bar " + bars));
+    }
+  }
+
+  private Chart.@Nullable Turn firstFrom(int index) {
+    for (int i = index; i < items.size(); i++) {
+      if (items.get(i) instanceof Chart.Play play) {
+        return play.turns().get(0);
+      }
+      if (items.get(i) instanceof Chart.Trade trade) {
+        return trade.turn();
+      }
+      if (items.get(i) instanceof Chart.Climb climb) {
+        return new Chart.Turn(climb.groove(), climb.tempi().get(0), climb.feel());
+      }
+    }
+    return null;
+  }
+
+  private Chart.@Nullable Turn lastBefore(int index) {
+    for (int i = index - 1; i >= 0; i--) {
+      if (items.get(i) instanceof Chart.Play play) {
+        return play.turns().get(play.turns().size() - 1);
+      }
+      if (items.get(i) instanceof Chart.Trade trade) {
+        return trade.turn();
+      }
+      if (items.get(i) instanceof Chart.Climb climb) {
+        return new Chart.Turn(
+            climb.groove(), climb.tempi().get(climb.tempi().size() - 1), climb.feel());
+      }
+    }
+    return null;
+  }
+}
