@@ -141,6 +141,11 @@ public record Io(
         trouble);
   }
 
+  /** The same with another standard error. */
+  Io withErr(OutputStream other) {
+    return new Io(in, out, printer(other), outTerminal, errTerminal, env, outTrouble);
+  }
+
   private static PrintStream printer(OutputStream to) {
     return new PrintStream(
         new java.io.BufferedOutputStream(to, 1 << 13), false, StandardCharsets.UTF_8);

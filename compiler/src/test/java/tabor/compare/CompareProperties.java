@@ -172,8 +172,7 @@ class CompareProperties {
   }
 
   /** Carries a report out as docs/version-control.md says. */
-  private static Map<String, Set<String>> applied(
-      Map<String, Set<String>> old, JsonObject file) {
+  private static Map<String, Set<String>> applied(Map<String, Set<String>> old, JsonObject file) {
     Map<String, Set<String>> all = new HashMap<>(old);
     Map<String, Set<String>> renamed = new HashMap<>();
     for (JsonElement element : file.getAsJsonArray("sections")) {
