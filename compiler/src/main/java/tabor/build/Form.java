@@ -92,6 +92,7 @@ public enum Form {
 
   /** What a person should know about the files of this form, such as times that are rounded. */
   public Optional<Diagnostic> warning(Lesson lesson) {
-    return this == MIDI ? SoundFiles.rounded(lesson) : Optional.empty();
+    Optional<Diagnostic> gaps = ChartGaps.of(lesson, this);
+    return gaps.isEmpty() && this == MIDI ? SoundFiles.rounded(lesson) : gaps;
   }
 }
