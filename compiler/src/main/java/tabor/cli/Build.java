@@ -142,6 +142,7 @@ final class Build {
     Set<String> names = new LinkedHashSet<>();
     for (Plan plan : plans) {
       plan.lesson().sections().forEach(section -> names.add(section.name()));
+      plan.lesson().grooves().forEach(groove -> names.add(groove.name()));
     }
     for (String name : wanted.only()) {
       // A file with errors may have held the section.

@@ -10,7 +10,20 @@ final class FigureMarkup {
   /** How wide that one is. */
   private static final int NARROW = 400;
 
+  private final String ids;
+  private final boolean phones;
   private int count;
+
+  /**
+   * For one page.
+   *
+   * @param ids what the ids begin with
+   * @param phones true for a page whose style sheet shows one of two widths
+   */
+  FigureMarkup(String ids, boolean phones) {
+    this.ids = ids;
+    this.phones = phones;
+  }
 
   /** A block's figure; a player is shown as its picture. */
   String of(Figure figure) {
@@ -45,22 +58,19 @@ final class FigureMarkup {
 
   private void drawings(Figure figure, StringBuilder out) {
     List<Picture> wide = figure.pictures();
-    boolean phones = wide.stream().anyMatch(picture -> picture.width() > PHONE);
-    out.append(phones ? "<div class=\"wide\">\n" : "");
-    wide.forEach(picture -> out.append(picture.element("Staff" + ++count)));
-    if (phones) {
+    boolean both = phones && wide.stream().anyMatch(picture -> picture.width() > PHONE);
+    out.append(both ? "<div class=\"wide\">\n" : "");
+    wide.forEach(picture -> out.append(picture.element(ids + ++count)));
+    if (both) {
       out.append("</div>\n<div class=\"narrow\">\n");
-      figure
-          .at(NARROW)
-          .pictures()
-          .forEach(picture -> out.append(picture.element("Staff" + ++count)));
+      figure.at(NARROW).pictures().forEach(picture -> out.append(picture.element(ids + ++count)));
       out.append("</div>\n");
     }
   }
 
   /** A staff in a line of text. */
   String inline(Picture picture) {
-    String svg = picture.element("Staff" + ++count).strip();
+    String svg = picture.element(ids + ++count).strip();
     return "<span class=\"tabor-line\">" + svg.replace("\n", "") + "</span>";
   }
 

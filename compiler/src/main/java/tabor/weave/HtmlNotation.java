@@ -8,23 +8,27 @@ import java.util.Map;
 import org.commonmark.node.Node;
 import org.jspecify.annotations.Nullable;
 import tabor.build.PagePlayers;
-import tabor.emit.html.Players;
+import tabor.emit.html.PagePlayerParts;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
 
 /** Puts the HTML of notation into a document's tree. */
 final class HtmlNotation {
+  private final boolean page;
   private final FigureMaker maker;
-  private final FigureMarkup markup = new FigureMarkup();
+  private final FigureMarkup markup;
   private final Map<Node, Figure> waiting = new LinkedHashMap<>();
-  private @Nullable Players players;
+  private @Nullable PagePlayerParts players;
 
   /**
    * For one document.
    *
    * @param text its text, for reports; null where it is not known
+   * @param page true for a page of ours, with our style sheet and players
    */
-  HtmlNotation(Path document, @Nullable String text, Lessons lessons) {
+  HtmlNotation(Path document, @Nullable String text, Lessons lessons, boolean page) {
+    this.page = page;
+    this.markup = new FigureMarkup("Staff", page);
     this.maker = new FigureMaker(document, text, lessons);
   }
 
@@ -34,7 +38,7 @@ final class HtmlNotation {
   }
 
   /** What the page needs for its players; null if it has none. */
-  @Nullable Players players() {
+  @Nullable PagePlayerParts players() {
     return players;
   }
 
@@ -42,11 +46,10 @@ final class HtmlNotation {
    * Replaces all notation in the tree.
    *
    * @param text the document's text; empty where it is not known
-   * @param playing true if the page can hold players
    */
-  void replace(Node document, String text, boolean playing) {
+  void replace(Node document, String text) {
     for (MarkdownText.Place place : MarkdownText.places(document, text)) {
-      Block block = place.block();
+      FencedBlock block = place.block();
       int before = problems().size();
       if (place.isInline()) {
         Picture picture = maker.inline(block.text(), block.line(), block.column());
@@ -61,7 +64,7 @@ final class HtmlNotation {
       Figure figure = maker.block(block);
       if (figure == null) {
         put(place.node(), new TaborNode.OfBlock(markup.problem(since(before), block.text())));
-      } else if (figure.wish().as() == Wish.As.PLAYER && playing) {
+      } else if (figure.wish().as() == Wish.As.PLAYER && page) {
         waiting.put(place.node(), figure);
       } else {
         put(place.node(), new TaborNode.OfBlock(markup.of(figure)));
@@ -86,7 +89,7 @@ final class HtmlNotation {
     List<Section> sections = new ArrayList<>();
     waiting.values().forEach(figure -> sections.addAll(figure.lesson().sections()));
     Lesson first = waiting.values().iterator().next().lesson();
-    Players all =
+    PagePlayerParts all =
         PagePlayers.of(
             new Lesson(first.file(), first.title(), first.by(), first.setting(), sections));
     int at = 0;

@@ -14,7 +14,7 @@ import org.commonmark.node.Node;
 import org.commonmark.node.Text;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.jspecify.annotations.Nullable;
-import tabor.emit.html.Players;
+import tabor.emit.html.PagePlayerParts;
 
 /** Markdown to complete pages. */
 final class HtmlWeaver {
@@ -33,20 +33,15 @@ final class HtmlWeaver {
 
   static Woven weave(Path document, String text, Lessons lessons, Style style) {
     Node tree = MarkdownText.parse(text);
-    HtmlNotation notation = new HtmlNotation(document, text, lessons);
-    notation.replace(tree, text, true);
+    HtmlNotation notation = new HtmlNotation(document, text, lessons, true);
+    notation.replace(tree, text);
     tree.accept(new Links(style));
     String title = title(tree, document);
     String page = page(title, RENDERER.render(tree), notation.players());
     return new Woven(page, List.of(), notation.problems());
   }
 
-  /** What stands in the body of the page of a document. */
-  static String body(Node tree) {
-    return RENDERER.render(tree);
-  }
-
-  private static String page(String title, String body, @Nullable Players players) {
+  private static String page(String title, String body, @Nullable PagePlayerParts players) {
     StringBuilder out = new StringBuilder(body.length() + 8192);
     out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")

@@ -50,7 +50,7 @@ public final class TaborExtension
   }
 
   private Node process(Node tree) {
-    new HtmlNotation(document, null, lessons).replace(tree, "", false);
+    new HtmlNotation(document, null, lessons, false).replace(tree, "");
     return tree;
   }
 

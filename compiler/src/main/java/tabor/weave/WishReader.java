@@ -14,6 +14,9 @@ final class WishReader {
   /** The word that a block of notation begins with. */
   static final String WORD = "tabor";
 
+  /** The same as a class in braces, which Pandoc reads. */
+  private static final String BRACED = "{." + WORD;
+
   private static final List<String> NAMES =
       List.of("as", "file", "section", "width", "counts", "caption", "for");
 
@@ -26,14 +29,28 @@ final class WishReader {
 
   /** True if a block with these words behind its fence holds notation. */
   static boolean isNotation(@Nullable String info) {
-    return info != null
-        && info.startsWith(WORD)
-        && (info.length() == WORD.length() || Character.isWhitespace(info.charAt(WORD.length())));
+    if (info == null) {
+      return false;
+    }
+    String head = info.startsWith("{") ? BRACED : WORD;
+    return info.startsWith(head)
+        && (info.length() == head.length()
+            || Character.isWhitespace(info.charAt(head.length()))
+            || (head.equals(BRACED) && info.charAt(head.length()) == '}'));
   }
 
-  /** What a block asks for; {@code info} begins with {@link #WORD}. */
+  /** What a block asks for; {@code info} is that of {@link #isNotation}. */
   static Wish read(String info) throws Trouble {
-    return of(new WishReader(info.substring(WORD.length())).attributes());
+    if (!info.startsWith("{")) {
+      return of(new WishReader(info.substring(WORD.length())).attributes());
+    }
+    String inside = info.substring(BRACED.length()).stripTrailing();
+    if (!inside.endsWith("}")) {
+      throw new Trouble("the braces around this block's attributes are not closed");
+    }
+    // A further class is a flag: {.tabor .counts}.
+    String attributes = inside.substring(0, inside.length() - 1).replaceAll("\\s\\.", " ");
+    return of(new WishReader(attributes).attributes());
   }
 
   /** What named values ask for, the names as a block writes them; a flag's value is empty. */

@@ -126,6 +126,7 @@ class ArchitectureTest {
     onlyIn("org.apache.fontbox.", "tabor.emit.pdf", "tabor.emit.font");
     onlyIn("picocli.", "tabor.cli");
     onlyIn("org.commonmark.", "tabor.weave");
+    onlyIn("org.asciidoctor.", "tabor.weave.asciidoc");
     onlyIn("javax.sound.", "tabor.emit.midi", "tabor.cli");
     onlyIn("org.eclipse.lsp4j.", "tabor.lsp");
   }
