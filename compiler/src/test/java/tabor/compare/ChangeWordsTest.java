@@ -63,6 +63,15 @@ class ChangeWordsTest {
   }
 
   @Test
+  void aStrokeHasMovedOnlyWhereItCanHaveMovedNowhereElse() {
+    String before = "groove a\n  kick : x . . .\n";
+    assertThat(words(before, "groove a\n  kick : . x . .\n"))
+        .containsExactly("groove a, bar 1: kick moved from 1 to 2");
+    assertThat(words(before, "groove a\n  kick : . x x .\n"))
+        .containsExactly("groove a, bar 1: kick left out on 1; kick added on 2 and 3");
+  }
+
+  @Test
   void aHeaderSettingIsSaidOnce() {
     assertThat(edited("tempo  60", "tempo  66")).containsExactly("tempo 60 → 66");
     assertThat(edited("title  \"Six-eight workshop\"", "title \"Six\""))

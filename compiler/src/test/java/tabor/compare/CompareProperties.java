@@ -138,7 +138,7 @@ class CompareProperties {
   private static Map<String, Set<String>> strokes(Lesson lesson) {
     Map<String, Set<String>> all = new HashMap<>();
     for (Groove groove : lesson.grooves()) {
-      TreeSet<String> strokes = new TreeSet<>();
+      Set<String> strokes = new TreeSet<>();
       groove.written().forEach(stroke -> strokes.add(key(stroke)));
       all.put(groove.name(), strokes);
     }
@@ -180,7 +180,7 @@ class CompareProperties {
       if (!STRUCK.contains(section.get("kind").getAsString())) {
         continue;
       }
-      TreeSet<String> strokes = new TreeSet<>();
+      Set<String> strokes = new TreeSet<>();
       if (section.has("before")) {
         all.remove(section.get("before").getAsString());
         strokes.addAll(old.get(section.get("before").getAsString()));

@@ -161,6 +161,8 @@ class MergerTest {
     String windows = BASE.replace("\n", "\r\n");
     assertThat(merge(windows, edited("tempo  60", "tempo  66")).text())
         .isEqualTo(edited("tempo  60", "tempo  66").replace("\n", "\r\n"));
+    assertThat(merge(edited("tempo  60", "tempo  66"), windows).text())
+        .isEqualTo(edited("tempo  60", "tempo  66").replace("\n", "\r\n"));
     assertThat(merge("\uFEFF" + BASE, edited("tempo  60", "tempo  66")).text())
         .isEqualTo("\uFEFF" + edited("tempo  60", "tempo  66"));
     String open = BASE.substring(0, BASE.length() - 1);
