@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
 import tabor.perform.Segment;
@@ -48,8 +49,8 @@ public final class PracticeTrack {
   /** A section once: after its count-in if {@code countIn}, a chart as it is written. */
   public static PracticeTrack once(Section section, boolean countIn, Predicate<Sound> heard) {
     Performance performance =
-        section instanceof Chart chart
-            ? Performer.chart(chart)
+        isInTurn(section)
+            ? Performer.chart(chart(section, countIn))
             : Performer.once((Groove) section, countIn ? 1 : 0);
     return new PracticeTrack(performance, StrikePlan.once(performance, heard), 0);
   }
@@ -61,12 +62,21 @@ public final class PracticeTrack {
    */
   public static PracticeTrack repeated(
       Section section, boolean countIn, long times, Predicate<Sound> heard) {
-    if (section instanceof Chart chart) {
-      Performance performance = Performer.chart(chart);
+    if (isInTurn(section)) {
+      Performance performance = Performer.chart(chart(section, false));
       return new PracticeTrack(performance, StrikePlan.allAgain(performance, heard), times);
     }
     Performance performance = Performer.twice((Groove) section, countIn ? 1 : 0);
     return new PracticeTrack(performance, StrikePlan.lastAgain(performance, heard), times - 1);
+  }
+
+  private static boolean isInTurn(Section section) {
+    return section instanceof Chart || section instanceof Sheet;
+  }
+
+  /** A chart; of a sheet each variation twice. */
+  private static Chart chart(Section section, boolean countIn) {
+    return section instanceof Sheet sheet ? sheet.inTurn(countIn ? 1 : 0, 2) : (Chart) section;
   }
 
   /** What is played, once through and, where something is repeated, with its first round. */

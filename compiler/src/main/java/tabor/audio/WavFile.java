@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.perform.Performer;
 
 /**
@@ -29,6 +30,9 @@ public final class WavFile {
 
   /** How long a section lasts once through, in whole seconds, rounded up. */
   public static long seconds(Section section) {
+    if (section instanceof Sheet sheet) {
+      return Performer.seconds(sheet.inTurn(0, 2));
+    }
     return section instanceof Chart chart
         ? Performer.seconds(chart)
         : (Performer.once((Groove) section, 0).lengthMicros() + 999_999) / 1_000_000;
@@ -44,7 +48,7 @@ public final class WavFile {
     if (seconds(section) > LONGEST_SECONDS) {
       throw new IllegalArgumentException(section.name() + " is too long for a sound file");
     }
-    if (section instanceof Chart) {
+    if (section instanceof Chart || section instanceof Sheet) {
       return bytes(PracticeTrack.once(section, countIn, s -> true));
     }
     double once = Performer.round((Groove) section).lengthMicros() / 1e6;

@@ -68,8 +68,8 @@ public final class HandReasons {
       }
     }
     Loop loop = Loop.of(groove.setting(), groove.bars(), groove.pickup(), given, open, true);
-    List<Wish> wishes = Roles.of(loop).wishes();
-    Map<Stroke, Wish> byStroke = new IdentityHashMap<>();
+    List<LimbWish> wishes = Roles.of(loop).wishes();
+    Map<Stroke, LimbWish> byStroke = new IdentityHashMap<>();
     for (Loop.Hit hit : loop.hits) {
       if (hit.isOpen()) {
         byStroke.put(open.get(hit.open()).stroke(), wishes.get(hit.number()));
@@ -80,12 +80,12 @@ public final class HandReasons {
   }
 
   private static List<Phrase> phrases(
-      List<Stroke> hands, Map<Stroke, Wish> wishes, boolean mirrored) {
+      List<Stroke> hands, Map<Stroke, LimbWish> wishes, boolean mirrored) {
     Map<Key, List<Stroke>> groups = new LinkedHashMap<>();
     int row = 0;
     boolean inRow = false;
     for (Stroke stroke : hands) {
-      Wish wish = wishes.get(stroke);
+      LimbWish wish = wishes.get(stroke);
       Why why = wish == null ? (stroke.dealt() ? Why.KEPT : Why.WRITTEN) : why(wish, stroke);
       boolean turns = why == Why.IN_TURN;
       row += turns && !inRow ? 1 : 0;
@@ -104,9 +104,9 @@ public final class HandReasons {
     return phrases;
   }
 
-  private static Why why(Wish wish, Stroke stroke) {
+  private static Why why(LimbWish wish, Stroke stroke) {
     if (wish.right() != stroke.limb().isRight()) {
-      return wish.reason() == Wish.Reason.ALONE ? Why.STAYS : Why.OTHER_BUSY;
+      return wish.reason() == LimbWish.Reason.ALONE ? Why.STAYS : Why.OTHER_BUSY;
     }
     return switch (wish.reason()) {
       case KEEPS_TIME -> Why.KEEPS_TIME;

@@ -95,11 +95,11 @@ final class Pricing {
     for (Hit hit : loop.hits) {
       if (hit.isOpen()) {
         int i = hit.number();
-        Wish wish = roles.wishes().get(i);
+        LimbWish wish = roles.wishes().get(i);
         int other = habit[hit.id()];
         byRight[i] = wish.cost(true) + (other == -1 ? Weights.AGAINST_THE_WRITER : 0);
         byLeft[i] = wish.cost(false) + (other == 1 ? Weights.AGAINST_THE_WRITER : 0);
-        alone[i] = wish.reason() == Wish.Reason.ALONE;
+        alone[i] = wish.reason() == LimbWish.Reason.ALONE;
       }
     }
     return anyRoll;

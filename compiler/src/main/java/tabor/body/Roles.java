@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.body.LimbWish.Reason;
 import tabor.body.Loop.Hit;
-import tabor.body.Wish.Reason;
 import tabor.kit.Surface;
 
 /**
@@ -15,12 +15,12 @@ import tabor.kit.Surface;
  */
 final class Roles {
   private final Loop loop;
-  private final Wish[] wishes;
+  private final LimbWish[] wishes;
   private final TimeRows rows;
 
   private Roles(Loop loop) {
     this.loop = loop;
-    this.wishes = new Wish[loop.hits.size()];
+    this.wishes = new LimbWish[loop.hits.size()];
     this.rows = new TimeRows(loop);
   }
 
@@ -30,7 +30,7 @@ final class Roles {
    * @param wishes by number of the stroke
    * @param time by number of the stroke: true if it keeps the time with one hand
    */
-  record Read(List<Wish> wishes, boolean[] time) {}
+  record Read(List<LimbWish> wishes, boolean[] time) {}
 
   /** Reads a loop. */
   static Read of(Loop loop) {
@@ -54,14 +54,14 @@ final class Roles {
       if (hit.ofPair() || rows.shared.get(i)) {
         singles.add(hit);
       } else if (rows.crash.get(i)) {
-        wishes[i] = new Wish(true, Weights.LEFT_CRASH, Reason.CRASH);
+        wishes[i] = new LimbWish(true, Weights.LEFT_CRASH, Reason.CRASH);
         time[i] = true;
       } else if (rows.time.get(i)) {
-        wishes[i] = new Wish(true, Weights.LEFT_KEEPS_TIME, Reason.KEEPS_TIME);
+        wishes[i] = new LimbWish(true, Weights.LEFT_KEEPS_TIME, Reason.KEEPS_TIME);
         time[i] = true;
       } else if (against.isAgainst(hit)) {
         boolean right = against.timeIsLeft(hit);
-        wishes[i] = new Wish(right, Weights.LEAVES_THE_TIME, Reason.AGAINST_TIME);
+        wishes[i] = new LimbWish(right, Weights.LEAVES_THE_TIME, Reason.AGAINST_TIME);
       } else {
         singles.add(hit);
       }
@@ -77,7 +77,7 @@ final class Roles {
         singles.add(hit);
       }
       boolean kick = hit.surface().sort() == Surface.Sort.KICK;
-      wishes[hit.number()] = new Wish(kick, Weights.WRONG_PEDAL, Reason.PEDAL);
+      wishes[hit.number()] = new LimbWish(kick, Weights.WRONG_PEDAL, Reason.PEDAL);
     }
     twoPedals(singles);
     new SingleStrokes(loop, rows).read(singles, wishes);

@@ -3,8 +3,8 @@ package tabor.body;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import tabor.body.LimbWish.Reason;
 import tabor.body.Loop.Hit;
-import tabor.body.Wish.Reason;
 import tabor.rhythm.Time;
 
 /**
@@ -29,7 +29,7 @@ final class SingleStrokes {
   }
 
   /** Fills in the wishes of these strokes, which are in order of time. */
-  void read(List<Hit> singles, Wish[] wishes) {
+  void read(List<Hit> singles, LimbWish[] wishes) {
     int from = 0;
     while (from < singles.size()) {
       int to = from;
@@ -46,7 +46,7 @@ final class SingleStrokes {
     return a.ofPair() == b.ofPair() && (a.ofPair() || b.at() - a.at() <= loop.beat(a.beat()));
   }
 
-  private void row(List<Hit> row, Wish[] wishes) {
+  private void row(List<Hit> row, LimbWish[] wishes) {
     int first = row.get(0).beat();
     int beats = row.get(row.size() - 1).beat() - first + 1;
     int[] own = new int[beats];
@@ -75,16 +75,16 @@ final class SingleStrokes {
     }
   }
 
-  private Wish wish(List<Hit> row, Hit hit, boolean right, int places) {
+  private LimbWish wish(List<Hit> row, Hit hit, boolean right, int places) {
     boolean hurried =
         places > 1
             && row.get(row.size() - 1).at() > row.get(0).at()
             && loop.beat(hit.beat()) / places < loop.ticks(UNHURRIED);
     if (hit.ofPair() || hurried) {
       Reason reason = rows.shared.get(hit.number()) ? Reason.SHARED_TIME : Reason.ROW;
-      return new Wish(right, Weights.OUT_OF_TURN, reason);
+      return new LimbWish(right, Weights.OUT_OF_TURN, reason);
     }
-    return new Wish(true, Weights.LEFT_ALONE, Reason.ALONE);
+    return new LimbWish(true, Weights.LEFT_ALONE, Reason.ALONE);
   }
 
   /** The places of a beat: its own, or those of a neighbour that divides the beat further. */

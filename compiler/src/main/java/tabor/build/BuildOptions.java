@@ -1,9 +1,14 @@
 package tabor.build;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import tabor.emit.pdf.HandoutLook;
 import tabor.emit.png.PngWriter.Ground;
+import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 
 /**
  * What is asked for of the outputs.
@@ -32,6 +37,30 @@ public record BuildOptions(
   /** Copies the set. */
   public BuildOptions {
     only = Set.copyOf(only);
+  }
+
+  /** The same for a lesson: who wants a sheet wants its variations, where these stand alone. */
+  public BuildOptions in(Lesson lesson) {
+    Set<String> names = new HashSet<>(only);
+    for (Sheet sheet : lesson.sheets()) {
+      if (only.contains(sheet.name())) {
+        sheet.grooves().forEach(groove -> names.add(groove.name()));
+      }
+    }
+    return new BuildOptions(names, countIn, handout, ground, systems);
+  }
+
+  /** The sections that are wanted, in order; of a sheet that is not, the variations that are. */
+  public List<Section> sections(Lesson lesson) {
+    List<Section> found = new ArrayList<>();
+    for (Section section : lesson.sections()) {
+      if (wants(section)) {
+        found.add(section);
+      } else if (section instanceof Sheet sheet) {
+        sheet.grooves().stream().filter(this::wants).forEach(found::add);
+      }
+    }
+    return found;
   }
 
   /** True if this section is wanted. */

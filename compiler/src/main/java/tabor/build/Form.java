@@ -54,9 +54,10 @@ public enum Form {
    * The files of this form, in order; their bytes are made only when asked for.
    *
    * @param lesson finished, without errors
-   * @param options what is asked for
+   * @param asked what is asked for
    */
-  public List<Output> outputs(Lesson lesson, BuildOptions options) {
+  public List<Output> outputs(Lesson lesson, BuildOptions asked) {
+    BuildOptions options = asked.in(lesson);
     return switch (this) {
       case MIDI -> SoundFiles.midi(lesson, options);
       case GRID -> PageFiles.grid(lesson, options);

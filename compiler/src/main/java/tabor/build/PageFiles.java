@@ -103,7 +103,8 @@ final class PageFiles {
         lesson.title(),
         lesson.by(),
         lesson.setting(),
-        lesson.sections().stream().filter(options::wants).toList());
+        options.sections(lesson),
+        lesson.extras());
   }
 
   /** One file for each groove and step wanted. */

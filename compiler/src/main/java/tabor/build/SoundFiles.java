@@ -20,30 +20,25 @@ final class SoundFiles {
   static List<Output> midi(Lesson lesson, BuildOptions options) {
     MidiLesson midi = MidiLesson.of(lesson);
     List<Output> files = new ArrayList<>();
-    for (Section section : lesson.sections()) {
-      if (options.wants(section)) {
-        String name = lesson.file() + "." + section.name() + ".mid";
-        files.add(new Output(name, () -> midi.bytes(section, options.countIn())));
-      }
+    for (Section section : options.sections(lesson)) {
+      String name = lesson.file() + "." + section.name() + ".mid";
+      files.add(new Output(name, () -> midi.bytes(section, options.countIn())));
     }
     return files;
   }
 
   static List<Output> wav(Lesson lesson, BuildOptions options) {
     List<Output> files = new ArrayList<>();
-    for (Section section : lesson.sections()) {
-      if (options.wants(section)) {
-        String name = lesson.file() + "." + section.name() + ".wav";
-        files.add(new Output(name, () -> WavFile.bytes(section, options.countIn())));
-      }
+    for (Section section : options.sections(lesson)) {
+      String name = lesson.file() + "." + section.name() + ".wav";
+      files.add(new Output(name, () -> WavFile.bytes(section, options.countIn())));
     }
     return files;
   }
 
   /** The first wanted section that is too long for a sound file. */
   static Optional<Section> tooLong(Lesson lesson, BuildOptions options) {
-    return lesson.sections().stream()
-        .filter(options::wants)
+    return options.sections(lesson).stream()
         .filter(section -> WavFile.seconds(section) > WavFile.LONGEST_SECONDS)
         .findFirst();
   }

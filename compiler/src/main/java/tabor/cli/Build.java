@@ -24,7 +24,6 @@ import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Near;
 import tabor.diagnostic.Severity;
 import tabor.groove.Lesson;
-import tabor.groove.Section;
 import tabor.report.TextReport;
 import tabor.source.VisibleText;
 
@@ -234,11 +233,19 @@ final class Build {
         settled && compiled.diagnostics().stream().allMatch(d -> d.severity() == Severity.HINT);
     return new Plan(
         source,
-        lesson.sections().stream().map(Section::name).toList(),
+        names(lesson),
         outputs.stream().map(Output::name).toList(),
         sources,
         clean,
         outputs);
+  }
+
+  /** What {@code --only} may name. */
+  private static List<String> names(Lesson lesson) {
+    Set<String> names = new LinkedHashSet<>();
+    lesson.sections().forEach(section -> names.add(section.name()));
+    lesson.grooves().forEach(groove -> names.add(groove.name()));
+    return List.copyOf(names);
   }
 
   private void refuseUnknown(List<Plan> plans) {

@@ -35,6 +35,8 @@ final class Commands {
     ALL.put("fastest", FastestCommand::new);
     ALL.put("steps", StepsCommand::new);
     ALL.put("diff", DiffCommand::new);
+    ALL.put("merge", MergeCommand::new);
+    ALL.put("git-setup", GitSetupCommand::new);
     ALL.put("explain", ExplainCommand::new);
     ALL.put("completion", CompletionCommand::new);
   }

@@ -1,13 +1,16 @@
 package tabor.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import tabor.compare.ChangePictures;
 import tabor.compare.ChangeReport;
 import tabor.compare.ComparedFile;
+import tabor.emit.pdf.Paper;
 
 /** {@code tabor diff}: what changed in the music. */
 @Command(
@@ -47,6 +50,19 @@ final class DiffCommand implements Callable<Integer> {
       description = "text (as people read it), markdown or json; text if not given.")
   private String report = "text";
 
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      description =
+          "svg, html or pdf in place of a report: the old and the new staff one above the other.")
+  private @Nullable String picture;
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "FILE",
+      description = "Where it goes; standard output if not given, but for pdf.")
+  private @Nullable String out;
+
   DiffCommand(Io io) {
     this.io = io;
   }
@@ -65,9 +81,40 @@ final class DiffCommand implements Callable<Integer> {
       throw Failure.usage("diff takes two files or two folders, the old one and the new one");
     }
     List<ComparedFile> files = new Compare(io).compare(words.get(0), words.get(1));
+    if (picture != null || out != null) {
+      output(files, picture, style, Compare.isFolder(words.get(0)));
+      return exitCode(files);
+    }
     boolean folders = files.size() != 1 || Compare.isFolder(words.get(0));
     print(files, style, folders, false);
+    return exitCode(files);
+  }
+
+  private static int exitCode(List<ComparedFile> files) {
     return files.stream().allMatch(ComparedFile::isSame) ? ExitCode.FINE : ExitCode.ERRORS;
+  }
+
+  private void output(
+      List<ComparedFile> files, @Nullable String form, Compare.Style style, boolean names) {
+    byte[] bytes =
+        switch (form == null ? "" : form) {
+          case "" -> utf8(report(files, style, names, false));
+          case "svg" -> utf8(ChangePictures.svg(files));
+          case "html" -> utf8(ChangePictures.html(files));
+          case "pdf" -> ChangePictures.pdf(files, Paper.A4);
+          default -> throw Failure.usage("--as takes svg, html or pdf, not " + form);
+        };
+    if (out != null) {
+      OutputFiles.write(SourceFiles.path(out), bytes);
+    } else if ("pdf".equals(form)) {
+      throw Failure.usage("--as pdf needs -o FILE");
+    } else {
+      io.out().writeBytes(bytes);
+    }
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private Integer ofGit(Compare.Style style) {
@@ -90,13 +137,16 @@ final class DiffCommand implements Callable<Integer> {
 
   private void print(
       List<ComparedFile> files, Compare.Style style, boolean names, boolean rewritten) {
-    io.out()
-        .print(
-            switch (style) {
-              case TEXT -> ChangeReport.text(files, names, rewritten);
-              case MARKDOWN -> ChangeReport.markdown(files);
-              case JSON -> ChangeReport.json(files);
-            });
+    io.out().print(report(files, style, names, rewritten));
+  }
+
+  private static String report(
+      List<ComparedFile> files, Compare.Style style, boolean names, boolean rewritten) {
+    return switch (style) {
+      case TEXT -> ChangeReport.text(files, names, rewritten);
+      case MARKDOWN -> ChangeReport.markdown(files);
+      case JSON -> ChangeReport.json(files);
+    };
   }
 
   private static Compare.Style style(@Nullable String report) {

@@ -2,6 +2,7 @@ package tabor.cli;
 
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.emit.grid.Grid;
 import tabor.groove.Lesson;
@@ -20,12 +21,23 @@ final class GridCommand extends LessonCommand {
       description = "The groove, step or chart; all of them if not given.")
   private @Nullable String section;
 
+  @Option(
+      names = "--for-git",
+      description =
+          "Never fail: a lesson with errors is printed as it is written. Files in use are also"
+              + " looked for beside a lesson of this name below the current folder.")
+  private boolean forGit;
+
   GridCommand(Io io) {
     super(io);
   }
 
   @Override
   int run() {
+    if (forGit) {
+      io().out().print(GridForGit.of(io(), file()));
+      return ExitCode.FINE;
+    }
     Lesson lesson = lesson();
     Section chosen = ReadyLesson.section(lesson, section);
     io().out().print(Grid.of(lesson, each -> chosen == null || each.name().equals(chosen.name())));

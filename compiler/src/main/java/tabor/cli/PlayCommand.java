@@ -75,7 +75,7 @@ final class PlayCommand extends LessonCommand {
           "--loop takes one section: "
               + sections.stream().map(Section::name).collect(Collectors.joining(", ")));
     }
-    try (Player playing = Player.open(device, this::leave)) {
+    try (TrackPlayer playing = TrackPlayer.open(device, this::leave)) {
       for (Section one : sections) {
         play(playing, one, silent);
       }
@@ -83,7 +83,7 @@ final class PlayCommand extends LessonCommand {
     return ExitCode.FINE;
   }
 
-  private void play(Player playing, Section one, Set<Limb> silent) {
+  private void play(TrackPlayer playing, Section one, Set<Limb> silent) {
     Predicate<Sound> heard = sound -> sound.limb() == null || !silent.contains(sound.limb());
     PracticeTrack track =
         loop

@@ -1,13 +1,14 @@
 package tabor.cli;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Near;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.report.TextReport;
 import tabor.resolve.Options;
 
@@ -36,13 +37,11 @@ final class ReadyLesson {
     if (name == null) {
       return null;
     }
-    List<String> names = new ArrayList<>();
-    for (Section section : lesson.sections()) {
-      if (section.name().equals(name)) {
-        return section;
-      }
-      names.add(section.name());
+    Optional<Section> found = lesson.section(name);
+    if (found.isPresent()) {
+      return found.get();
     }
+    List<String> names = lesson.sections().stream().map(Section::name).toList();
     List<String> near = Near.names(name, names);
     String offer =
         near.isEmpty() ? "it has " + String.join(", ", names) : "did you mean " + near.get(0) + "?";
@@ -57,6 +56,9 @@ final class ReadyLesson {
     }
     if (section instanceof Groove groove) {
       return List.of(groove);
+    }
+    if (section instanceof Sheet sheet) {
+      return sheet.grooves();
     }
     throw Failure.usage(
         section.name() + " is a chart, which has no strokes of its own; name a groove or step");

@@ -1,9 +1,7 @@
 package tabor.compare;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
@@ -33,22 +31,29 @@ public final class ChangeWords {
   public static List<Said> of(FileChange change) {
     List<Said> said = new ArrayList<>();
     change.details().forEach(detail -> said.add(new Said("", detail.words())));
-    Map<String, SectionChange> byName = new HashMap<>();
-    for (SectionChange section : change.sections()) {
-      if (section.after() != null) {
-        byName.put(section.after().name(), section);
-      }
-    }
-    change.sections().forEach(section -> of(section, base(section, byName), said));
+    change.sections().forEach(section -> said.addAll(of(change, section)));
+    return said;
+  }
+
+  /** The lines about one section. */
+  static List<Said> of(FileChange change, SectionChange section) {
+    List<Said> said = new ArrayList<>();
+    of(section, base(section, change.sections()), said);
     return said;
   }
 
   /** What changed in the section that a step comes from, as far as it came with it. */
-  private static @Nullable SectionChange base(
-      SectionChange section, Map<String, SectionChange> byName) {
+  private static @Nullable SectionChange base(SectionChange section, List<SectionChange> all) {
     Groove base = section.after() instanceof Groove groove ? groove.base() : null;
-    SectionChange change = base == null ? null : byName.get(base.name());
-    return change == null || change.state() != SectionChange.State.CHANGED ? null : change;
+    for (SectionChange change : all) {
+      if (base != null
+          && change.after() != null
+          && change.after().name().equals(base.name())
+          && change.state() == SectionChange.State.CHANGED) {
+        return change;
+      }
+    }
+    return null;
   }
 
   private static void of(SectionChange section, @Nullable SectionChange base, List<Said> said) {

@@ -46,7 +46,18 @@ final class Edition {
   }
 
   /** A question about a name. */
-  record Asked(Question question, String name) {}
+  record Asked(Question question, String name) {
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Asked that && question == that.question && name.equals(that.name);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * question.ordinal() + name.hashCode();
+    }
+  }
 
   /**
    * A section worked out, and what that rests on: it is used again while its text, its name and all

@@ -29,18 +29,19 @@ final class BeatPrinter {
 
   static String elements(List<Beat.Element> elements) {
     StringBuilder text = new StringBuilder();
-    Elements printer = new Elements();
     for (Beat.Element element : elements) {
-      text.append(element.match(printer));
+      text.append(element(element));
     }
     return text.toString();
   }
 
   static String element(Beat.Element element) {
-    return element.match(new Elements());
+    return element.match(Elements.PRINTER);
   }
 
   private static final class Elements implements Beat.Cases<String> {
+    static final Elements PRINTER = new Elements();
+
     @Override
     public String hit(Beat.Hit hit) {
       return "'".repeat(hit.grace()) + letter(hit) + suffixes(hit);
@@ -52,7 +53,9 @@ final class BeatPrinter {
     }
 
     private static String suffixes(Beat.Hit hit) {
-      return hit.suffixes().stream().map(Beat.Suffix::sign).collect(Collectors.joining());
+      return hit.suffixes().isEmpty()
+          ? ""
+          : hit.suffixes().stream().map(Beat.Suffix::sign).collect(Collectors.joining());
     }
 
     @Override

@@ -19,11 +19,16 @@ final class LaneTable {
 
   private final List<PartStatement.Lane> lanes;
 
+  /** The words of each bar of each lane, printed once. */
+  private final List<List<List<Cell>>> cells;
+
   /** Widths of the beats of each bar. */
   private final List<List<Integer>> widths = new ArrayList<>();
 
   private LaneTable(List<PartStatement.Lane> lanes) {
     this.lanes = lanes;
+    this.cells =
+        lanes.stream().map(lane -> lane.bars().stream().map(LaneTable::cells).toList()).toList();
   }
 
   /** One line for each lane. */
@@ -33,29 +38,29 @@ final class LaneTable {
 
   private List<String> lines() {
     int label = 0;
-    for (PartStatement.Lane lane : lanes) {
-      label = Math.max(label, BeatPrinter.label(lane).length());
-      for (int bar = 0; bar < lane.bars().size(); bar++) {
+    for (int i = 0; i < lanes.size(); i++) {
+      label = Math.max(label, BeatPrinter.label(lanes.get(i)).length());
+      for (int bar = 0; bar < cells.get(i).size(); bar++) {
         if (bar == widths.size()) {
           widths.add(new ArrayList<>());
         }
-        for (Cell cell : cells(lane.bars().get(bar))) {
+        for (Cell cell : cells.get(i).get(bar)) {
           if (cell.beats() == 1) {
             widen(bar, cell);
           }
         }
       }
     }
-    for (PartStatement.Lane lane : lanes) {
-      for (int bar = 0; bar < lane.bars().size(); bar++) {
-        for (Cell cell : cells(lane.bars().get(bar))) {
+    for (List<List<Cell>> lane : cells) {
+      for (int bar = 0; bar < lane.size(); bar++) {
+        for (Cell cell : lane.get(bar)) {
           widen(bar, cell);
         }
       }
     }
     List<String> lines = new ArrayList<>();
-    for (PartStatement.Lane lane : lanes) {
-      lines.add(line(lane, label));
+    for (int i = 0; i < lanes.size(); i++) {
+      lines.add(line(lanes.get(i), cells.get(i), label));
     }
     return lines;
   }
@@ -92,7 +97,7 @@ final class LaneTable {
     return sum;
   }
 
-  private String line(PartStatement.Lane lane, int label) {
+  private String line(PartStatement.Lane lane, List<List<Cell>> words, int label) {
     StringBuilder line = new StringBuilder(pad(BeatPrinter.label(lane), label)).append(" :");
     for (int bar = 0; bar < lane.bars().size(); bar++) {
       List<Integer> beats = widths.get(bar);
@@ -101,7 +106,7 @@ final class LaneTable {
       if (lane.bars().get(bar).repeat()) {
         line.append('%');
       }
-      for (Cell cell : cells(lane.bars().get(bar))) {
+      for (Cell cell : words.get(bar)) {
         int column = start + width(beats, 0, cell.beat()) + (cell.beat() == 0 ? 0 : 1);
         line.append(" ".repeat(column - line.length())).append(cell.text());
       }

@@ -2,6 +2,7 @@ package tabor.groove;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -80,6 +81,18 @@ public record Lesson(
       }
     }
     return found;
+  }
+
+  /** The section of a name, else the variation of a sheet; empty if there is none. */
+  public Optional<Section> section(String name) {
+    Optional<Section> own = sections.stream().filter(one -> one.name().equals(name)).findFirst();
+    return own.isPresent()
+        ? own
+        : sheets().stream()
+            .flatMap(sheet -> sheet.grooves().stream())
+            .filter(groove -> groove.name().equals(name))
+            .map(groove -> (Section) groove)
+            .findFirst();
   }
 
   /** The sheets in order. */

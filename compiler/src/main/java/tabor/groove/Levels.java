@@ -1,5 +1,7 @@
 package tabor.groove;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * MIDI velocities of the three levels, 1 to 127, at {@code mf}.
  *
@@ -27,5 +29,19 @@ public record Levels(int ghost, int plain, int accent) {
       case PLAIN -> plain;
       case ACCENT -> accent;
     };
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Levels that
+        && ghost == that.ghost
+        && plain == that.plain
+        && accent == that.accent;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * ghost + plain) + accent;
   }
 }

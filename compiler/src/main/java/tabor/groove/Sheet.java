@@ -1,7 +1,9 @@
 package tabor.groove;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.source.Spot;
 
@@ -53,6 +55,41 @@ public record Sheet(
   /** The variations as sections, in order. */
   public List<Groove> grooves() {
     return variations.stream().map(Variation::groove).toList();
+  }
+
+  /**
+   * The whole sheet as it is played: after so many bars of count-in, 0 for none, each variation so
+   * often before the next.
+   */
+  public Chart inTurn(int countIn, int times) {
+    List<Chart.Item> items = new ArrayList<>();
+    Groove first = variations.get(0).groove();
+    if (countIn > 0) {
+      items.add(new Chart.CountIn(countIn, first, first.setting().tempo()));
+    }
+    for (Groove groove : grooves()) {
+      Groove.Setting setting = groove.setting();
+      Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
+      items.add(new Chart.Play(List.of(turn), times));
+    }
+    return new Chart(name, title, heading, items, prose, page);
+  }
+
+  /**
+   * Sections with the variations in place of their sheets, those that {@code chosen} picks: a sheet
+   * with all of its variations, or variations one by one.
+   */
+  public static List<Section> apart(List<Section> sections, Predicate<Section> chosen) {
+    List<Section> found = new ArrayList<>();
+    for (Section section : sections) {
+      if (section instanceof Sheet sheet) {
+        boolean all = chosen.test(sheet);
+        sheet.grooves().stream().filter(one -> all || chosen.test(one)).forEach(found::add);
+      } else if (chosen.test(section)) {
+        found.add(section);
+      }
+    }
+    return found;
   }
 
   /** The variation of a number from 1; empty past the last. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -27,7 +28,18 @@ public final class Snap {
   private static final Time HALF = Time.of(1, 2);
   private static final Time TWO_THIRDS = Time.of(2, 3);
 
-  private record Beat(int bar, int beat) {}
+  private record Beat(int bar, int beat) {
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Beat that && bar == that.bar && beat == that.beat;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * bar + beat;
+    }
+  }
 
   private final Meters meters;
   private final Set<Beat> beats;

@@ -48,6 +48,15 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
 
   @Override
   public ChartPlan play(Chart.Play item) {
+    if (item.each()) {
+      for (Chart.Turn turn : item.turns()) {
+        row(segments(List.of(turn)), 1);
+        if (item.times() > 1) {
+          row(segments(List.of(turn)), item.times() - 1L);
+        }
+      }
+      return this;
+    }
     row(segments(item.turns()), 1);
     return item.times() > 1 ? row(segments(item.turns()), item.times() - 1L) : this;
   }

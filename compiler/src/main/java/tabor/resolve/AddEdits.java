@@ -44,8 +44,8 @@ final class AddEdits {
     }
     // A limb's strokes are known only once they are dealt.
     SectionView view =
-        edit.what() instanceof TargetRef.OfLimb
-            ? Dealing.dealt(context.frame(), draft).view()
+        edit.what() instanceof TargetRef.OfLimb named
+            ? Dealing.dealt(context.frame(), draft, List.of(named.limb().limb())).view()
             : draft.view();
     PlaceQuery.Bars bars = new PlaceQuery(view, what.target()).bars(edit.bars());
     Span missing = bars.missing();

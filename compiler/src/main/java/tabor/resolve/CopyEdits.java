@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
-import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Section;
@@ -37,14 +36,11 @@ final class CopyEdits {
     Resolved found = context.frame().scope().section(name.text());
     if (found == null) {
       context.problems().incomplete();
+      Scope scope = context.frame().scope();
       context
           .problems()
-          .unknown(
-              context.line(),
-              name.text(),
-              name.span(),
-              "section above",
-              context.frame().scope().near(Scope.Kind.SECTION, name.text()));
+          .add(
+              SheetNames.unknown(scope, context.problems(), context.line(), name, "section above"));
       return null;
     }
     if (found.partial()) {
@@ -56,16 +52,11 @@ final class CopyEdits {
     }
     context.problems().incomplete();
     if (section != null) {
-      context.problems().add(isChart(context.make(Code.UNKNOWN_NAME, name.span(), ""), name));
+      context
+          .problems()
+          .add(SheetNames.notOne(context.make(Code.UNKNOWN_NAME, name.span(), ""), section));
     }
     return null;
-  }
-
-  private static Diagnostic isChart(Diagnostic plain, Name name) {
-    return Diagnostic.of(
-            plain.code(), plain.spot(), "“" + name.text() + "” is a chart, not a groove or a step")
-        .in(plain.place())
-        .help("name a groove or a step");
   }
 
   /** True if a bar of the source fits in a bar of this section; says so if not. */
@@ -140,7 +131,7 @@ final class CopyEdits {
       return draft;
     }
     SectionView there = translated(source, edit.section().span());
-    SectionDraft seen = targets.nameLimb() ? Dealing.dealt(context.frame(), draft) : draft;
+    SectionDraft seen = Dealing.dealt(context.frame(), draft, targets.limbs());
     PlaceQuery.Bars bars = new PlaceQuery(seen.view(), targets.any()).bars(edit.at().bars());
     Span missing = bars.missing();
     if (missing != null) {

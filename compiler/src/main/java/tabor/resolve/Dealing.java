@@ -73,6 +73,21 @@ final class Dealing {
   }
 
   /**
+   * The draft as a line sees it that speaks of these limbs: dealt if any stroke that may be theirs
+   * is open, else as it is.
+   */
+  static SectionDraft dealt(SectionFrame frame, SectionDraft draft, List<Limb> limbs) {
+    boolean hands = limbs.stream().anyMatch(Limb::isHand);
+    boolean feet = limbs.stream().anyMatch(limb -> !limb.isHand());
+    for (Stroke stroke : draft.strokes()) {
+      if (stroke.open() && (stroke.limb().isHand() ? hands : feet)) {
+        return dealt(frame, draft);
+      }
+    }
+    return draft;
+  }
+
+  /**
    * The limbs of strokes of {@code hands} and {@code feet} parts that leave them open, dealt with
    * all that is there; null where none is free.
    *

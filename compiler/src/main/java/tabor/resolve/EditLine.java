@@ -46,7 +46,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     if (targets == null) {
       return null;
     }
-    SectionDraft seen = targets.nameLimb() ? Dealing.dealt(frame(), draft) : draft;
+    SectionDraft seen = Dealing.dealt(frame(), draft, targets.limbs());
     PlaceQuery.Found found =
         new PlaceQuery(seen.view(), targets.any()).find(at, targets.span(), frame().lenient());
     if (!found.misses().isEmpty()) {
@@ -70,7 +70,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
         all.set(i, fixed.get(next++));
       }
     }
-    return new Chosen(seen.dealt(all, 0), fixed);
+    return new Chosen(seen.dealt() ? seen.dealt(all, 0) : seen.with(all), fixed);
   }
 
   /** The stroke with the limb that it has, for good. */
@@ -102,7 +102,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     }
     boolean everywhere = edit.at().isEverywhere();
     boolean single = limbs.size() == 1;
-    SectionDraft seen = single || everywhere ? Dealing.dealt(frame(), draft) : draft;
+    SectionDraft seen = single || everywhere ? Dealing.dealt(frame(), draft, limbs) : draft;
     Chosen chosen;
     if (everywhere) {
       List<Stroke> all =
@@ -270,7 +270,7 @@ final class EditLine implements Edit.Cases<SectionDraft> {
 
   @Override
   public SectionDraft swapHands(Edit.SwapHands edit) {
-    SectionDraft seen = Dealing.dealt(frame(), draft);
+    SectionDraft seen = Dealing.dealt(frame(), draft, List.of(Limb.RIGHT_HAND));
     List<Stroke> all = new ArrayList<>(seen.strokes().size());
     for (Stroke stroke : seen.strokes()) {
       Stroke kept = fixed(stroke);

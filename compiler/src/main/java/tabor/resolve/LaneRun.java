@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Stroke;
@@ -88,8 +89,8 @@ final class LaneRun {
         filters.add(filter);
       }
     }
-    boolean byLimb = filters.stream().anyMatch(filter -> filter.limb() != null);
-    SectionDraft seen = byLimb ? Dealing.dealt(frame, draft) : draft;
+    List<Limb> limbs = filters.stream().map(TargetFilter::limb).filter(Objects::nonNull).toList();
+    SectionDraft seen = Dealing.dealt(frame, draft, limbs);
     return written(
         seen.keep(stroke -> filters.stream().noneMatch(filter -> filter.test(stroke))),
         lines,

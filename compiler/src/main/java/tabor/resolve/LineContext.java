@@ -2,6 +2,7 @@ package tabor.resolve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
@@ -90,7 +91,12 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
 
     /** True if a single limb is among them, so that its strokes must be known. */
     boolean nameLimb() {
-      return filters.stream().anyMatch(filter -> filter.limb() != null);
+      return !limbs().isEmpty();
+    }
+
+    /** The single limbs among them. */
+    List<Limb> limbs() {
+      return filters.stream().map(TargetFilter::limb).filter(Objects::nonNull).toList();
     }
 
     /** True if a stroke is meant because a single limb is. */

@@ -1,6 +1,7 @@
 package tabor.resolve;
 
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Levels;
@@ -99,5 +100,24 @@ public record SectionDefaults(
         shows.counts(),
         shows.sticking(),
         shows.changes());
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SectionDefaults that
+        && Objects.equals(meters, that.meters)
+        && Objects.equals(meterIn, that.meterIn)
+        && tempo.equals(that.tempo)
+        && feel.equals(that.feel)
+        && levels.equals(that.levels)
+        && shows.equals(that.shows)
+        && kit.equals(that.kit)
+        && limits.equals(that.limits);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(meters, meterIn, tempo, feel, levels, shows, kit, limits);
   }
 }

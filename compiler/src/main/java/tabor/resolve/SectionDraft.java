@@ -42,7 +42,7 @@ record SectionDraft(
   static final int MOST_BARS = 512;
 
   /** Finest division of a beat, groups multiplied out; finer ones are {@code too-deep}. */
-  static final int FINEST = 4096;
+  static final int FINEST = 1024;
 
   /** What the lines of one section may cost together; more is {@code too-long}. */
   static final long MOST_EFFORT = 1_000_000;

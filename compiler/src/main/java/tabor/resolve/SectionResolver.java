@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Section;
-import tabor.groove.Sheet;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
@@ -319,19 +318,7 @@ public final class SectionResolver {
     Section section = found.section();
     if (section != null && !(section instanceof Groove)) {
       problems.add(
-          problems
-              .make(
-                  Code.UNKNOWN_NAME,
-                  heading,
-                  from.span(),
-                  "“"
-                      + from.text()
-                      + (section instanceof Sheet ? "” is a sheet" : "” is a chart")
-                      + ", not a groove or a step")
-              .help(
-                  section instanceof Sheet
-                      ? "name one of its variations: " + from.text() + "-1"
-                      : "name a groove or a step"));
+          SheetNames.notOne(problems.make(Code.UNKNOWN_NAME, heading, from.span(), ""), section));
       return null;
     }
     return found;

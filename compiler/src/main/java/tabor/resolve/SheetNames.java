@@ -3,6 +3,7 @@ package tabor.resolve;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.source.Span;
 import tabor.syntax.Line;
@@ -55,6 +56,23 @@ public final class SheetNames {
             Code.UNKNOWN_NAME, line, span, "there is no " + kind + " “" + name.text() + "”"),
         line.spot(span),
         scope.near(Scope.Kind.SECTION, name.text()));
+  }
+
+  /** Says that a section is neither a groove nor a step; {@code plain} says where. */
+  static Diagnostic notOne(Diagnostic plain, Section section) {
+    boolean sheet = section instanceof Sheet;
+    return Diagnostic.of(
+            plain.code(),
+            plain.spot(),
+            "“"
+                + section.name()
+                + (sheet ? "” is a sheet" : "” is a chart")
+                + ", not a groove or a step")
+        .in(plain.place())
+        .help(
+            sheet
+                ? "name one of its variations: " + section.name() + "-1"
+                : "name a groove or a step");
   }
 
   /** {@code kicks-1 was written more than once}; nothing where no two coincided. */

@@ -248,12 +248,12 @@ public final class SheetResolver {
   /** The variations that stay, with their final numbers; those that are left out are marked. */
   private List<Resolved> numbers(boolean[] left) {
     List<Resolved> kept = new ArrayList<>();
-    Map<SameMusic, Integer> numbers = new java.util.HashMap<>();
+    Map<SameVariation, Integer> numbers = new java.util.HashMap<>();
     for (int i = 0; i < made.size(); i++) {
       Resolved one = made.get(i);
-      SameMusic music =
+      SameVariation music =
           one.section() instanceof Groove groove && !one.partial() && errors(one).isEmpty()
-              ? SameMusic.of(groove)
+              ? SameVariation.of(groove)
               : null;
       Integer earlier = music == null ? null : numbers.get(music);
       if (earlier != null) {

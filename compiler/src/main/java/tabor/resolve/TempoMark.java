@@ -1,5 +1,6 @@
 package tabor.resolve;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.rhythm.BeatUnit;
 import tabor.rhythm.Meter;
@@ -21,6 +22,19 @@ public record TempoMark(@Nullable Time beat, Time perMinute) {
   static TempoMark of(SettingStatement.Tempo written) {
     Ref<BeatUnit> unit = written.unit();
     return new TempoMark(unit == null ? null : unit.value().length(), written.perMinute().value());
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof TempoMark that
+        && Objects.equals(beat, that.beat)
+        && perMinute.equals(that.perMinute);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Objects.hashCode(beat) + perMinute.hashCode();
   }
 
   /** A tempo whatever the meter. */

@@ -2,6 +2,7 @@ package tabor.rhythm;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The meters of a section, taken in turn, bar by bar, over and over. Most sections have one. Bars 0
@@ -90,6 +91,17 @@ public record Meters(List<Meter> cycle) {
       bar++;
     }
     return bar;
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Meters that && cycle.equals(that.cycle);
+  }
+
+  @Override
+  public int hashCode() {
+    return cycle.hashCode();
   }
 
   /**

@@ -45,12 +45,12 @@ final class FigureMaker {
   }
 
   /** What a block shows; null if nothing can be made of it, which is then among the problems. */
-  @Nullable Figure block(Block block) {
+  @Nullable Figure block(FencedBlock block) {
     return block(block, () -> WishReader.read(block.info()));
   }
 
   /** The same with the words already read; for documents that are no Markdown. */
-  @Nullable Figure block(Block block, Map<String, String> values) {
+  @Nullable Figure block(FencedBlock block, Map<String, String> values) {
     return block(block, () -> WishReader.of(values));
   }
 
@@ -59,7 +59,7 @@ final class FigureMaker {
     Wish read() throws Trouble;
   }
 
-  private @Nullable Figure block(Block block, Asked asked) {
+  private @Nullable Figure block(FencedBlock block, Asked asked) {
     try {
       Wish wish = asked.read();
       String file = wish.file();
@@ -92,7 +92,7 @@ final class FigureMaker {
     problems.add(Problem.error(document, line + 1, column + 1, trouble.words(), trouble.help()));
   }
 
-  private @Nullable Figure own(Block block, Wish wish) throws Trouble {
+  private @Nullable Figure own(FencedBlock block, Wish wish) throws Trouble {
     if (block.text().isBlank()) {
       throw new Trouble(
           "this block is empty", "Write a groove in it, or name a lesson with file=.");
@@ -103,7 +103,7 @@ final class FigureMaker {
     return compiled.hasErrors() ? null : figure(wish, compiled, block.text());
   }
 
-  private @Nullable Figure other(Block block, Wish wish, String file) throws Trouble {
+  private @Nullable Figure other(FencedBlock block, Wish wish, String file) throws Trouble {
     if (!block.text().isBlank()) {
       throw new Trouble(
           "this block names a lesson with file= and has notation of its own",
@@ -122,8 +122,8 @@ final class FigureMaker {
   }
 
   /** The same as if the document itself had been compiled, so that reports show its lines. */
-  private Compiled placed(Compiled compiled, Block block) {
-    Block.Shown shown = block.in(text);
+  private Compiled placed(Compiled compiled, FencedBlock block) {
+    FencedBlock.Shown shown = block.in(text);
     Map<Passage, Compiled.Where> places = new IdentityHashMap<>();
     compiled
         .places()
@@ -177,7 +177,13 @@ final class FigureMaker {
     List<Section> chosen = chosen(wish, lesson);
     String source = wish.sections().isEmpty() ? whole : excerpt(compiled, chosen);
     Lesson shown =
-        new Lesson(lesson.file(), title(lesson, chosen), lesson.by(), lesson.setting(), chosen);
+        new Lesson(
+            lesson.file(),
+            title(lesson, chosen),
+            lesson.by(),
+            lesson.setting(),
+            chosen,
+            lesson.extras());
     if (wish.as() == Wish.As.SVG || wish.as() == Wish.As.BOTH) {
       if (shown.grooves().isEmpty()) {
         throw new Trouble(
@@ -201,6 +207,7 @@ final class FigureMaker {
     }
     Map<String, Section> named = new LinkedHashMap<>();
     lesson.sections().forEach(section -> named.putIfAbsent(section.name(), section));
+    lesson.grooves().forEach(groove -> named.putIfAbsent(groove.name(), groove));
     List<Section> chosen = new ArrayList<>();
     for (String name : wish.sections()) {
       Section section = named.get(name);

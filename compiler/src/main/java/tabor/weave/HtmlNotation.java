@@ -8,7 +8,7 @@ import java.util.Map;
 import org.commonmark.node.Node;
 import org.jspecify.annotations.Nullable;
 import tabor.build.PagePlayers;
-import tabor.emit.html.Players;
+import tabor.emit.html.PagePlayerParts;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
 
@@ -18,7 +18,7 @@ final class HtmlNotation {
   private final FigureMaker maker;
   private final FigureMarkup markup;
   private final Map<Node, Figure> waiting = new LinkedHashMap<>();
-  private @Nullable Players players;
+  private @Nullable PagePlayerParts players;
 
   /**
    * For one document.
@@ -38,7 +38,7 @@ final class HtmlNotation {
   }
 
   /** What the page needs for its players; null if it has none. */
-  @Nullable Players players() {
+  @Nullable PagePlayerParts players() {
     return players;
   }
 
@@ -49,7 +49,7 @@ final class HtmlNotation {
    */
   void replace(Node document, String text) {
     for (MarkdownText.Place place : MarkdownText.places(document, text)) {
-      Block block = place.block();
+      FencedBlock block = place.block();
       int before = problems().size();
       if (place.isInline()) {
         Picture picture = maker.inline(block.text(), block.line(), block.column());
@@ -90,7 +90,7 @@ final class HtmlNotation {
     List<Section> sections = new ArrayList<>();
     waiting.values().forEach(figure -> sections.addAll(figure.lesson().sections()));
     Lesson first = waiting.values().iterator().next().lesson();
-    Players all =
+    PagePlayerParts all =
         PagePlayers.of(
             new Lesson(first.file(), first.title(), first.by(), first.setting(), sections));
     int at = 0;

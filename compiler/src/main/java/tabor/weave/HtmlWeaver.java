@@ -14,7 +14,7 @@ import org.commonmark.node.Node;
 import org.commonmark.node.Text;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.jspecify.annotations.Nullable;
-import tabor.emit.html.Players;
+import tabor.emit.html.PagePlayerParts;
 
 /** Markdown to complete pages. */
 final class HtmlWeaver {
@@ -41,7 +41,7 @@ final class HtmlWeaver {
     return new Woven(page, List.of(), notation.problems());
   }
 
-  private static String page(String title, String body, @Nullable Players players) {
+  private static String page(String title, String body, @Nullable PagePlayerParts players) {
     StringBuilder out = new StringBuilder(body.length() + 8192);
     out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")

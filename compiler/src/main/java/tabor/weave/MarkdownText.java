@@ -62,7 +62,7 @@ final class MarkdownText {
    * @param start its first character in the document
    * @param end after its last one
    */
-  record Place(Node node, Block block, int start, int end) {
+  record Place(Node node, FencedBlock block, int start, int end) {
     boolean isInline() {
       return node instanceof Code;
     }
@@ -74,8 +74,8 @@ final class MarkdownText {
       if (WishReader.isNotation(block.getInfo())) {
         List<SourceSpan> spans = block.getSourceSpans();
         SourceSpan first = spans.isEmpty() ? NOWHERE : spans.get(0);
-        Block found =
-            new Block(
+        FencedBlock found =
+            new FencedBlock(
                 block.getInfo(),
                 block.getLiteral(),
                 first.getLineIndex(),
@@ -91,7 +91,8 @@ final class MarkdownText {
         List<SourceSpan> spans = code.getSourceSpans();
         SourceSpan first = spans.isEmpty() ? NOWHERE : spans.get(0);
         String words = code.getLiteral().substring(INLINE.length());
-        Block found = new Block("", words, first.getLineIndex(), first.getColumnIndex(), -1);
+        FencedBlock found =
+            new FencedBlock("", words, first.getLineIndex(), first.getColumnIndex(), -1);
         places.add(new Place(code, found, first.getInputIndex(), end(spans)));
       }
     }

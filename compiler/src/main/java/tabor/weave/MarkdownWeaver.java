@@ -46,7 +46,7 @@ final class MarkdownWeaver {
   }
 
   private String inline(MarkdownText.Place place) {
-    Block block = place.block();
+    FencedBlock block = place.block();
     int before = maker.problems().size();
     Picture picture = maker.inline(block.text(), block.line(), block.column());
     String code = text.substring(place.start(), place.end());

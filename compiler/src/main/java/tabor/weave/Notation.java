@@ -25,7 +25,7 @@ public final class Notation {
   public static Notation of(
       String name, String text, Map<String, String> attributes, Lessons lessons) {
     FigureMaker maker = new FigureMaker(Path.of(name), null, lessons);
-    Figure figure = maker.block(new Block("", text, -1, 0, -1), attributes);
+    Figure figure = maker.block(new FencedBlock("", text, -1, 0, -1), attributes);
     return new Notation(figure, maker.problems());
   }
 

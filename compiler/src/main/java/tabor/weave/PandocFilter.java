@@ -146,7 +146,7 @@ public final class PandocFilter {
     }
     String text = content.get(1).getAsString();
     FigureMaker maker = maker();
-    Block block = new Block("", text.isEmpty() ? "" : text + "\n", -1, 0, -1);
+    FencedBlock block = new FencedBlock("", text.isEmpty() ? "" : text + "\n", -1, 0, -1);
     Figure figure = maker.block(block, values);
     problems.addAll(maker.problems());
     return figure == null ? null : figure(figure);

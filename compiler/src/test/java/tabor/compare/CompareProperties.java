@@ -175,15 +175,13 @@ class CompareProperties {
     Map<String, TreeSet<String>> renamed = new HashMap<>();
     for (JsonElement element : file.getAsJsonArray("sections")) {
       JsonObject section = element.getAsJsonObject();
+      if (section.get("kind").getAsString().equals("chart")) {
+        continue;
+      }
       TreeSet<String> strokes = new TreeSet<>();
       if (section.has("before")) {
         all.remove(section.get("before").getAsString());
         strokes.addAll(old.get(section.get("before").getAsString()));
-      }
-      if (!section.has("before")
-          && section.getAsJsonArray("strokes").isEmpty()
-          && section.get("kind").getAsString().equals("chart")) {
-        continue;
       }
       change(section, strokes);
       if (!section.get("state").getAsString().equals("gone")) {

@@ -63,7 +63,7 @@ final class FuzzChecks {
     return true;
   }
 
-  private static Compiled compiled(String text) {
+  static Compiled compiled(String text) {
     return new Compiler(Loader.NONE).compile(FILE, text, Options.NONE);
   }
 

@@ -94,9 +94,18 @@ final class FuzzTexts {
     return switch (kind) {
       case ORDINARY -> Files.ofSeed(seed);
       case SHAPED -> ShapedFiles.ofSeed(seed);
-      case SPLICED -> spliced(random);
+      case SPLICED -> splicedWell(random);
       case MUTATED -> mutated(text(Kind.values()[random.nextInt(3)], random.nextLong()), random);
     };
+  }
+
+  /** Most lines do not fit most files: of a few tries the first without an error is taken. */
+  private static String splicedWell(Random random) {
+    String text = spliced(random);
+    for (int tries = 0; tries < 20 && FuzzChecks.compiled(text).hasErrors(); tries++) {
+      text = spliced(random);
+    }
+    return text;
   }
 
   private static String spliced(Random random) {

@@ -56,6 +56,30 @@ class OpenStrokesTest {
     assertThat(hands(BACK + "step a\n double right at 2\n" + HAT)).contains("sR hL sR hL");
   }
 
+  /** A line about the hands leaves the feet open, which are dealt when the section ends. */
+  @Test
+  void whatSpeaksOfTheHandsLeavesTheFeetToTheEnd() {
+    String groove = "groove g\n right : h h h h\n kick : x . x .\n hihat.foot : . x . x\n";
+    for (String line :
+        List.of(
+            "accent right at 2",
+            "right plays hihat",
+            "swap hands\n swap hands",
+            "add hihat at 1 with right hand")) {
+      assertThat(Compact.compile(groove + " " + line + "\n").lesson().grooves().get(0))
+          .as(line)
+          .satisfies(
+              step ->
+                  assertThat(step.strokes())
+                      .filteredOn(stroke -> !stroke.limb().isHand())
+                      .hasSize(4)
+                      .allMatch(stroke -> stroke.hasLimb() && stroke.dealt())
+                      .allMatch(
+                          stroke ->
+                              stroke.limb().isRight() == stroke.surface().name().equals("kick")));
+    }
+  }
+
   @Test
   void swappedHandsAreFixed() {
     assertThat(hands(BACK + "step a\n swap hands\n")).isEqualTo("sL sL");

@@ -5,10 +5,12 @@ import java.util.List;
 import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.DocumentRangeFormattingParams;
+import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 import tabor.format.Formatter;
 import tabor.lsp.Scheduler.Lane;
+import tabor.lsp.transport.JsonText;
 import tabor.parse.Reader;
 import tabor.source.Passage;
 
@@ -28,7 +30,7 @@ final class FormatRequests {
         p -> p.getTextDocument().getUri(),
         // It was read for its diagnostics, and is not read again.
         (file, params) ->
-            edits(
+            written(
                 file.document(),
                 Formatter.replacements(file.compiled().text(), file.compiled().syntax())));
     requests.inText(
@@ -121,5 +123,24 @@ final class FormatRequests {
               session.encoding().range(document.lines(), replacement.span()), replacement.text()));
     }
     return made;
+  }
+
+  /** The same as it goes out: thousands of edits are written faster than they are made objects. */
+  private JsonText written(OpenDocument document, List<Formatter.Replacement> replacements) {
+    JsonText json = new JsonText().add("[");
+    for (Formatter.Replacement replacement : replacements) {
+      Range range = session.encoding().range(document.lines(), replacement.span());
+      json.comma().add("{\"range\":{\"start\":");
+      position(json, range.getStart());
+      json.add(",\"end\":");
+      position(json, range.getEnd());
+      json.add("},\"newText\":").string(replacement.text()).add("}");
+    }
+    return json.add("]");
+  }
+
+  private static void position(JsonText json, Position position) {
+    json.add("{\"line\":").add(position.getLine());
+    json.add(",\"character\":").add(position.getCharacter()).add("}");
   }
 }

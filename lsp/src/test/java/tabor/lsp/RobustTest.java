@@ -25,6 +25,15 @@ class RobustTest {
   private static final String BAD = "groove a\n  hands : rl rl rl\n";
 
   @Test
+  void aFileThatIsClosedHasNoDiagnostics() throws Exception {
+    try (Editor editor = Editor.start()) {
+      assertThat(editor.open("a.tabor", "groove a\n  snar : x\n")).isNotEmpty();
+      editor.close("a.tabor");
+      assertThat(editor.publishedFor("a.tabor", null).getDiagnostics()).isEmpty();
+    }
+  }
+
+  @Test
   void positionsCountAsNegotiated() throws Exception {
     String text = "groove a \"😀é\" # 😀\n  text \"😀\" # ok\n  hands : rl rl rl\n";
     for (String word : List.of("utf-8", "utf-16", "utf-32")) {

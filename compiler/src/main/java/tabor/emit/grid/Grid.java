@@ -11,6 +11,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.groove.StandIns;
 
 /**
@@ -37,7 +38,16 @@ public final class Grid {
     int number = 0;
     List<Groove> shown = new ArrayList<>();
     for (Section section : lesson.sections()) {
-      number += section instanceof Groove ? 1 : 0;
+      number += section instanceof Chart ? 0 : 1;
+      if (section instanceof Sheet sheet) {
+        List<Groove> some =
+            Sheet.apart(List.of(sheet), chosen).stream().map(Groove.class::cast).toList();
+        if (!some.isEmpty()) {
+          grid.sheet(sheet, some, number);
+          shown.addAll(some);
+        }
+        continue;
+      }
       if (!chosen.test(section)) {
         continue;
       }
@@ -114,6 +124,26 @@ public final class Grid {
     }
     lines.add("");
     lines.addAll(GridWriter.write(GridLayout.of(groove)));
+  }
+
+  /** The variations of a sheet: for each its name, what changed, and its bars. */
+  private void sheet(Sheet sheet, List<Groove> some, int number) {
+    gap();
+    lines.add("");
+    heading(number + ". ", sheet);
+    lines.addAll(TextWrapper.wrap("variations of " + sheet.base().caption(), INDENT, PROSE_WIDTH));
+    prose(sheet.prose());
+    for (Groove groove : some) {
+      gap();
+      heading("", groove);
+      String setting = SettingLine.of(groove.setting(), known);
+      if (!setting.isEmpty()) {
+        lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
+      }
+      standIns(groove);
+      known = groove.setting();
+      lines.addAll(GridWriter.write(GridLayout.of(groove)));
+    }
   }
 
   /** What the kit lacks is told once. */

@@ -10,6 +10,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.rhythm.Time;
 
 /** From a lesson to its page. */
@@ -46,6 +47,11 @@ public final class PageMaker {
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
         blocks.add(lesson(groove, ++number, lesson.setting()));
+      } else if (section instanceof Sheet sheet) {
+        for (Groove groove : sheet.grooves()) {
+          blocks.add(lesson(groove, ++number, lesson.setting()));
+        }
+        blocks.add(practice(sheet.inTurn(1, 2)));
       } else if (section instanceof Chart chart) {
         blocks.add(practice(chart));
       }

@@ -39,11 +39,11 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
    * play-} before them, and where two are called alike a number behind, so that no id is there
    * twice.
    */
-  public static Players players(Page page) {
+  public static PagePlayerParts players(Page page) {
     return new PageWriter().pieces(page.namedForPlayers());
   }
 
-  private Players pieces(Page page) {
+  private PagePlayerParts pieces(Page page) {
     drawings(page).forEach(symbols::count);
     String shapes = symbols.markup();
     List<String> articles = new ArrayList<>();
@@ -55,7 +55,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     out.setLength(0);
     out.append(Furniture.desk(PLAY_ICON, List.of(Limb.values())));
     script(page.data());
-    return new Players(Furniture.STYLE, shapes, articles, out.toString());
+    return new PagePlayerParts(Furniture.STYLE, shapes, articles, out.toString());
   }
 
   private void page(Page page) {

@@ -12,6 +12,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
 import tabor.perform.Sound;
@@ -42,6 +43,10 @@ public final class MidiLesson {
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
         needs.add(section, groove, groove.setting().tempo(), groove.setting().feel());
+      } else if (section instanceof Sheet sheet) {
+        for (Groove groove : sheet.grooves()) {
+          needs.add(section, groove, groove.setting().tempo(), groove.setting().feel());
+        }
       } else if (section instanceof Chart chart) {
         for (Chart.Item item : chart.items()) {
           needs.add(chart, item);
@@ -74,8 +79,11 @@ public final class MidiLesson {
     return Arrangement.of(performance, title(section), ticks, heard);
   }
 
-  /** What a section's file plays. */
+  /** What a section's file plays: of a sheet each variation twice. */
   public static Performance performance(Section section, boolean countIn) {
+    if (section instanceof Sheet sheet) {
+      return Performer.chart(sheet.inTurn(countIn ? 1 : 0, 2));
+    }
     return section instanceof Chart chart
         ? Performer.chart(chart)
         : Performer.once((Groove) section, countIn ? 1 : 0);

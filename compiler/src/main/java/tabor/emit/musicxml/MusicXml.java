@@ -16,6 +16,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.notation.Score;
 import tabor.notation.Speller;
 import tabor.rhythm.Meter;
@@ -46,7 +47,7 @@ public final class MusicXml {
 
   /** The sections of a lesson that {@code chosen} picks, in order. */
   public static ScoreFile of(Lesson lesson, Predicate<Section> chosen) {
-    List<Section> sections = lesson.sections().stream().filter(chosen).toList();
+    List<Section> sections = Sheet.apart(lesson.sections(), chosen);
     List<Groove> grooves = grooves(sections);
     Instruments instruments = new Instruments(grooves);
     MusicXml made = new MusicXml(instruments, grooves);

@@ -14,6 +14,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 
 /**
  * Lays a lesson out as a handout: a line for name and date, title and author, the tempo, the key,
@@ -70,6 +71,8 @@ public final class HandoutMaker {
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
         grooves.add(groove);
+      } else if (section instanceof Sheet sheet) {
+        grooves.addAll(sheet.grooves());
       } else if (section instanceof Chart chart) {
         number = notes(pager, grooves, number);
         pager.section(chart(chart), look.sections().startsPage(chart));

@@ -1,7 +1,7 @@
 package tabor.emit.svg;
 
 /** Text in XML. */
-final class XmlText {
+public final class XmlText {
   private XmlText() {}
 
   /**
@@ -9,7 +9,7 @@ final class XmlText {
    * quotes. Characters that XML 1.0 does not allow, and those that steer the direction of the text
    * around them, are left out.
    */
-  static String text(String text) {
+  public static String text(String text) {
     StringBuilder safe = new StringBuilder(text.length() + 16);
     text.codePoints().forEach(c -> add(safe, c));
     return safe.toString();

@@ -125,4 +125,25 @@ class SmfWriterTest {
                 384 end
             """);
   }
+
+  /** Names go to programs as they are: no bell, no escape; letters of any script stay. */
+  @Test
+  void namesHaveNoControlCharacters() {
+    Smf.Track named = new Smf.Track("ö\u0007\u001B[1m\u0085x", List.of());
+    // C3 B6 is the UTF-8 of ö.
+    assertThat(hex(SmfWriter.bytes(new Smf(96, 0, List.of(named, named)))))
+        .contains("FF 03 06 C3 B6 5B 31 6D 78");
+  }
+
+  @Test
+  void eventsAreWrittenInOrderOfTime() {
+    assertThat(
+            hex(
+                SmfWriter.bytes(
+                    one(
+                        192,
+                        new Smf.Note(96, 10, 38, 100, false),
+                        new Smf.Note(0, 10, 36, 100, false)))))
+        .contains("00 99 24 64 0A 89 24 00 56 99 26 64 0A 89 26 00");
+  }
 }

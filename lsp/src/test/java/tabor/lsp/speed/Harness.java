@@ -10,7 +10,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Measures what an editor's user waits for: start to {@code initialize} answered, opening a file, a
@@ -79,16 +81,14 @@ public final class Harness {
       wire.send(
           "{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":\"initialize\",\"params\":{\"processId\":"
               + ProcessHandle.current().pid()
-              + ",\"rootUri\":null,\"capabilities\":{}}}");
+              + ",\"rootUri\":null,\"capabilities\":{\"textDocument\":{\"codeAction\":"
+              + "{\"dataSupport\":true,\"resolveSupport\":{\"properties\":[\"edit\"]},"
+              + "\"codeActionLiteralSupport\":{\"codeActionKind\":{\"valueSet\":[]}}}}}}}");
       wire.await("\"id\":1");
       double started = since(start);
       wire.send("{\"jsonrpc\":\"2.0\",\"method\":\"initialized\",\"params\":{}}");
       long open = System.nanoTime();
-      wire.send(
-          "{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didOpen\",\"params\":{\"textDocument\":"
-              + "{\"uri\":\"file:///none/a.tabor\",\"languageId\":\"tabor\",\"version\":1,\"text\":\""
-              + text.replace("\"", "\\\"").replace("\n", "\\n")
-              + "\"}}}");
+      wire.send(opening("a", text));
       wire.await("publishDiagnostics");
       double opened = since(open);
       Thread.sleep(500);
@@ -122,10 +122,72 @@ public final class Harness {
       }
       double cpu = cpu(process).minus(before).toMillis() / (double) edits;
       report(name, lines, started, opened, took, cpu, peak(process));
+      if (name.equals("tabor")) {
+        later(wire, text);
+        requests(wire, line);
+      }
       wire.send("{\"jsonrpc\":\"2.0\",\"id\":2,\"method\":\"shutdown\"}");
       wire.await("\"id\":2");
       wire.send("{\"jsonrpc\":\"2.0\",\"method\":\"exit\"}");
       process.waitFor();
+    }
+  }
+
+  /** The same text once more, as a second file: the code is warm now. */
+  private static void later(Wire wire, String text) throws IOException {
+    long at = System.nanoTime();
+    wire.send(opening("b", text));
+    wire.await("publishDiagnostics");
+    System.out.printf("  a second file: %.1f%n", since(at));
+  }
+
+  private static String opening(String name, String text) {
+    return "{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didOpen\",\"params\":{\"textDocument\":"
+        + "{\"uri\":\"file:///none/"
+        + name
+        + ".tabor\",\"languageId\":\"tabor\",\"version\":1,\"text\":\""
+        + text.replace("\"", "\\\"").replace("\n", "\\n")
+        + "\"}}}";
+  }
+
+  /** Requests about the file, each ten times: the first, and the median of the others. */
+  private static void requests(Wire wire, int line) throws IOException {
+    String here = "\"position\":{\"line\":" + line + ",\"character\":8}";
+    String range =
+        "\"range\":{\"start\":{\"line\":%d,\"character\":0},\"end\":{\"line\":%d,\"character\":0}}";
+    String seen = range.formatted(line, line + 50);
+    String cursor = range.formatted(line, line) + ",\"context\":{\"diagnostics\":[]}";
+    String options = "\"options\":{\"tabSize\":2,\"insertSpaces\":true}";
+    Map<String, String> asked = new LinkedHashMap<>();
+    asked.put("semanticTokens/full", "");
+    asked.put("semanticTokens/range", "," + seen);
+    asked.put("codeLens", "");
+    asked.put("documentSymbol", "");
+    asked.put("formatting", "," + options);
+    asked.put("rangeFormatting", "," + seen + "," + options);
+    asked.put("onTypeFormatting", "," + here + ",\"ch\":\"\\n\"," + options);
+    asked.put("codeAction", "," + cursor);
+    asked.put("completion", "," + here);
+    asked.put("hover", "," + here);
+    int id = 100;
+    for (Map.Entry<String, String> one : asked.entrySet()) {
+      double[] took = new double[10];
+      for (int i = 0; i < took.length; i++) {
+        long at = System.nanoTime();
+        wire.send(
+            "{\"jsonrpc\":\"2.0\",\"id\":"
+                + ++id
+                + ",\"method\":\"textDocument/"
+                + one.getKey()
+                + "\",\"params\":{\"textDocument\":{\"uri\":\"file:///none/a.tabor\"}"
+                + one.getValue()
+                + "}}");
+        wire.await("\"id\":" + id);
+        took[i] = since(at);
+      }
+      double first = took[0];
+      Arrays.sort(took, 1, took.length);
+      System.out.printf("  %-22s first %6.1f, later %6.1f%n", one.getKey(), first, took[5]);
     }
   }
 

@@ -11,9 +11,9 @@ import java.util.List;
  * @param articles one for each section, in order
  * @param end desk, data and script: the last thing on the page
  */
-public record Players(String style, String symbols, List<String> articles, String end) {
+public record PagePlayerParts(String style, String symbols, List<String> articles, String end) {
   /** Copies the list. */
-  public Players {
+  public PagePlayerParts {
     articles = List.copyOf(articles);
   }
 }

@@ -8,7 +8,7 @@ import tabor.audio.WavFile;
  * Plays tracks one after another on one device. If the process is told to stop while it plays, the
  * device is silenced and closed first.
  */
-final class Player implements AutoCloseable {
+final class TrackPlayer implements AutoCloseable {
   /** Frames handed over at a time: a fortieth of a second. */
   private static final int BLOCK = 1024;
 
@@ -17,7 +17,7 @@ final class Player implements AutoCloseable {
   private volatile boolean stopped;
   private long before;
 
-  private Player(SoundDevice.Line line, Runnable onStop) {
+  private TrackPlayer(SoundDevice.Line line, Runnable onStop) {
     this.line = line;
     this.onExit =
         new Thread(
@@ -41,9 +41,9 @@ final class Player implements AutoCloseable {
    *
    * @throws Failure if there is none
    */
-  static Player open(SoundDevice device, Runnable onStop) {
+  static TrackPlayer open(SoundDevice device, Runnable onStop) {
     try {
-      return new Player(device.open(), onStop);
+      return new TrackPlayer(device.open(), onStop);
     } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
       throw Failure.outside(
           "there is no sound device to play on ("

@@ -23,7 +23,7 @@ import tabor.testing.Onsets;
 import tabor.testing.Sketch;
 
 /** On a line that keeps what it gets in place of a loudspeaker. */
-class PlayerTest {
+class TrackPlayerTest {
   private static final class Kept implements SoundDevice.Line {
     final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     final List<String> calls = new ArrayList<>();
@@ -116,7 +116,7 @@ class PlayerTest {
   void aLoopIsRepeatedUntilItIsStopped() {
     Groove groove = Sketch.groove("g").tempo(120).word(1, 0, Limb.LEFT_HAND, "snare", "x").done();
     Kept kept = new Kept();
-    try (Player player = Player.open(() -> kept, () -> {})) {
+    try (TrackPlayer player = TrackPlayer.open(() -> kept, () -> {})) {
       PracticeTrack track = PracticeTrack.repeated(groove, true, Long.MAX_VALUE, s -> true);
       kept.onWrite =
           () -> {
@@ -148,7 +148,7 @@ class PlayerTest {
         () -> {
           throw new LineUnavailableException("no line");
         };
-    assertThatThrownBy(() -> Player.open(none, () -> {}))
+    assertThatThrownBy(() -> TrackPlayer.open(none, () -> {}))
         .isInstanceOf(Failure.class)
         .hasMessageContaining("no sound device")
         .hasMessageContaining("tabor build FILE -o FOLDER --as wav")

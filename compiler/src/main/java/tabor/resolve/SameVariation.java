@@ -17,13 +17,13 @@ import tabor.rhythm.Time;
  * and limbs. How a beat is divided does not count, nor whether a limb is written or dealt: a kick
  * that is added is the one that a part writes for the right foot.
  */
-record SameMusic(int bars, Set<SameMusic.Struck> strokes) {
+record SameVariation(int bars, Set<SameVariation.Struck> strokes) {
   /** A stroke; no limb where none is free. */
   record Struck(
       int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {}
 
   /** What is struck in a section as it is written. */
-  static SameMusic of(Groove groove) {
+  static SameVariation of(Groove groove) {
     List<Struck> struck = new ArrayList<>(groove.written().size());
     for (Stroke stroke : groove.written()) {
       struck.add(
@@ -35,6 +35,6 @@ record SameMusic(int bars, Set<SameMusic.Struck> strokes) {
               stroke.ornaments(),
               stroke.hasLimb() ? stroke.limb() : null));
     }
-    return new SameMusic(groove.bars(), new HashSet<>(struck));
+    return new SameVariation(groove.bars(), new HashSet<>(struck));
   }
 }

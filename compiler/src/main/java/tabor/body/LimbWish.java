@@ -7,7 +7,7 @@ package tabor.body;
  * @param weight what the other limb costs, in points
  * @param reason what it is for
  */
-record Wish(boolean right, long weight, Reason reason) {
+record LimbWish(boolean right, long weight, Reason reason) {
 
   /** What an open stroke is for in its section. */
   enum Reason {

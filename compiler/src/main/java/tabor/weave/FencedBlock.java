@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param offset where its text begins in the document; -1 where marks of lists or quotations stand
  *     between its lines
  */
-record Block(String info, String text, int line, int column, int offset) {
+record FencedBlock(String info, String text, int line, int column, int offset) {
   /**
    * The document with the block's text at its lines, for reports: the document itself, or where
    * other marks stand between the lines, the lines of the block alone at their places.

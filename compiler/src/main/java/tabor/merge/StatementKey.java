@@ -1,0 +1,122 @@
+package tabor.merge;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import tabor.groove.Ornament;
+import tabor.syntax.At;
+import tabor.syntax.ChartStatement;
+import tabor.syntax.CountRef;
+import tabor.syntax.LimbRef;
+import tabor.syntax.Name;
+import tabor.syntax.PartStatement;
+import tabor.syntax.Ref;
+import tabor.syntax.SettingStatement;
+import tabor.syntax.Statement;
+import tabor.syntax.Subject;
+import tabor.syntax.SurfaceRef;
+import tabor.syntax.TargetRef;
+import tabor.syntax.Verb;
+
+/**
+ * What a statement says about whom. It is read off the parts of the tree, whatever the statement
+ * is: the first limb, surface, target or name is whom it is about, counts and bars are where.
+ *
+ * @param family what kind of thing is said: two statements of other families are never the same
+ * @param whom about whom or what
+ * @param where at which counts and in which bars
+ * @param several true if a section may say this of the same again and again, each time meaning one
+ *     thing more
+ */
+record StatementKey(String family, String whom, String where, boolean several) {
+  private static final String SPAN = "span=Span\\[start=\\d+, end=\\d+]";
+
+  /** Statements that add to each other wherever they stand. */
+  private static final Set<String> ADDING = Set.of("Prose", "Use", "Next", "Goal", "Teacher");
+
+  static StatementKey of(Statement statement) {
+    String family = statement.getClass().getSimpleName();
+    String whom = "";
+    List<String> where = new ArrayList<>();
+    boolean several = statement instanceof ChartStatement || ADDING.contains(family);
+    if (statement instanceof Statement.Broken broken) {
+      return new StatementKey(family + " " + broken.keyword(), "", "", true);
+    }
+    boolean named = !(statement instanceof SettingStatement) || family.equals("LimitsSetting");
+    for (RecordComponent component : statement.getClass().getRecordComponents()) {
+      Object part = part(statement, component);
+      if (part instanceof Statement inner) {
+        StatementKey key = of(inner);
+        family += " " + key.family();
+        whom = whom.isEmpty() ? key.whom() : whom;
+        where.add(key.where());
+        several |= key.several();
+      } else if (part instanceof Verb verb) {
+        family += " " + family(verb);
+      } else if (named && whom.isEmpty() && isWhom(part)) {
+        whom = said(part);
+      } else if (isWhere(part)) {
+        where.add(said(part));
+      }
+    }
+    return new StatementKey(family, whom, String.join(" ", where), several);
+  }
+
+  private static Object part(Statement statement, RecordComponent component) {
+    try {
+      Object part = component.getAccessor().invoke(statement);
+      return part == null ? "" : part;
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("a part of " + statement + " cannot be read", e);
+    }
+  }
+
+  /** Verbs that set the same thing are one: a stroke is accented or ghosted, not both. */
+  private static String family(Verb verb) {
+    Ornament ornament = verb.ornament();
+    if (verb.level() != null) {
+      return "level";
+    }
+    return ornament != null && ornament.graceNotes() > 0 ? "grace" : verb.word();
+  }
+
+  private static boolean isWhom(Object part) {
+    if (part instanceof List<?> list) {
+      return !list.isEmpty() && isWhom(list.get(0));
+    }
+    return part instanceof TargetRef
+        || part instanceof LimbRef
+        || part instanceof SurfaceRef
+        || part instanceof Subject
+        || part instanceof Name
+        || (part instanceof Ref<?> ref && ref.value() instanceof Character);
+  }
+
+  private static boolean isWhere(Object part) {
+    return part instanceof At
+        || part instanceof At.Places
+        || part instanceof At.Bars
+        || part instanceof CountRef;
+  }
+
+  /** A part without the places where it is written. */
+  private static String said(Object part) {
+    return part.toString().replaceAll(SPAN, "");
+  }
+
+  /** True if both say something of the same, though maybe not the same of it. */
+  boolean isAbout(StatementKey other) {
+    return family.equals(other.family) && whom.equals(other.whom);
+  }
+
+  /** True if a section cannot well say both. */
+  boolean excludes(StatementKey other) {
+    return !several && isAbout(other) && where.equals(other.where);
+  }
+
+  /** True for a row of bars, which says different things in different systems. */
+  static boolean isLane(Statement statement) {
+    return statement instanceof PartStatement.Lane;
+  }
+}
