@@ -15,7 +15,7 @@ final class ChartGaps {
 
   /** A warning that names the first chart and all words that the form passes over. */
   static Optional<Diagnostic> of(Lesson lesson, Form form) {
-    if (form == Form.SVG || form == Form.PNG) {
+    if (form != Form.MUSICXML && form != Form.PDF) {
       return Optional.empty();
     }
     Chart first = null;
