@@ -49,7 +49,7 @@ final class LastStroke {
           PlannedSegment held = segment.held(place, length);
           List<PlannedSegment.Words> words =
               segment.from().before(place) ? List.of() : segment.signs();
-          passages.add(new ChartPlan.Passage(List.of(held.after(words)), 1, item));
+          passages.add(new ChartPlan.Passage(List.of(held.after(words)), 1, line));
           return;
         }
       }

@@ -215,6 +215,9 @@ record PlannedSegment(
 
   /** How many bars begin in it; none in a count-in. */
   long barlines() {
+    if (kind == Segment.Kind.HOLD) {
+      return beginsBar() && from.sign() >= 0 && from.before(meters().length(bars)) ? 1 : 0;
+    }
     if (!kind.hasBars() || to.sign() <= 0) {
       return 0;
     }
