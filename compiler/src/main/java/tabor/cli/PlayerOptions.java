@@ -39,6 +39,11 @@ final class PlayerOptions {
     return new Options(on, leftHanded, openHanded, tempo == null ? null : tempo(tempo), player);
   }
 
+  /** The same in one line, for comparing. */
+  String settings() {
+    return on + " " + leftHanded + " " + openHanded + " " + tempo + " " + player;
+  }
+
   /** What is other than written, as it stands on a printed page; empty for nothing. */
   String words() {
     List<String> words = new ArrayList<>();

@@ -71,6 +71,9 @@ public final class HandoutMaker {
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
         grooves.add(groove);
+      } else if (section instanceof Sheet sheet && SheetBlocks.fits(sheet)) {
+        number = notes(pager, grooves, number);
+        sheet(pager, sheet, number++);
       } else if (section instanceof Sheet sheet) {
         grooves.addAll(sheet.grooves());
       } else if (section instanceof Chart chart) {
@@ -157,6 +160,20 @@ public final class HandoutMaker {
       return look.note();
     }
     return lesson.setting().kit().leftHanded() ? "For a left-handed player." : "";
+  }
+
+  // ---- sheets ----
+
+  /** The heading stays with the first row; between rows a page may end. */
+  private void sheet(Pager pager, Sheet sheet, int number) {
+    String shown = Integer.toString(number);
+    List<Block> blocks = new ArrayList<>(sections.heading(shown, sheet.caption(), width));
+    blocks.set(0, blocks.get(0).marked(List.of(shown + "  " + sheet.caption())));
+    sections.prose(sheet.prose(), width, blocks);
+    List<Block> rows = new SheetBlocks(look, font, size, space, width).of(sheet);
+    blocks.add(rows.get(0));
+    pager.section(blocks, look.sections().startsPage(sheet));
+    rows.subList(1, rows.size()).forEach(row -> pager.section(List.of(row)));
   }
 
   // ---- charts ----

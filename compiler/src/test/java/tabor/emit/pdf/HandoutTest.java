@@ -163,6 +163,34 @@ class HandoutTest {
     assertThat(text).doesNotContain("\u202e", "\u0007", "\u200f");
   }
 
+  /** Sixteen bars with their base on one page, each with its number. */
+  @Test
+  void aSheetOfSixteenIsOnePage() throws IOException {
+    Lesson lesson =
+        lesson(
+            """
+            groove beat "Eighths and a backbeat"
+              hihat : xx xx xx xx
+              snare : .  x  .  x
+              kick  : x  .  .  .
+            sheet kicks "Sixteen kicks" from beat
+              each add kick at 1& 2 2& 3 3& 4 4&
+              each add kick at 1& 3 | 2& 3 | 3 3& | 1& 2& | 2& 3&
+              each kick : xx . .x . | .x . x . | x .x x .x | x . . xx "Lane"
+            """);
+    byte[] pdf = pdf(lesson, HandoutLook.PLAIN);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertThat(document.getNumberOfPages()).isEqualTo(1);
+    }
+    String[] lines = text(pdf).split("\\R");
+    String all = String.join(" ", lines);
+    assertThat(all).contains("Sixteen kicks", "Lane");
+    for (String row : List.of("1 2 3 4", "5 6 7 8", "9 10 11 12")) {
+      assertThat(lines).as(all).anyMatch(line -> line.strip().equals(row));
+    }
+    assertThat(lines).anyMatch(line -> line.startsWith("13 Lane 14 Lane 15 Lane 16 Lane"));
+  }
+
   @Test
   void aLessonWithoutSectionsIsStillAPage() throws IOException {
     Lesson lesson = lesson("title \"Nothing yet\"\n");
