@@ -92,7 +92,6 @@ public enum Form {
 
   /** What a person should know about the files of this form, such as times that are rounded. */
   public Optional<Diagnostic> warning(Lesson lesson) {
-    Optional<Diagnostic> gaps = ChartGaps.of(lesson, this);
-    return gaps.isEmpty() && this == MIDI ? SoundFiles.rounded(lesson) : gaps;
+    return this == MIDI ? SoundFiles.rounded(lesson) : Optional.empty();
   }
 }

@@ -78,7 +78,7 @@ public final class HandoutMaker {
         grooves.addAll(sheet.grooves());
       } else if (section instanceof Chart chart) {
         number = notes(pager, grooves, number);
-        pager.section(chart(chart), look.sections().startsPage(chart));
+        pager.section(chart(chart, bottom - TOP), look.sections().startsPage(chart));
       }
     }
     notes(pager, grooves, number);
@@ -178,11 +178,15 @@ public final class HandoutMaker {
 
   // ---- charts ----
 
-  private List<Block> chart(Chart chart) {
+  private List<Block> chart(Chart chart, double page) {
     List<Block> blocks = new ArrayList<>(sections.heading("", chart.caption(), width));
     blocks.set(0, blocks.get(0).marked(List.of(chart.caption())));
     sections.prose(chart.prose(), width, blocks);
-    blocks.addAll(new PracticeTable(type, size, width).of(chart));
+    blocks.addAll(new PracticeTable(type, size * 0.92, width).of(chart));
+    double high = blocks.stream().mapToDouble(block -> block.height() + block.after()).sum();
+    if (high < page) {
+      blocks.replaceAll(Block::kept);
+    }
     blocks.add(new Block(List.of(), 0.1, size, false));
     return blocks;
   }
