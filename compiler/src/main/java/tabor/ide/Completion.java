@@ -102,7 +102,7 @@ public final class Completion {
         && !groove.written().isEmpty()
         && items.stream().anyMatch(PlaceFilter::concerns)) {
       PlaceFilter places = new PlaceFilter(context, groove);
-      found.keySet().removeIf(word -> !places.leadsOn(word));
+      found.keySet().removeIf(word -> !word.equals("|") && !places.leadsOn(word));
     }
   }
 

@@ -30,6 +30,8 @@ final class ModelFilter {
     this.context = context;
   }
 
+  private static final Set<String> VARIED = Set.of("each", "and");
+
   /** The rules of things that a line says in any order, each once. */
   private static final List<String> ONCE = List.of("clause", "velocity", "shown", "limit");
 
@@ -38,6 +40,9 @@ final class ModelFilter {
    * on the line already and may do so once.
    */
   boolean allows(Item item, String word) {
+    if (!fitsVaried(item, word)) {
+      return false;
+    }
     if (ONCE.stream().anyMatch(item::in) && context.expected().words().contains(word)) {
       return false;
     }
@@ -68,6 +73,17 @@ final class ModelFilter {
     Boolean foot =
         (item.in("limb") && statement instanceof Edit.Add add) ? isFoot(add.what()) : null;
     return foot == null || limbs(statement, word).stream().anyMatch(limb -> limb.isHand() != foot);
+  }
+
+  /** Choices of places stand on lines that vary; a part that varies repeats itself. */
+  private boolean fitsVaried(Item item, String word) {
+    List<String> words = context.expected().words();
+    boolean varied = !words.isEmpty() && VARIED.contains(words.get(0));
+    boolean choice = word.equals("|") || word.equals("of");
+    if (choice && (item.in("atPlaces") || item.in("addedPlaces"))) {
+      return varied;
+    }
+    return !(varied && word.equals("ostinato"));
   }
 
   private static boolean needsStrokes(Statement statement) {

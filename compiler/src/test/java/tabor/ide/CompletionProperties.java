@@ -138,7 +138,9 @@ class CompletionProperties {
     for (int i = 0; i < 6; i++) {
       CompletionItem item = offered.get(dice.nextInt(offered.size()));
       String line = finished(files, CompletionTest.apply(before, item));
-      List<Diagnostic> errors = errors(files, line);
+      boolean sheet =
+          line.substring(LineEnds.start(line, line.length())).strip().startsWith("sheet ");
+      List<Diagnostic> errors = errors(files, sheet ? line + "\n  each add snare at 1" : line);
       boolean side = line.endsWith("right") || line.endsWith("left");
       if (side && !errors.isEmpty()) {
         // It may have been the foot of that side that was meant.
@@ -158,7 +160,15 @@ class CompletionProperties {
       if (expected.items().stream().anyMatch(item -> item.kind().equals(Item.END))) {
         boolean keyless = line.contains("surface ") && !line.contains(" key ");
         boolean sideless = line.contains("place ") && line.endsWith("degrees ");
-        return keyless ? made + " key 52" : sideless ? made + " right" : made;
+        boolean endless =
+            line.contains("climb ") && !line.contains(" every ") && !line.contains(" for ");
+        String syllables =
+            line.contains("say fours ") ? " & a" : line.contains("say threes ") ? " let" : "";
+        return !syllables.isEmpty()
+            ? made + syllables
+            : keyless
+                ? made + " key 52"
+                : sideless ? made + " right" : endless ? made + " every 4 times" : made;
       }
       if (expected.place() == ExpectedWords.Place.BEATS) {
         return made + " . . . .";
