@@ -15,7 +15,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
@@ -24,9 +23,7 @@ import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Near;
 import tabor.diagnostic.Severity;
-import tabor.groove.Groove;
 import tabor.groove.Lesson;
-import tabor.groove.Section;
 import tabor.report.TextReport;
 import tabor.source.VisibleText;
 
@@ -236,15 +233,19 @@ final class Build {
         settled && compiled.diagnostics().stream().allMatch(d -> d.severity() == Severity.HINT);
     return new Plan(
         source,
-        Stream.concat(
-                lesson.sections().stream().map(Section::name),
-                lesson.grooves().stream().map(Groove::name))
-            .distinct()
-            .toList(),
+        names(lesson),
         outputs.stream().map(Output::name).toList(),
         sources,
         clean,
         outputs);
+  }
+
+  /** What {@code --only} may name. */
+  private static List<String> names(Lesson lesson) {
+    Set<String> names = new LinkedHashSet<>();
+    lesson.sections().forEach(section -> names.add(section.name()));
+    lesson.grooves().forEach(groove -> names.add(groove.name()));
+    return List.copyOf(names);
   }
 
   private void refuseUnknown(List<Plan> plans) {

@@ -183,7 +183,7 @@ final class Watch implements LiveServer.Site {
       try {
         Files.deleteIfExists(SafeFolder.file(output, name(file)));
       } catch (IOException e) {
-        continue; // it stays, and harms nobody
+        // It stays, and harms nobody.
       }
     }
   }

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -100,8 +101,11 @@ final class LiveClients {
 
   /** The next message for a page; null at the end. */
   private synchronized @Nullable String next(Client client) throws InterruptedException {
-    if (!client.news && !closed) {
-      wait(SIGN_MILLIS);
+    long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(SIGN_MILLIS);
+    long left = SIGN_MILLIS;
+    while (!client.news && !closed && left > 0) {
+      wait(left);
+      left = TimeUnit.NANOSECONDS.toMillis(until - System.nanoTime());
     }
     if (closed) {
       return null;

@@ -6,6 +6,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -46,7 +47,7 @@ class WatchTest {
 
   /** One request as it goes over the line; the whole answer. */
   private static String ask(LiveServer server, String... lines) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", server.port())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
       String request = String.join("\r\n", lines) + "\r\nConnection: close\r\n\r\n";
       socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
       return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -174,7 +175,7 @@ class WatchTest {
     Thread thread =
         new Thread(
             () -> {
-              try (Socket socket = new Socket("127.0.0.1", server.port())) {
+              try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
                 String request =
                     "GET /.tabor/events?since=999999999999999999 HTTP/1.1\r\nHost: 127.0.0.1:"
                         + server.port()
