@@ -18,6 +18,7 @@ import tabor.groove.Groove;
 import tabor.groove.Player;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
+import tabor.perform.Performer;
 import tabor.resolve.ChartResolver;
 import tabor.resolve.ChartSize;
 import tabor.resolve.Header;
@@ -325,8 +326,14 @@ final class FileCompiler {
         String name = node.ownName == null ? "chart" : node.ownName.text();
         Resolved found = resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
         if (found.section() instanceof Chart chart) {
-          sounds += ChartSize.sounds(chart);
-          if (sounds > ChartSize.MOST_SOUNDS && !found.partial()) {
+          Performer.Size size =
+              found.partial()
+                  ? new Performer.Size(ChartSize.sounds(chart), false)
+                  : Performer.size(chart);
+          sounds += size.strokes();
+          if (size.isTooLong()) {
+            found = tooLong(node, found, "this chart is longer than Tabor plays: at most 24 hours");
+          } else if (sounds > ChartSize.MOST_SOUNDS && !found.partial()) {
             found =
                 tooLong(
                     node,

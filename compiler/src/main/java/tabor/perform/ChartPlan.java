@@ -21,6 +21,9 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
   private static final BigInteger LONGEST =
       BigInteger.valueOf(Clock.SECOND).multiply(BigInteger.valueOf(Performer.LONGEST_SECONDS));
 
+  /** More are not planned one by one: a chart that needs them is refused. */
+  private static final int MOST_PASSAGES = 200_000;
+
   /**
    * Segments in a row, the row so many times, 1 or more.
    *
@@ -198,7 +201,7 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
         emit(filled);
         before = fill.name();
       }
-      if (last || total.compareTo(LONGEST) > 0) {
+      if (last || isTooLong()) {
         break;
       }
     }
@@ -246,7 +249,7 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
       }
       emit(next, more);
       times += more;
-    } while (total.compareTo(LONGEST) <= 0 && (times % step != 0 || !reached(begun, seconds)));
+    } while (!isTooLong() && (times % step != 0 || !reached(begun, seconds)));
     undo(state);
     return times;
   }
@@ -297,7 +300,12 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
   /** True if a row that is repeated is the same each time. */
   private boolean isSteady() {
     return (sweep == null && click.barsOn() == 0 && inBars.isEmpty() && waiting.isEmpty())
-        || total.compareTo(LONGEST) > 0;
+        || isTooLong();
+  }
+
+  /** True where nobody will play it any more, so that it need not be written out. */
+  private boolean isTooLong() {
+    return total.compareTo(LONGEST) > 0 || passages.size() > MOST_PASSAGES;
   }
 
   @Override

@@ -24,6 +24,9 @@ public final class Performer {
   /** The longest chart that is played. */
   public static final long LONGEST_SECONDS = 24 * 60 * 60;
 
+  /** A million stretches of a beat or a section are an hour and more of the shortest bars. */
+  private static final long MOST_SEGMENTS = 1_000_000;
+
   /** What a section sounded like the last time it was played. */
   private record Known(
       Tempo tempo, Feel feel, @Nullable Loudness over, List<SectionSounds.Local> sounds) {}
@@ -120,13 +123,40 @@ public final class Performer {
    * playing it out; {@link Long#MAX_VALUE} if it is longer than that.
    */
   public static long seconds(Chart chart) {
+    return seconds(ChartPlan.of(chart));
+  }
+
+  private static long seconds(List<ChartPlan.Passage> passages) {
     BigInteger sum = BigInteger.ZERO;
-    for (ChartPlan.Passage passage : ChartPlan.of(chart)) {
+    for (ChartPlan.Passage passage : passages) {
       sum = sum.add(passage.picos());
     }
     BigInteger second = BigInteger.valueOf(Clock.SECOND);
     BigInteger up = sum.add(BigInteger.valueOf(Clock.SECOND - Clock.MILLI)).divide(second);
     return up.min(BigInteger.valueOf(Long.MAX_VALUE)).longValueExact();
+  }
+
+  /**
+   * How much a chart plays.
+   *
+   * @param strokes how many strokes sound, each time one is played counted
+   * @param isTooLong true if it lasts longer than {@link #LONGEST_SECONDS}, or is cut into more
+   *     stretches than can be played out
+   */
+  public record Size(long strokes, boolean isTooLong) {}
+
+  /** How much a chart plays, worked out without playing it out. */
+  public static Size size(Chart chart) {
+    long strokes = 0;
+    long segments = 0;
+    List<ChartPlan.Passage> passages = ChartPlan.of(chart);
+    for (ChartPlan.Passage passage : passages) {
+      segments += Math.min(MOST_SEGMENTS, passage.times()) * passage.segments().size();
+      for (PlannedSegment segment : passage.segments()) {
+        strokes += passage.times() * segment.strokes();
+      }
+    }
+    return new Size(strokes, seconds(passages) > LONGEST_SECONDS || segments > MOST_SEGMENTS);
   }
 
   private static Performance play(List<PlannedSegment> planned, boolean round) {

@@ -230,6 +230,21 @@ record PlannedSegment(
     return found.at().sign() == 0 ? found.bar() - 1L : found.bar();
   }
 
+  /** How many strokes of the section stand in it. */
+  long strokes() {
+    Groove own = groove;
+    if (kind != Segment.Kind.SECTION || own == null) {
+      return 0;
+    }
+    boolean whole = from.sign() <= 0 && to.equals(meters().length(bars));
+    return whole
+        ? own.strokes().size()
+        : own.strokes().stream()
+            .map(stroke -> meters().start(stroke.bar()).plus(stroke.at()))
+            .filter(at -> !at.before(from) && at.before(to))
+            .count();
+  }
+
   /** True if it begins at a barline or in a pickup. */
   boolean beginsBar() {
     return from.sign() <= 0 || meters().place(from).at().sign() == 0;

@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -64,24 +63,6 @@ final class PageWording {
     return "swing "
         + unit
         + (triplets ? " as triplets" : " " + decimal(feel.share().times(100)) + "%");
-  }
-
-  /** {@code 4 times}, {@code once}. */
-  static String times(int times) {
-    return times == 1 ? "once" : times == 2 ? "twice" : times + " times";
-  }
-
-  static String bars(int bars) {
-    return bars == 1 ? "1 bar" : bars + " bars";
-  }
-
-  static String click(Chart.Click click) {
-    return switch (click) {
-      case OFF -> "Click off";
-      case ON -> "Click on the beats";
-      case QUARTERS -> "Click on quarters";
-      case EIGHTHS -> "Click on eighths";
-    };
   }
 
   /** At most two digits after the point. */
