@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
+import tabor.build.NotYet;
 import tabor.build.Output;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
@@ -90,6 +91,10 @@ final class Build {
   private Optional<Plan> read(Path source) {
     Compiled compiled = warned(compiling.apply(source));
     report(compiled);
+    if (forms.contains(Form.PDF)) {
+      NotYet.of(compiled.lesson())
+          .ifPresent(words -> io.err().print("tabor: " + shown(source) + ": " + words + "\n"));
+    }
     if (compiled.hasErrors()) {
       failed = true;
       io.err().print("tabor: nothing is written for " + shown(source) + "\n");

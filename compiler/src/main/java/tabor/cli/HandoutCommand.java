@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import tabor.build.NotYet;
 import tabor.emit.font.OpenFont;
 import tabor.emit.pdf.HandoutLook;
 import tabor.emit.pdf.HandoutMaker;
@@ -38,6 +39,9 @@ final class HandoutCommand extends LessonCommand {
     if (lesson.sections().isEmpty()) {
       throw Failure.outside(file() + " has no groove, step or chart to print");
     }
+    NotYet.of(lesson)
+        .ifPresent(
+            words -> io().err().print("tabor: " + VisibleText.line(file()) + ": " + words + "\n"));
     Path target = target(lesson.file() + ".pdf");
     OutputFiles.write(target, PdfWriter.write(HandoutMaker.make(lesson, look, OpenFont.get())));
     io().out().print(VisibleText.line(target.toString()) + "\n");

@@ -57,7 +57,7 @@ final class Toolchain {
     return new Compiled(
         compiled.file(),
         compiled.text(),
-        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections()),
+        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections(), lesson.extras()),
         compiled.syntax(),
         compiled.diagnostics(),
         compiled.places());
