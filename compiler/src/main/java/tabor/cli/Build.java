@@ -1,6 +1,7 @@
 package tabor.cli;
 
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -15,12 +16,14 @@ import tabor.build.BuildOptions;
 import tabor.build.Form;
 import tabor.build.NotYet;
 import tabor.build.Output;
+import tabor.build.PlayerLesson;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Near;
+import tabor.emit.pdf.HandoutLook;
 import tabor.groove.Lesson;
+import tabor.groove.Player;
 import tabor.report.TextReport;
-import tabor.resolve.Options;
 import tabor.source.VisibleText;
 
 /** The work of {@code tabor build}. */
@@ -29,12 +32,13 @@ final class Build {
   private final Path folder;
   private final List<Form> forms;
   private final BuildOptions wanted;
-  private final Function<Path, Compiled> compiling;
+  private final Function<Path, List<Student>> compiling;
+  private final Function<Student, BuildOptions> asked;
   private final Progress progress;
   private boolean failed;
 
   /** What one source becomes. */
-  private record Plan(Path source, Lesson lesson, List<Output> outputs) {}
+  private record Plan(Path source, Student student, Lesson lesson, List<Output> outputs) {}
 
   /** Compiles with {@code compiling}, which a test may let fail. */
   Build(
@@ -42,13 +46,34 @@ final class Build {
       Path folder,
       List<Form> forms,
       BuildOptions wanted,
-      Function<Path, Compiled> compiling) {
+      Function<Path, List<Student>> compiling,
+      Function<Student, BuildOptions> asked) {
     this.io = io;
     this.folder = folder;
     this.forms = forms;
     this.wanted = wanted;
     this.compiling = compiling;
+    this.asked = asked;
     this.progress = new Progress(io);
+  }
+
+  /** For nobody in particular. */
+  Build(
+      Io io,
+      Path folder,
+      List<Form> forms,
+      BuildOptions wanted,
+      Function<Path, Compiled> compiling) {
+    this(
+        io,
+        folder,
+        forms,
+        wanted,
+        path -> {
+          Compiled compiled = compiling.apply(path);
+          return List.of(new Student(null, compiled, compiled.lesson()));
+        },
+        student -> wanted);
   }
 
   /** Compiles everything named and writes the outputs of every source that has no errors. */
@@ -58,9 +83,45 @@ final class Build {
       Path folder,
       List<Form> forms,
       BuildOptions wanted,
-      Options options) {
-    return new Build(io, folder, forms, wanted, new Toolchain(io, options)::compile)
+      PlayerOptions player) {
+    Toolchain toolchain = new Toolchain(io, player.options());
+    return new Build(
+            io,
+            folder,
+            forms,
+            wanted,
+            path -> compile(io, toolchain, path, player.students()),
+            student -> asked(wanted, player, student))
         .run(SourceFiles.find(words));
+  }
+
+  private static List<Student> compile(Io io, Toolchain toolchain, Path path, List<String> names) {
+    if (!names.isEmpty()) {
+      List<Student> students = toolchain.studentsOfOne(path, names);
+      if (students.stream().allMatch(Build::isClassFile)) {
+        io.err().print("tabor: " + shown(path) + " has players and nothing to play; passed over\n");
+        return List.of();
+      }
+      return students;
+    }
+    Compiled compiled = toolchain.compile(path);
+    return List.of(new Student(null, compiled, compiled.lesson()));
+  }
+
+  /** True for a file of players alone, which lessons use. */
+  static boolean isClassFile(Student student) {
+    return !student.compiled().hasErrors() && student.compiled().lesson().sections().isEmpty();
+  }
+
+  /** What is asked for of the outputs of a student. */
+  private static BuildOptions asked(BuildOptions wanted, PlayerOptions options, Student student) {
+    HandoutLook look = wanted.handout().withNote(options.words(student.player()));
+    Player player = student.player();
+    return wanted.withHandout(
+        player == null
+            ? look
+            : look.withReader(
+                PlayerLesson.reader(student.compiled().lesson(), player, look.reader())));
   }
 
   /** What goes wrong with one lesson is told, and the others are built. */
@@ -69,7 +130,7 @@ final class Build {
     for (int i = 0; i < sources.size(); i++) {
       Path source = sources.get(i);
       progress.at("reading " + source, i, sources.size());
-      guarded(source, () -> read(source).ifPresent(plans::add));
+      guarded(source, () -> plans.addAll(read(source)));
     }
     progress.done();
     refuseUnknown(plans);
@@ -88,19 +149,43 @@ final class Build {
     }
   }
 
-  private Optional<Plan> read(Path source) {
-    Compiled compiled = warned(compiling.apply(source));
+  private List<Plan> read(Path source) {
+    List<Student> students = compiling.apply(source);
+    List<Compiled> told = Students.toldOnce(students);
+    List<Plan> plans = new ArrayList<>();
+    for (int i = 0; i < students.size(); i++) {
+      read(source, students.get(i), warned(told.get(i), i == 0)).ifPresent(plans::add);
+    }
+    return plans;
+  }
+
+  private Optional<Plan> read(Path source, Student student, Compiled compiled) {
+    if (!compiled.diagnostics().isEmpty() && student.player() != null) {
+      progress.done();
+      io.err().print(VisibleText.line(student.heading()) + "\n");
+    }
     report(compiled);
     if (forms.contains(Form.PDF)) {
       NotYet.of(compiled.lesson())
           .ifPresent(words -> io.err().print("tabor: " + shown(source) + ": " + words + "\n"));
     }
-    if (compiled.hasErrors()) {
+    if (student.compiled().hasErrors()) {
       failed = true;
-      io.err().print("tabor: nothing is written for " + shown(source) + "\n");
+      io.err().print("tabor: nothing is written for " + shown(source) + of(student) + "\n");
       return Optional.empty();
     }
-    return Optional.of(plan(source, compiled.lesson()));
+    Lesson lesson = student.lesson();
+    if (lesson == null) {
+      failed = true;
+      io.err().print("tabor: " + VisibleText.line(source + ": " + student.nothing()) + "\n");
+      return Optional.empty();
+    }
+    return Optional.of(plan(source, student, lesson));
+  }
+
+  private static String of(Student student) {
+    Player player = student.player();
+    return player == null ? "" : " for " + VisibleText.line(player.name());
   }
 
   private static String shown(Path path) {
@@ -108,8 +193,8 @@ final class Build {
   }
 
   /** With what the forms asked for have to say. */
-  private Compiled warned(Compiled compiled) {
-    if (compiled.hasErrors()) {
+  private Compiled warned(Compiled compiled, boolean first) {
+    if (!first || compiled.hasErrors()) {
       return compiled;
     }
     List<Diagnostic> all = new ArrayList<>(compiled.diagnostics());
@@ -130,7 +215,8 @@ final class Build {
     }
   }
 
-  private Plan plan(Path source, Lesson lesson) {
+  private Plan plan(Path source, Student student, Lesson lesson) {
+    BuildOptions wanted = asked.apply(student);
     List<Output> outputs = new ArrayList<>();
     for (Form form : forms) {
       form.refusal(lesson, wanted)
@@ -140,7 +226,7 @@ final class Build {
               });
       outputs.addAll(form.outputs(lesson, wanted));
     }
-    return new Plan(source, lesson, outputs);
+    return new Plan(source, student, lesson, outputs);
   }
 
   private void refuseUnknown(List<Plan> plans) {
@@ -166,15 +252,18 @@ final class Build {
 
   /** Names that differ in case only are one file on some disks. */
   private void refuseClashes(List<Plan> plans) {
-    Map<String, Path> taken = new HashMap<>();
+    Map<String, Plan> taken = new HashMap<>();
     for (Plan plan : plans) {
       for (Output output : plan.outputs()) {
-        Path before = taken.put(output.name().toLowerCase(Locale.ROOT), plan.source());
+        String name = Normalizer.normalize(output.name(), Normalizer.Form.NFC);
+        Plan before = taken.put(name.toLowerCase(Locale.ROOT), plan);
         if (before != null) {
           throw Failure.outside(
-              before
+              before.source()
+                  + of(before.student())
                   + " and "
                   + plan.source()
+                  + of(plan.student())
                   + " would both be written to "
                   + folder.resolve(output.name())
                   + "; nothing is written: rename one, or build them into different folders");
@@ -200,6 +289,7 @@ final class Build {
     io.out()
         .print(
             shown(plan.source())
+                + of(plan.student())
                 + ": "
                 + (all == 1 ? "1 file in " : all + " files in ")
                 + shown(folder)

@@ -101,10 +101,10 @@ final class BuildCommand implements Callable<Integer> {
         new BuildOptions(
             new HashSet<>(only),
             !noCountIn,
-            page.look().withNote(player.words()),
+            page.look(),
             clear ? Ground.CLEAR : Ground.WHITE,
             systems);
-    return Build.run(io, words, into, forms(), wanted, player.options());
+    return Build.run(io, words, into, forms(), wanted, player);
   }
 
   private List<Form> forms() {

@@ -2,16 +2,20 @@ package tabor.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import tabor.build.NotYet;
+import tabor.build.PlayerLesson;
 import tabor.emit.font.OpenFont;
 import tabor.emit.pdf.HandoutLook;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
 import tabor.groove.Lesson;
+import tabor.groove.Player;
 import tabor.source.VisibleText;
 
 /** {@code tabor handout}: the printed page. */
@@ -34,8 +38,26 @@ final class HandoutCommand extends LessonCommand {
 
   @Override
   int run() {
-    HandoutLook look = page.look().withNote(playerWords());
-    Lesson lesson = lesson();
+    HandoutLook look = page.look();
+    List<Student> students = students();
+    List<Path> targets = new ArrayList<>();
+    for (Student student : students) {
+      Lesson lesson = student.lesson();
+      if (lesson != null) {
+        targets.add(print(student, lesson, look.withNote(player().words(student.player()))));
+      }
+    }
+    targets.forEach(target -> io().out().print(VisibleText.line(target.toString()) + "\n"));
+    return exitCode();
+  }
+
+  private Path print(Student student, Lesson lesson, HandoutLook asked) {
+    Player player = student.player();
+    HandoutLook look =
+        player == null
+            ? asked
+            : asked.withReader(
+                PlayerLesson.reader(student.compiled().lesson(), player, asked.reader()));
     if (lesson.sections().isEmpty()) {
       throw Failure.outside(file() + " has no groove, step or chart to print");
     }
@@ -44,8 +66,7 @@ final class HandoutCommand extends LessonCommand {
             words -> io().err().print("tabor: " + VisibleText.line(file()) + ": " + words + "\n"));
     Path target = target(lesson.file() + ".pdf");
     OutputFiles.write(target, PdfWriter.write(HandoutMaker.make(lesson, look, OpenFont.get())));
-    io().out().print(VisibleText.line(target.toString()) + "\n");
-    return ExitCode.FINE;
+    return target;
   }
 
   private Path target(String name) {

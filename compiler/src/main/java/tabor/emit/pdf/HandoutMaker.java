@@ -56,7 +56,7 @@ public final class HandoutMaker {
 
   /** The handout of a lesson. */
   public static Handout make(Lesson lesson, HandoutLook look, TextMetrics font) {
-    return new HandoutMaker(lesson, look, font).run();
+    return new HandoutMaker(lesson, look.of(lesson), font).run();
   }
 
   private Handout run() {

@@ -134,6 +134,10 @@ final class SectionBlocks {
   private final class Cells implements CellRows.Cells {
     @Override
     public boolean fits(int section, int columns) {
+      int most = look.sections().columns(pieces.get(section).groove());
+      if (most > 0 && columns > most) {
+        return false;
+      }
       return narrow.computeIfAbsent(
           List.of(section, columns),
           key -> {
