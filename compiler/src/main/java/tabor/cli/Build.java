@@ -1,7 +1,6 @@
 package tabor.cli;
 
 import java.nio.file.Path;
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -14,7 +13,6 @@ import java.util.Set;
 import java.util.function.Function;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
-import tabor.build.NotYet;
 import tabor.build.Output;
 import tabor.build.PlayerLesson;
 import tabor.compile.Compiled;
@@ -165,10 +163,6 @@ final class Build {
       io.err().print(VisibleText.line(student.heading()) + "\n");
     }
     report(compiled);
-    if (forms.contains(Form.PDF)) {
-      NotYet.of(compiled.lesson())
-          .ifPresent(words -> io.err().print("tabor: " + shown(source) + ": " + words + "\n"));
-    }
     if (student.compiled().hasErrors()) {
       failed = true;
       io.err().print("tabor: nothing is written for " + shown(source) + of(student) + "\n");
@@ -255,8 +249,7 @@ final class Build {
     Map<String, Plan> taken = new HashMap<>();
     for (Plan plan : plans) {
       for (Output output : plan.outputs()) {
-        String name = Normalizer.normalize(output.name(), Normalizer.Form.NFC);
-        Plan before = taken.put(name.toLowerCase(Locale.ROOT), plan);
+        Plan before = taken.put(output.name().toLowerCase(Locale.ROOT), plan);
         if (before != null) {
           throw Failure.outside(
               before.source()

@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import tabor.build.NotYet;
 import tabor.build.PlayerLesson;
 import tabor.emit.font.OpenFont;
 import tabor.emit.pdf.HandoutLook;
@@ -40,6 +39,9 @@ final class HandoutCommand extends LessonCommand {
   int run() {
     HandoutLook look = page.look();
     List<Student> students = students();
+    if (forSeveral() && output != null && !Files.isDirectory(SourceFiles.path(output))) {
+      throw Failure.usage("-o takes a folder that is there for several players, not " + output);
+    }
     List<Path> targets = new ArrayList<>();
     for (Student student : students) {
       Lesson lesson = student.lesson();
@@ -61,9 +63,6 @@ final class HandoutCommand extends LessonCommand {
     if (lesson.sections().isEmpty()) {
       throw Failure.outside(file() + " has no groove, step or chart to print");
     }
-    NotYet.of(lesson)
-        .ifPresent(
-            words -> io().err().print("tabor: " + VisibleText.line(file()) + ": " + words + "\n"));
     Path target = target(lesson.file() + ".pdf");
     OutputFiles.write(target, PdfWriter.write(HandoutMaker.make(lesson, look, OpenFont.get())));
     return target;

@@ -66,8 +66,16 @@ class ReferencesTest {
   @Test
   void anotherKitKeepsItsOwnSurfaceOfThatName() {
     String text =
-        "kit one like five-piece\n  surface gong key 52\nkit two like five-piece\n  surface gong key 53\n"
-            + "groove a\n  on one\n  §gong : r . . .\ngroove b\n  on two\n  gong : r . . .\n";
+        "kit one like five-piece\n"
+            + "  surface gong key 52\n"
+            + "kit two like five-piece\n"
+            + "  surface gong key 53\n"
+            + "groove a\n"
+            + "  on one\n"
+            + "  §gong : r . . .\n"
+            + "groove b\n"
+            + "  on two\n"
+            + "  gong : r . . .\n";
     assertThat(renamed(text, "bowl"))
         .isEqualTo(
             text.replace("§", "")

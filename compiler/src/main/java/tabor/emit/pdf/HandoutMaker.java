@@ -13,6 +13,7 @@ import tabor.emit.engrave.TextMetrics;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.PracticeLog;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 
@@ -43,6 +44,8 @@ public final class HandoutMaker {
 
   private final SectionBlocks sections;
 
+  private final WrittenOn written;
+
   private HandoutMaker(Lesson lesson, HandoutLook look, TextMetrics font) {
     this.lesson = lesson;
     this.look = look;
@@ -51,6 +54,7 @@ public final class HandoutMaker {
     this.size = look.large() ? 16 : 10.5;
     this.space = look.large() ? 8.2 : 4.9;
     this.width = look.paper().width() - 2 * SIDE;
+    this.written = new WrittenOn(type, size);
     this.sections = new SectionBlocks(lesson.setting(), look, font, size, space, width);
   }
 
@@ -72,13 +76,20 @@ public final class HandoutMaker {
       if (section instanceof Groove groove) {
         grooves.add(groove);
       } else if (section instanceof Sheet sheet) {
-        grooves.addAll(sheet.grooves());
+        number = notes(pager, grooves, number);
+        pager.section(sheet(sheet), look.sections().startsPage(sheet));
+        grooves.addAll(printed(sheet));
+        number = notes(pager, grooves, number);
       } else if (section instanceof Chart chart) {
         number = notes(pager, grooves, number);
         pager.section(chart(chart), look.sections().startsPage(chart));
       }
     }
     notes(pager, grooves, number);
+    PracticeLog log = lesson.extras().log();
+    if (log != null) {
+      pager.section(written.log(log, WrittenOn.goals(lesson), width));
+    }
     pager.done();
     List<Handout.Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < pager.pages().size(); i++) {
@@ -114,6 +125,11 @@ public final class HandoutMaker {
     if (!note.isBlank()) {
       blocks.add(type.text(note, size, width, gap, true, Face.ITALIC));
     }
+    sections.prose(look.reader().texts(), width, blocks);
+    blocks.addAll(written.goals(lesson.extras().goals(), width));
+    if (look.reader().teacher()) {
+      blocks.addAll(written.teacher(lesson.extras().teacher(), width));
+    }
     double base = size * 1.6;
     List<Mark> tempo =
         TempoPainter.mark(lesson.setting().tempo(), lesson.setting().feel(), font, 0, base / space);
@@ -136,6 +152,12 @@ public final class HandoutMaker {
     double gap = size * 0.6;
     double room = width * 0.62;
     x = ruled(marks, "Name", x, room, base);
+    if (!look.reader().name().isBlank()) {
+      double from = type.width("Name", size) + size;
+      String name =
+          FilledText.clip(look.reader().name(), size * 1.15, room - from, Face.BOLD, font);
+      marks.add(type.line(name, from, base, size * 1.15, Mark.Align.LEFT, Face.BOLD));
+    }
     ruled(marks, "Date", x + gap * 2, width, base);
     return new Block(marks, base + 4, size * 1.2, true);
   }
@@ -159,11 +181,27 @@ public final class HandoutMaker {
     return lesson.setting().kit().leftHanded() ? "For a left-handed player." : "";
   }
 
+  // ---- sheets ----
+
+  private List<Block> sheet(Sheet sheet) {
+    List<Block> blocks = new ArrayList<>(sections.heading("", sheet.caption(), width));
+    blocks.set(0, blocks.get(0).marked(List.of(sheet.caption())));
+    blocks.addAll(written.of(sheet, look.reader().teacher(), width));
+    sections.prose(sheet.prose(), width, blocks);
+    return blocks;
+  }
+
+  /** The variations, with the parts left empty that their sheet leaves empty. */
+  private static List<Groove> printed(Sheet sheet) {
+    return sheet.grooves().stream().map(groove -> BlankParts.on(sheet.page(), groove)).toList();
+  }
+
   // ---- charts ----
 
   private List<Block> chart(Chart chart) {
     List<Block> blocks = new ArrayList<>(sections.heading("", chart.caption(), width));
     blocks.set(0, blocks.get(0).marked(List.of(chart.caption())));
+    blocks.addAll(written.of(chart, look.reader().teacher(), width));
     sections.prose(chart.prose(), width, blocks);
     blocks.addAll(new PracticeTable(type, size, width).of(chart));
     blocks.add(new Block(List.of(), 0.1, size, false));
