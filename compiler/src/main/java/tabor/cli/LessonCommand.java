@@ -96,6 +96,11 @@ abstract class LessonCommand implements Callable<Integer> {
    * the others stay; errors of a lesson for nobody in particular end the command.
    */
   final List<Student> students() {
+    return students(file);
+  }
+
+  /** The same of another file. */
+  final List<Student> students(String file) {
     if (player.students().isEmpty()) {
       Compiled compiled = ReadyLesson.of(io, file, player.options());
       return List.of(new Student(null, compiled, compiled.lesson()));

@@ -64,12 +64,39 @@ public final class HandoutMaker {
   }
 
   private Handout run() {
-    double height = look.paper().height();
-    List<String> caution = caution();
-    double footSize = footSize();
-    double bottom = height - FOOT - footSize * 1.3 * (caution.size() + 1) - size;
-    Pager pager = new Pager(SIDE, TOP, bottom);
+    Pager pager = pager();
     pager.section(head());
+    body(pager);
+    PracticeLog log = lesson.extras().log();
+    if (log != null) {
+      pager.section(written.log(log, WrittenOn.goals(lesson), width));
+    }
+    pager.done();
+    List<Handout.Sheet> sheets = sheets(pager, 0, pager.pages().size());
+    String by = lesson.by() == null ? "" : font.showable(lesson.by());
+    return new Handout(look.paper(), font.showable(lesson.title()), by, sheets, pager.bookmarks());
+  }
+
+  /** Several lessons as one document, laid out by {@link HandoutBook}. */
+  static HandoutMaker part(Lesson lesson, HandoutLook look, TextMetrics font) {
+    return new HandoutMaker(lesson, look, font);
+  }
+
+  /** The pages of a lesson in a document whose first page says what all have in common. */
+  Pager inBook() {
+    Pager pager = pager();
+    pager.section(title());
+    body(pager);
+    return pager.done();
+  }
+
+  /** An empty page after another, with room for the foot. */
+  Pager pager() {
+    double foot = footSize() * 1.3 * (caution().size() + 1);
+    return new Pager(SIDE, TOP, look.paper().height() - FOOT - foot - size);
+  }
+
+  private void body(Pager pager) {
     int number = 1;
     List<Groove> grooves = new ArrayList<>();
     for (Section section : lesson.sections()) {
@@ -86,19 +113,22 @@ public final class HandoutMaker {
       }
     }
     notes(pager, grooves, number);
-    PracticeLog log = lesson.extras().log();
-    if (log != null) {
-      pager.section(written.log(log, WrittenOn.goals(lesson), width));
-    }
-    pager.done();
+  }
+
+  /**
+   * Finished pages with the foot.
+   *
+   * @param before how many pages the document has before these
+   * @param all how many it has
+   */
+  List<Handout.Sheet> sheets(Pager pager, int before, int all) {
     List<Handout.Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < pager.pages().size(); i++) {
       List<Mark> marks = new ArrayList<>(pager.pages().get(i));
-      foot(marks, i, pager.pages().size(), caution);
+      foot(marks, before + i, all, caution());
       sheets.add(new Handout.Sheet(marks));
     }
-    String by = lesson.by() == null ? "" : font.showable(lesson.by());
-    return new Handout(look.paper(), font.showable(lesson.title()), by, sheets, pager.bookmarks());
+    return sheets;
   }
 
   /** Grooves and steps that follow each other; returns the number of the next one. */
@@ -116,6 +146,14 @@ public final class HandoutMaker {
   private List<Block> head() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(nameAndDate());
+    blocks.addAll(title());
+    blocks.addAll(key(lesson.grooves()));
+    return blocks;
+  }
+
+  /** Title, author, what is other than written, goals, tempo. */
+  private List<Block> title() {
+    List<Block> blocks = new ArrayList<>();
     double gap = size * 0.35;
     blocks.add(type.text(lesson.title(), size * 2.1, width, gap, true, Face.BOLD));
     if (lesson.by() != null && !lesson.by().isBlank()) {
@@ -134,9 +172,15 @@ public final class HandoutMaker {
     List<Mark> tempo =
         TempoPainter.mark(lesson.setting().tempo(), lesson.setting().feel(), font, 0, base / space);
     blocks.add(new Block(Moving.by(tempo, 0, 0, space), base + size * 0.5, gap, true));
+    return blocks;
+  }
+
+  /** The key of some sections. */
+  List<Block> key(List<Groove> grooves) {
+    List<Block> blocks = new ArrayList<>();
     double small = space * 0.82;
     double letters = size * 0.82 / small;
-    for (Drawing row : Key.rows(lesson.grooves(), width / small, letters, font)) {
+    for (Drawing row : Key.rows(grooves, width / small, letters, font)) {
       List<Mark> marks = Moving.by(row.marks(), 0, 0, small);
       blocks.add(new Block(marks, row.height() * small, size * 0.4, false));
     }
@@ -145,7 +189,7 @@ public final class HandoutMaker {
   }
 
   /** Two lines to write on, at the right of the first page's top. */
-  private Block nameAndDate() {
+  Block nameAndDate() {
     List<Mark> marks = new ArrayList<>();
     double base = size;
     double x = 0;
