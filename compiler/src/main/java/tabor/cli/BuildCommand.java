@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,6 +16,7 @@ import picocli.CommandLine.Parameters;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
 import tabor.emit.png.PngWriter.Ground;
+import tabor.report.Version;
 
 /** {@code tabor build}: the words of its command line. */
 @Command(
@@ -77,6 +80,21 @@ final class BuildCommand implements Callable<Integer> {
       description = "Drawings (svg) of each line of music instead of one of each section.")
   private boolean systems;
 
+  @Option(
+      names = "--shard",
+      paramLabel = "K/N",
+      description = "Only the K-th of N parts of the lessons, the same parts each time: 2/8.")
+  private @Nullable String shard;
+
+  @Option(
+      names = "--deps",
+      paramLabel = "FILE",
+      description = "Write what depends on what into FILE, as rules for make.")
+  private @Nullable String deps;
+
+  @Option(names = "--force", description = "Make everything, also what has not changed.")
+  private boolean force;
+
   @Mixin private PageOptions page = new PageOptions();
 
   @Mixin private PlayerOptions player = new PlayerOptions();
@@ -101,10 +119,40 @@ final class BuildCommand implements Callable<Integer> {
         new BuildOptions(
             new HashSet<>(only),
             !noCountIn,
-            page.look(),
+            page.look().withNote(player.words()),
             clear ? Ground.CLEAR : Ground.WHITE,
             systems);
-    return Build.run(io, words, into, forms(), wanted, player);
+    List<Form> made = forms();
+    if (!player.students().isEmpty()) {
+      if (deps != null) {
+        throw Failure.usage("--deps and --for do not go together");
+      }
+      List<Path> lessons = Shard.of(shard).of(SourceFiles.find(words));
+      return StudentBuild.run(io, lessons, into, made, wanted, player);
+    }
+    String dependencies = deps;
+    Build.Extent extent =
+        new Build.Extent(
+            settings(made, wanted),
+            force,
+            dependencies == null ? null : SourceFiles.path(dependencies));
+    Toolchain toolchain = new Toolchain(io, player.options());
+    List<Path> sources = Shard.of(shard).of(SourceFiles.find(words));
+    return new Build(io, into, made, wanted, toolchain::compile, extent).run(sources);
+  }
+
+  /** Everything but the lessons that outputs depend on, the same for the same command line. */
+  private String settings(List<Form> made, BuildOptions wanted) {
+    return String.join(
+        " ",
+        Version.TEXT,
+        made.toString(),
+        new TreeSet<>(only).toString(),
+        Boolean.toString(wanted.countIn()),
+        wanted.handout().toString(),
+        wanted.ground().toString(),
+        Boolean.toString(systems),
+        player.settings());
   }
 
   private List<Form> forms() {

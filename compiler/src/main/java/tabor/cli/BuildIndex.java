@@ -239,6 +239,11 @@ final class BuildIndex {
     }
   }
 
+  /** Writes the index anew, without what was superseded; nothing is removed. */
+  synchronized void save() {
+    rewrite();
+  }
+
   private void rewrite() {
     StringBuilder lines = new StringBuilder(VERSION).append('\t').append(settings).append('\n');
     for (String name : new TreeSet<>(units.keySet())) {

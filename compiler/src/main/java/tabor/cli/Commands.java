@@ -28,6 +28,7 @@ final class Commands {
     ALL.put("grid", GridCommand::new);
     ALL.put("handout", HandoutCommand::new);
     ALL.put("weave", WeaveCommand::new);
+    ALL.put("watch", WatchCommand::new);
     ALL.put("pandoc", PandocCommand::new);
     ALL.put("format", FormatCommand::new);
     ALL.put("sticking", StickingCommand::new);

@@ -59,7 +59,7 @@ final class Compare {
     for (String name : names.keySet()) {
       files.add(file(named(left.get(name)), named(right.get(name))));
     }
-    return files;
+    return List.copyOf(files);
   }
 
   /** Compares what git hands over: texts in files of its own, and the paths that they belong to. */

@@ -41,6 +41,11 @@ record Fingerprint(long size, long stamp, String digest) {
     }
   }
 
+  /** True if the file was written after a moment, in milliseconds since 1970, or just before. */
+  boolean isLater(long millis) {
+    return TimeUnit.NANOSECONDS.toMillis(stamp) >= millis - 20;
+  }
+
   /**
    * True if a file is still as it was: by its size and time where they tell, else by its content.
    *

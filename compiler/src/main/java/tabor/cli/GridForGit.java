@@ -54,6 +54,6 @@ final class GridForGit {
     } catch (Failure nothing) {
       return List.of();
     }
-    return found;
+    return List.copyOf(found);
   }
 }

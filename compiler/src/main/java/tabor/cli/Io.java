@@ -87,6 +87,11 @@ public record Io(
     public int read() throws IOException {
       throw new IOException(CLOSED);
     }
+
+    @Override
+    public int read(byte[] into, int from, int length) throws IOException {
+      throw new IOException(CLOSED);
+    }
   }
 
   /** Standard output that whoever started the process has closed. */
@@ -134,6 +139,11 @@ public record Io(
         errTerminal,
         env,
         trouble);
+  }
+
+  /** The same with another standard error. */
+  Io withErr(OutputStream other) {
+    return new Io(in, out, printer(other), outTerminal, errTerminal, env, outTrouble);
   }
 
   private static PrintStream printer(OutputStream to) {

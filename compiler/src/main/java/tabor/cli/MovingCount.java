@@ -65,6 +65,9 @@ final class MovingCount {
     String tempo = changing ? ", tempo " + segment.tempo().perMinute().decimal() : "";
     return switch (segment.kind()) {
       case COUNT_IN -> "count-in" + tempo;
+      case PAUSE -> "rest";
+      case HOLD -> "hold";
+      case YOURS -> "you, bar " + bar + " of " + segment.bars() + tempo;
       case REST -> "rest, bar " + bar + " of " + segment.bars() + tempo;
       case SECTION ->
           (changing && segment.groove() != null ? segment.groove().name() + ", " : "")

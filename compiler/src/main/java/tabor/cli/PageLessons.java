@@ -93,7 +93,7 @@ final class PageLessons implements Lessons {
   private static Shared compile(Path file) {
     Map<Path, Fingerprint> files = new LinkedHashMap<>();
     SourceReader.Read read = SourceReader.read(file, InputStream.nullInputStream());
-    files.put(file, Fingerprint.of(file));
+    files.put(file, Fingerprint.of(file, read.text().getBytes(StandardCharsets.UTF_8)));
     Diagnostic problem = read.problem();
     if (problem != null) {
       return new Shared(Found.trouble("cannot be read: " + problem.message()), files);

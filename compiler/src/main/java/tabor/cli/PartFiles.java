@@ -100,7 +100,6 @@ final class PartFiles {
         Files.deleteIfExists(part);
       } catch (IOException e) {
         // The folder is gone or cannot be written any more: nothing is left to do.
-        continue;
       }
     }
   }

@@ -54,6 +54,11 @@ final class PlayerOptions {
     return new Options(on, leftHanded, openHanded, tempo == null ? null : tempo(tempo), player);
   }
 
+  /** The same in one line, for comparing. */
+  String settings() {
+    return on + " " + leftHanded + " " + openHanded + " " + tempo + " " + player;
+  }
+
   /** What is other than written, as it stands on a printed page; empty for nothing. */
   String words() {
     return words(options());

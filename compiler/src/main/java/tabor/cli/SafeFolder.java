@@ -15,10 +15,11 @@ final class SafeFolder {
    * @param folder must be there
    */
   static Path file(Path folder, String name) {
-    Path file = folder.resolve(name).normalize();
+    Path base = folder.toAbsolutePath().normalize();
+    Path file = base.resolve(name).normalize();
     Path parent = file.getParent();
     try {
-      if (parent == null || !file.startsWith(folder.normalize())) {
+      if (parent == null || !file.startsWith(base)) {
         throw Failure.outside("nothing is written outside " + folder + ": " + name);
       }
       if (!Files.isDirectory(parent)) {

@@ -29,7 +29,7 @@ final class BarPairs {
           @Override
           public int pair(int a, int b) {
             return known.computeIfAbsent(
-                (long) a << 32 | b,
+                ((long) a << 32) | b,
                 key ->
                     (before.meter(a + 1).equals(after.meter(b + 1)) ? 0 : 1)
                         + distance(left.get(a), right.get(b)));
@@ -48,6 +48,15 @@ final class BarPairs {
     List<SectionChange.Bars> pairs = new ArrayList<>();
     for (Alignment.Pair pair : Alignment.of(left.size(), right.size(), cost)) {
       pairs.add(new SectionChange.Bars(pair.left() + 1, pair.right() + 1));
+    }
+    return pairs;
+  }
+
+  /** Every bar as itself. */
+  static List<SectionChange.Bars> inPlace(int bars) {
+    List<SectionChange.Bars> pairs = new ArrayList<>();
+    for (int bar = 1; bar <= bars; bar++) {
+      pairs.add(new SectionChange.Bars(bar, bar));
     }
     return pairs;
   }

@@ -61,7 +61,7 @@ final class ChangeDrawing {
               i < upper.size() ? upper.get(i).drawing() : null,
               i < lower.size() ? lower.get(i).drawing() : null));
     }
-    return pairs;
+    return List.copyOf(pairs);
   }
 
   private List<Engraving.StaffSystem> engrave(Groove groove, Collection<@Nullable Stroke> written) {

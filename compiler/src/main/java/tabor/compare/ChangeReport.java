@@ -106,7 +106,7 @@ public final class ChangeReport {
   private static void section(Json json, SectionChange section) {
     json.object(
         () -> {
-          json.text("kind", section.kind().word());
+          json.text("kind", section.isVariation() ? "variation" : section.kind().word());
           json.text("name", section.after() == null ? section.label() : section.after().name());
           json.text("before", section.before() == null ? null : section.before().name());
           json.text("state", section.state().name().toLowerCase(java.util.Locale.ROOT));

@@ -1,6 +1,7 @@
 package tabor.compare;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -29,10 +30,10 @@ public final class ChangeWords {
 
   /** All lines, the lesson first; none where the music is the same. */
   public static List<Said> of(FileChange change) {
-    List<Said> said = new ArrayList<>();
+    Set<Said> said = new LinkedHashSet<>();
     change.details().forEach(detail -> said.add(new Said("", detail.words())));
     change.sections().forEach(section -> said.addAll(of(change, section)));
-    return said;
+    return List.copyOf(said);
   }
 
   /** The lines about one section. */
@@ -62,7 +63,8 @@ public final class ChangeWords {
       case NEW -> said.add(new Said(name, " is new"));
       case GONE -> said.add(new Said(name, " is taken out"));
       case CHANGED -> {
-        if (section.was() != null) {
+        boolean variation = section.isVariation();
+        if (section.was() != null && !variation) {
           said.add(new Said(name, " was called " + section.was()));
         }
         List<Detail> details = new ArrayList<>(section.details());
@@ -76,7 +78,10 @@ public final class ChangeWords {
         BarWords.of(section, strokes).forEach(words -> said.add(new Said(name, ", " + words)));
         if (inherits) {
           String rest = details.isEmpty() && strokes.isEmpty() ? "changed as " : "also changed as ";
-          said.add(new Said(name, " " + rest + base.label() + " did"));
+          // Said once of a sheet, whose variations all come from one section.
+          boolean whole = variation && details.isEmpty() && strokes.isEmpty();
+          String who = whole ? name.substring(0, name.lastIndexOf('-')) : name;
+          said.add(new Said(who, " " + rest + base.label() + " did"));
         }
       }
     }
@@ -94,9 +99,10 @@ public final class ChangeWords {
   }
 
   private static boolean isSame(@Nullable Stroke a, @Nullable Stroke b) {
-    return a == null || b == null
-        ? a == b
-        : a.bar() == b.bar() && a.at().equals(b.at()) && StrokeChange.alike(a, b);
+    if (a == null || b == null) {
+      return a == null && b == null;
+    }
+    return a.bar() == b.bar() && a.at().equals(b.at()) && StrokeChange.alike(a, b);
   }
 
   private static Said said(SectionChange section, Detail detail) {

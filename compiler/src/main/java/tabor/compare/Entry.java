@@ -12,6 +12,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.source.Passage;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
@@ -62,6 +63,11 @@ record Entry(SectionSyntax syntax, SectionKind kind, String label, @Nullable Sec
       }
       for (Section section : own) {
         entries.add(new Entry(syntax, heading.kind(), label(heading, section), section));
+        if (section instanceof Sheet sheet) {
+          for (Groove variation : sheet.grooves()) {
+            entries.add(new Entry(syntax, heading.kind(), variation.name(), variation));
+          }
+        }
       }
     }
     return entries;
@@ -76,7 +82,12 @@ record Entry(SectionSyntax syntax, SectionKind kind, String label, @Nullable Sec
     return title == null ? "without a name" : '"' + title.value() + '"';
   }
 
-  /** The groove or step; null for everything else. */
+  /** True for a variation of a sheet; its sheet has an entry of its own before it. */
+  boolean isVariation() {
+    return kind == SectionKind.SHEET && section instanceof Groove;
+  }
+
+  /** The groove, step or variation; null for everything else. */
   @Nullable Groove groove() {
     return section instanceof Groove groove ? groove : null;
   }

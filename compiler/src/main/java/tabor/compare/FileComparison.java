@@ -12,11 +12,13 @@ import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.kit.Kit;
 import tabor.syntax.Edit;
 import tabor.syntax.PartStatement;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
+import tabor.syntax.SheetLine;
 import tabor.syntax.Statement;
 
 /**
@@ -32,6 +34,7 @@ public final class FileComparison {
           PartStatement.Next.class,
           PartStatement.Pickup.class,
           PartStatement.Bars.class,
+          SheetLine.class,
           SettingStatement.Title.class,
           SettingStatement.By.class,
           SettingStatement.Use.class,
@@ -94,7 +97,7 @@ public final class FileComparison {
       SectionChange change =
           match[j] < 0
               ? alone(SectionChange.State.NEW, right.get(j))
-              : changed(left.get(match[j]), right.get(j), shared, moved.contains(j) ? j : -1);
+              : changed(match[j], j, shared, moved.contains(j));
       if (!change.isEmpty()) {
         sections.add(change);
       }
@@ -220,10 +223,12 @@ public final class FileComparison {
         StrokePairs.of(isNew ? null : groove, isNew ? groove : null, bars));
   }
 
-  private SectionChange changed(Entry old, Entry now, Set<Detail> shared, int moved) {
+  private SectionChange changed(int from, int to, Set<Detail> shared, boolean moved) {
+    Entry old = left.get(from);
+    Entry now = right.get(to);
     List<Detail> details = new ArrayList<>();
-    if (moved >= 0) {
-      details.add(new Detail("place", place(left, indexOf(left, old)), place(right, moved)));
+    if (moved) {
+      details.add(new Detail("place", place(left, from), place(right, to)));
     }
     String was = null;
     if (!isTitle(old) || !isTitle(now)) {
@@ -247,16 +252,20 @@ public final class FileComparison {
         bars = List.of();
       }
     }
-    boolean byLine = a == null || b == null;
+    boolean sheets = old.section() instanceof Sheet && now.section() instanceof Sheet;
+    boolean byLine = !sheets && (a == null || b == null);
     if (byLine && (old.section() == null) != (now.section() == null)) {
       boolean wrong = now.section() == null;
       details.add(new Detail(Detail.ERRORS, wrong ? null : "some", wrong ? "some" : null));
     }
-    details.addAll(
-        Lines.changes(
-            Lines.of(old.syntax(), s -> !isProse(s) && (byLine || !isHeard(s)), renamed),
-            Lines.of(now.syntax(), s -> !isProse(s) && (byLine || !isHeard(s)), Map.of())));
-    SettingDetails.add(details, Detail.PROSE, prose(old.syntax()), prose(now.syntax()));
+    // What a sheet says beside its variations is told of the sheet.
+    if (!now.isVariation()) {
+      details.addAll(
+          Lines.changes(
+              Lines.of(old.syntax(), s -> !isProse(s) && (byLine || !isHeard(s)), renamed),
+              Lines.of(now.syntax(), s -> !isProse(s) && (byLine || !isHeard(s)), Map.of())));
+      SettingDetails.add(details, Detail.PROSE, prose(old.syntax()), prose(now.syntax()));
+    }
     return new SectionChange(
         SectionChange.State.CHANGED,
         now.kind(),
@@ -267,15 +276,6 @@ public final class FileComparison {
         details,
         bars,
         strokes);
-  }
-
-  private static int indexOf(List<Entry> entries, Entry entry) {
-    for (int i = 0; i < entries.size(); i++) {
-      if (entries.get(i) == entry) {
-        return i;
-      }
-    }
-    return -1;
   }
 
   private static String place(List<Entry> entries, int index) {

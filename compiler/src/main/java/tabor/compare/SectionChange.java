@@ -2,6 +2,7 @@ package tabor.compare;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.syntax.SectionKind;
 
@@ -58,6 +59,11 @@ public record SectionChange(
         && details.isEmpty()
         && bars.isEmpty()
         && strokes.isEmpty();
+  }
+
+  /** True for a variation of a sheet. */
+  public boolean isVariation() {
+    return kind == SectionKind.SHEET && (before instanceof Groove || after instanceof Groove);
   }
 
   /** {@code step answer}. */

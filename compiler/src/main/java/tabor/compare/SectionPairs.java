@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tabor.groove.Groove;
+import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.groove.Stroke;
 
 /**
@@ -34,17 +36,20 @@ final class SectionPairs {
     SectionPairs pairs = new SectionPairs(before, after);
     pairs.byName();
     pairs.byStrokes();
+    pairs.variations();
     return pairs.match;
   }
 
   private void byName() {
     Map<String, Integer> names = new HashMap<>();
     for (int i = 0; i < before.size(); i++) {
-      names.putIfAbsent(key(before.get(i)), i);
+      if (!before.get(i).isVariation()) {
+        names.putIfAbsent(key(before.get(i)), i);
+      }
     }
     Set<Integer> taken = new HashSet<>();
     for (int j = 0; j < after.size(); j++) {
-      Integer old = names.get(key(after.get(j)));
+      Integer old = after.get(j).isVariation() ? null : names.get(key(after.get(j)));
       if (old != null && taken.add(old)) {
         match[j] = old;
       }
@@ -54,7 +59,7 @@ final class SectionPairs {
   /** What sounds is called by one set of names, whatever it is; everything else by its own. */
   private static String key(Entry entry) {
     return switch (entry.kind()) {
-      case PATTERN, KIT, HEADER -> entry.kind().word() + " " + entry.label();
+      case PATTERN, KIT, PLAYER, HEADER -> entry.kind().word() + " " + entry.label();
       default -> entry.label();
     };
   }
@@ -89,6 +94,9 @@ final class SectionPairs {
   private static int alike(Entry old, Entry now) {
     Groove a = old.groove();
     Groove b = now.groove();
+    if (old.isVariation() || now.isVariation()) {
+      return 0;
+    }
     if (a == null || b == null) {
       return old.kind() == now.kind() ? alikeLines(old, now) : 0;
     }
@@ -106,6 +114,49 @@ final class SectionPairs {
 
   private static List<Object> place(Stroke stroke) {
     return List.of(stroke.bar(), stroke.at(), stroke.limb(), stroke.surface().name());
+  }
+
+  /**
+   * The variations of a sheet are found by their strokes: one put in between moves the numbers.
+   * What is left on both sides is taken in order.
+   */
+  private void variations() {
+    for (int j = 0; j < after.size(); j++) {
+      Section sheet = after.get(j).section();
+      if (match[j] < 0 || !(sheet instanceof Sheet) || after.get(j).isVariation()) {
+        continue;
+      }
+      List<Integer> old = variations(before, match[j]);
+      List<Integer> now = variations(after, j);
+      for (int index : List.copyOf(now)) {
+        Groove groove = after.get(index).groove();
+        for (int from : List.copyOf(old)) {
+          Groove was = before.get(from).groove();
+          if (match[index] < 0 && groove != null && was != null && isSame(was, groove)) {
+            match[index] = from;
+            old.remove(Integer.valueOf(from));
+            now.remove(Integer.valueOf(index));
+          }
+        }
+      }
+      for (int k = 0; k < Math.min(old.size(), now.size()); k++) {
+        match[now.get(k)] = old.get(k);
+      }
+    }
+  }
+
+  private static List<Integer> variations(List<Entry> entries, int sheet) {
+    List<Integer> found = new ArrayList<>();
+    for (int i = sheet + 1; i < entries.size() && entries.get(i).isVariation(); i++) {
+      found.add(i);
+    }
+    return found;
+  }
+
+  private static boolean isSame(Groove a, Groove b) {
+    return a.bars() == b.bars()
+        && a.written().size() == b.written().size()
+        && StrokePairs.of(a, b, BarPairs.inPlace(a.bars())).isEmpty();
   }
 
   private static int alikeLines(Entry old, Entry now) {

@@ -66,6 +66,7 @@ public record CountingWords(
   }
 
   /** Sets that have a name. Common practice in teaching, no source. */
+  @SuppressWarnings("ImmutableEnumChecker") // a record of words and copied lists
   public enum Named {
     ONE_E_AND_A("1-e-&-a", List.of("&"), List.of(), List.of("e", "&", "a"), null, false),
     ONE_TRIP_LET("1-trip-let", List.of(), List.of("trip", "let"), List.of(), null, false),

@@ -60,7 +60,7 @@ public record Player(
    * leaves ladders.
    *
    * @param share 1 for as written, 4/5 for 80 %; null where a tempo is set
-   * @param perMinute beats a minute; null where a share is set
+   * @param perMinute beats per minute; null where a share is set
    * @param unit what is counted; null for the beat of each section's own meter
    */
   public record Speed(@Nullable Time share, @Nullable Time perMinute, @Nullable BeatUnit unit) {

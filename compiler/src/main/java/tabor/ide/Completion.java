@@ -184,8 +184,17 @@ public final class Completion {
       boolean above =
           one.compiled() != compiled
               || compiled.span(one.spot()).start() < context.cursor().start();
-      if ((kind == SectionKind.GROOVE || kind == SectionKind.STEP) && (below || above)) {
+      boolean sheet = kind == SectionKind.SHEET;
+      if ((kind == SectionKind.GROOVE || kind == SectionKind.STEP || (sheet && below))
+          && (below || above)) {
         add(one.name(), Kind.SECTION, one.title() == null ? "" : one.title(), "");
+      }
+      if (sheet && (below || above)) {
+        Cursor.sheetOf(one.compiled(), one.section().passage())
+            .ifPresent(
+                made ->
+                    made.grooves()
+                        .forEach(each -> add(each.name(), Kind.SECTION, each.caption(), "")));
       }
     }
   }

@@ -17,6 +17,7 @@ import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.syntax.Line;
 import tabor.syntax.SectionKind;
+import tabor.syntax.SheetLine;
 import tabor.syntax.Statement;
 import tabor.syntax.StatementRow;
 
@@ -199,6 +200,7 @@ final class CompletionContext {
     return reader.read(passage).lines().stream()
         .map(Line::statement)
         .filter(statement -> !(statement instanceof Statement.Broken))
+        .map(statement -> statement instanceof SheetLine varied ? varied.line() : statement)
         .findFirst();
   }
 

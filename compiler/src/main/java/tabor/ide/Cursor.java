@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.kit.Kit;
 import tabor.source.Passage;
 import tabor.source.Span;
@@ -97,6 +98,12 @@ public record Cursor(
     return Optional.empty();
   }
 
+  static Optional<Sheet> sheetOf(Compiled compiled, Passage passage) {
+    return compiled.lesson().sheets().stream()
+        .filter(sheet -> sheet.heading().passage() == passage)
+        .findFirst();
+  }
+
   /** A span of the line in the file. */
   public Span inFile(Span span) {
     return span.shift(start + (line == null ? 0 : line.start()));
@@ -109,6 +116,10 @@ public record Cursor(
 
   /** The kit of the section, as far as it is known; else the header's. */
   Kit kit() {
-    return groove().map(Groove::setting).orElse(compiled.lesson().setting()).kit();
+    return groove()
+        .or(() -> sheetOf(compiled, section.passage()).map(sheet -> sheet.grooves().get(0)))
+        .map(Groove::setting)
+        .orElse(compiled.lesson().setting())
+        .kit();
   }
 }

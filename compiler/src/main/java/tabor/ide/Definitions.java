@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
+import tabor.resolve.SheetNames;
 import tabor.source.Spot;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
@@ -91,9 +92,19 @@ final class Definitions {
     return found;
   }
 
-  /** Where a name is given. */
+  /** Where a name is given; of a variation where its sheet is. */
   static Optional<Definition> find(Compiled compiled, Library library, NameKind kind, String name) {
-    return visible(compiled, library).stream()
+    List<Definition> visible = visible(compiled, library);
+    Optional<Definition> own = named(visible, kind, name);
+    SheetNames.Numbered variation = kind == NameKind.SECTION ? SheetNames.of(name) : null;
+    return own.isPresent() || variation == null
+        ? own
+        : named(visible, kind, variation.sheet())
+            .filter(entry -> kind(entry.section()) == SectionKind.SHEET);
+  }
+
+  private static Optional<Definition> named(List<Definition> visible, NameKind kind, String name) {
+    return visible.stream()
         .filter(entry -> entry.kind() == kind && entry.name().equals(name))
         .findFirst();
   }

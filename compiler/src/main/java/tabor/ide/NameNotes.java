@@ -5,6 +5,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
+import tabor.groove.Section;
+import tabor.groove.Sheet;
 import tabor.ide.Definitions.Definition;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
@@ -98,7 +100,14 @@ final class NameNotes {
     if (found.title() != null) {
       text.append(": ").append(found.title());
     }
+    Sheet sheet = Cursor.sheetOf(found.compiled(), found.section().passage()).orElse(null);
     Groove groove = Cursor.grooveOf(found.compiled(), found.section().passage()).orElse(null);
+    if (sheet != null) {
+      groove = found.compiled().lesson().section(name).map(NameNotes::groove).orElse(null);
+      int count = sheet.variations().size();
+      text.append("  \n").append(count).append(count == 1 ? " variation" : " variations");
+      text.append(" of ").append(sheet.base().name());
+    }
     if (groove != null) {
       text.append("  \n").append(groove.bars()).append(groove.bars() == 1 ? " bar" : " bars");
       text.append(" of ").append(groove.setting().meters());
@@ -107,6 +116,10 @@ final class NameNotes {
       }
     }
     return text.toString();
+  }
+
+  private static @Nullable Groove groove(Section section) {
+    return section instanceof Groove groove ? groove : null;
   }
 
   /** A kit: its pieces, or as the file writes it. */

@@ -10,6 +10,7 @@ import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
+import tabor.syntax.SheetLine;
 import tabor.syntax.Subject;
 import tabor.syntax.Text;
 
@@ -72,7 +73,10 @@ public final class Outline {
         compiled.span(heading.name() == null ? line.spot() : line.spot(heading.name().span()));
     List<Symbol> parts = new ArrayList<>();
     for (Line inside : section.lines()) {
-      if (inside.statement() instanceof PartStatement.Lane lane) {
+      if (inside.statement() instanceof SheetLine varied
+          && varied.line() instanceof PartStatement.Lane lane) {
+        parts.add(part(compiled, inside, lane.subject()));
+      } else if (inside.statement() instanceof PartStatement.Lane lane) {
         parts.add(part(compiled, inside, lane.subject()));
       } else if (inside.statement() instanceof PartStatement.Played played) {
         parts.add(part(compiled, inside, played.subject()));

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import tabor.compile.Compiled;
 import tabor.ide.Definitions.Definition;
+import tabor.resolve.SheetNames;
 import tabor.source.Span;
 import tabor.syntax.Line;
+import tabor.syntax.SectionKind;
 import tabor.syntax.SectionSyntax;
 
 /** Where a name is given and where it is used, in all files of the workspace. */
@@ -70,6 +72,9 @@ public final class References {
               .isPresent();
       if (sees) {
         found.addAll(uses(file, entry.kind(), entry.name()));
+        if (Definitions.kind(entry.section()) == SectionKind.SHEET) {
+          found.addAll(variations(file, entry, library));
+        }
       }
     }
     return found;
@@ -103,6 +108,29 @@ public final class References {
           if (token.text().equals(name)
               && NameKind.of(token.role()).filter(k -> k == kind).isPresent()) {
             found.add(new Place(file, file.span(line.spot(token.span())), token.givesName()));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** The places where variations of a sheet are named: the part that is the sheet's name. */
+  private static List<Place> variations(Compiled file, Definition sheet, Library library) {
+    List<Place> found = new ArrayList<>();
+    for (SectionSyntax section : file.syntax()) {
+      for (Line line : lines(section)) {
+        for (SyntaxToken token : SyntaxTokens.of(line)) {
+          SheetNames.Numbered named = SheetNames.of(token.text());
+          if (token.role() == SyntaxToken.Role.SECTION
+              && named != null
+              && named.sheet().equals(sheet.name())
+              && Definitions.find(file, library, NameKind.SECTION, token.text())
+                  .filter(seen -> seen.spot().equals(sheet.spot()))
+                  .isPresent()) {
+            int start = token.span().start();
+            Span own = new Span(start, start + sheet.name().length());
+            found.add(new Place(file, file.span(line.spot(own)), false));
           }
         }
       }

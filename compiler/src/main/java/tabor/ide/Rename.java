@@ -37,9 +37,17 @@ public final class Rename {
       return Optional.empty();
     }
     SyntaxToken token = cursor.token();
-    return cursor.line() == null
-        ? Optional.empty()
-        : Optional.of(cursor.inFile(token.letterSpan(cursor.line())));
+    if (cursor.line() == null) {
+      return Optional.empty();
+    }
+    Span whole = cursor.inFile(token.letterSpan(cursor.line()));
+    // Of a variation only the sheet's part of its name is the writer's own.
+    return References.references(compiled, offset, library).stream()
+        .filter(place -> place.compiled().file().equals(compiled.file()))
+        .map(Place::span)
+        .filter(span -> span.start() == whole.start())
+        .findFirst()
+        .or(() -> Optional.of(whole));
   }
 
   /**

@@ -4,6 +4,8 @@ import java.util.Optional;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.source.Span;
+import tabor.syntax.Heading;
+import tabor.syntax.Line;
 import tabor.syntax.SectionKind;
 
 /** A section as it is at one of its lines, whatever is wrong in it or written below. */
@@ -23,9 +25,32 @@ final class SectionAbove {
     return cut(cursor, LineEnds.whole(text, new Span(end, end)).end(), library);
   }
 
+  /** What the lines of a sheet vary; each variation differs from it by a line or two. */
+  private static Optional<Groove> base(Cursor cursor) {
+    Compiled compiled = cursor.compiled();
+    Line heading = cursor.section().heading();
+    if (heading != null
+        && heading.statement() instanceof Heading.Sheet sheet
+        && sheet.from() != null) {
+      return compiled
+          .lesson()
+          .section(sheet.from().text())
+          .filter(Groove.class::isInstance)
+          .map(Groove.class::cast);
+    }
+    return compiled.lesson().sections().stream()
+        .filter(Groove.class::isInstance)
+        .map(Groove.class::cast)
+        .filter(groove -> compiled.span(groove.heading()).start() < cursor.start())
+        .reduce((one, later) -> later);
+  }
+
   /** The section without what stands below {@code from}. */
   private static Optional<Groove> cut(Cursor cursor, int from, Library library) {
     SectionKind kind = Definitions.kind(cursor.section());
+    if (kind == SectionKind.SHEET) {
+      return base(cursor);
+    }
     if (kind != SectionKind.GROOVE && kind != SectionKind.STEP) {
       return Optional.empty();
     }

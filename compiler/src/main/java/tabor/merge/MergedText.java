@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import tabor.syntax.Heading;
 
 /** The lines of the merged text as they come. */
 final class MergedText {
@@ -53,11 +52,11 @@ final class MergedText {
     return new Row("", text, "", end, null, text, null);
   }
 
-  /** Makes the step whose lines start at {@code first} say what it is made from. */
+  /** Makes the step or sheet whose lines start at {@code first} say what it is made from. */
   boolean sayFrom(int first, String name) {
     for (int i = first; i < rows.size(); i++) {
       Row row = rows.get(i);
-      if (row.statement() instanceof Heading.Step step && step.from() == null) {
+      if (Origins.isFromAbove(row.statement())) {
         String from = " from " + name;
         rows.set(i, row.saying(row.core() + from, row.meaning() + from));
         return true;

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import tabor.syntax.Heading;
 
 /**
- * What each step without {@code from} is made from: the groove or step above it, in each of the
- * three texts.
+ * What each step or sheet without {@code from} is made from: the groove or step above it, in each
+ * of the three texts.
  */
 final class Origins {
   private final List<Piece> base;
@@ -43,6 +43,12 @@ final class Origins {
     above(theirs, byTheirs, inTheirs);
   }
 
+  /** True for a heading that leaves it to the section above. */
+  static boolean isFromAbove(@Nullable Object heading) {
+    return (heading instanceof Heading.Step step && step.from() == null)
+        || (heading instanceof Heading.Sheet sheet && sheet.from() == null);
+  }
+
   private static void put(Trio[] into, int index, Trio trio) {
     if (index >= 0) {
       into[index] = trio;
@@ -55,9 +61,7 @@ final class Origins {
       if (trios[i] == null) {
         continue;
       }
-      if (above != null
-          && pieces.get(i).heading() instanceof Heading.Step step
-          && step.from() == null) {
+      if (above != null && isFromAbove(pieces.get(i).heading())) {
         into.put(trios[i], above);
       }
       above = pieces.get(i).isBase() ? trios[i] : above;

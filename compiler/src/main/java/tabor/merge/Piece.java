@@ -141,13 +141,6 @@ record Piece(String key, @Nullable Heading heading, List<Row> rows) {
         + (name != null ? " " + name : title == null ? "" : " \"" + title.value() + '"');
   }
 
-  /** The lines as written. */
-  String raw() {
-    StringBuilder text = new StringBuilder();
-    rows.forEach(row -> text.append(row.raw()));
-    return text.toString();
-  }
-
   /** True if both say the same, blank lines apart. */
   boolean says(Piece other) {
     List<Row> mine = said();

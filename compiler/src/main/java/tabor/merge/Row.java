@@ -84,10 +84,6 @@ record Row(
         && comment().equals(other.comment());
   }
 
-  Row ending(String other) {
-    return new Row(lead, core, tail, other, statement, meaning, key);
-  }
-
   Row saying(String otherCore, String otherMeaning) {
     return new Row(lead, otherCore, tail, end, statement, otherMeaning, key);
   }

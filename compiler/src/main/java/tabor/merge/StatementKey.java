@@ -10,9 +10,9 @@ import tabor.syntax.ChartStatement;
 import tabor.syntax.CountRef;
 import tabor.syntax.LimbRef;
 import tabor.syntax.Name;
-import tabor.syntax.PartStatement;
 import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
+import tabor.syntax.SettingStatement.PageKind;
 import tabor.syntax.Statement;
 import tabor.syntax.Subject;
 import tabor.syntax.SurfaceRef;
@@ -56,6 +56,10 @@ record StatementKey(String family, String whom, String where, boolean several) {
         family += " " + family(verb);
       } else if (named && whom.isEmpty() && isWhom(part)) {
         whom = said(part);
+      } else if (part instanceof Ref<?> ref && ref.value() instanceof PageKind kind) {
+        whom = kind(kind);
+      } else if (part instanceof Ref<?> ref && ref.value() instanceof Integer division) {
+        whom = division.toString();
       } else if (isWhere(part)) {
         where.add(said(part));
       }
@@ -79,6 +83,14 @@ record StatementKey(String family, String whom, String where, boolean several) {
       return "level";
     }
     return ornament != null && ornament.graceNotes() > 0 ? "grace" : verb.word();
+  }
+
+  /** Of each kind of wish for the page a section has one. */
+  private static String kind(PageKind kind) {
+    return switch (kind) {
+      case A4, LETTER, LARGE -> "paper";
+      case BARS, COLUMNS, NEW -> kind.name();
+    };
   }
 
   private static boolean isWhom(Object part) {
@@ -113,10 +125,5 @@ record StatementKey(String family, String whom, String where, boolean several) {
   /** True if a section cannot well say both. */
   boolean excludes(StatementKey other) {
     return !several && isAbout(other) && where.equals(other.where);
-  }
-
-  /** True for a row of bars, which says different things in different systems. */
-  static boolean isLane(Statement statement) {
-    return statement instanceof PartStatement.Lane;
   }
 }

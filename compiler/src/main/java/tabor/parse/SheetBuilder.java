@@ -103,9 +103,11 @@ final class SheetBuilder {
           "It stands in a sheet, on a line that starts with each: ");
     } else if (!places.ends().isEmpty()) {
       int end = places.ends().get(0);
-      Span sign =
-          new Span(
-              places.items().get(end - 1).span().end(), places.items().get(end).span().start());
+      Span before = places.items().get(end - 1).span();
+      Span after = places.items().get(end).span();
+      int from = before.end();
+      int to = after.start();
+      Span sign = new Span(from, to);
       alone(
           sign,
           "groups of places make variations",

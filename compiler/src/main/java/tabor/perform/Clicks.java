@@ -2,6 +2,7 @@ package tabor.perform;
 
 import java.util.ArrayList;
 import java.util.List;
+import tabor.groove.Chart;
 import tabor.groove.Chart.Click;
 import tabor.groove.Groove;
 import tabor.rhythm.Meter;
@@ -31,22 +32,48 @@ final class Clicks {
     }
   }
 
-  /** The click through a section or a rest. */
-  static void under(SoundPlacer placer, int index, Segment segment, Click click) {
+  /**
+   * The click through a section or a rest.
+   *
+   * @param phase how many bars it has counted before bar 1, for one that plays and pauses in turn
+   */
+  static void under(
+      SoundPlacer placer, int index, Segment segment, Chart.SetClick click, long phase) {
     Groove groove = segment.groove();
     Swing swing =
         new Swing(segment.meters(), segment.feel(), groove == null ? List.of() : groove.strokes());
     for (int bar = segment.firstBar(); bar <= segment.lastBar(); bar++) {
+      if (pauses(click, phase + Math.max(1, bar) - 1)) {
+        continue;
+      }
       Meter meter = segment.meter(bar);
       List<Time> beats = places(meter, Click.ON);
       for (Time at : places(meter, click)) {
         Time start = segment.barline(bar).plus(sounded(meter, swing, bar, at));
-        if (!start.before(segment.start())) {
+        if (!start.before(segment.start()) && start.before(segment.end())) {
           int loud = beats.contains(at) ? 80 : 50;
           placer.add(sound(Sound.Kind.CLICK, at.sign() == 0, loud, start, index, bar, at));
         }
       }
     }
+  }
+
+  private static boolean pauses(Chart.SetClick click, long bar) {
+    return click.barsOn() > 0
+        && Math.floorMod(bar, (long) click.barsOn() + click.barsOff()) >= click.barsOn();
+  }
+
+  private static List<Time> places(Meter meter, Chart.SetClick click) {
+    if (click.beats().isEmpty()) {
+      return places(meter, click.click());
+    }
+    List<Time> found = new ArrayList<>();
+    for (int beat : click.beats()) {
+      if (beat <= meter.beatCount()) {
+        found.add(meter.beatStart(beat - 1));
+      }
+    }
+    return found;
   }
 
   private static Sound sound(

@@ -10,8 +10,20 @@ import tabor.rhythm.Time;
  * @param segments the runs it is made of, without gaps, in order; never empty
  * @param sounds ordered by start, then limb (clicks last), then key
  * @param length from the start to the last barline, in whole notes
+ * @param words rehearsal marks and cues in order; of a chart only
  */
-public record Performance(List<Segment> segments, List<Sound> sounds, Time length) {
+public record Performance(
+    List<Segment> segments, List<Sound> sounds, Time length, List<Words> words) {
+  /**
+   * A rehearsal mark or a cue.
+   *
+   * @param start whole notes from the start of the performance
+   * @param segment the index of the segment that begins there; the number of all of them at the end
+   * @param mark true for a rehearsal mark
+   * @param text what it says
+   */
+  public record Words(Time start, int segment, boolean mark, String text) {}
+
   static final Comparator<Sound> ORDER =
       Comparator.comparing(Sound::start)
           .thenComparingInt(s -> rank(s))
@@ -22,6 +34,7 @@ public record Performance(List<Segment> segments, List<Sound> sounds, Time lengt
   public Performance {
     segments = List.copyOf(segments);
     sounds = List.copyOf(sounds);
+    words = List.copyOf(words);
   }
 
   private static int rank(Sound sound) {

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
+import tabor.groove.Loudness;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
@@ -23,7 +25,8 @@ public final class Performer {
   public static final long LONGEST_SECONDS = 24 * 60 * 60;
 
   /** What a section sounded like the last time it was played. */
-  private record Known(Tempo tempo, Feel feel, List<SectionSounds.Local> sounds) {}
+  private record Known(
+      Tempo tempo, Feel feel, @Nullable Loudness over, List<SectionSounds.Local> sounds) {}
 
   private Performer() {}
 
@@ -34,8 +37,7 @@ public final class Performer {
     if (countIn > 0) {
       planned.add(PlannedSegment.countIn(countIn, groove, setting.tempo(), groove.pickup()));
     }
-    planned.add(
-        PlannedSegment.section(groove, setting.tempo(), setting.feel(), true, Chart.Click.OFF));
+    planned.add(whole(groove, setting.tempo(), setting.feel(), true));
     return play(planned, false);
   }
 
@@ -49,10 +51,8 @@ public final class Performer {
     if (countIn > 0) {
       planned.add(PlannedSegment.countIn(countIn, groove, setting.tempo(), groove.pickup()));
     }
-    planned.add(
-        PlannedSegment.section(groove, setting.tempo(), setting.feel(), true, Chart.Click.OFF));
-    planned.add(
-        PlannedSegment.section(groove, setting.tempo(), setting.feel(), false, Chart.Click.OFF));
+    planned.add(whole(groove, setting.tempo(), setting.feel(), true));
+    planned.add(whole(groove, setting.tempo(), setting.feel(), false));
     return play(planned, false);
   }
 
@@ -63,11 +63,7 @@ public final class Performer {
    */
   public static Performance round(Groove groove) {
     Groove.Setting setting = groove.setting();
-    return play(
-        List.of(
-            PlannedSegment.section(
-                groove, setting.tempo(), setting.feel(), false, Chart.Click.OFF)),
-        true);
+    return play(List.of(whole(groove, setting.tempo(), setting.feel(), false)), true);
   }
 
   /**
@@ -75,7 +71,7 @@ public final class Performer {
    * to know where its strokes can stand.
    */
   public static Performance once(Groove groove, Tempo tempo, Feel feel) {
-    return play(List.of(PlannedSegment.section(groove, tempo, feel, true, Chart.Click.OFF)), false);
+    return play(List.of(whole(groove, tempo, feel, true)), false);
   }
 
   /**
@@ -87,19 +83,36 @@ public final class Performer {
     if (seconds(chart) > LONGEST_SECONDS) {
       throw new IllegalArgumentException("the chart " + chart.name() + " is too long to play");
     }
+    ChartPlan plan = ChartPlan.planned(chart);
     List<PlannedSegment> planned = new ArrayList<>();
-    for (ChartPlan.Passage passage : ChartPlan.of(chart)) {
+    for (ChartPlan.Passage passage : plan.passages()) {
       for (long i = 0; i < passage.times(); i++) {
-        planned.addAll(passage.segments());
+        for (PlannedSegment segment : passage.segments()) {
+          planned.add(i == 0 ? segment : segment.silent());
+        }
       }
     }
     if (planned.isEmpty()) {
       Tempo tempo = new Tempo(Time.of(1, 4), Time.of(90));
-      planned.add(
-          new PlannedSegment(
-              Segment.Kind.REST, null, tempo, Feel.STRAIGHT, 1, Time.ZERO, Chart.Click.OFF));
+      planned.add(PlannedSegment.rest(1, null, tempo, PlannedSegment.Manner.PLAIN));
     }
-    return play(planned, false);
+    return play(planned, plan.last(), false);
+  }
+
+  /**
+   * The segments of a chart, those that are repeated once only, each as if it stood at the start:
+   * which sections, stretches and tempi there are.
+   */
+  public static List<Segment> segments(Chart chart) {
+    return ChartPlan.of(chart).stream()
+        .flatMap(passage -> passage.segments().stream())
+        .map(segment -> segment.at(Time.ZERO, 0))
+        .toList();
+  }
+
+  private static PlannedSegment whole(Groove groove, Tempo tempo, Feel feel, boolean pickup) {
+    return PlannedSegment.section(
+        new Chart.Turn(groove, tempo, feel), pickup, PlannedSegment.Manner.PLAIN);
   }
 
   /**
@@ -109,11 +122,7 @@ public final class Performer {
   public static long seconds(Chart chart) {
     BigInteger sum = BigInteger.ZERO;
     for (ChartPlan.Passage passage : ChartPlan.of(chart)) {
-      BigInteger once = BigInteger.ZERO;
-      for (PlannedSegment segment : passage.segments()) {
-        once = once.add(BigInteger.valueOf(Clock.picos(segment.length(), segment.tempo())));
-      }
-      sum = sum.add(once.multiply(BigInteger.valueOf(passage.times())));
+      sum = sum.add(passage.picos());
     }
     BigInteger second = BigInteger.valueOf(Clock.SECOND);
     BigInteger up = sum.add(BigInteger.valueOf(Clock.SECOND - Clock.MILLI)).divide(second);
@@ -121,6 +130,11 @@ public final class Performer {
   }
 
   private static Performance play(List<PlannedSegment> planned, boolean round) {
+    return play(planned, List.of(), round);
+  }
+
+  private static Performance play(
+      List<PlannedSegment> planned, List<PlannedSegment.Words> last, boolean round) {
     List<Segment> segments = new ArrayList<>();
     Time start = Time.ZERO;
     long picos = 0;
@@ -139,25 +153,50 @@ public final class Performer {
         continue;
       }
       Groove groove = segment.groove();
-      if (segment.kind() == Segment.Kind.SECTION && groove != null) {
-        placer.add(i, sounds(known, groove, segment));
+      boolean struck =
+          segment.kind() == Segment.Kind.SECTION || segment.kind() == Segment.Kind.HOLD;
+      PlannedSegment plan = planned.get(i);
+      if (struck && groove != null) {
+        placer.add(i, plan, sounds(known, groove, segment, plan.manner().over()));
       }
-      Clicks.under(placer, i, segment, planned.get(i).click());
+      if (segment.kind().hasBars()) {
+        Clicks.under(placer, i, segment, plan.manner().click(), plan.phase());
+      }
     }
-    return placer.finished();
+    return placer.finished(words(planned, segments, last, start));
+  }
+
+  private static List<Performance.Words> words(
+      List<PlannedSegment> planned,
+      List<Segment> segments,
+      List<PlannedSegment.Words> last,
+      Time end) {
+    List<Performance.Words> found = new ArrayList<>();
+    for (int i = 0; i < planned.size(); i++) {
+      for (PlannedSegment.Words words : planned.get(i).signs()) {
+        Time start = segments.get(i).start();
+        found.add(new Performance.Words(start, i, words.mark(), words.text()));
+      }
+    }
+    for (PlannedSegment.Words words : last) {
+      found.add(new Performance.Words(end, planned.size(), words.mark(), words.text()));
+    }
+    return found;
   }
 
   private static List<SectionSounds.Local> sounds(
-      Map<String, Known> known, Groove groove, Segment segment) {
+      Map<String, Known> known, Groove groove, Segment segment, @Nullable Loudness over) {
     Known last = known.get(groove.name());
     if (last == null
+        || last.over() != over
         || !last.tempo().equals(segment.tempo())
         || !last.feel().equals(segment.feel())) {
       last =
           new Known(
               segment.tempo(),
               segment.feel(),
-              SectionSounds.of(groove, segment.tempo(), segment.feel()));
+              over,
+              SectionSounds.of(groove, segment.tempo(), segment.feel(), over));
       known.put(groove.name(), last);
     }
     return last.sounds();

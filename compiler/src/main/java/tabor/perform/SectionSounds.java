@@ -3,10 +3,13 @@ package tabor.perform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tabor.groove.Grace;
 import tabor.groove.Groove;
 import tabor.groove.Level;
+import tabor.groove.Loudness;
 import tabor.groove.Ornament;
+import tabor.groove.Part;
 import tabor.groove.Roll;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
@@ -35,6 +38,7 @@ final class SectionSounds {
    *
    * @param early 0, or how many grace notes stand from this one to the main stroke, whose place
    *     {@code start} then is
+   * @param main where its main stroke sounds
    * @param stroke the stroke of the section that it belongs to
    */
   record Local(
@@ -45,6 +49,7 @@ final class SectionSounds {
       Time start,
       Time length,
       int early,
+      Time main,
       Stroke stroke) {}
 
   private final Groove groove;
@@ -57,7 +62,8 @@ final class SectionSounds {
 
   private final boolean coarse;
 
-  private SectionSounds(Groove groove, Tempo tempo, Feel feel, boolean coarse) {
+  private SectionSounds(
+      Groove groove, Tempo tempo, Feel feel, @Nullable Loudness over, boolean coarse) {
     this.groove = groove;
     this.tempo = tempo;
     this.coarse = coarse;
@@ -65,13 +71,13 @@ final class SectionSounds {
     this.snaps = Snap.isSwungEighths(feel);
     Feel played = coarse ? new Feel(feel.unit(), share(feel.share())) : feel;
     this.swing = new Swing(groove.meters(), played, groove.strokes());
-    this.volume = new Volume(groove, coarse);
+    this.volume = new Volume(groove, over, coarse);
   }
 
   /** Exact, unless exact places would outgrow what the sums after them can hold. */
-  static List<Local> of(Groove groove, Tempo tempo, Feel feel) {
+  static List<Local> of(Groove groove, Tempo tempo, Feel feel, @Nullable Loudness over) {
     try {
-      List<Local> exact = of(groove, tempo, feel, false);
+      List<Local> exact = of(groove, tempo, feel, over, false);
       if (exact.stream()
           .allMatch(s -> BoundedTime.isExact(s.start()) && BoundedTime.isExact(s.length()))) {
         return exact;
@@ -79,7 +85,7 @@ final class SectionSounds {
     } catch (ArithmeticException e) {
       // Out of 64 bits: the coarse sum below stays within them.
     }
-    return of(groove, tempo, feel, true);
+    return of(groove, tempo, feel, over, true);
   }
 
   /** A share of swing to a millionth, where exact ones grow too long. */
@@ -89,8 +95,9 @@ final class SectionSounds {
         1 << 20);
   }
 
-  private static List<Local> of(Groove groove, Tempo tempo, Feel feel, boolean coarse) {
-    SectionSounds sounds = new SectionSounds(groove, tempo, feel, coarse);
+  private static List<Local> of(
+      Groove groove, Tempo tempo, Feel feel, @Nullable Loudness over, boolean coarse) {
+    SectionSounds sounds = new SectionSounds(groove, tempo, feel, over, coarse);
     groove.strokes().forEach(sounds::add);
     return sounds.found;
   }
@@ -177,8 +184,14 @@ final class SectionSounds {
   private void add(
       Sound.Kind kind, Limb limb, int velocity, Time start, Time length, int early, Stroke stroke) {
     Time lasting = BoundedTime.length(bounded(length));
-    found.add(
-        new Local(kind, limb, stroke.surface(), velocity, bounded(start), lasting, early, stroke));
+    Time at = bounded(start);
+    boolean main =
+        kind == Sound.Kind.STROKE
+            || early > 0
+            || found.isEmpty()
+            || found.get(found.size() - 1).stroke() != stroke;
+    Time from = main ? at : found.get(found.size() - 1).main();
+    found.add(new Local(kind, limb, stroke.surface(), velocity, at, lasting, early, from, stroke));
   }
 
   private Time bounded(Time time) {
@@ -207,5 +220,19 @@ final class SectionSounds {
     return snaps && snap.isSnapped(stroke.bar(), end)
         ? bounded(groove.meters().start(stroke.bar()).plus(end))
         : place(stroke, end);
+  }
+
+  /** True if a stroke is left to the student, by what the source calls its part. */
+  static boolean isLeftOut(Groove groove, Stroke stroke, List<Part> without) {
+    if (without.isEmpty()) {
+      return false;
+    }
+    for (int i = 0; i < groove.strokes().size(); i++) {
+      if (groove.strokes().get(i) == stroke) {
+        Stroke written = i < groove.written().size() ? groove.written().get(i) : stroke;
+        return without.stream().anyMatch(part -> part.test(written));
+      }
+    }
+    return without.stream().anyMatch(part -> part.test(stroke));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Grace;
+import tabor.groove.Groove;
 import tabor.kit.Surface;
 import tabor.rhythm.Time;
 
@@ -38,13 +39,23 @@ final class SoundPlacer {
     this.end = segments.get(segments.size() - 1).end();
   }
 
-  /** Adds the sounds of a section in one segment. */
-  void add(int index, List<SectionSounds.Local> locals) {
+  /** Adds those sounds of a section that one segment plays. */
+  void add(int index, PlannedSegment planned, List<SectionSounds.Local> locals) {
     Segment segment = segments.get(index);
+    Groove groove = segment.groove();
     Time line = segment.barline(1);
-    boolean pickup = segment.pickup().sign() > 0;
+    boolean held = segment.kind() == Segment.Kind.HOLD;
     for (SectionSounds.Local local : locals) {
-      if (local.stroke().bar() == 0 && !pickup) {
+      Time main = local.main();
+      boolean here =
+          held
+              ? main.equals(segment.from())
+              : !main.before(segment.from()) && main.before(segment.to());
+      boolean late = planned.until() != null && !local.start().before(planned.until());
+      if (!here
+          || late
+          || (groove != null
+              && SectionSounds.isLeftOut(groove, local.stroke(), planned.manner().without()))) {
         continue;
       }
       Time start = BoundedTime.plus(line, local.start());
@@ -63,7 +74,9 @@ final class SoundPlacer {
               local.surface().key(),
               local.velocity(),
               start,
-              local.length(),
+              held
+                  ? Time.max(local.length(), BoundedTime.minus(segment.end(), start))
+                  : local.length(),
               0,
               index,
               local.stroke().bar(),
@@ -106,7 +119,7 @@ final class SoundPlacer {
     }
   }
 
-  Performance finished() {
+  Performance finished(List<Performance.Words> words) {
     placed.sort(Performance.ORDER);
     Map<Integer, Time> next = new HashMap<>();
     if (round) {
@@ -134,7 +147,7 @@ final class SoundPlacer {
       }
       i = from - 1;
     }
-    return new Performance(segments, placed, end);
+    return new Performance(segments, placed, end, words);
   }
 
   /** Its segment says the tempo, unless it is a grace note that reaches into the one before. */

@@ -3,6 +3,7 @@ package tabor.perform;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Levels;
@@ -22,14 +23,17 @@ public final class Volume {
   private record Turn(Time from, Time to, Time before, Time target) {}
 
   private final Levels levels;
+  private final @Nullable Loudness over;
   private final List<Turn> turns = new ArrayList<>();
 
   /** Reads the marks and hairpins of a section. */
   public Volume(Groove groove) {
-    this(groove, false);
+    this(groove, null, false);
   }
 
-  Volume(Groove groove, boolean coarse) {
+  /** {@code over} holds in place of what the section says; null for none. */
+  Volume(Groove groove, @Nullable Loudness over, boolean coarse) {
+    this.over = over;
     levels = groove.setting().levels();
     record Sign(Time from, Time to, Loudness target) {}
     List<Sign> signs = new ArrayList<>();
@@ -68,6 +72,9 @@ public final class Volume {
 
   /** Percent at a place of the section, in whole notes from its start, pickup included. */
   public Time percent(Time position) {
+    if (over != null) {
+      return percent(over);
+    }
     Turn last = null;
     for (Turn turn : turns) {
       if (position.before(turn.from())) {

@@ -1,8 +1,9 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -38,6 +39,9 @@ public final class SheetResolver {
   private final Problems problems;
   private final List<SheetChoice> choices = new ArrayList<>();
   private final List<Resolved> made = new ArrayList<>();
+
+  /** Choices that came to the same as a variation, as counted, by the index of that variation. */
+  private final Map<Integer, List<Integer>> coincided = new HashMap<>();
 
   private SheetResolver(SectionSyntax syntax, String name, Scope scope) {
     this.syntax = syntax;
@@ -249,12 +253,10 @@ public final class SheetResolver {
 
   // ---- numbers
 
-  private final Map<Integer, List<Integer>> coincided = new java.util.HashMap<>();
-
   /** The variations that stay, with their final numbers; those that are left out are marked. */
   private List<Resolved> numbers(boolean[] left) {
     List<Resolved> kept = new ArrayList<>();
-    Map<SameVariation, Integer> numbers = new java.util.HashMap<>();
+    Map<SameVariation, Integer> numbers = new HashMap<>();
     for (int i = 0; i < made.size(); i++) {
       Resolved one = made.get(i);
       SameVariation music =
@@ -271,8 +273,7 @@ public final class SheetResolver {
       if (music != null) {
         numbers.put(music, kept.size());
       }
-      String final_ = numbered(kept.size() + 1);
-      kept.add(renamed(one, final_));
+      kept.add(renamed(one, numbered(kept.size() + 1)));
     }
     return kept;
   }
@@ -339,9 +340,8 @@ public final class SheetResolver {
    * applies to all of them must find something in one of them only.
    */
   private void tellOnce(boolean[] left) {
-    Map<Diagnostic, Boolean> told = new IdentityHashMap<>();
-    Map<Key, Diagnostic> first = new java.util.LinkedHashMap<>();
-    Map<Key, Integer> times = new java.util.HashMap<>();
+    Map<Key, Diagnostic> first = new LinkedHashMap<>();
+    Map<Key, Integer> times = new HashMap<>();
     int number = 0;
     int counted = 0;
     for (int i = 0; i < made.size(); i++) {
@@ -357,7 +357,6 @@ public final class SheetResolver {
           times.merge(key, 1, Integer::sum);
         }
         first.putIfAbsent(key, placed(one, numbered(number)));
-        told.put(one, true);
       }
     }
     for (Map.Entry<Key, Diagnostic> entry : first.entrySet()) {

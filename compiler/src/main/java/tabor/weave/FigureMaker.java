@@ -177,7 +177,13 @@ final class FigureMaker {
     List<Section> chosen = chosen(wish, lesson);
     String source = wish.sections().isEmpty() ? whole : excerpt(compiled, chosen);
     Lesson shown =
-        new Lesson(lesson.file(), title(lesson, chosen), lesson.by(), lesson.setting(), chosen);
+        new Lesson(
+            lesson.file(),
+            title(lesson, chosen),
+            lesson.by(),
+            lesson.setting(),
+            chosen,
+            lesson.extras());
     if (wish.as() == Wish.As.SVG || wish.as() == Wish.As.BOTH) {
       if (shown.grooves().isEmpty()) {
         throw new Trouble(
@@ -201,6 +207,7 @@ final class FigureMaker {
     }
     Map<String, Section> named = new LinkedHashMap<>();
     lesson.sections().forEach(section -> named.putIfAbsent(section.name(), section));
+    lesson.grooves().forEach(groove -> named.putIfAbsent(groove.name(), groove));
     List<Section> chosen = new ArrayList<>();
     for (String name : wish.sections()) {
       Section section = named.get(name);

@@ -61,6 +61,7 @@ final class HtmlNotation {
                     : markup.inline(picture)));
         continue;
       }
+      WovenBefore.remove(place.node());
       Figure figure = maker.block(block);
       if (figure == null) {
         put(place.node(), new TaborNode.OfBlock(markup.problem(since(before), block.text())));

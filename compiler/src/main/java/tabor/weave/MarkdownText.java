@@ -37,6 +37,11 @@ final class MarkdownText {
     this.text = text;
   }
 
+  /** True for inline code that holds notation; the bare word is only a word. */
+  static boolean isNotation(String code) {
+    return code.startsWith(INLINE) && !code.substring(INLINE.length()).isBlank();
+  }
+
   /** The document as a tree. */
   static Node parse(String text) {
     return PARSER.parse(text);
@@ -82,7 +87,7 @@ final class MarkdownText {
 
     @Override
     public void visit(Code code) {
-      if (code.getLiteral().startsWith(INLINE)) {
+      if (isNotation(code.getLiteral())) {
         List<SourceSpan> spans = code.getSourceSpans();
         SourceSpan first = spans.isEmpty() ? NOWHERE : spans.get(0);
         String words = code.getLiteral().substring(INLINE.length());

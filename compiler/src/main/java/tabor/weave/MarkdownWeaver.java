@@ -5,12 +5,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.commonmark.node.Image;
-import org.commonmark.node.Link;
 import org.commonmark.node.Node;
-import org.commonmark.node.Paragraph;
 import org.commonmark.node.SourceSpan;
-import org.jspecify.annotations.Nullable;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
 import tabor.diagnostic.Severity;
@@ -41,7 +37,7 @@ final class MarkdownWeaver {
       out.append(text, at, place.start());
       out.append(place.isInline() ? inline(place) : block(place));
       at = place.end();
-      if (style.keepText() && !place.isInline()) {
+      if (!place.isInline()) {
         at = afterPictures(place.node(), at);
       }
     }
@@ -171,24 +167,12 @@ final class MarkdownWeaver {
   /** Where the text goes on after pictures of ours that follow a block. */
   private int afterPictures(Node block, int end) {
     int at = end;
-    for (Node next = block.getNext(); isOurs(next); next = next.getNext()) {
+    for (Node next = block.getNext(); WovenBefore.isOurs(next); next = next.getNext()) {
       List<SourceSpan> spans = next.getSourceSpans();
       SourceSpan last = spans.get(spans.size() - 1);
       at = last.getInputIndex() + last.getLength();
     }
     return at;
-  }
-
-  private boolean isOurs(@Nullable Node node) {
-    if (!(node instanceof Paragraph) || node.getSourceSpans().isEmpty()) {
-      return false;
-    }
-    Node first = node.getFirstChild();
-    String to =
-        first instanceof Image image
-            ? image.getDestination()
-            : first instanceof Link link ? link.getDestination() : "";
-    return to.startsWith(style.pictures()) && Names.isOurs(to.substring(style.pictures().length()));
   }
 
   /** Text that stays text in Markdown. */

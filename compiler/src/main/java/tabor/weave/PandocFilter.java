@@ -119,7 +119,7 @@ public final class PandocFilter {
     }
     if (type.equals("Code")) {
       String text = content.getAsJsonArray().get(1).getAsString();
-      return text.startsWith(MarkdownText.INLINE)
+      return MarkdownText.isNotation(text)
           ? inline(text.substring(MarkdownText.INLINE.length()))
           : null;
     }

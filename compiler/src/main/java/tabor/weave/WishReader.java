@@ -67,7 +67,7 @@ final class WishReader {
     }
     if (values.containsKey("for")) {
       throw new Trouble(
-          "for= names a player, which this version of Tabor does not know yet",
+          "for= names a player, which documents cannot do yet",
           "Leave it out; the block is then shown as written.");
     }
     String file = values.get("file");

@@ -133,9 +133,10 @@ class ArchitectureTest {
 
   @Test
   void filesAndStreamsOfTheProcessStayAtTheEdge() {
-    onlyIn("java.nio.file.Files", "tabor.cli");
+    onlyIn("java.nio.file.Files", "tabor.cli", "tabor.watch");
     onlyIn("java.io.File", "tabor.cli");
-    onlyIn("java.net.", "tabor.cli");
+    onlyIn("java.net.", "tabor.cli", "tabor.watch");
+    onlyIn("com.sun.net.httpserver.", "tabor.watch");
     List<String> wrong = new ArrayList<>();
     for (JavaClass one : ours()) {
       if (!room(one).equals("cli")) {

@@ -130,7 +130,8 @@ class RudimentFinderTest {
   /** The token with the hands exchanged. */
   private static String swapped(String token) {
     StringBuilder other = new StringBuilder();
-    for (char c : token.toCharArray()) {
+    for (int i = 0; i < token.length(); i++) {
+      char c = token.charAt(i);
       int at = "rlRL".indexOf(c);
       other.append(at < 0 ? c : "lrLR".charAt(at));
     }

@@ -54,7 +54,7 @@ class ChangePicturesTest {
         NodeList inside = group.getElementsByTagName("g");
         for (int k = 0; k < inside.getLength(); k++) {
           Element note = (Element) inside.item(k);
-          if (List.of(note.getAttribute("class").split(" ")).contains("changed")
+          if (List.of(note.getAttribute("class").split(" ", -1)).contains("changed")
               && note.hasAttribute("data-surface")) {
             found.add(note.getAttribute("data-at") + " " + note.getAttribute("data-surface"));
           }
@@ -89,7 +89,7 @@ class ChangePicturesTest {
       if (note.getAttribute("class").contains("changed") && note.hasAttribute("data-surface")) {
         NodeList paths = note.getElementsByTagName("path");
         assertThat(paths.getLength()).isEqualTo(2);
-        String[] runs = ((Element) paths.item(1)).getAttribute("d").split("(?<=Z)");
+        String[] runs = ((Element) paths.item(1)).getAttribute("d").split("(?<=Z)(?=M)", -1);
         assertThat(runs).hasSize(2);
         assertThat(Math.signum(area(runs[0]))).isEqualTo(-Math.signum(area(runs[1])));
         assertThat(Math.abs(area(runs[1]))).isLessThan(Math.abs(area(runs[0])));
@@ -104,7 +104,7 @@ class ChangePicturesTest {
   private static double area(String path) {
     List<double[]> points = new ArrayList<>();
     for (String piece : path.split("(?=[MLCZ])", -1)) {
-      String[] numbers = piece.replaceAll("[MLCZ]", "").trim().split(" ");
+      String[] numbers = piece.replaceAll("[MLCZ]", "").trim().split(" ", -1);
       if (numbers.length >= 2) {
         points.add(
             new double[] {

@@ -63,6 +63,15 @@ class ChangeWordsTest {
   }
 
   @Test
+  void aStrokeHasMovedOnlyWhereItCanHaveMovedNowhereElse() {
+    String before = "groove a\n  kick : x . . .\n";
+    assertThat(words(before, "groove a\n  kick : . x . .\n"))
+        .containsExactly("groove a, bar 1: kick moved from 1 to 2");
+    assertThat(words(before, "groove a\n  kick : . x x .\n"))
+        .containsExactly("groove a, bar 1: kick left out on 1; kick added on 2 and 3");
+  }
+
+  @Test
   void aHeaderSettingIsSaidOnce() {
     assertThat(edited("tempo  60", "tempo  66")).containsExactly("tempo 60 → 66");
     assertThat(edited("title  \"Six-eight workshop\"", "title \"Six\""))
@@ -178,5 +187,57 @@ class ChangeWordsTest {
     String a = "groove a\n  kick : x . x .\n";
     String b = "groove b\n  kick : x x x x\n";
     assertThat(words(a + b, b + a)).hasSize(1).allMatch(words -> words.contains("place "));
+  }
+
+  private static final String SHEET =
+      """
+      groove beat
+        hihat : xx xx xx xx
+        snare : .  x  .  x
+        kick  : x  .  .  .
+
+      sheet kicks "Where the kick can go" from beat
+        each add kick at 2 2& 3
+      """;
+
+  @Test
+  void aVariationPutInBetweenIsOneNewVariation() {
+    assertThat(words(SHEET, SHEET.replace("at 2 2& 3", "at 2 2& 3 4")))
+        .containsExactly("sheet kicks-4 is new");
+    assertThat(words(SHEET, SHEET.replace("at 2 2& 3", "at 1& 2 2& 3")))
+        .containsExactly("sheet kicks-1 is new");
+    assertThat(words(SHEET.replace("at 2 2& 3", "at 1& 2 2& 3"), SHEET))
+        .containsExactly("sheet kicks-1 is taken out");
+  }
+
+  @Test
+  void anotherWayToWriteTheSameVariationsIsNoChange() {
+    String apart = "each add kick at 2\n  each add kick at 2& | 3";
+    assertThat(words(SHEET, SHEET.replace("each add kick at 2 2& 3", apart))).isEmpty();
+  }
+
+  @Test
+  void whatASheetTakesFromItsGrooveIsSaidOnce() {
+    assertThat(words(SHEET, SHEET.replace("snare : .  x  .  x", "snare : .  x  .  X")))
+        .containsExactly(
+            "groove beat, bar 1: snare on 4 accented (was plain)",
+            "sheet kicks changed as beat did");
+  }
+
+  @Test
+  void aSheetIsFollowedThroughARename() {
+    assertThat(words(SHEET, SHEET.replace("sheet kicks", "sheet feet")))
+        .containsExactly("sheet feet was called kicks");
+  }
+
+  @Test
+  void whatThePagePrintsAndPlayersAreComparedByLine() {
+    assertThat(words(SHEET, "page large\n" + SHEET)).containsExactly("page large added");
+    String goal = "sheet kicks \"Where the kick can go\" from beat\n  goal \"Even\"";
+    assertThat(words(SHEET, SHEET.replace("sheet kicks \"Where the kick can go\" from beat", goal)))
+        .containsExactly("sheet kicks: goal \"Even\" added");
+    String player = "player mia \"Mia\"\n  tempo 80%\n";
+    assertThat(words(player + SHEET, player.replace("80", "90") + SHEET))
+        .containsExactly("player mia: tempo 80% → tempo 90%");
   }
 }

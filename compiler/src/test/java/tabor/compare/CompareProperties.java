@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
@@ -32,6 +33,8 @@ import tabor.testing.Files;
 
 /** The laws of comparing. */
 class CompareProperties {
+  private static final List<String> STRUCK = List.of("groove", "step", "variation");
+
   private static Compiled compiled(String text) {
     return new Compiler(Loader.NONE).compile(Path.of("lesson.tabor"), text, Options.NONE);
   }
@@ -132,10 +135,10 @@ class CompareProperties {
   }
 
   /** The strokes of every groove and step, each in words. */
-  private static Map<String, TreeSet<String>> strokes(Lesson lesson) {
-    Map<String, TreeSet<String>> all = new HashMap<>();
+  private static Map<String, Set<String>> strokes(Lesson lesson) {
+    Map<String, Set<String>> all = new HashMap<>();
     for (Groove groove : lesson.grooves()) {
-      TreeSet<String> strokes = new TreeSet<>();
+      Set<String> strokes = new TreeSet<>();
       groove.written().forEach(stroke -> strokes.add(key(stroke)));
       all.put(groove.name(), strokes);
     }
@@ -169,16 +172,15 @@ class CompareProperties {
   }
 
   /** Carries a report out as docs/version-control.md says. */
-  private static Map<String, TreeSet<String>> applied(
-      Map<String, TreeSet<String>> old, JsonObject file) {
-    Map<String, TreeSet<String>> all = new HashMap<>(old);
-    Map<String, TreeSet<String>> renamed = new HashMap<>();
+  private static Map<String, Set<String>> applied(Map<String, Set<String>> old, JsonObject file) {
+    Map<String, Set<String>> all = new HashMap<>(old);
+    Map<String, Set<String>> renamed = new HashMap<>();
     for (JsonElement element : file.getAsJsonArray("sections")) {
       JsonObject section = element.getAsJsonObject();
-      if (section.get("kind").getAsString().equals("chart")) {
+      if (!STRUCK.contains(section.get("kind").getAsString())) {
         continue;
       }
-      TreeSet<String> strokes = new TreeSet<>();
+      Set<String> strokes = new TreeSet<>();
       if (section.has("before")) {
         all.remove(section.get("before").getAsString());
         strokes.addAll(old.get(section.get("before").getAsString()));
@@ -192,7 +194,7 @@ class CompareProperties {
     return all;
   }
 
-  private static void change(JsonObject section, TreeSet<String> strokes) {
+  private static void change(JsonObject section, Set<String> strokes) {
     Map<Integer, Integer> bars = new HashMap<>();
     for (JsonElement pair : section.getAsJsonArray("bars")) {
       JsonObject bar = pair.getAsJsonObject();

@@ -32,7 +32,9 @@ final class WrittenOut {
   }
 
   static List<Groove> writable(Lesson lesson) {
-    return lesson.grooves().stream()
+    return lesson.sections().stream()
+        .filter(Groove.class::isInstance)
+        .map(Groove.class::cast)
         .filter(
             groove ->
                 groove.pickup().sign() == 0

@@ -67,12 +67,18 @@ final class FuzzChecks {
     return new Compiler(Loader.NONE).compile(FILE, text, Options.NONE);
   }
 
+  private static void readBack(String json) {
+    if (JsonParser.parseString(json).isJsonNull()) {
+      throw new AssertionError("empty JSON");
+    }
+  }
+
   private static void reports(Compiled compiled) {
     TextReport text = new TextReport(true);
     text.of(compiled, true);
     text.summary(List.of(compiled), true);
-    JsonParser.parseString(JsonReport.of(List.of(compiled), true));
-    JsonParser.parseString(SarifReport.of(List.of(compiled), true, null));
+    readBack(JsonReport.of(List.of(compiled), true));
+    readBack(SarifReport.of(List.of(compiled), true, null));
     for (Diagnostic diagnostic : compiled.diagnostics()) {
       if (compiled.fileOf(diagnostic.spot()) != null
           && compiled.span(diagnostic.spot()).end() > compiled.text().length()) {
@@ -128,7 +134,7 @@ final class FuzzChecks {
     FastestText.of(lesson, grooves);
     StepsTable.text(lesson);
     StepsTable.tsv(lesson);
-    JsonParser.parseString(StrokeList.json(grooves));
+    readBack(StrokeList.json(grooves));
   }
 
   private static void narrow(String page) {

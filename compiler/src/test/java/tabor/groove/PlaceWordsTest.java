@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -60,8 +61,8 @@ class PlaceWordsTest {
   }
 
   /** Reads {@code on every beat and &, 1e and 2e in bars 2 to 4, on 3 in bar 1}. */
-  private static TreeSet<String> read(String words, int all) {
-    TreeSet<String> places = new TreeSet<>();
+  private static Set<String> read(String words, int all) {
+    Set<String> places = new TreeSet<>();
     for (String phrase : words.split("(^|, )on ", -1)) {
       if (phrase.isEmpty()) {
         continue;

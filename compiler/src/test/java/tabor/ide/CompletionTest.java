@@ -49,6 +49,26 @@ class CompletionTest {
   }
 
   @Test
+  void theWordsOfTeachersStandWhereTheyBelong() {
+    String sheet = TWO_BARS.replace("step b \"B\"\n", "sheet s \"S\" from a\n");
+    assertThat(asked(sheet + "  §")).contains("each", "and", "goal", "add");
+    assertThat(asked(TWO_BARS + "  §")).doesNotContain("each", "and");
+    assertThat(asked(sheet + "  each §")).contains("add", "drop", "kick");
+    assertThat(asked(sheet + "  each drop kick at §")).contains("1", "3", "4").doesNotContain("2&");
+    assertThat(asked(sheet + "  each drop kick at 2 §")).contains("of");
+    assertThat(asked(TWO_BARS + "  drop kick at 2 §")).doesNotContain("of");
+    assertThat(asked("player p \"P\"\n  §"))
+        .contains("on", "open-handed", "left-handed", "sections", "limits", "language")
+        .doesNotContain("add", "title");
+    assertThat(asked("language §")).containsExactlyInAnyOrder("de", "en", "es", "fr");
+    assertThat(asked(sheet + "  each add kick at 2 3\nchart c\n  play §"))
+        .contains("a", "s", "s-1", "s-2");
+    assertThat(asked(sheet + "  each add kick at 2 3\nchart c\n  play a §"))
+        .contains("each", "without", "fill", "for", "at", "s-2");
+    assertThat(asked(sheet + "  each add kick at 2 3\nstep t from §")).contains("s-1", "a");
+  }
+
+  @Test
   void whatFollowsIsWhatTheGrammarLetsFollow() {
     assertThat(asked("groove a\n  right §")).contains("plays", "play", "foot", ":");
     assertThat(asked("groove a\n  right plays ride §")).contains("ghosted", "at", "in", "where");

@@ -29,6 +29,18 @@ class HoverTest {
   }
 
   @Test
+  void aVariationSaysWhatItChanges() {
+    String text =
+        "groove a \"A\"\n  kick : r . . .\nsheet s \"S\" from a\n  each add kick at 2 3\n"
+            + "chart c\n  play §s-2 s\n";
+    assertThat(at(text)).contains("2 variations of a", "1 bar", "kick: added on 3");
+    assertThat(at(text.replace("§", "").replace("s-2 s", "s-2 §s")))
+        .contains("2 variations of a")
+        .doesNotContain("added");
+    assertThat(at(text.replace("§", "").replace("each add", "§each add"))).contains("variation");
+  }
+
+  @Test
   void aRepeatSignShowsTheBarsThatItStandsFor() {
     assertThat(at("groove a\n  kick : x . x . | §%\n")).contains("a, bar 2");
     assertThat(

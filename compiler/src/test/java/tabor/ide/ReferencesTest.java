@@ -34,16 +34,38 @@ class ReferencesTest {
             + "chart c\n"
             + "  play a b 2 times\n"
             + "  climb a from 50 to 60 by 5 every 2 times\n";
-    assertThat(renamed(text.replace("from a\n  take", "from §a\n  take"), "first"))
+    assertThat(renamed(text.replace("from a\n  take", "from §a\n  take"), "start"))
         .isEqualTo(
-            text.replace("groove a", "groove first")
-                .replace("from a\n", "from first\n")
-                .replace("play a", "play first")
-                .replace("climb a", "climb first"));
+            text.replace("groove a", "groove start")
+                .replace("from a\n", "from start\n")
+                .replace("play a", "play start")
+                .replace("climb a", "climb start"));
     assertThat(renamed(text.replace("pattern six", "pattern s§ix"), "run"))
         .isEqualTo(text.replace("six", "run"));
     assertThat(renamed(text.replace("on mine", "on §mine"), "ours"))
         .isEqualTo(text.replace("mine", "ours"));
+  }
+
+  @Test
+  void aSheetIsRenamedInTheNamesOfItsVariations() {
+    String text =
+        "groove a\n  kick : r . . .\nsheet s \"S\" from a\n  each add kick at 2 3 4\n"
+            + "step b from s-2\n  take kick from s-3\ngroove s-1\n  kick : r r . .\n"
+            + "chart c\n  play s s-1 s-3 each 2 times\n  trade s-2 1 bar fill s-3\n";
+    String renamed =
+        text.replace("sheet s", "sheet kicks")
+            .replace("s-2", "kicks-2")
+            .replace("s-3", "kicks-3")
+            .replace("play s ", "play kicks ");
+    assertThat(renamed(text.replace("sheet s", "sheet §s"), "kicks")).isEqualTo(renamed);
+    assertThat(renamed(text.replace("from s-2", "from §s-2"), "kicks")).isEqualTo(renamed);
+  }
+
+  @Test
+  void aPlayerIsRenamedWhereItStands() {
+    String text = "player mia \"Mia\"\n  on junior\ngroove mia\n  kick : r . . .\n";
+    assertThat(renamed(text.replace("player mia", "player m§ia"), "ben"))
+        .isEqualTo(text.replace("player mia", "player ben"));
   }
 
   @Test

@@ -34,7 +34,9 @@ class UsageHelpTest {
     assertThat(at("groove a\n  move kick from 1 to §"))
         .containsExactly("move TARGET from COUNT to <COUNT> [in BARS]");
     assertThat(at("chart c\n  climb a from 50 §"))
-        .containsExactly("climb SECTION from T <to> T by D every N times|bars");
+        .containsExactly(
+            "climb SECTION from T <to> T by D every N times|bars [for N minutes] [without PARTS]"
+                + " [fill SECTION]");
     assertThat(at("groove a\n  §")).isEmpty();
   }
 

@@ -152,7 +152,7 @@ class MergeProperties {
         said = said.replaceAll(" from \\S+", "");
       }
       // A comment is merged apart from the statement that it stands behind.
-      for (String part : said.split("#")) {
+      for (String part : said.split("#", -1)) {
         if (!part.isBlank()) {
           counts.merge(part.strip(), 1, Integer::sum);
         }

@@ -161,6 +161,8 @@ class MergerTest {
     String windows = BASE.replace("\n", "\r\n");
     assertThat(merge(windows, edited("tempo  60", "tempo  66")).text())
         .isEqualTo(edited("tempo  60", "tempo  66").replace("\n", "\r\n"));
+    assertThat(merge(edited("tempo  60", "tempo  66"), windows).text())
+        .isEqualTo(edited("tempo  60", "tempo  66").replace("\n", "\r\n"));
     assertThat(merge("\uFEFF" + BASE, edited("tempo  60", "tempo  66")).text())
         .isEqualTo("\uFEFF" + edited("tempo  60", "tempo  66"));
     String open = BASE.substring(0, BASE.length() - 1);
@@ -175,5 +177,39 @@ class MergerTest {
         Merger.merge(base, base + "step a\n", base + "step b from pads\n", Merger.Markers.USUAL);
     assertThat(merged.conflicts()).isEmpty();
     assertThat(merged.text()).containsOnlyOnce("# the end").contains("step a\n").contains("step b");
+  }
+
+  @Test
+  void variationsOfASheetAreMergedLineByLine() {
+    String sheet = BASE + "\nsheet kicks from pads\n  each add kick at 2\n  goal \"Even\"\n";
+    Merged merged =
+        Merger.merge(
+            sheet,
+            sheet.replace("at 2\n  goal", "at 2\n  each add kick at 3\n  goal"),
+            sheet.replace("\"Even\"\n", "\"Even\"\n  goal \"Loud\"\n  page new\n"),
+            Merger.Markers.USUAL);
+    assertThat(merged.conflicts()).isEmpty();
+    assertThat(merged.text())
+        .endsWith(
+            "  each add kick at 2\n  each add kick at 3\n  goal \"Even\"\n  goal \"Loud\"\n"
+                + "  page new\n");
+  }
+
+  @Test
+  void aSheetKeepsTheSectionThatItVaries() {
+    Merged merged =
+        merge(BASE + "\nstep quick\n  tempo 80\n", BASE + "\nsheet kicks\n  each add kick at 3\n");
+    assertThat(merged.conflicts()).isEmpty();
+    assertThat(merged.text()).contains("sheet kicks from feet\n");
+    Merged players =
+        merge(BASE + "player mia\n  tempo 80%\n", BASE + "player ben\n  left-handed\n");
+    assertThat(players.conflicts()).isEmpty();
+  }
+
+  @Test
+  void differentWishesForThePageStandBesideEachOther() {
+    Merged merged = merge("page a4\n" + BASE, "page 2 columns\n" + BASE);
+    assertThat(merged.conflicts()).isEmpty();
+    assertThat(merge("page a4\n" + BASE, "page letter\n" + BASE).marked()).isEqualTo(1);
   }
 }

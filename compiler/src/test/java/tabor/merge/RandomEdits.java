@@ -48,7 +48,8 @@ final class RandomEdits {
         }
       }
       case 8 -> {
-        if (!inText) {
+        // A line that is moved into a text would tear it, and with it all lines below.
+        if (!inText && !text.contains("\"\"\"")) {
           String line = lines.remove(at);
           lines.add(dice.nextInt(lines.size() + 1), line);
         }

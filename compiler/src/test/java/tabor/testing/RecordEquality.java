@@ -45,7 +45,7 @@ public final class RecordEquality {
         parts.add(Objects.requireNonNullElse(part.getAccessor().invoke(one), "null"));
       }
     } catch (ReflectiveOperationException e) {
-      throw new AssertionError(e);
+      throw new LinkageError(e.getMessage(), e);
     }
     return parts;
   }
@@ -64,7 +64,7 @@ public final class RecordEquality {
       constructor.setAccessible(true);
       return constructor.newInstance(values);
     } catch (ReflectiveOperationException e) {
-      throw new AssertionError(e);
+      throw new LinkageError(e.getMessage(), e);
     }
   }
 }

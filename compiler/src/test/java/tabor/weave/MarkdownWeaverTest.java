@@ -166,6 +166,15 @@ class MarkdownWeaverTest {
   }
 
   @Test
+  void whatWasWovenInPlaceIsNotShownTwice() {
+    String once = keeping(fence("tabor as=both", BEAT) + "\nend\n").text();
+    assertThat(weave(once).text())
+        .isEqualTo(weave(fence("tabor as=both", BEAT) + "\nend\n").text());
+    String page = Weaver.html(FILE, once, Lessons.NONE, Style.BESIDE).text();
+    assertThat(page).doesNotContain("<img").contains("<p>end</p>");
+  }
+
+  @Test
   void inPlaceEveryShapeIsStable() {
     for (String info :
         List.of("tabor", "tabor as=both caption=\"c\"", "tabor as=player", "tabor as=source")) {

@@ -84,7 +84,7 @@ class ActionsTest extends WithEditor {
     for (String name : List.of("ghosts-and-doubles", "hands-to-groove", "six-eight")) {
       String text = Files.readString(Path.of("..", "examples", name + ".tabor"));
       editor.openQuietly("a.tabor", text);
-      String[] lines = text.split("\n");
+      String[] lines = text.split("\n", -1);
       for (int i = 0; i < lines.length; i++) {
         if (!lines[i].isBlank()) {
           CompletionParams params =

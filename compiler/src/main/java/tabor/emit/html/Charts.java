@@ -1,15 +1,21 @@
 package tabor.emit.html;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.html.PlayData.Leg;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
+import tabor.groove.Section;
+import tabor.perform.ChartWords;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
+import tabor.perform.RoadMap;
 import tabor.perform.Segment;
 import tabor.rhythm.Tempo;
 
@@ -26,14 +32,21 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private final Performance performance;
   private final List<Integer> takes;
   private final Figures figures;
+  private final List<RoadMap.Stop> stops;
+  private final Map<Integer, String> words = new HashMap<>();
   private final List<Leg> legs = new ArrayList<>();
   private final List<Page.Row> rows = new ArrayList<>();
-  private int next;
+  private int item;
 
-  private Charts(Performance performance, List<Integer> takes, Figures figures) {
+  private Charts(Performance performance, Chart chart, List<Integer> takes, Figures figures) {
     this.performance = performance;
     this.takes = takes;
     this.figures = figures;
+    this.stops = RoadMap.of(chart).stops();
+    for (Performance.Words said : performance.words()) {
+      String text = said.mark() ? "[" + said.text() + "]" : said.text();
+      words.merge(said.segment(), text, (a, b) -> a + " · " + b);
+    }
   }
 
   /** What is played and what is shown of a chart. */
@@ -46,8 +59,10 @@ final class Charts implements Chart.Cases<@Nullable Void> {
             .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
     Performance performance = Performer.chart(chart);
     Performance eighths = Performer.chart(clicking(chart));
-    Charts charts = new Charts(performance, takes.of(performance, eighths), figures);
-    chart.items().forEach(item -> item.match(charts));
+    Charts charts = new Charts(performance, chart, takes.of(performance, eighths), figures);
+    for (charts.item = 0; charts.item < charts.stops.size(); charts.item++) {
+      chart.items().get(charts.item).match(charts);
+    }
     return new Reading(charts.legs, charts.rows, clicks);
   }
 
@@ -62,7 +77,8 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     List<Integer> numbers = takes.of(performance, Performer.chart(clicking(twice)));
     List<Leg> legs = new ArrayList<>();
     for (int i = 1; i < numbers.size(); i++) {
-      legs.add(new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption()));
+      legs.add(
+          new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption(), "", 1));
     }
     return new Reading(legs, List.of(), false);
   }
@@ -77,114 +93,160 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     return new Chart(chart.name(), chart.title(), chart.heading(), items, chart.prose());
   }
 
-  @Override
-  public @Nullable Void countIn(Chart.CountIn item) {
-    String words = "Count in " + PageWording.bars(item.bars());
-    take(1, words);
-    rows.add(Page.Row.of(words));
+  private @Nullable Void line(Chart.Item one) {
+    String line = ChartWords.of(one);
+    take(line);
+    rows.add(Page.Row.of(stamp(line)));
     return null;
   }
 
-  @Override
-  public @Nullable Void click(Chart.SetClick item) {
-    rows.add(Page.Row.of(PageWording.click(item.click())));
-    return null;
+  /** A line with the bar and the minute at which it begins, if time passes in it. */
+  private String stamp(String line) {
+    RoadMap.Stop stop = stops.get(item);
+    if (stop.segments() == 0) {
+      return line;
+    }
+    String bar = stop.bars() > 0 ? "bar " + stop.bar() + ", " : "";
+    return line + " (" + bar + "at " + RoadMap.clock(stop.start()) + ")";
   }
 
   @Override
-  public @Nullable Void play(Chart.Play item) {
-    if (item.turns().isEmpty()) {
+  public @Nullable Void countIn(Chart.CountIn one) {
+    return line(one);
+  }
+
+  @Override
+  public @Nullable Void click(Chart.SetClick one) {
+    return line(one);
+  }
+
+  @Override
+  public @Nullable Void play(Chart.Play one) {
+    if (one.turns().isEmpty()) {
       return null;
     }
-    List<String> titles = item.turns().stream().map(turn -> turn.groove().caption()).toList();
-    String times = PageWording.times(item.times());
-    String words = String.join(" · ", titles) + ", " + times;
-    int first = legs.size();
-    take(item.turns().size() * item.times(), words);
-    List<Tempo> tempi = item.turns().stream().map(Chart.Turn::tempo).distinct().toList();
+    List<String> titles = one.named().stream().map(Section::caption).toList();
+    List<Tempo> tempi = one.turns().stream().map(Chart.Turn::tempo).distinct().toList();
     String tempo = tempi.stream().map(PageWording::tempo).collect(Collectors.joining(", then "));
-    rows.add(new Page.Row(titles, times, List.of(new Page.Rung(first, legs.size() - 1, tempo))));
+    return entered(titles, ChartWords.after(one), tempo);
+  }
+
+  @Override
+  public @Nullable Void rest(Chart.Rest one) {
+    return line(one);
+  }
+
+  @Override
+  public @Nullable Void trade(Chart.Trade one) {
+    List<String> titles = List.of(one.turn().groove().caption());
+    return entered(titles, ChartWords.after(one), PageWording.tempo(one.turn().tempo()));
+  }
+
+  private @Nullable Void entered(List<String> titles, String amount, String tempo) {
+    int first = legs.size();
+    int count = take(String.join(" · ", titles) + ", " + amount);
+    Page.Rung rung = new Page.Rung(first, legs.size() - 1, tempo, count);
+    rows.add(new Page.Row(titles, stamp(amount), List.of(rung)));
     return null;
   }
 
   @Override
-  public @Nullable Void rest(Chart.Rest item) {
-    String words = "Rest, " + PageWording.bars(item.bars());
-    take(1, words);
-    rows.add(Page.Row.of(words));
-    return null;
+  public @Nullable Void pause(Chart.Pause one) {
+    return line(one);
   }
 
   @Override
-  public @Nullable Void trade(Chart.Trade item) {
-    return null;
+  public @Nullable Void ramp(Chart.Ramp one) {
+    return line(one);
   }
 
   @Override
-  public @Nullable Void pause(Chart.Pause item) {
-    return null;
+  public @Nullable Void dynamic(Chart.SetDynamic one) {
+    return line(one);
   }
 
   @Override
-  public @Nullable Void ramp(Chart.Ramp item) {
-    return null;
+  public @Nullable Void hold(Chart.Hold one) {
+    return line(one);
   }
 
   @Override
-  public @Nullable Void dynamic(Chart.SetDynamic item) {
-    return null;
+  public @Nullable Void cue(Chart.Cue one) {
+    return line(one);
   }
 
   @Override
-  public @Nullable Void hold(Chart.Hold item) {
-    return null;
+  public @Nullable Void mark(Chart.Mark one) {
+    return line(one);
   }
 
   @Override
-  public @Nullable Void cue(Chart.Cue item) {
-    return null;
-  }
-
-  @Override
-  public @Nullable Void mark(Chart.Mark item) {
-    return null;
-  }
-
-  @Override
-  public @Nullable Void climb(Chart.Climb item) {
-    List<Tempo> tempi = item.tempi();
-    String name = item.groove().caption();
+  public @Nullable Void climb(Chart.Climb one) {
+    List<Tempo> tempi = one.tempi();
+    String name = one.groove().caption();
     List<Page.Rung> rungs = new ArrayList<>();
+    // The plan plays the rungs in order: each begins where the tempo changes.
+    int at = stops.get(item).first();
+    int end = at + stops.get(item).segments();
     for (Tempo tempo : tempi) {
+      int to = at;
+      while (to < end && performance.segments().get(to).tempo().equals(tempo)) {
+        to++;
+      }
       int first = legs.size();
-      take(item.times(), name + ", " + PageWording.tempo(tempo));
-      rungs.add(new Page.Rung(first, legs.size() - 1, PageWording.decimal(tempo.perMinute())));
+      int count = take(at, to, name + ", " + PageWording.tempo(tempo));
+      String words = PageWording.decimal(tempo.perMinute());
+      if (to > at) {
+        rungs.add(new Page.Rung(first, legs.size() - 1, words, count));
+      }
+      at = to;
     }
-    String unit = item.unit() == Chart.Every.BARS ? PageWording.bars(item.every()) : "";
-    String each = unit.isEmpty() ? PageWording.times(item.every()) : unit;
-    Tempo from = tempi.get(0);
     String to = PageWording.decimal(tempi.get(tempi.size() - 1).perMinute());
-    String words = PageWording.tempo(from) + " to " + to + ", each tempo " + each;
-    rows.add(new Page.Row(List.of(name), words, rungs));
+    String line = PageWording.tempo(tempi.get(0)) + " to " + to + ", " + ChartWords.after(one);
+    rows.add(new Page.Row(List.of(name), stamp(line), rungs));
     return null;
   }
 
-  /** Takes the next segments; those that repeat the one before become one leg. */
-  private void take(int count, String words) {
+  /** Takes the segments of the line; answers how many times through they are. */
+  private int take(String said) {
+    int first = stops.get(item).first();
+    return take(first, first + stops.get(item).segments(), said);
+  }
+
+  /** Those that repeat the one before become one leg. */
+  private int take(int from, int to, String said) {
     int begin = legs.size();
-    for (int i = 0; i < count; i++, next++) {
-      Segment segment = performance.segments().get(next);
-      int take = takes.get(next);
-      boolean section = segment.kind() == Segment.Kind.SECTION;
+    int through = 0;
+    String cue = "";
+    for (int i = from; i < to; i++) {
+      Segment segment = performance.segments().get(i);
+      boolean fresh = words.containsKey(i);
+      cue = words.getOrDefault(i, cue);
+      boolean begins = i == from || begins(segment, performance.segments().get(i - 1));
+      through += begins ? 1 : 0;
+      int take = takes.get(i);
+      boolean shown = segment.kind() == Segment.Kind.SECTION || segment.kind() == Segment.Kind.HOLD;
       Groove groove = segment.groove();
-      int figure = section && groove != null ? figures.of(groove) : -1;
-      Leg leg = new Leg(take, segment.tempo(), 1, figure, words);
+      int figure = shown && groove != null ? figures.of(groove) : -1;
       Leg last = legs.size() > begin ? legs.get(legs.size() - 1) : null;
-      if (last != null && last.take() == take && last.tempo().equals(leg.tempo())) {
-        legs.set(legs.size() - 1, new Leg(take, leg.tempo(), last.times() + 1, figure, words));
+      if (last != null
+          && !fresh
+          && begins
+          && last.take() == take
+          && last.tempo().equals(segment.tempo())) {
+        legs.set(legs.size() - 1, last.again());
       } else {
-        legs.add(leg);
+        legs.add(new Leg(take, segment.tempo(), 1, figure, said, cue, Math.max(1, through)));
       }
     }
+    return Math.max(1, through);
+  }
+
+  private static boolean begins(Segment segment, Segment before) {
+    boolean goesOn =
+        before.kind() == segment.kind()
+            && Objects.equals(before.groove(), segment.groove())
+            && before.to().equals(segment.from());
+    return segment.kind() == Segment.Kind.SECTION && !goesOn;
   }
 }

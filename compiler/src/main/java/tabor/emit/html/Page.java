@@ -175,6 +175,7 @@ public record Page(
    * @param first the leg it starts with
    * @param last the last leg that belongs to it
    * @param words the tempo
+   * @param count how many times something is played there, 1 or more
    */
-  public record Rung(int first, int last, String words) {}
+  public record Rung(int first, int last, String words, int count) {}
 }

@@ -160,7 +160,12 @@ final class PageJson {
       json.name("tempo").jsonValue(PageWording.decimal(leg.tempo().perMinute(), 3));
       json.name("unit").value(PageWording.unit(leg.tempo().beat(), true));
       json.name("times").value(leg.times()).name("figure").value(leg.figure());
-      json.name("words").value(Markup.clean(leg.words())).endObject();
+      json.name("words").value(Markup.clean(leg.words()));
+      json.name("through").value(leg.through());
+      if (!leg.cue().isEmpty()) {
+        json.name("cue").value(Markup.clean(leg.cue()));
+      }
+      json.endObject();
     }
     json.endArray();
   }

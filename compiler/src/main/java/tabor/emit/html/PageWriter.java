@@ -207,6 +207,8 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
             .append(rung.first())
             .append("\" data-last=\"")
             .append(rung.last())
+            .append("\" data-count=\"")
+            .append(rung.count())
             .append("\"><i class=\"box\"></i>")
             .append(Markup.text(rung.words()))
             .append("<span class=\"done\"></span></button></li>\n");

@@ -79,12 +79,13 @@ final class Takes {
         case STROKE, GRACE, ROLL, BOUNCE -> blows.add(blow(segment, sound, at, mains));
       }
     }
-    if (!eighths.isEmpty() && segment.kind() != Segment.Kind.COUNT_IN) {
+    if (!eighths.isEmpty() && segment.kind().hasBars()) {
       addBeats(segment, clicks);
     }
     boolean section = segment.kind() == Segment.Kind.SECTION;
     List<Tick> countIn = section ? countIn(segment) : List.of();
-    Time from = section ? segment.pickup().negate() : Time.ZERO;
+    boolean held = segment.kind() == Segment.Kind.HOLD;
+    Time from = section || held ? segment.from() : Time.ZERO;
     return new Take(from, segment.length(), blows, List.copyOf(clicks.values()), counts, countIn);
   }
 
@@ -103,7 +104,7 @@ final class Takes {
       Time barline = segment.barline(bar).minus(segment.start());
       for (int i = 0; i < meter.beatCount(); i++) {
         Time at = barline.plus(meter.beatStart(i));
-        if (at.sign() >= 0) {
+        if (at.sign() >= 0 && at.before(segment.length())) {
           clicks.putIfAbsent(at, new Tick(at, i == 0 ? 2 : 1, false));
         }
       }

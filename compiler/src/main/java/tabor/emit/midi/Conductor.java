@@ -1,6 +1,7 @@
 package tabor.emit.midi;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
@@ -36,16 +37,27 @@ final class Conductor {
       conductor.add(segment, before);
       before = segment;
     }
+    for (Performance.Words words : performance.words()) {
+      conductor.events.add(new Smf.Marker(ticks.at(words.start()), words.text()));
+    }
+    conductor.events.sort(Comparator.comparingLong(Smf.Event::tick));
     return conductor.events;
   }
 
   private void add(Segment segment, @Nullable Segment before) {
     Time start = segment.start();
+    if (!segment.kind().hasBars() && segment.kind() != Segment.Kind.COUNT_IN) {
+      // No bars: what follows begins a new one, which only its meter can say.
+      tempo(start, segment.tempo());
+      meter = null;
+      return;
+    }
     boolean pickup = segment.kind() == Segment.Kind.SECTION && segment.pickup().sign() > 0;
     boolean completes =
         before != null
-            && before.kind() == Segment.Kind.COUNT_IN
-            && before.pickup().equals(segment.pickup());
+            && (before.endsInBar()
+                || (before.kind() == Segment.Kind.COUNT_IN
+                    && before.pickup().equals(segment.pickup())));
     if (pickup && !completes) {
       meter(start, shortBar(segment.pickup(), segment.meter(0)), segment.meter(0));
     } else if (!pickup) {
@@ -100,7 +112,8 @@ final class Conductor {
       return;
     }
     boolean same = groove.name().equals(section);
-    if (!same || !segment.tempo().equals(marked)) {
+    boolean begins = segment.firstBar() <= 1 && segment.barline(1).compareTo(segment.start()) >= 0;
+    if (!same || (begins && !segment.tempo().equals(marked))) {
       String at = same ? " at " + segment.tempo().perMinute().decimal() : "";
       events.add(new Smf.Marker(ticks.at(segment.start()), groove.caption() + at));
     }

@@ -15,6 +15,7 @@ import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
+import tabor.perform.Segment;
 import tabor.perform.Sound;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -48,9 +49,7 @@ public final class MidiLesson {
           needs.add(section, groove, groove.setting().tempo(), groove.setting().feel());
         }
       } else if (section instanceof Chart chart) {
-        for (Chart.Item item : chart.items()) {
-          needs.add(chart, item);
-        }
+        needs.add(chart);
       }
     }
     return new MidiLesson(lesson, Ticks.of(needs.division, needs.tempi), needs.tooFine);
@@ -120,14 +119,16 @@ public final class MidiLesson {
     private BigInteger division = Ticks.NONE;
     private @Nullable Section tooFine;
 
-    void add(Chart chart, Chart.Item item) {
-      if (item instanceof Chart.Play play) {
-        for (Chart.Turn turn : play.turns()) {
-          add(chart, turn.groove(), turn.tempo(), turn.feel());
+    void add(Chart chart) {
+      for (Segment segment : Performer.segments(chart)) {
+        Groove groove = segment.groove();
+        tempi.add(segment.tempo().quartersPerMinute());
+        if (segment.kind() == Segment.Kind.SECTION && groove != null) {
+          add(chart, groove, segment.tempo(), segment.feel());
         }
-      } else if (item instanceof Chart.Climb climb) {
-        for (Tempo tempo : climb.tempi()) {
-          add(chart, climb.groove(), tempo, climb.feel());
+        if (tooFine == null) {
+          division = Ticks.need(Ticks.need(division, segment.from()), segment.to());
+          tooFine = Ticks.tooFine(division) ? chart : null;
         }
       }
     }

@@ -7,10 +7,14 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.musicxml.ScoreFile.DirectionKind;
+import tabor.emit.musicxml.ScoreFile.Dynamics;
+import tabor.emit.musicxml.ScoreFile.Rehearsal;
 import tabor.emit.musicxml.ScoreFile.Words;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.notation.Score;
+import tabor.perform.ChartWords;
+import tabor.perform.RoadMap;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
@@ -30,6 +34,10 @@ final class ChartMeasures implements Chart.Cases<Long> {
   private final List<DirectionKind> head = new ArrayList<>();
   private List<Chart.Item> later = List.of();
   private boolean clickSaid;
+
+  /** How many bars the line plays, by the plan that sounds. */
+  private long bars;
+
   private @Nullable String before;
 
   private ChartMeasures(Measures measures, Function<Groove, Score> scores) {
@@ -48,6 +56,8 @@ final class ChartMeasures implements Chart.Cases<Long> {
         play.turns().forEach(turn -> grooves.add(turn.groove()));
       } else if (item instanceof Chart.Climb climb) {
         grooves.add(climb.groove());
+      } else if (item instanceof Chart.Trade trade) {
+        grooves.add(trade.turn().groove());
       }
     }
     return grooves;
@@ -62,9 +72,15 @@ final class ChartMeasures implements Chart.Cases<Long> {
       measures.silence(List.of(Meter.COMMON), Time.ZERO, written.head, null);
       return;
     }
+    List<RoadMap.Stop> stops = RoadMap.of(chart).stops();
     for (int i = 0; i < chart.items().size(); i++) {
       written.later = chart.items().subList(i + 1, chart.items().size());
+      written.bars = stops.get(i).bars();
       chart.items().get(i).match(written);
+    }
+    if (!written.head.isEmpty()) {
+      // Words at the end need a bar to stand over.
+      measures.silence(List.of(Meter.COMMON), Time.ZERO, written.takeHead(), null);
     }
   }
 
@@ -103,7 +119,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
     @Override
     public Long trade(Chart.Trade item) {
-      return 0L;
+      return item.turn().groove().bars() + 1L;
     }
 
     @Override
@@ -160,7 +176,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
       if (!(next instanceof Chart.SetClick click)) {
         break;
       }
-      words(click(click.click()));
+      words(clickWords(click));
     }
     Meter meter = meters(item.like()).first();
     Time pickup = pickup();
@@ -180,7 +196,13 @@ final class ChartMeasures implements Chart.Cases<Long> {
       if (next instanceof Chart.Climb climb) {
         return climb.groove().pickup();
       }
-      if (!(next instanceof Chart.SetClick)) {
+      if (next instanceof Chart.Trade trade) {
+        return trade.turn().groove().pickup();
+      }
+      if (next instanceof Chart.CountIn
+          || next instanceof Chart.Rest
+          || next instanceof Chart.Pause
+          || next instanceof Chart.Hold) {
         return Time.ZERO;
       }
     }
@@ -190,24 +212,39 @@ final class ChartMeasures implements Chart.Cases<Long> {
   @Override
   public Long click(Chart.SetClick item) {
     if (!clickSaid) {
-      words(click(item.click()));
+      words(clickWords(item));
     }
     return 0L;
   }
 
-  private static String click(Chart.Click click) {
-    return switch (click) {
-      case OFF -> "click off";
-      case ON -> "click on";
-      case QUARTERS -> "click on quarters";
-      case EIGHTHS -> "click on eighths";
-    };
+  private static String clickWords(Chart.SetClick click) {
+    return "click" + ChartWords.of(click).substring("Click".length());
   }
 
+  /** A play by bars or by the clock is written with as many repeats as it begins. */
   @Override
   public Long play(Chart.Play item) {
-    rows(item.turns(), item.times());
+    Chart.Amount amount = item.amount();
+    boolean counted = amount.times() > 0;
+    if (!counted || !item.extras().equals(Chart.Extras.NONE)) {
+      words(XmlCharacters.line(ChartWords.after(item)));
+    }
+    hold();
+    List<List<Chart.Turn>> rows =
+        item.each() ? item.turns().stream().map(List::of).toList() : List.of(item.turns());
+    for (List<Chart.Turn> row : rows) {
+      long own = Math.max(1, row.stream().mapToLong(turn -> turn.groove().bars()).sum());
+      long all = amount.bars() > 0 ? amount.bars() : bars / rows.size();
+      rows(row, counted ? amount.times() : (int) Math.max(1, (all + own - 1) / own));
+    }
     return 0L;
+  }
+
+  /** A hold after this line is said at its beginning: words cannot stand at its end. */
+  private void hold() {
+    if (!later.isEmpty() && later.get(0) instanceof Chart.Hold hold) {
+      words(ChartWords.of(hold));
+    }
   }
 
   @Override
@@ -224,43 +261,59 @@ final class ChartMeasures implements Chart.Cases<Long> {
     return like == null ? Meters.of(Meter.COMMON) : like.meters();
   }
 
+  /** The section once; the words say how it is traded. */
   @Override
   public Long trade(Chart.Trade item) {
+    words(XmlCharacters.line("Trade " + ChartWords.after(item)));
+    hold();
+    rows(List.of(item.turn()), 1);
     return 0L;
   }
 
   @Override
   public Long pause(Chart.Pause item) {
+    words(ChartWords.of(item));
+    before = null;
     return 0L;
   }
 
   @Override
   public Long ramp(Chart.Ramp item) {
+    words(ChartWords.of(item));
     return 0L;
   }
 
   @Override
   public Long dynamic(Chart.SetDynamic item) {
+    head.add(new Dynamics(item.loudness().word()));
     return 0L;
   }
 
   @Override
   public Long hold(Chart.Hold item) {
+    before = null;
     return 0L;
   }
 
   @Override
   public Long cue(Chart.Cue item) {
+    words(XmlCharacters.of(ChartWords.of(item)));
     return 0L;
   }
 
   @Override
   public Long mark(Chart.Mark item) {
+    head.add(new Rehearsal(XmlCharacters.line(item.text())));
     return 0L;
   }
 
   @Override
   public Long climb(Chart.Climb item) {
+    boolean plain = item.seconds() == null && item.extras().equals(Chart.Extras.NONE);
+    if (!plain) {
+      words(XmlCharacters.line(ChartWords.after(item)));
+    }
+    hold();
     for (Tempo tempo : item.tempi()) {
       rows(List.of(new Chart.Turn(item.groove(), tempo, item.feel())), item.times());
     }
@@ -278,12 +331,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   }
 
   private static boolean isClick(DirectionKind kind) {
-    for (Chart.Click click : Chart.Click.values()) {
-      if (kind instanceof Words words && words.text().equals(click(click))) {
-        return true;
-      }
-    }
-    return false;
+    return kind instanceof Words words && words.text().startsWith("click o");
   }
 
   private void row(List<Chart.Turn> turns, int times) {

@@ -42,6 +42,11 @@ record Block(
     return new Block(marks, height, after, keep, elastic, systems, titles);
   }
 
+  /** The same, not parted from the next. */
+  Block kept() {
+    return new Block(marks, height, after, true, elastic, systems, bookmarks);
+  }
+
   /** The same with other room below it. */
   Block followedBy(double room) {
     return new Block(marks, height, room, keep, elastic, systems, bookmarks);

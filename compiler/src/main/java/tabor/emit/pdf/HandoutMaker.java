@@ -92,8 +92,13 @@ public final class HandoutMaker {
 
   /** An empty page after another, with room for the foot. */
   Pager pager() {
+    return new Pager(SIDE, TOP, bottom());
+  }
+
+  /** Where the room for blocks ends. */
+  private double bottom() {
     double foot = footSize() * 1.3 * (caution().size() + 1);
-    return new Pager(SIDE, TOP, look.paper().height() - FOOT - foot - size);
+    return look.paper().height() - FOOT - foot - size;
   }
 
   private void body(Pager pager) {
@@ -102,6 +107,9 @@ public final class HandoutMaker {
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
         grooves.add(groove);
+      } else if (section instanceof Sheet sheet && inRows(sheet)) {
+        number = notes(pager, grooves, number);
+        sheet(pager, sheet, number++);
       } else if (section instanceof Sheet sheet) {
         number = notes(pager, grooves, number);
         pager.section(sheet(sheet), look.sections().startsPage(sheet));
@@ -109,7 +117,7 @@ public final class HandoutMaker {
         number = notes(pager, grooves, number);
       } else if (section instanceof Chart chart) {
         number = notes(pager, grooves, number);
-        pager.section(chart(chart), look.sections().startsPage(chart));
+        pager.section(chart(chart, bottom() - TOP), look.sections().startsPage(chart));
       }
     }
     notes(pager, grooves, number);
@@ -240,14 +248,59 @@ public final class HandoutMaker {
     return sheet.grooves().stream().map(groove -> BlankParts.on(sheet.page(), groove)).toList();
   }
 
+  private static boolean inRows(Sheet sheet) {
+    return SheetBlocks.fits(sheet) && !sheet.page().blankSticking();
+  }
+
+  /** The sheet as it is printed, without the parts that it leaves empty. */
+  private static Sheet blanked(Sheet sheet) {
+    if (sheet.page().blankParts().isEmpty()) {
+      return sheet;
+    }
+    List<Sheet.Variation> variations =
+        sheet.variations().stream()
+            .map(
+                one ->
+                    new Sheet.Variation(
+                        one.number(),
+                        BlankParts.of(one.groove(), sheet.page().blankParts()),
+                        one.coincided()))
+            .toList();
+    return new Sheet(
+        sheet.name(),
+        sheet.title(),
+        sheet.heading(),
+        sheet.base(),
+        variations,
+        sheet.prose(),
+        sheet.page());
+  }
+
+  /** The heading stays with the first row; between rows a page may end. */
+  private void sheet(Pager pager, Sheet sheet, int number) {
+    String shown = Integer.toString(number);
+    List<Block> blocks = new ArrayList<>(sections.heading(shown, sheet.caption(), width));
+    blocks.set(0, blocks.get(0).marked(List.of(shown + "  " + sheet.caption())));
+    blocks.addAll(written.of(sheet, look.reader().teacher(), width));
+    sections.prose(sheet.prose(), width, blocks);
+    List<Block> rows = new SheetBlocks(look, font, size, space, width).of(blanked(sheet));
+    blocks.add(rows.get(0));
+    pager.section(blocks, look.sections().startsPage(sheet));
+    rows.subList(1, rows.size()).forEach(row -> pager.section(List.of(row)));
+  }
+
   // ---- charts ----
 
-  private List<Block> chart(Chart chart) {
+  private List<Block> chart(Chart chart, double page) {
     List<Block> blocks = new ArrayList<>(sections.heading("", chart.caption(), width));
     blocks.set(0, blocks.get(0).marked(List.of(chart.caption())));
     blocks.addAll(written.of(chart, look.reader().teacher(), width));
     sections.prose(chart.prose(), width, blocks);
-    blocks.addAll(new PracticeTable(type, size, width).of(chart));
+    blocks.addAll(new PracticeTable(type, size * 0.92, width).of(chart));
+    double high = blocks.stream().mapToDouble(block -> block.height() + block.after()).sum();
+    if (high < page) {
+      blocks.replaceAll(Block::kept);
+    }
     blocks.add(new Block(List.of(), 0.1, size, false));
     return blocks;
   }

@@ -2,17 +2,40 @@ package tabor.emit.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
+import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Mark;
 import tabor.groove.Chart;
+import tabor.groove.Section;
+import tabor.perform.ChartWords;
+import tabor.perform.RoadMap;
 import tabor.rhythm.Tempo;
 
-/** A chart as something to work through: its lines in words, and for each climb a row of boxes. */
-final class PracticeTable implements Chart.Cases<List<Block>> {
+/**
+ * A chart as a table: mark, what is played, how often, bars, tempo, cue, the running number of its
+ * first bar and the minute at which it starts; below each climb a row of boxes; the total time
+ * closes it. Columns in which nothing stands are left out.
+ */
+final class PracticeTable {
   /** More rungs than this are not given a box each. */
   private static final int MOST = 120;
+
+  private static final double LEADING = 1.3;
+
+  private static final List<String> HEADS =
+      List.of("", "What", "How much", "Bars", "Tempo", "Cue", "Bar", "At");
+
+  /** Columns of running text, the others being as narrow as they can. */
+  private static final Map<Integer, Double> WIDE = Map.of(1, 0.3, 2, 0.28, 4, 0.19, 5, 0.23);
+
+  private static final Set<Integer> RIGHT = Set.of(3, 6, 7);
+
+  private record Row(List<String> cells, Chart.@Nullable Climb climb) {}
 
   private final TextSetter type;
   private final double size;
@@ -25,116 +48,145 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
   }
 
   List<Block> of(Chart chart) {
+    RoadMap map = RoadMap.of(chart);
+    List<Row> rows = rows(map);
+    double[] left = new double[HEADS.size()];
+    double[] wide = columns(rows, left);
     List<Block> blocks = new ArrayList<>();
-    for (Chart.Item item : chart.items()) {
-      blocks.addAll(item.match(this));
+    blocks.add(row(HEADS, left, wide, Face.BOLD, true));
+    for (Row row : rows) {
+      blocks.add(row(row.cells(), left, wide, Face.REGULAR, row.climb() != null));
+      if (row.climb() != null) {
+        blocks.addAll(climb(row.climb()));
+      }
     }
+    String total =
+        "In all " + RoadMap.clock(map.micros()) + ", " + ChartWords.some(map.bars(), "bar") + ".";
+    blocks.add(type.text(total, size, width, size * 0.3, false, Face.BOLD));
     return blocks;
   }
 
-  private List<Block> words(String text) {
-    return List.of(type.text(text, size, width, size * 0.3, false));
+  /** Marks and cues stand in the row of what they are said for. */
+  private static List<Row> rows(RoadMap map) {
+    List<Row> rows = new ArrayList<>();
+    List<String> marks = new ArrayList<>();
+    List<String> cues = new ArrayList<>();
+    for (RoadMap.Stop stop : map.stops()) {
+      if (stop.item() instanceof Chart.Mark mark) {
+        marks.add(mark.text());
+      } else if (stop.item() instanceof Chart.Cue cue) {
+        cues.add(ChartWords.of(cue));
+      } else {
+        boolean waits = stop.segments() == 0;
+        rows.add(
+            row(stop, waits ? "" : String.join(" ", marks), waits ? "" : String.join("; ", cues)));
+        if (!waits) {
+          marks.clear();
+          cues.clear();
+        }
+      }
+    }
+    if (!marks.isEmpty() || !cues.isEmpty()) {
+      String end = RoadMap.clock(map.micros());
+      List<String> cells =
+          List.of(String.join(" ", marks), "", "", "", "", String.join("; ", cues), "", end);
+      rows.add(new Row(cells, null));
+    }
+    return rows;
   }
 
-  private static String some(int count, String one) {
-    return count == 1 ? "1 " + one : count + " " + one + "s";
+  private static Row row(RoadMap.Stop stop, String mark, String cue) {
+    Chart.Item item = stop.item();
+    String what = ChartWords.of(item);
+    String much = "";
+    if (item instanceof Chart.Play play) {
+      what = play.named().stream().map(Section::caption).collect(Collectors.joining(", then "));
+      much = ChartWords.after(play);
+    } else if (item instanceof Chart.Trade trade) {
+      what = trade.turn().groove().caption();
+      much = "Trade " + ChartWords.after(trade);
+    } else if (item instanceof Chart.Climb climb) {
+      what = climb.groove().caption();
+      much = ChartWords.after(climb);
+    }
+    boolean passes = stop.segments() > 0;
+    List<String> cells =
+        List.of(
+            mark,
+            what,
+            much,
+            stop.bars() > 0 ? String.valueOf(stop.bars()) : "",
+            stop.tempo(),
+            cue,
+            stop.bars() > 0 ? String.valueOf(stop.bar()) : "",
+            passes ? RoadMap.clock(stop.start()) : "");
+    return new Row(cells, item instanceof Chart.Climb climb ? climb : null);
   }
 
-  private static String quoted(String title) {
-    return "\u201c" + title + "\u201d";
+  /** Where the columns stand and how wide they are; 0 for one in which nothing stands. */
+  private double[] columns(List<Row> rows, double[] left) {
+    double gap = size * 0.8;
+    double[] wide = new double[HEADS.size()];
+    double rest = width;
+    double shares = 0;
+    for (int i = 0; i < wide.length; i++) {
+      int column = i;
+      if (rows.stream().allMatch(row -> row.cells().get(column).isEmpty())) {
+        continue;
+      }
+      Double share = WIDE.get(i);
+      if (share != null) {
+        shares += share;
+        wide[i] = share;
+        rest -= gap;
+        continue;
+      }
+      wide[i] = type.width(HEADS.get(i), size, Face.BOLD);
+      for (Row row : rows) {
+        wide[i] = Math.max(wide[i], type.width(row.cells().get(i), size, Face.BOLD));
+      }
+      wide[i] = Math.min(wide[i], width / 8);
+      rest -= wide[i] + gap;
+    }
+    double x = 0;
+    for (int i = 0; i < wide.length; i++) {
+      if (WIDE.containsKey(i)) {
+        wide[i] = shares == 0 ? 0 : wide[i] / shares * (rest + gap);
+      }
+      left[i] = x;
+      x += wide[i] > 0 ? wide[i] + gap : 0;
+    }
+    return wide;
   }
 
-  @Override
-  public List<Block> countIn(Chart.CountIn item) {
-    return words("Count in " + some(item.bars(), "bar") + ".");
+  private Block row(List<String> cells, double[] left, double[] wide, Face face, boolean keep) {
+    List<Mark> marks = new ArrayList<>();
+    int most = 1;
+    for (int i = 0; i < cells.size(); i++) {
+      if (wide[i] <= 0 || cells.get(i).isEmpty()) {
+        continue;
+      }
+      Face own = i == 0 ? Face.BOLD : face;
+      List<String> lines = type.wrap(cells.get(i), size, wide[i], own);
+      for (int k = 0; k < lines.size(); k++) {
+        boolean right = RIGHT.contains(i);
+        double x = right ? left[i] + wide[i] : left[i];
+        Mark.Align align = right ? Mark.Align.RIGHT : Mark.Align.LEFT;
+        marks.add(type.line(lines.get(k), x, size * (1.15 + k * LEADING), size, align, own));
+      }
+      most = Math.max(most, lines.size());
+    }
+    double height = size * (0.5 + most * LEADING);
+    double thick = face == Face.BOLD ? 0.9 : 0.3;
+    marks.add(Mark.Line.rule(0, height, width, height, thick));
+    return new Block(marks, height, 0.1, keep);
   }
 
-  @Override
-  public List<Block> click(Chart.SetClick item) {
-    return words(
-        switch (item.click()) {
-          case OFF -> "Click off.";
-          case ON -> "Click on.";
-          case QUARTERS -> "Click on quarters.";
-          case EIGHTHS -> "Click on eighths.";
-        });
-  }
-
-  @Override
-  public List<Block> play(Chart.Play item) {
-    String names =
-        item.turns().stream()
-            .map(turn -> quoted(turn.groove().caption()))
-            .collect(Collectors.joining(", then "));
-    String tempi =
-        item.turns().stream()
-            .map(turn -> turn.tempo().words())
-            .distinct()
-            .collect(Collectors.joining(", then "));
-    return words("Play " + names + ": " + some(item.times(), "time") + ", " + tempi + ".");
-  }
-
-  @Override
-  public List<Block> rest(Chart.Rest item) {
-    return words("Rest " + some(item.bars(), "bar") + ".");
-  }
-
-  @Override
-  public List<Block> trade(Chart.Trade item) {
-    return List.of();
-  }
-
-  @Override
-  public List<Block> pause(Chart.Pause item) {
-    return List.of();
-  }
-
-  @Override
-  public List<Block> ramp(Chart.Ramp item) {
-    return List.of();
-  }
-
-  @Override
-  public List<Block> dynamic(Chart.SetDynamic item) {
-    return List.of();
-  }
-
-  @Override
-  public List<Block> hold(Chart.Hold item) {
-    return List.of();
-  }
-
-  @Override
-  public List<Block> cue(Chart.Cue item) {
-    return List.of();
-  }
-
-  @Override
-  public List<Block> mark(Chart.Mark item) {
-    return List.of();
-  }
-
-  @Override
-  public List<Block> climb(Chart.Climb item) {
-    String each =
-        switch (item.unit()) {
-          case TIMES -> some(item.every(), "time");
-          case BARS -> some(item.every(), "bar");
-        };
+  private List<Block> climb(Chart.Climb item) {
     List<Block> blocks = new ArrayList<>();
-    Tempo first = item.tempi().get(0);
-    blocks.add(
-        type.text(
-            quoted(item.groove().caption())
-                + ": "
-                + each
-                + " at each tempo ("
-                + first.beatWords()
-                + "s per minute). Tick what went well.",
-            size,
-            width,
-            size * 0.5,
-            true));
+    String unit = item.tempi().get(0).beatWords();
+    String hint = "Tick what went well (" + unit + "s per minute).";
+    blocks.add(type.text(hint, size * 0.9, width, size * 0.5, true));
     List<Tempo> tempi = item.tempi();
     if (tempi.size() > MOST) {
       tempi = tempi.subList(0, MOST);
@@ -148,11 +200,8 @@ final class PracticeTable implements Chart.Cases<List<Block>> {
       blocks.add(boxes(tempi.subList(start, end), cell, end == tempi.size()));
     }
     if (tempi.size() < item.tempi().size()) {
-      blocks.addAll(
-          words(
-              "… and so on to "
-                  + item.tempi().get(item.tempi().size() - 1).perMinute().decimal()
-                  + "."));
+      String last = item.tempi().get(item.tempi().size() - 1).perMinute().decimal();
+      blocks.add(type.text("… and so on to " + last + ".", size, width, size * 0.3, false));
     }
     return blocks;
   }

@@ -68,7 +68,7 @@ public final class TaborBlockProcessor extends BlockProcessor {
     attributes.forEach(
         (name, value) -> {
           boolean unnamed = name.chars().allMatch(c -> c >= '0' && c <= '9');
-          if (unnamed && "counts".equals(value) || name.equals("counts-option")) {
+          if ((unnamed && "counts".equals(value)) || name.equals("counts-option")) {
             wanted.put("counts", "");
           }
         });

@@ -153,6 +153,7 @@ const Page = (() => {
       Bead.clear();
       all(".rung.current").forEach(unmark);
       byId("Ladder").replaceChildren();
+      text(byId("Cue"), "");
     }
     show();
   }
@@ -193,11 +194,14 @@ const Page = (() => {
       showLadder(run, turn);
       show();
       BigView.fit();
-      if (run.plan.legs.length > 1) {
-        say(turn.leg.words);
+      const news = [turn.leg.words, turn.leg.cue].filter(Boolean).join(". ");
+      if (run.plan.legs.length > 1 && news !== run.said) {
+        run.said = news;
+        say(news);
       }
+      text(byId("Cue"), turn.leg.cue || "");
     }
-    all(`.rung[data-of="${run.index}"]`).forEach((rung) => mark(rung, run.plan, turn));
+    all(`.rung[data-of="${run.index}"]`).forEach((rung) => mark(rung, turn));
   }
 
   /** The ladder that is being climbed stands over the desk, whatever part of the page is in view. */
@@ -217,17 +221,14 @@ const Page = (() => {
     return Number(rung.dataset.first) <= index && index <= Number(rung.dataset.last);
   }
 
-  function mark(rung, plan, turn) {
+  function mark(rung, turn) {
     if (!holds(rung, turn.index)) {
       unmark(rung);
       return;
     }
-    const begin = plan.legs[rung.dataset.first];
-    const end = plan.legs[rung.dataset.last];
-    const count = end.firstTurn + end.times - begin.firstTurn;
     rung.classList.add("current");
     attribute(rung, "aria-current", "step");
-    text(one(".done", rung), ", " + (turn.within - begin.firstTurn + 1) + " of " + count);
+    text(one(".done", rung), ", " + (turn.leg.through + turn.time) + " of " + rung.dataset.count);
     if (rung.closest("#Ladder")) {
       rung.scrollIntoView({ block: "nearest", inline: "nearest" });
     }

@@ -82,7 +82,7 @@ class HandoutTest {
         .contains("On the snare", "Low taps, tall accents.")
         .contains("Changed: right hand: now on the ride")
         .contains("Kick on one, foot on two", "A flam on two")
-        .contains("Practice", "Count in 1 bar.", "“Kick on one, foot on two”: 4 times")
+        .contains("Practice", "Count in 1 bar", "Kick on one, foot on two", "4 times", "In all")
         .contains("50", "55", "60", "65", "70", "75", "80")
         .contains("Drums are loud", "1 / ");
     // The key names what is played and nothing else.
@@ -161,6 +161,34 @@ class HandoutTest {
     assertThat(text).contains("</svg><script>alert('x')</script> \"quoted\" right");
     assertThat(text).contains("A tab here", "A second line.");
     assertThat(text).doesNotContain("\u202e", "\u0007", "\u200f");
+  }
+
+  /** Sixteen bars with their base on one page, each with its number. */
+  @Test
+  void aSheetOfSixteenIsOnePage() throws IOException {
+    Lesson lesson =
+        lesson(
+            """
+            groove beat "Eighths and a backbeat"
+              hihat : xx xx xx xx
+              snare : .  x  .  x
+              kick  : x  .  .  .
+            sheet kicks "Sixteen kicks" from beat
+              each add kick at 1& 2 2& 3 3& 4 4&
+              each add kick at 1& 3 | 2& 3 | 3 3& | 1& 2& | 2& 3&
+              each kick : xx . .x . | .x . x . | x .x x .x | x . . xx "Lane"
+            """);
+    byte[] pdf = pdf(lesson, HandoutLook.PLAIN);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertThat(document.getNumberOfPages()).isEqualTo(1);
+    }
+    String[] lines = text(pdf).split("\\R");
+    String all = String.join(" ", lines);
+    assertThat(all).contains("Sixteen kicks", "Lane");
+    for (String row : List.of("1 2 3 4", "5 6 7 8", "9 10 11 12")) {
+      assertThat(lines).as(all).anyMatch(line -> line.strip().equals(row));
+    }
+    assertThat(lines).anyMatch(line -> line.startsWith("13 Lane 14 Lane 15 Lane 16 Lane"));
   }
 
   @Test

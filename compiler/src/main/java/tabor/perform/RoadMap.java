@@ -1,0 +1,121 @@
+package tabor.perform;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Chart;
+import tabor.rhythm.Tempo;
+
+/**
+ * When each line of a chart begins: what the table of a printed chart says, worked out from the
+ * same plan that is played.
+ *
+ * @param stops one for each line of the chart, in order
+ * @param bars all bars; count-ins and pickups are not counted, rests and the student's bars are
+ * @param micros how long the chart lasts in microseconds, rounded
+ */
+public record RoadMap(List<Stop> stops, long bars, long micros) {
+  /**
+   * A line of a chart.
+   *
+   * @param item the line
+   * @param first the index of its first segment in the performance of the chart
+   * @param segments how many segments it plays; 0 for a line in which no time passes
+   * @param bar the number of its first bar, from 1
+   * @param bars how many bars begin in it
+   * @param start microseconds from the start of the chart, rounded
+   * @param micros how long it lasts, rounded
+   * @param from the tempo it begins at; null where no time passes
+   * @param to the tempo of its last segment; null where no time passes
+   */
+  public record Stop(
+      Chart.Item item,
+      int first,
+      int segments,
+      long bar,
+      long bars,
+      long start,
+      long micros,
+      @Nullable Tempo from,
+      @Nullable Tempo to) {
+    /** The tempo that it is played at, or the tempi in order; empty where no bars are counted. */
+    public String tempo() {
+      if (from == null || to == null || bars == 0) {
+        return "";
+      }
+      List<Tempo> written = new ArrayList<>();
+      if (item instanceof Chart.Play play) {
+        play.turns().forEach(turn -> written.add(turn.tempo()));
+      } else if (item instanceof Chart.Trade trade) {
+        written.add(trade.turn().tempo());
+      }
+      if (written.contains(from)) {
+        return written.stream().distinct().map(Tempo::words).collect(Collectors.joining(", then "));
+      }
+      return from.equals(to) ? from.words() : from.words() + " to " + to.perMinute().decimal();
+    }
+  }
+
+  /** Copies the list. */
+  public RoadMap {
+    stops = List.copyOf(stops);
+  }
+
+  /** The road map of a chart. */
+  public static RoadMap of(Chart chart) {
+    List<ChartPlan.Passage> passages = ChartPlan.of(chart);
+    List<Stop> stops = new ArrayList<>();
+    BigInteger at = BigInteger.ZERO;
+    long first = 0;
+    long bar = 1;
+    int next = 0;
+    for (int i = 0; i < chart.items().size(); i++) {
+      BigInteger begun = at;
+      long segments = 0;
+      long bars = 0;
+      Tempo from = null;
+      Tempo to = null;
+      for (; next < passages.size() && passages.get(next).item() == i; next++) {
+        ChartPlan.Passage passage = passages.get(next);
+        List<PlannedSegment> row = passage.segments();
+        from = from == null ? row.get(0).tempo() : from;
+        to = row.get(row.size() - 1).tempo();
+        segments += row.size() * passage.times();
+        bars += Rows.bars(row) * passage.times();
+        at = at.add(passage.picos());
+      }
+      stops.add(
+          new Stop(
+              chart.items().get(i),
+              (int) Math.min(Integer.MAX_VALUE, first),
+              (int) Math.min(Integer.MAX_VALUE, segments),
+              bar,
+              bars,
+              micros(begun),
+              micros(at) - micros(begun),
+              from,
+              to));
+      first += segments;
+      bar += bars;
+    }
+    return new RoadMap(stops, bar - 1, micros(at));
+  }
+
+  private static long micros(BigInteger picos) {
+    BigInteger rounded = picos.add(BigInteger.valueOf(500_000)).divide(BigInteger.TEN.pow(6));
+    return rounded.min(BigInteger.valueOf(Long.MAX_VALUE)).longValueExact();
+  }
+
+  /** {@code 2:05}, {@code 1:00:00}: minutes and seconds, rounded to a second. */
+  public static String clock(long micros) {
+    long seconds = (micros + 500_000) / 1_000_000;
+    String rest = String.format(Locale.ROOT, "%02d", seconds % 60);
+    long minutes = seconds / 60;
+    return minutes < 60
+        ? minutes + ":" + rest
+        : minutes / 60 + String.format(Locale.ROOT, ":%02d:", minutes % 60) + rest;
+  }
+}
