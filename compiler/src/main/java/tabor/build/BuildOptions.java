@@ -39,6 +39,11 @@ public record BuildOptions(
     only = Set.copyOf(only);
   }
 
+  /** The same with other handouts. */
+  public BuildOptions withHandout(HandoutLook look) {
+    return new BuildOptions(only, countIn, look, ground, systems);
+  }
+
   /** The same for a lesson: who wants a sheet wants its variations, where these stand alone. */
   public BuildOptions in(Lesson lesson) {
     Set<String> names = new HashSet<>(only);

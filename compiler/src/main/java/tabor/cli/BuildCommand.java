@@ -123,6 +123,13 @@ final class BuildCommand implements Callable<Integer> {
             clear ? Ground.CLEAR : Ground.WHITE,
             systems);
     List<Form> made = forms();
+    if (!player.students().isEmpty()) {
+      if (deps != null) {
+        throw Failure.usage("--deps and --for do not go together");
+      }
+      List<Path> lessons = Shard.of(shard).of(SourceFiles.find(words));
+      return StudentBuild.run(io, lessons, into, made, wanted, player);
+    }
     String dependencies = deps;
     Build.Extent extent =
         new Build.Extent(

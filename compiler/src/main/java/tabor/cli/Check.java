@@ -9,6 +9,7 @@ import tabor.report.JsonReport;
 import tabor.report.SarifReport;
 import tabor.report.TextReport;
 import tabor.resolve.Options;
+import tabor.source.VisibleText;
 
 /** The work of {@code tabor check}. */
 final class Check {
@@ -26,24 +27,51 @@ final class Check {
       Io io,
       List<String> words,
       Options options,
+      List<String> students,
       Style style,
       boolean hints,
       @Nullable String docs) {
     Toolchain toolchain = new Toolchain(io, options);
     TextReport text = new TextReport(io.colourOut());
     List<Compiled> files = new ArrayList<>();
-    List<Compiled> alone = new ArrayList<>();
+    List<List<Compiled>> alone = new ArrayList<>();
+    List<List<String>> headings = new ArrayList<>();
+    List<String> nothing = new ArrayList<>();
     boolean errors = false;
     for (Path file : SourceFiles.find(words)) {
-      errors |= !Faults.catching(io, file.toString(), () -> alone.add(toolchain.compile(file)));
+      errors |=
+          !Faults.catching(
+              io,
+              file.toString(),
+              () -> {
+                if (students.isEmpty()) {
+                  alone.add(List.of(toolchain.compile(file)));
+                  headings.add(List.of(""));
+                  return;
+                }
+                List<Student> all = toolchain.studentsOfOne(file, students);
+                headings.add(all.stream().map(Student::heading).toList());
+                alone.add(Students.toldOnce(all));
+                all.stream()
+                    .filter(student -> student.lesson() == null)
+                    .filter(student -> !StudentBuild.isClassFile(student))
+                    .forEach(student -> nothing.add(file + ": " + student.nothing()));
+              });
     }
-    for (Compiled one : alone) {
+    List<Compiled> everything = alone.stream().flatMap(List::stream).toList();
+    for (int i = 0; i < alone.size(); i++) {
       // What one file leaves unused another may use.
-      Compiled compiled = one.besides(alone);
+      List<Compiled> copies = alone.get(i).stream().map(one -> one.besides(everything)).toList();
+      Compiled compiled = Students.together(copies);
       files.add(compiled);
       errors |= compiled.hasErrors();
-      if (style == Style.TEXT) {
-        io.out().print(text.of(compiled, hints));
+      for (int k = 0; style == Style.TEXT && k < copies.size(); k++) {
+        String told = text.of(copies.get(k), hints);
+        String heading = headings.get(i).get(k);
+        if (!told.isEmpty() && !heading.isEmpty()) {
+          io.out().print("# " + VisibleText.line(heading) + "\n");
+        }
+        io.out().print(told);
         io.out().flush();
       }
     }
@@ -55,6 +83,7 @@ final class Check {
               case JSON -> JsonReport.of(files, hints);
               case SARIF -> SarifReport.of(files, hints, docs);
             });
-    return errors ? ExitCode.ERRORS : ExitCode.FINE;
+    nothing.forEach(one -> io.err().print("tabor: " + VisibleText.line(one) + "\n"));
+    return errors || !nothing.isEmpty() ? ExitCode.ERRORS : ExitCode.FINE;
   }
 }

@@ -52,6 +52,6 @@ final class CheckCommand implements Callable<Integer> {
           case "sarif" -> Check.Style.SARIF;
           default -> throw Failure.usage("--report takes text, json or sarif, not " + report);
         };
-    return Check.run(io, words, player.options(), style, hints, docs);
+    return Check.run(io, words, player.options(), player.students(), style, hints, docs);
   }
 }

@@ -32,15 +32,17 @@ final class GridCommand extends LessonCommand {
     super(io);
   }
 
+  private String text(Lesson lesson) {
+    Section chosen = ReadyLesson.section(lesson, section);
+    return Grid.of(lesson, each -> chosen == null || each.name().equals(chosen.name()));
+  }
+
   @Override
   int run() {
     if (forGit) {
       io().out().print(GridForGit.of(io(), file()));
       return ExitCode.FINE;
     }
-    Lesson lesson = lesson();
-    Section chosen = ReadyLesson.section(lesson, section);
-    io().out().print(Grid.of(lesson, each -> chosen == null || each.name().equals(chosen.name())));
-    return ExitCode.FINE;
+    return print(this::text);
   }
 }

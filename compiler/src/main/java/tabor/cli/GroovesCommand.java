@@ -24,8 +24,6 @@ abstract class GroovesCommand extends LessonCommand {
 
   @Override
   int run() {
-    Lesson lesson = lesson();
-    io().out().print(text(lesson, ReadyLesson.grooves(lesson, section)));
-    return ExitCode.FINE;
+    return print(lesson -> text(lesson, ReadyLesson.grooves(lesson, section)));
   }
 }

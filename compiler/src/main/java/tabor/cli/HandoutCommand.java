@@ -2,28 +2,68 @@ package tabor.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tabor.build.BuildOptions;
+import tabor.build.NotYet;
+import tabor.build.PlayerLesson;
 import tabor.emit.font.OpenFont;
+import tabor.emit.pdf.Handout;
+import tabor.emit.pdf.HandoutBook;
 import tabor.emit.pdf.HandoutLook;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
 import tabor.groove.Lesson;
+import tabor.groove.Player;
+import tabor.groove.Section;
+import tabor.source.DisplayWidth;
 import tabor.source.VisibleText;
 
 /** {@code tabor handout}: the printed page. */
 @Command(
     name = "handout",
     description = "Prints a lesson as a PDF handout: every step with its notes, ready to give out.",
-    mixinStandardHelpOptions = true)
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Several lessons become one document with a table of contents and one key.",
+      "With --for, every player gets one, and a table of the files is printed."
+    })
 final class HandoutCommand extends LessonCommand {
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "FILE",
+      description = "More lessons for the same document.")
+  private List<String> more = List.of();
+
   @Option(
       names = {"-o", "--output"},
       paramLabel = "FILE|DIR",
       description = "Where it goes; a folder takes it by the lesson's name (default: here).")
   private @Nullable String output;
+
+  @Option(
+      names = "--cover",
+      paramLabel = "TEXT",
+      description = "The title of a document of lessons, on a first page with its contents.")
+  private String cover = "";
+
+  @Option(
+      names = "--only",
+      paramLabel = "SECTION",
+      split = ",",
+      description = "Only these grooves, steps, sheets or charts, with commas between.")
+  private List<String> only = List.of();
 
   @Mixin private PageOptions page = new PageOptions();
 
@@ -31,17 +71,128 @@ final class HandoutCommand extends LessonCommand {
     super(io);
   }
 
+  /** One document. */
+  private static final class Document {
+    final @Nullable Player player;
+    final Lesson compiled;
+    final List<Lesson> lessons = new ArrayList<>();
+
+    Document(@Nullable Player player, Lesson compiled) {
+      this.player = player;
+      this.compiled = compiled;
+    }
+  }
+
   @Override
   int run() {
-    HandoutLook look = page.look().withNote(playerWords());
-    Lesson lesson = lesson();
-    if (lesson.sections().isEmpty()) {
-      throw Failure.outside(file() + " has no groove, step or chart to print");
+    HandoutLook look = page.look();
+    boolean book = !more.isEmpty() || !cover.isBlank();
+    if (forSeveral() && output != null && !Files.isDirectory(SourceFiles.path(output))) {
+      throw Failure.usage("-o takes a folder that is there for several players, not " + output);
     }
-    Path target = target(lesson.file() + ".pdf");
-    OutputFiles.write(target, PdfWriter.write(HandoutMaker.make(lesson, look, OpenFont.get())));
-    io().out().print(VisibleText.line(target.toString()) + "\n");
-    return ExitCode.FINE;
+    List<String> files = new ArrayList<>(List.of(file()));
+    files.addAll(more);
+    Map<String, Document> documents = documents(files);
+    List<String[]> table = new ArrayList<>();
+    for (Document document : documents.values()) {
+      HandoutLook own = look(document, look);
+      Handout handout =
+          book
+              ? HandoutBook.make(document.lessons, cover, own, OpenFont.get())
+              : HandoutMaker.make(document.lessons.get(0), own, OpenFont.get());
+      Path target = target(name(document, book));
+      OutputFiles.write(target, PdfWriter.write(handout));
+      int pages = handout.sheets().size();
+      table.add(
+          new String[] {
+            document.player == null ? "" : document.player.caption(),
+            target.toString(),
+            pages == 1 ? "1 page" : pages + " pages"
+          });
+    }
+    print(table);
+    return exitCode();
+  }
+
+  private Map<String, Document> documents(List<String> files) {
+    Set<String> known = new HashSet<>();
+    Map<String, Document> documents = new LinkedHashMap<>();
+    for (String file : files) {
+      for (Student student : students(file)) {
+        Lesson lesson = student.lesson();
+        if (lesson == null) {
+          continue;
+        }
+        if (lesson.sections().isEmpty()) {
+          throw Failure.outside(file + " has no groove, step or chart to print");
+        }
+        NotYet.of(lesson)
+            .ifPresent(
+                words ->
+                    io().err().print("tabor: " + VisibleText.line(file + ": " + words) + "\n"));
+        lesson.sections().forEach(section -> known.add(section.name()));
+        lesson.grooves().forEach(groove -> known.add(groove.name()));
+        List<Section> wanted =
+            new BuildOptions(new HashSet<>(only), true).in(lesson).sections(lesson);
+        if (!wanted.isEmpty()) {
+          Player player = student.player();
+          documents
+              .computeIfAbsent(
+                  player == null ? "" : player.name(),
+                  name -> new Document(player, student.compiled().lesson()))
+              .lessons
+              .add(with(lesson, wanted));
+        }
+      }
+    }
+    for (String name : only) {
+      if (!known.contains(name)) {
+        throw Failure.usage(
+            "there is no section " + name + "; there are " + String.join(", ", sorted(known)));
+      }
+    }
+    return documents;
+  }
+
+  private static List<String> sorted(Set<String> names) {
+    return names.stream().sorted().toList();
+  }
+
+  private static Lesson with(Lesson lesson, List<Section> sections) {
+    return new Lesson(
+        lesson.file(), lesson.title(), lesson.by(), lesson.setting(), sections, lesson.extras());
+  }
+
+  private HandoutLook look(Document document, HandoutLook asked) {
+    Player player = document.player;
+    HandoutLook look = asked.withNote(player().words(player));
+    return player == null
+        ? look
+        : look.withReader(PlayerLesson.reader(document.compiled, player, look.reader()));
+  }
+
+  private static String name(Document document, boolean book) {
+    Player player = document.player;
+    String of = player == null ? "" : "." + player.name();
+    return book ? "handout" + of + ".pdf" : document.lessons.get(0).file() + ".pdf";
+  }
+
+  /** The files; with players, whose each is and how long. */
+  private void print(List<String[]> table) {
+    int names = table.stream().mapToInt(row -> DisplayWidth.of(row[0])).max().orElse(0);
+    int files = table.stream().mapToInt(row -> DisplayWidth.of(row[1])).max().orElse(0);
+    for (String[] row : table) {
+      String line = VisibleText.line(row[1]);
+      io().out()
+          .print(
+              names == 0
+                  ? line + "\n"
+                  : padded(VisibleText.line(row[0]), names) + padded(line, files) + row[2] + "\n");
+    }
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - DisplayWidth.of(text)) + 2);
   }
 
   private Path target(String name) {

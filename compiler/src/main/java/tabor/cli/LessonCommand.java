@@ -1,9 +1,16 @@
 package tabor.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import tabor.compile.Compiled;
 import tabor.groove.Lesson;
+import tabor.groove.Player;
+import tabor.report.TextReport;
+import tabor.source.VisibleText;
 
 /** A command on one lesson, which must have no errors: its file, and who plays it. */
 abstract class LessonCommand implements Callable<Integer> {
@@ -13,6 +20,8 @@ abstract class LessonCommand implements Callable<Integer> {
   private String file = "";
 
   @Mixin private PlayerOptions player = new PlayerOptions();
+
+  private boolean failed;
 
   LessonCommand(Io io) {
     this.io = io;
@@ -42,13 +51,86 @@ abstract class LessonCommand implements Callable<Integer> {
     return file;
   }
 
-  /** What the options make other than written, in words. */
-  final String playerWords() {
-    return player.words();
+  /** Who plays, on what and how fast, as typed. */
+  final PlayerOptions player() {
+    return player;
   }
 
-  /** Compiles the lesson; its errors end the command. */
-  final Lesson lesson() {
-    return ReadyLesson.of(io, file, player.options());
+  /** True if several students may get something. */
+  final boolean forSeveral() {
+    return player.students().size() > 1 || player.students().contains(Students.ALL);
+  }
+
+  /** Prints a text of the lesson, or one of each student's; gives the exit code. */
+  final int print(Function<Lesson, String> text) {
+    List<Student> students = students();
+    for (Student student : students) {
+      Lesson lesson = student.lesson();
+      if (lesson != null) {
+        heading(student, students.size());
+        io.out().print(text.apply(lesson));
+      }
+    }
+    return exitCode();
+  }
+
+  /** Says for whom the following is, if there are several students. */
+  final void heading(Student student, int all) {
+    if (all > 1) {
+      io.out().print("# " + VisibleText.line(student.heading()) + "\n");
+    }
+  }
+
+  private static String of(Student student) {
+    Player who = student.player();
+    return who == null ? "" : " for " + VisibleText.line(who.name());
+  }
+
+  /** Fine, unless a student got nothing. */
+  final int exitCode() {
+    return failed ? ExitCode.ERRORS : ExitCode.FINE;
+  }
+
+  /**
+   * Compiles the lesson for each student that was asked for. What a student cannot get is told, and
+   * the others stay; errors of a lesson for nobody in particular end the command.
+   */
+  final List<Student> students() {
+    return students(file);
+  }
+
+  /** The same of another file. */
+  final List<Student> students(String file) {
+    if (player.students().isEmpty()) {
+      Compiled compiled = ReadyLesson.of(io, file, player.options());
+      return List.of(new Student(null, compiled, compiled.lesson()));
+    }
+    List<Student> all =
+        new Toolchain(io, player.options()).students(SourceFiles.path(file), player.students());
+    List<Compiled> told = Students.toldOnce(all);
+    List<Student> ready = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      Student student = all.get(i);
+      if (student.compiled().hasErrors()) {
+        failed = true;
+        if (!student.heading().isEmpty()) {
+          io.err().print("# " + VisibleText.line(student.heading()) + "\n");
+        }
+        io.err().print(new TextReport(io.colourErr()).of(told.get(i), false));
+        io.err()
+            .print(
+                "tabor: "
+                    + file
+                    + " has errors, so nothing can be made of it"
+                    + of(student)
+                    + "\n");
+      } else if (student.lesson() == null) {
+        failed = true;
+        io.err().print("tabor: " + VisibleText.line(file + ": " + student.nothing()) + "\n");
+      } else {
+        ready.add(student);
+      }
+    }
+    return ready;
   }
 }

@@ -30,6 +30,9 @@ final class ListCommand extends GroovesCommand {
     if (!form.equals("tsv") && !form.equals("json")) {
       throw Failure.usage("--as takes tsv or json, not " + form);
     }
+    if (form.equals("json") && forSeveral()) {
+      throw Failure.usage("--as json lists one player at a time; name one after --for");
+    }
     return super.run();
   }
 

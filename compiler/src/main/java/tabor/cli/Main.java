@@ -50,7 +50,7 @@ public final class Main {
     for (int i = 1; i < args.length; i++) {
       files.add(args[i]);
     }
-    return Check.run(io, files, Options.NONE, Check.Style.TEXT, false, null);
+    return Check.run(io, files, Options.NONE, List.of(), Check.Style.TEXT, false, null);
   }
 
   /** Says why a command cannot go on. */

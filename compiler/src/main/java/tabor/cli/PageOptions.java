@@ -1,5 +1,6 @@
 package tabor.cli;
 
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -9,7 +10,7 @@ import tabor.emit.pdf.Paper;
 /** The options that say how a handout is printed. */
 final class PageOptions {
   @Option(names = "--page", paramLabel = "PAPER", description = "a4 (the default) or letter.")
-  private String page = "a4";
+  private @Nullable String page;
 
   @Option(names = "--large", description = "Notes and letters to be read from a metre away.")
   private boolean large;
@@ -18,6 +19,9 @@ final class PageOptions {
       names = "--clean",
       description = "Without counts, stickings and marks of change: notes only.")
   private boolean clean;
+
+  @Option(names = "--teacher", description = "With the notes for the teacher; in no other output.")
+  private boolean teacher;
 
   @Option(
       names = "--caution",
@@ -33,10 +37,12 @@ final class PageOptions {
     if (noCaution && caution != null) {
       throw Failure.usage("--caution and --no-caution cannot both be meant");
     }
+    String asked = page == null ? "a4" : page;
     Paper paper =
-        Paper.of(page.toLowerCase(Locale.ROOT))
-            .orElseThrow(() -> Failure.usage("--page takes a4 or letter, not " + page));
+        Paper.of(asked.toLowerCase(Locale.ROOT))
+            .orElseThrow(() -> Failure.usage("--page takes a4 or letter, not " + asked));
     String words = noCaution ? "" : caution == null ? HandoutLook.CAUTION : caution;
-    return new HandoutLook(paper, large, clean, words);
+    return new HandoutLook(paper, large, clean, words)
+        .withReader(new HandoutLook.Reader("", List.of(), teacher, page != null));
   }
 }

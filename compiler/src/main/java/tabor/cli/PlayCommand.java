@@ -64,7 +64,18 @@ final class PlayCommand extends LessonCommand {
   @Override
   int run() {
     Set<Limb> silent = limbs(without);
-    Lesson lesson = lesson();
+    List<Student> students = students();
+    for (Student student : students) {
+      Lesson lesson = student.lesson();
+      if (lesson != null) {
+        heading(student, students.size());
+        play(lesson, silent);
+      }
+    }
+    return exitCode();
+  }
+
+  private void play(Lesson lesson, Set<Limb> silent) {
     Section named = ReadyLesson.section(lesson, section);
     List<Section> sections = named == null ? lesson.sections() : List.of(named);
     if (sections.isEmpty()) {
@@ -80,7 +91,6 @@ final class PlayCommand extends LessonCommand {
         play(playing, one, silent);
       }
     }
-    return ExitCode.FINE;
   }
 
   private void play(TrackPlayer playing, Section one, Set<Limb> silent) {

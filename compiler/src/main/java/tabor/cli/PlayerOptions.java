@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import tabor.groove.Player;
 import tabor.resolve.Options;
 import tabor.rhythm.Time;
 
@@ -34,6 +35,20 @@ final class PlayerOptions {
       description = "Check by the limits of this name instead of everybody's.")
   private @Nullable String player;
 
+  @Option(
+      names = "--for",
+      paramLabel = "PLAYER",
+      split = ",",
+      description =
+          "As this player of the lesson gets it; several with commas between, or all for every"
+              + " player.")
+  private List<String> students = List.of();
+
+  /** The players named by {@code --for}; empty for nobody in particular. */
+  List<String> students() {
+    return students;
+  }
+
   /** What they ask for. */
   Options options() {
     return new Options(on, leftHanded, openHanded, tempo == null ? null : tempo(tempo), player);
@@ -46,18 +61,32 @@ final class PlayerOptions {
 
   /** What is other than written, as it stands on a printed page; empty for nothing. */
   String words() {
+    return words(options());
+  }
+
+  /** The same for a student of the lesson. */
+  String words(@Nullable Player student) {
+    return words(student == null ? options() : options().of(student));
+  }
+
+  private static String words(Options options) {
     List<String> words = new ArrayList<>();
-    if (leftHanded) {
+    if (options.leftHanded()) {
       words.add("for a left-handed player");
     }
-    if (openHanded) {
+    if (options.openHanded()) {
       words.add("open-handed");
     }
-    if (on != null) {
-      words.add("on the kit " + on);
+    if (options.on() != null) {
+      words.add("on the kit " + options.on());
     }
-    if (tempo != null) {
-      words.add("at " + tempo);
+    Player.Speed speed = options.view().speed();
+    if (options.tempo() != null) {
+      words.add("at " + options.tempo().decimal());
+    } else if (speed != null && speed.share() != null) {
+      words.add("at " + speed.share().times(100).decimal() + " %");
+    } else if (speed != null && speed.perMinute() != null) {
+      words.add("at " + speed.perMinute().decimal());
     }
     String text = String.join(", ", words);
     return text.isEmpty() ? "" : Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".";

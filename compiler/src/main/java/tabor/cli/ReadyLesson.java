@@ -20,7 +20,7 @@ final class ReadyLesson {
    * Compiles a file. If it has errors they are printed on standard error, and the command goes no
    * further.
    */
-  static Lesson of(Io io, String word, Options options) {
+  static Compiled of(Io io, String word, Options options) {
     Compiled compiled = new Toolchain(io, options).compile(SourceFiles.path(word));
     if (compiled.hasErrors()) {
       TextReport report = new TextReport(io.colourErr());
@@ -29,7 +29,7 @@ final class ReadyLesson {
       throw Failure.outside(word + " has errors, so nothing can be made of it");
     }
     Players.require(options.player(), List.of(compiled.lesson()));
-    return compiled.lesson();
+    return compiled;
   }
 
   /** The section that a word names; with no word the file's only section or null. */

@@ -3,7 +3,6 @@ package tabor.cli;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import tabor.emit.practice.StepsTable;
-import tabor.groove.Lesson;
 
 /** {@code tabor steps}: a lesson at a glance. */
 @Command(
@@ -23,8 +22,6 @@ final class StepsCommand extends LessonCommand {
     if (!form.equals("text") && !form.equals("tsv")) {
       throw Failure.usage("--as takes text or tsv, not " + form);
     }
-    Lesson lesson = lesson();
-    io().out().print(form.equals("text") ? StepsTable.text(lesson) : StepsTable.tsv(lesson));
-    return ExitCode.FINE;
+    return print(form.equals("text") ? StepsTable::text : StepsTable::tsv);
   }
 }

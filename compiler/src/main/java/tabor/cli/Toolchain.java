@@ -36,6 +36,34 @@ final class Toolchain {
     return problem == null ? compile(file, read.text()) : unread(file, read.text(), problem);
   }
 
+  /** Compiles one file for each of some students; see {@link Students#of}. */
+  List<Student> students(Path file, List<String> names) {
+    SourceReader.Read read = SourceReader.read(file, io.in());
+    Diagnostic problem = read.problem();
+    if (problem != null) {
+      Compiled unread = unread(file, read.text(), problem);
+      return List.of(new Student(null, unread, unread.lesson()));
+    }
+    Compiler compiler = new Compiler(new FileLoader(file));
+    boolean unnamed = file.toString().equals(SourceReader.STDIN);
+    return Students.of(
+        names,
+        options,
+        asked -> {
+          Compiled compiled = compiler.compile(file, read.text(), asked);
+          return unnamed ? named(compiled) : compiled;
+        });
+  }
+
+  /** The same for one file of several: a player that it lacks does not stop the others. */
+  List<Student> studentsOfOne(Path file, List<String> names) {
+    try {
+      return students(file, names);
+    } catch (Failure e) {
+      throw Failure.outside(file + ": " + e.getMessage());
+    }
+  }
+
   /** Compiles one file as if it had another name: files in use are looked for beside that. */
   Compiled compile(Path file, Path as) {
     SourceReader.Read read = SourceReader.read(file, io.in());
@@ -57,7 +85,7 @@ final class Toolchain {
     return new Compiled(
         compiled.file(),
         compiled.text(),
-        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections()),
+        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections(), lesson.extras()),
         compiled.syntax(),
         compiled.diagnostics(),
         compiled.places());

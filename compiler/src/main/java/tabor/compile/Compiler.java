@@ -15,6 +15,7 @@ import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
 import tabor.kit.Kit;
+import tabor.resolve.HandWords;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
 import tabor.resolve.SectionDefaults;
@@ -69,7 +70,7 @@ public final class Compiler {
     return new Compiled(
         path,
         text,
-        lesson(document, result),
+        lesson(document, result, options),
         syntax,
         result.diagnostics(),
         places,
@@ -186,7 +187,7 @@ public final class Compiler {
     }
   }
 
-  private static Lesson lesson(SourceDocument document, Result result) {
+  private static Lesson lesson(SourceDocument document, Result result, Options options) {
     Header header = document.header();
     Path name = document.path.getFileName();
     String file = name == null ? "lesson" : name.toString();
@@ -194,20 +195,21 @@ public final class Compiler {
       file = file.substring(0, file.length() - ".tabor".length());
     }
     String title = header.title();
+    Groove.Setting setting = setting(result, options);
     return new Lesson(
         file,
         title == null || title.isBlank() ? file : title,
         header.by(),
-        setting(result),
+        setting,
         result.sections(),
-        extras(header.extras(), result));
+        extras(header.extras(), result, setting.kit().leftHanded()));
   }
 
-  private static Lesson.Extras extras(Lesson.Extras header, Result result) {
+  private static Lesson.Extras extras(Lesson.Extras header, Result result, boolean leftHanded) {
     return new Lesson.Extras(
         header.wishes(),
-        header.goals(),
-        header.teacher(),
+        header.goals().stream().map(text -> HandWords.of(text, leftHanded)).toList(),
+        header.teacher().stream().map(text -> HandWords.of(text, leftHanded)).toList(),
         header.log(),
         header.words(),
         header.language(),
@@ -215,7 +217,7 @@ public final class Compiler {
   }
 
   /** What the header says, on the kit that all sections are played on where they share one. */
-  private static Groove.Setting setting(Result result) {
+  private static Groove.Setting setting(Result result, Options options) {
     Groove.Setting of = result.setting();
     List<Kit> played = new ArrayList<>();
     for (Section section : result.sections()) {
@@ -228,7 +230,7 @@ public final class Compiler {
     return new Groove.Setting(
         of.meters(),
         shared ? first : of.kit(),
-        of.tempo(),
+        options.tempo() == null ? options.view().tempo(of.tempo()) : of.tempo().at(options.tempo()),
         of.feel(),
         of.levels(),
         of.showCounts(),

@@ -82,7 +82,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       } else if (statement instanceof SettingStatement.FeelSetting setting) {
         resolver.feel = SettingReader.feel(setting);
       } else if (statement instanceof Statement.Prose text) {
-        prose.add(text.text().value());
+        prose.add(HandWords.of(text.text().value(), resolver.leftHanded()));
       } else if (statement instanceof Statement.Broken) {
         resolver.partial = true;
       }
@@ -93,7 +93,9 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
         new ChartNeighbours(resolver.problems, resolver.items, resolver.lines, resolver.bare)
             .finished();
     resolver.measure(finished);
-    PageNotes page = PageReader.of(syntax, PageWishes.NONE, null, List.of(), resolver.problems);
+    PageNotes page =
+        PageReader.of(
+            syntax, PageWishes.NONE, null, resolver.leftHanded(), List.of(), resolver.problems);
     Chart chart =
         new Chart(
             name, title == null ? null : title.value(), heading.spot(), finished, prose, page);
@@ -101,6 +103,12 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       resolver.problems.addAll(BodyChecks.check(chart));
     }
     return new Resolved(chart, resolver.partial, resolver.problems.found(), 0);
+  }
+
+  /** What the sections of the file start from; a chart has no kit of its own. */
+  private boolean leftHanded() {
+    Options options = scope.options();
+    return options.leftHanded() || (options.on() == null && scope.defaults().kit().leftHanded());
   }
 
   private void put(Chart.Item item) {
@@ -114,9 +122,10 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   private Tempo tempoOf(Groove groove, @Nullable TempoMark own) {
     TempoMark said = own == null ? tempo : own;
-    return said == null || scope.options().tempo() != null
+    boolean one = scope.options().tempo() != null || scope.options().view().setsTempo();
+    return said == null || one
         ? groove.setting().tempo()
-        : said.in(groove.meter());
+        : scope.options().view().tempo(said.in(groove.meter()));
   }
 
   private Feel feelOf(Groove groove) {
@@ -149,7 +158,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   /** The header's tempo, where a chart has nothing to play. */
   private Tempo fallback() {
-    return scope.defaults().setting().tempo();
+    return scope.options().view().tempo(scope.defaults().setting().tempo());
   }
 
   @Override
@@ -299,14 +308,16 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   @Override
   public @Nullable Void ramp(ChartStatement.Ramp item) {
     int bars = within(item.bars(), MOST_TIMES, "this change of tempo");
-    TempoMark from = TempoMark.of(item.from());
-    TempoMark to = new TempoMark(from.beat(), item.to().value());
+    TempoMark written = TempoMark.of(item.from());
+    View view = scope.options().view();
+    TempoMark from = new TempoMark(written.beat(), view.share(written.perMinute()));
+    TempoMark to = new TempoMark(from.beat(), view.share(item.to().value()));
     if (bars > 0) {
       // What follows says in which meter a bare tempo counts; until then it is the usual one.
       put(new Chart.Ramp(from.in(Meter.COMMON), to.in(Meter.COMMON), bars));
       bare.put(items.size() - 1, from);
     }
-    tempo = to;
+    tempo = new TempoMark(from.beat(), item.to().value());
     return null;
   }
 
@@ -338,7 +349,9 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   @Override
   public @Nullable Void cue(ChartStatement.Cue item) {
     Num bar = item.bar();
-    put(new Chart.Cue(item.text().value(), bar == null ? 0 : bar.whole()));
+    put(
+        new Chart.Cue(
+            HandWords.of(item.text().value(), leftHanded()), bar == null ? 0 : bar.whole()));
     return null;
   }
 
@@ -385,7 +398,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
             groove,
             tempi,
             first.feel(),
-            item.by().value(),
+            scope.options().view().share(item.by().value()),
             every,
             inBars ? Chart.Every.BARS : Chart.Every.TIMES,
             seconds,
@@ -395,9 +408,10 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   /** The tempi of a ladder; none, and said so, if they are too many. */
   private List<Tempo> rungs(ChartStatement.Climb item, Groove groove) {
-    Time from = item.from().value();
-    Time to = item.to().value();
-    Time by = item.by().value();
+    View view = scope.options().view();
+    Time from = view.share(item.from().value());
+    Time to = view.share(item.to().value());
+    Time by = view.share(item.by().value());
     Time distance = to.minus(from);
     Time size = distance.sign() < 0 ? distance.negate() : distance;
     if (size.over(by).compareTo(Time.of(MOST_RUNGS)) > 0) {

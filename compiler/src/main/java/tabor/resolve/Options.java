@@ -2,6 +2,7 @@ package tabor.resolve;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.Player;
 import tabor.rhythm.Time;
 
 /**
@@ -13,15 +14,43 @@ import tabor.rhythm.Time;
  * @param tempo beats per minute in place of every tempo, counted in each section's own value; null
  *     for what is written
  * @param player the name of the limits to check by; null for everybody's
+ * @param view what one student's section says besides
  */
 public record Options(
     @Nullable String on,
     boolean leftHanded,
     boolean openHanded,
     @Nullable Time tempo,
-    @Nullable String player) {
+    @Nullable String player,
+    View view) {
   /** Nothing asked for. */
   public static final Options NONE = new Options(null, false, false, null, null);
+
+  /** For no student in particular. */
+  public Options(
+      @Nullable String on,
+      boolean leftHanded,
+      boolean openHanded,
+      @Nullable Time tempo,
+      @Nullable String player) {
+    this(on, leftHanded, openHanded, tempo, player, View.NONE);
+  }
+
+  /** The same for a student of the lesson; what is asked for here wins over what stands there. */
+  public Options of(Player student) {
+    return new Options(
+        on == null ? student.kit() : on,
+        leftHanded || student.leftHanded(),
+        openHanded || student.openHanded(),
+        tempo,
+        student.limits() == null ? player : null,
+        new View(
+            tempo == null ? student.speed() : null,
+            student.limits(),
+            student.counts(),
+            student.sticking(),
+            student.changes()));
+  }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
 
@@ -33,11 +62,12 @@ public record Options(
             && leftHanded == that.leftHanded
             && openHanded == that.openHanded
             && Objects.equals(tempo, that.tempo)
-            && Objects.equals(player, that.player));
+            && Objects.equals(player, that.player)
+            && view.equals(that.view));
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(on, leftHanded, openHanded, tempo, player);
+    return Objects.hash(on, leftHanded, openHanded, tempo, player, view);
   }
 }

@@ -80,14 +80,14 @@ final class SectionFinish {
   private PageNotes page() {
     Groove base = frame.base();
     PageWishes from = base == null ? PageWishes.NONE : base.page().wishes();
-    return PageReader.of(syntax, from, frame.kit(), lineStarts, problems);
+    return PageReader.of(syntax, from, frame.kit(), frame.kit().leftHanded(), lineStarts, problems);
   }
 
   private List<String> prose() {
     List<String> prose = new ArrayList<>();
     for (Line line : syntax.lines()) {
       if (line.statement() instanceof Statement.Prose text) {
-        prose.add(text.text().value());
+        prose.add(HandWords.of(text.text().value(), frame.kit().leftHanded()));
       }
     }
     return prose;

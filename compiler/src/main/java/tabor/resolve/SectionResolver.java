@@ -177,7 +177,7 @@ public final class SectionResolver {
             new Groove.Setting(
                 meters,
                 settings.ofFile(),
-                defaults.tempo().in(meters.first()),
+                scope.options().view().tempo(defaults.tempo().in(meters.first())),
                 defaults.feel(),
                 defaults.levels(),
                 defaults.shows().counts(),

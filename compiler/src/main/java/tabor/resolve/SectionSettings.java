@@ -40,7 +40,7 @@ final class SectionSettings {
       if (statement instanceof SettingStatement.On on) {
         kit = kit(line, on);
       } else if (statement instanceof SettingStatement.TempoSetting written) {
-        tempo = TempoMark.of(written.tempo()).in(from.meter());
+        tempo = scope.options().view().tempo(TempoMark.of(written.tempo()).in(from.meter()));
       } else if (statement instanceof SettingStatement.FeelSetting written) {
         feel = SettingReader.feel(written);
       } else if (statement instanceof SettingStatement.LevelsSetting written) {
@@ -50,6 +50,7 @@ final class SectionSettings {
       }
     }
     Time asked = scope.options().tempo();
+    shows = scope.options().view().shows(shows);
     return new Groove.Setting(
         from.meters(),
         kit,
@@ -88,11 +89,12 @@ final class SectionSettings {
   private Kit played(Kit kit) {
     Map<String, Limits> header = scope.defaults().limits();
     String player = scope.options().player();
+    Limits own = scope.options().view().limits();
     Kit limited = kit;
-    if (!header.isEmpty() || player != null) {
+    if (!header.isEmpty() || player != null || own != null) {
       Map<String, Limits> all = new HashMap<>(header);
       all.putAll(kit.limits());
-      Limits named = player == null ? null : all.get(player);
+      Limits named = own != null ? own : player == null ? null : all.get(player);
       if (named != null) {
         all.put("", named);
       }

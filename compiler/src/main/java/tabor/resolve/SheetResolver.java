@@ -224,22 +224,28 @@ public final class SheetResolver {
     Text title = heading.statement() instanceof Heading.Sheet written ? written.title() : null;
     PageWishes wishes = base.page().wishes();
     PageNotes page =
-        PageReader.of(syntax, wishes, base.setting().kit(), List.of(), new Problems(name));
+        PageReader.of(
+            syntax,
+            wishes,
+            base.setting().kit(),
+            base.setting().kit().leftHanded(),
+            List.of(),
+            new Problems(name));
     return new Sheet(
         name,
         title == null ? null : title.value(),
         heading.spot(),
         base,
         variations,
-        prose(),
+        prose(base.setting().kit().leftHanded()),
         page);
   }
 
-  private List<String> prose() {
+  private List<String> prose(boolean leftHanded) {
     List<String> prose = new ArrayList<>();
     for (Line line : syntax.lines()) {
       if (line.statement() instanceof Statement.Prose text) {
-        prose.add(text.text().value());
+        prose.add(HandWords.of(text.text().value(), leftHanded));
       }
     }
     return prose;

@@ -63,7 +63,7 @@ record BarPlan(
     return new BarPlan(bar, slices, wholeRests, room, least, meters);
   }
 
-  static BarPlan of(Bar bar, boolean counts, boolean sticking, TextMetrics font) {
+  static BarPlan of(Bar bar, boolean counts, boolean sticking, boolean boxes, TextMetrics font) {
     if (bar.repeat()) {
       return new BarPlan(bar, List.of(), List.of());
     }
@@ -105,7 +105,9 @@ record BarPlan(
         said.add(row.getOrDefault(place.getKey(), ""));
       }
       slices.add(
-          place.getValue().slice(place.getKey(), end.minus(place.getKey()), said, sticking, font));
+          place
+              .getValue()
+              .slice(place.getKey(), end.minus(place.getKey()), said, sticking, boxes, font));
     }
     return new BarPlan(bar, slices, whole);
   }
@@ -140,7 +142,13 @@ record BarPlan(
     final Event.@Nullable Chord[] chords = new Event.Chord[Voice.values().length];
     final List<RestShape> rests = new ArrayList<>();
 
-    Slice slice(Time at, Time length, List<String> counts, boolean sticking, TextMetrics font) {
+    Slice slice(
+        Time at,
+        Time length,
+        List<String> counts,
+        boolean sticking,
+        boolean boxes,
+        TextMetrics font) {
       Event.Chord upper = chords[Voice.HANDS.ordinal()];
       Event.Chord lower = chords[Voice.FEET.ordinal()];
       ChordShape hands = upper == null ? null : ChordShape.of(upper, 0);
@@ -158,7 +166,8 @@ record BarPlan(
       }
       List<String> hits = new ArrayList<>();
       for (Event.Chord chord : chords) {
-        hits.add(chord == null || !sticking ? "" : chord.sticking());
+        String hit = chord == null || !sticking ? "" : chord.sticking();
+        hits.add(!boxes || hit.isEmpty() ? hit : chord == upper ? RowPainter.BOX : "");
       }
       double left = 0;
       double right = 0;
@@ -181,7 +190,10 @@ record BarPlan(
           counts,
           hits,
           counts.stream().map(s -> font.width(s, Rule.COUNT_SIZE)).toList(),
-          hits.stream().map(s -> font.width(s, Rule.STICKING_SIZE)).toList(),
+          hits.stream()
+              .map(s -> s.equals(RowPainter.BOX) ? "B" : s)
+              .map(s -> font.width(s, Rule.STICKING_SIZE))
+              .toList(),
           left,
           right);
     }

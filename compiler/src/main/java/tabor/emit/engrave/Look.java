@@ -11,6 +11,7 @@ package tabor.emit.engrave;
  * @param tempo tempo and swing stand above the first system
  * @param lines where lines should break
  * @param ending how the last bar ends
+ * @param boxes boxes to write in stand in place of the sticking of the hands
  * @param blank bars are left empty to be written on: staff, clef, meter and the counts of the beats
  */
 public record Look(
@@ -22,6 +23,7 @@ public record Look(
     boolean tempo,
     LineWishes lines,
     Ending ending,
+    boolean boxes,
     boolean blank) {
   /** The narrowest system, in staff spaces: a column of three on a page. */
   public static final double LEAST = 18;
@@ -52,41 +54,57 @@ public record Look(
       boolean changes,
       boolean heading,
       boolean tempo) {
-    this(width, counts, sticking, changes, heading, tempo, LineWishes.NONE, Ending.LOOP, false);
+    this(
+        width,
+        counts,
+        sticking,
+        changes,
+        heading,
+        tempo,
+        LineWishes.NONE,
+        Ending.LOOP,
+        false,
+        false);
   }
 
   /** The same with the section's title above it: for a picture that stands alone. */
   public Look withHeading() {
-    return new Look(width, counts, sticking, changes, true, tempo, lines, ending, blank);
+    return new Look(width, counts, sticking, changes, true, tempo, lines, ending, boxes, blank);
   }
 
   /** The same at another width. */
   public Look withWidth(double other) {
-    return new Look(other, counts, sticking, changes, heading, tempo, lines, ending, blank);
+    return new Look(other, counts, sticking, changes, heading, tempo, lines, ending, boxes, blank);
   }
 
   /** The same with other wishes for its lines. */
   public Look withLines(LineWishes others) {
-    return new Look(width, counts, sticking, changes, heading, tempo, others, ending, blank);
+    return new Look(width, counts, sticking, changes, heading, tempo, others, ending, boxes, blank);
   }
 
   /** The same with another ending. */
   public Look withEnding(Ending other) {
-    return new Look(width, counts, sticking, changes, heading, tempo, lines, other, blank);
+    return new Look(width, counts, sticking, changes, heading, tempo, lines, other, boxes, blank);
   }
 
   /** The same without or with tempo and swing. */
   public Look withTempo(boolean shown) {
-    return new Look(width, counts, sticking, changes, heading, shown, lines, ending, blank);
+    return new Look(width, counts, sticking, changes, heading, shown, lines, ending, boxes, blank);
   }
 
   /** The same with its bars left empty to be written on. */
   public Look withBlankBars() {
-    return new Look(width, counts, sticking, changes, heading, tempo, lines, Ending.FINAL, true);
+    return new Look(
+        width, counts, sticking, changes, heading, tempo, lines, Ending.FINAL, boxes, true);
+  }
+
+  /** The same with boxes in place of the sticking of the hands. */
+  public Look withBoxes() {
+    return new Look(width, counts, true, changes, heading, tempo, lines, ending, true, blank);
   }
 
   /** The notes alone, as an examiner's copy shows them. */
   public Look clean() {
-    return new Look(width, false, false, false, heading, tempo, lines, ending, blank);
+    return new Look(width, false, false, false, heading, tempo, lines, ending, boxes, blank);
   }
 }

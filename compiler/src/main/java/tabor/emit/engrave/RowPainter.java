@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Draws the straight rows of a system: counts above, stickings below, bar number. */
 final class RowPainter {
+  /** In place of a hand's letter: a box to write it in. */
+  static final String BOX = "\u25a1";
+
   private final Canvas canvas;
   private final PlacedSystem line;
 
@@ -66,7 +69,12 @@ final class RowPainter {
     for (int bar = 0; bar < line.bars().size(); bar++) {
       for (int i = 0; i < line.bars().get(bar).slices().size(); i++) {
         String text = text(bar, i, row);
-        if (!text.isEmpty()) {
+        if (text.equals(BOX)) {
+          double half = Rule.STICKING_SIZE * 0.42;
+          double x = middle(bar, i);
+          Box box = new Box(x - half, base - half * 1.8, x + half, base + half * 0.2);
+          marks.add(new Mark.Ink(Contour.rounded(box, 0.1, 0.11)));
+        } else if (!text.isEmpty()) {
           marks.add(
               canvas.words(text, middle(bar, i), base, Rule.STICKING_SIZE, Mark.Align.MIDDLE));
         }

@@ -35,13 +35,13 @@ record SectionPlan(
     }
     Groove groove = score.groove();
     boolean counts = look.counts() && groove.setting().showCounts();
-    boolean sticking = look.sticking() && groove.setting().showSticking();
+    boolean sticking = look.boxes() || (look.sticking() && groove.setting().showSticking());
     List<BarPlan> bars = new ArrayList<>();
     for (tabor.notation.Bar bar : score.bars()) {
       BarPlan plan =
           look.blank()
               ? BarPlan.blank(bar, groove.meter(bar.number()), counts, font)
-              : BarPlan.of(bar, counts, sticking, font)
+              : BarPlan.of(bar, counts, sticking, look.boxes(), font)
                   .widened(DynamicsPainter.room(groove, bar.number()));
       if (!bars.isEmpty()) {
         plan = plan.under(MeterSigns.at(groove, bar.number()));

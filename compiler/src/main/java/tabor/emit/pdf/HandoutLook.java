@@ -1,6 +1,9 @@
 package tabor.emit.pdf;
 
+import java.util.List;
 import tabor.groove.Caution;
+import tabor.groove.Lesson;
+import tabor.groove.PageWishes;
 
 /**
  * How a handout is printed.
@@ -12,6 +15,7 @@ import tabor.groove.Caution;
  * @param note what stands under the title, such as for whom the page is; empty for nothing
  * @param columns narrow sections side by side at most, 1 to 3; 0 for as many as fit well
  * @param sections what single sections ask for
+ * @param reader whose page it is
  */
 public record HandoutLook(
     Paper paper,
@@ -20,7 +24,8 @@ public record HandoutLook(
     String caution,
     String note,
     int columns,
-    SectionWishes sections) {
+    SectionWishes sections,
+    Reader reader) {
   /** The usual caution. */
   public static final String CAUTION = Caution.WORDS;
 
@@ -36,21 +41,63 @@ public record HandoutLook(
 
   /** No note, and sections laid out as looks best. */
   public HandoutLook(Paper paper, boolean large, boolean clean, String caution) {
-    this(paper, large, clean, caution, "", 0, SectionWishes.NONE);
+    this(paper, large, clean, caution, "", 0, SectionWishes.NONE, Reader.NONE);
   }
 
   /** The same with a note under the title. */
   public HandoutLook withNote(String text) {
-    return new HandoutLook(paper, large, clean, caution, text, columns, sections);
+    return new HandoutLook(paper, large, clean, caution, text, columns, sections, reader);
   }
 
   /** The same with so many columns. */
   public HandoutLook withColumns(int most) {
-    return new HandoutLook(paper, large, clean, caution, note, most, sections);
+    return new HandoutLook(paper, large, clean, caution, note, most, sections, reader);
+  }
+
+  /**
+   * Whose page it is.
+   *
+   * @param name stands on the name line; empty for a line to write on
+   * @param texts stand at the head of the page
+   * @param teacher true for a copy with what the lesson says to the teacher alone
+   * @param paperAsked true if the lesson has no say in paper
+   */
+  public record Reader(String name, List<String> texts, boolean teacher, boolean paperAsked) {
+    /** Anybody, on the paper that the lesson asks for. */
+    public static final Reader NONE = new Reader("", List.of(), false, false);
+
+    /** Copies the list. */
+    public Reader {
+      texts = List.copyOf(texts);
+    }
+  }
+
+  /** The same for a reader. */
+  public HandoutLook withReader(Reader other) {
+    return new HandoutLook(paper, large, clean, caution, note, columns, sections, other);
+  }
+
+  /** The same with what a lesson says of its pages; what was asked for wins. */
+  HandoutLook of(Lesson lesson) {
+    PageWishes wishes = lesson.extras().wishes();
+    Paper wanted =
+        reader.paperAsked() || wishes.paper() == null
+            ? paper
+            : wishes.paper() == PageWishes.Paper.A4 ? Paper.A4 : Paper.LETTER;
+    Integer most = wishes.columns();
+    return new HandoutLook(
+        wanted,
+        large || wishes.large(),
+        clean,
+        caution,
+        note,
+        columns != 0 || most == null ? columns : most,
+        sections == SectionWishes.NONE ? new LessonWishes(wishes) : sections,
+        reader);
   }
 
   /** The same with the wishes of its sections. */
   public HandoutLook withSections(SectionWishes wishes) {
-    return new HandoutLook(paper, large, clean, caution, note, columns, wishes);
+    return new HandoutLook(paper, large, clean, caution, note, columns, wishes, reader);
   }
 }

@@ -13,6 +13,7 @@ import tabor.emit.engrave.TextMetrics;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.PracticeLog;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 
@@ -43,6 +44,8 @@ public final class HandoutMaker {
 
   private final SectionBlocks sections;
 
+  private final WrittenOn written;
+
   private HandoutMaker(Lesson lesson, HandoutLook look, TextMetrics font) {
     this.lesson = lesson;
     this.look = look;
@@ -51,46 +54,89 @@ public final class HandoutMaker {
     this.size = look.large() ? 16 : 10.5;
     this.space = look.large() ? 8.2 : 4.9;
     this.width = look.paper().width() - 2 * SIDE;
+    this.written = new WrittenOn(type, size);
     this.sections = new SectionBlocks(lesson.setting(), look, font, size, space, width);
   }
 
   /** The handout of a lesson. */
   public static Handout make(Lesson lesson, HandoutLook look, TextMetrics font) {
-    return new HandoutMaker(lesson, look, font).run();
+    return new HandoutMaker(lesson, look.of(lesson), font).run();
   }
 
   private Handout run() {
-    double height = look.paper().height();
-    List<String> caution = caution();
-    double footSize = footSize();
-    double bottom = height - FOOT - footSize * 1.3 * (caution.size() + 1) - size;
-    Pager pager = new Pager(SIDE, TOP, bottom);
+    Pager pager = pager();
     pager.section(head());
+    body(pager);
+    PracticeLog log = lesson.extras().log();
+    if (log != null) {
+      pager.section(written.log(log, WrittenOn.goals(lesson), width));
+    }
+    pager.done();
+    List<Handout.Sheet> sheets = sheets(pager, 0, pager.pages().size());
+    String by = lesson.by() == null ? "" : font.showable(lesson.by());
+    return new Handout(look.paper(), font.showable(lesson.title()), by, sheets, pager.bookmarks());
+  }
+
+  /** Several lessons as one document, laid out by {@link HandoutBook}. */
+  static HandoutMaker part(Lesson lesson, HandoutLook look, TextMetrics font) {
+    return new HandoutMaker(lesson, look, font);
+  }
+
+  /** The pages of a lesson in a document whose first page says what all have in common. */
+  Pager inBook() {
+    Pager pager = pager();
+    pager.section(title());
+    body(pager);
+    return pager.done();
+  }
+
+  /** An empty page after another, with room for the foot. */
+  Pager pager() {
+    return new Pager(SIDE, TOP, bottom());
+  }
+
+  /** Where the room for blocks ends. */
+  private double bottom() {
+    double foot = footSize() * 1.3 * (caution().size() + 1);
+    return look.paper().height() - FOOT - foot - size;
+  }
+
+  private void body(Pager pager) {
     int number = 1;
     List<Groove> grooves = new ArrayList<>();
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
         grooves.add(groove);
-      } else if (section instanceof Sheet sheet && SheetBlocks.fits(sheet)) {
+      } else if (section instanceof Sheet sheet && inRows(sheet)) {
         number = notes(pager, grooves, number);
         sheet(pager, sheet, number++);
       } else if (section instanceof Sheet sheet) {
-        grooves.addAll(sheet.grooves());
+        number = notes(pager, grooves, number);
+        pager.section(sheet(sheet), look.sections().startsPage(sheet));
+        grooves.addAll(printed(sheet));
+        number = notes(pager, grooves, number);
       } else if (section instanceof Chart chart) {
         number = notes(pager, grooves, number);
-        pager.section(chart(chart, bottom - TOP), look.sections().startsPage(chart));
+        pager.section(chart(chart, bottom() - TOP), look.sections().startsPage(chart));
       }
     }
     notes(pager, grooves, number);
-    pager.done();
+  }
+
+  /**
+   * Finished pages with the foot.
+   *
+   * @param before how many pages the document has before these
+   * @param all how many it has
+   */
+  List<Handout.Sheet> sheets(Pager pager, int before, int all) {
     List<Handout.Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < pager.pages().size(); i++) {
       List<Mark> marks = new ArrayList<>(pager.pages().get(i));
-      foot(marks, i, pager.pages().size(), caution);
+      foot(marks, before + i, all, caution());
       sheets.add(new Handout.Sheet(marks));
     }
-    String by = lesson.by() == null ? "" : font.showable(lesson.by());
-    return new Handout(look.paper(), font.showable(lesson.title()), by, sheets, pager.bookmarks());
+    return sheets;
   }
 
   /** Grooves and steps that follow each other; returns the number of the next one. */
@@ -108,6 +154,14 @@ public final class HandoutMaker {
   private List<Block> head() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(nameAndDate());
+    blocks.addAll(title());
+    blocks.addAll(key(lesson.grooves()));
+    return blocks;
+  }
+
+  /** Title, author, what is other than written, goals, tempo. */
+  private List<Block> title() {
+    List<Block> blocks = new ArrayList<>();
     double gap = size * 0.35;
     blocks.add(type.text(lesson.title(), size * 2.1, width, gap, true, Face.BOLD));
     if (lesson.by() != null && !lesson.by().isBlank()) {
@@ -117,13 +171,24 @@ public final class HandoutMaker {
     if (!note.isBlank()) {
       blocks.add(type.text(note, size, width, gap, true, Face.ITALIC));
     }
+    sections.prose(look.reader().texts(), width, blocks);
+    blocks.addAll(written.goals(lesson.extras().goals(), width));
+    if (look.reader().teacher()) {
+      blocks.addAll(written.teacher(lesson.extras().teacher(), width));
+    }
     double base = size * 1.6;
     List<Mark> tempo =
         TempoPainter.mark(lesson.setting().tempo(), lesson.setting().feel(), font, 0, base / space);
     blocks.add(new Block(Moving.by(tempo, 0, 0, space), base + size * 0.5, gap, true));
+    return blocks;
+  }
+
+  /** The key of some sections. */
+  List<Block> key(List<Groove> grooves) {
+    List<Block> blocks = new ArrayList<>();
     double small = space * 0.82;
     double letters = size * 0.82 / small;
-    for (Drawing row : Key.rows(lesson.grooves(), width / small, letters, font)) {
+    for (Drawing row : Key.rows(grooves, width / small, letters, font)) {
       List<Mark> marks = Moving.by(row.marks(), 0, 0, small);
       blocks.add(new Block(marks, row.height() * small, size * 0.4, false));
     }
@@ -132,13 +197,19 @@ public final class HandoutMaker {
   }
 
   /** Two lines to write on, at the right of the first page's top. */
-  private Block nameAndDate() {
+  Block nameAndDate() {
     List<Mark> marks = new ArrayList<>();
     double base = size;
     double x = 0;
     double gap = size * 0.6;
     double room = width * 0.62;
     x = ruled(marks, "Name", x, room, base);
+    if (!look.reader().name().isBlank()) {
+      double from = type.width("Name", size) + size;
+      String name =
+          FilledText.clip(look.reader().name(), size * 1.15, room - from, Face.BOLD, font);
+      marks.add(type.line(name, from, base, size * 1.15, Mark.Align.LEFT, Face.BOLD));
+    }
     ruled(marks, "Date", x + gap * 2, width, base);
     return new Block(marks, base + 4, size * 1.2, true);
   }
@@ -164,13 +235,55 @@ public final class HandoutMaker {
 
   // ---- sheets ----
 
+  private List<Block> sheet(Sheet sheet) {
+    List<Block> blocks = new ArrayList<>(sections.heading("", sheet.caption(), width));
+    blocks.set(0, blocks.get(0).marked(List.of(sheet.caption())));
+    blocks.addAll(written.of(sheet, look.reader().teacher(), width));
+    sections.prose(sheet.prose(), width, blocks);
+    return blocks;
+  }
+
+  /** The variations, with the parts left empty that their sheet leaves empty. */
+  private static List<Groove> printed(Sheet sheet) {
+    return sheet.grooves().stream().map(groove -> BlankParts.on(sheet.page(), groove)).toList();
+  }
+
+  private static boolean inRows(Sheet sheet) {
+    return SheetBlocks.fits(sheet) && !sheet.page().blankSticking();
+  }
+
+  /** The sheet as it is printed, without the parts that it leaves empty. */
+  private static Sheet blanked(Sheet sheet) {
+    if (sheet.page().blankParts().isEmpty()) {
+      return sheet;
+    }
+    List<Sheet.Variation> variations =
+        sheet.variations().stream()
+            .map(
+                one ->
+                    new Sheet.Variation(
+                        one.number(),
+                        BlankParts.of(one.groove(), sheet.page().blankParts()),
+                        one.coincided()))
+            .toList();
+    return new Sheet(
+        sheet.name(),
+        sheet.title(),
+        sheet.heading(),
+        sheet.base(),
+        variations,
+        sheet.prose(),
+        sheet.page());
+  }
+
   /** The heading stays with the first row; between rows a page may end. */
   private void sheet(Pager pager, Sheet sheet, int number) {
     String shown = Integer.toString(number);
     List<Block> blocks = new ArrayList<>(sections.heading(shown, sheet.caption(), width));
     blocks.set(0, blocks.get(0).marked(List.of(shown + "  " + sheet.caption())));
+    blocks.addAll(written.of(sheet, look.reader().teacher(), width));
     sections.prose(sheet.prose(), width, blocks);
-    List<Block> rows = new SheetBlocks(look, font, size, space, width).of(sheet);
+    List<Block> rows = new SheetBlocks(look, font, size, space, width).of(blanked(sheet));
     blocks.add(rows.get(0));
     pager.section(blocks, look.sections().startsPage(sheet));
     rows.subList(1, rows.size()).forEach(row -> pager.section(List.of(row)));
@@ -181,6 +294,7 @@ public final class HandoutMaker {
   private List<Block> chart(Chart chart, double page) {
     List<Block> blocks = new ArrayList<>(sections.heading("", chart.caption(), width));
     blocks.set(0, blocks.get(0).marked(List.of(chart.caption())));
+    blocks.addAll(written.of(chart, look.reader().teacher(), width));
     sections.prose(chart.prose(), width, blocks);
     blocks.addAll(new PracticeTable(type, size * 0.92, width).of(chart));
     double high = blocks.stream().mapToDouble(block -> block.height() + block.after()).sum();

@@ -15,6 +15,7 @@ import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
+import tabor.groove.PageNotes;
 import tabor.notation.Score;
 import tabor.notation.Speller;
 
@@ -33,6 +34,7 @@ final class SectionBlocks {
   private final HandoutLook look;
   private final TextMetrics font;
   private final TextSetter type;
+  private final WrittenOn written;
   private final double size;
   private final double space;
   private final double width;
@@ -61,6 +63,7 @@ final class SectionBlocks {
     this.look = look;
     this.font = font;
     this.type = new TextSetter(font);
+    this.written = new WrittenOn(type, size);
     this.size = size;
     this.space = space;
     this.width = width;
@@ -107,7 +110,9 @@ final class SectionBlocks {
   /** Blocks that belong together, and whether they begin a page. */
   record Row(List<Block> blocks, boolean newPage) {}
 
-  private Piece piece(Groove groove, int number) {
+  private Piece piece(Groove whole, int number) {
+    PageNotes page = whole.page();
+    Groove groove = BlankParts.of(whole, page.blankParts());
     Changes changes = look.clean() ? Changes.NONE : Changes.of(groove);
     boolean ownTempo =
         !groove.setting().tempo().equals(head.tempo())
@@ -115,6 +120,12 @@ final class SectionBlocks {
     Look full =
         new Look(width / space, true, true, true, false, ownTempo)
             .withLines(look.sections().lines(groove));
+    if (page.blankSticking()) {
+      full = full.withBoxes();
+    }
+    if (page.blankBars() > 0) {
+      full = full.withBlankBars();
+    }
     return new Piece(
         groove,
         number,
@@ -134,6 +145,19 @@ final class SectionBlocks {
   private final class Cells implements CellRows.Cells {
     @Override
     public boolean fits(int section, int columns) {
+      int most = look.sections().columns(pieces.get(section).groove());
+      if (most > 0 && columns > most) {
+        return false;
+      }
+      Groove groove = pieces.get(section).groove();
+      LineWishes wishes = pieces.get(section).look().lines();
+      boolean oneLine =
+          wishes.starts().isEmpty()
+              && (wishes.barsALine() == 0 || wishes.barsALine() >= groove.bars());
+      // A hand writes wider than type.
+      if (!oneLine || groove.page().blankBars() > 1) {
+        return false;
+      }
       return narrow.computeIfAbsent(
           List.of(section, columns),
           key -> {
@@ -186,6 +210,7 @@ final class SectionBlocks {
       String changed = "Changed: " + piece.changes().text();
       blocks.add(type.text(changed, size * 0.92, room, size * 0.2, true, Face.ITALIC));
     }
+    blocks.addAll(written.of(piece.groove(), look.reader().teacher(), room));
     prose(piece.groove().prose(), room, blocks);
     return blocks;
   }

@@ -14,6 +14,11 @@ public interface SectionWishes {
     return LineWishes.NONE;
   }
 
+  /** How many sections stand beside this one at most, it included; 0 for as many as fit. */
+  default int columns(Section section) {
+    return 0;
+  }
+
   /** True if a page begins with this section. */
   default boolean startsPage(Section section) {
     return false;

@@ -118,7 +118,7 @@ class SpacingProperties {
             .map(
                 bar ->
                     new BarSpacing(
-                        BarPlan.of(bar, true, true, OpenFont.get()), groove.meter(), false))
+                        BarPlan.of(bar, true, true, false, OpenFont.get()), groove.meter(), false))
             .toList();
     Engraving engraving = engrave(groove);
     Map<String, Double> widths = new TreeMap<>();

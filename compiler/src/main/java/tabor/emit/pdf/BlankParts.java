@@ -1,0 +1,89 @@
+package tabor.emit.pdf;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import tabor.groove.Groove;
+import tabor.groove.PageNotes;
+import tabor.groove.Part;
+import tabor.groove.Stroke;
+
+/** A section without the parts that the student is to write in. */
+final class BlankParts {
+  private BlankParts() {}
+
+  /** The section as it is printed, and what it comes from; it sounds as it was. */
+  static Groove of(Groove groove, List<Part> parts) {
+    if (parts.isEmpty()) {
+      return groove;
+    }
+    List<Stroke> written = groove.written();
+    Map<Integer, List<Stroke>> blank = new HashMap<>();
+    for (Stroke stroke : written) {
+      if (parts.stream().anyMatch(part -> part.test(stroke))) {
+        blank.computeIfAbsent(stroke.bar(), bar -> new java.util.ArrayList<>()).add(stroke);
+      }
+    }
+    boolean mirrored = groove.setting().kit().leftHanded();
+    Groove base = groove.base();
+    return new Groove(
+        groove.name(),
+        groove.title(),
+        groove.heading(),
+        base == null ? null : of(base, parts),
+        groove.setting(),
+        groove.bars(),
+        groove.pickup(),
+        groove.strokes().stream()
+            .filter(
+                stroke ->
+                    blank.getOrDefault(stroke.bar(), List.of()).stream()
+                        .noneMatch(one -> isThis(one, stroke, mirrored)))
+            .toList(),
+        written.stream()
+            .filter(stroke -> parts.stream().noneMatch(part -> part.test(stroke)))
+            .toList(),
+        groove.plays(),
+        groove.marks(),
+        groove.hairpins(),
+        groove.prose(),
+        groove.repeats(),
+        groove.page());
+  }
+
+  /** A variation with what its sheet says of the page, but for what is said once for all. */
+  static Groove on(PageNotes sheet, Groove variation) {
+    PageNotes page =
+        new PageNotes(
+            sheet.wishes(),
+            false,
+            List.of(),
+            List.of(),
+            sheet.blankSticking(),
+            sheet.blankParts(),
+            0,
+            List.of());
+    return new Groove(
+        variation.name(),
+        variation.title(),
+        variation.heading(),
+        variation.base(),
+        variation.setting(),
+        variation.bars(),
+        variation.pickup(),
+        variation.strokes(),
+        variation.written(),
+        variation.plays(),
+        variation.marks(),
+        variation.hairpins(),
+        variation.prose(),
+        variation.repeats(),
+        page);
+  }
+
+  /** True if a stroke is struck for one as written, whatever stands in for it on this kit. */
+  private static boolean isThis(Stroke written, Stroke struck, boolean mirrored) {
+    return written.spot().equals(struck.spot())
+        && (mirrored ? written.limb().other() : written.limb()) == struck.limb();
+  }
+}

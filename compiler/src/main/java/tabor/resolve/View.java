@@ -1,0 +1,77 @@
+package tabor.resolve;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import tabor.groove.Player;
+import tabor.kit.Limits;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/**
+ * What one student's section says over a lesson, as far as the music is worked out with it.
+ *
+ * @param speed how fast; null for every tempo as written
+ * @param limits what the student can do; null for what the lesson says
+ * @param counts whether counts are printed; null for as written, as in the next two
+ * @param sticking whether the sticking is printed
+ * @param changes whether changes are marked
+ */
+public record View(
+    Player.@Nullable Speed speed,
+    @Nullable Limits limits,
+    @Nullable Boolean counts,
+    @Nullable Boolean sticking,
+    @Nullable Boolean changes) {
+  /** Everything as written. */
+  public static final View NONE = new View(null, null, null, null, null);
+
+  /** A tempo of the lesson as this student plays it. */
+  public Tempo tempo(Tempo written) {
+    if (speed == null) {
+      return written;
+    }
+    Time perMinute = speed.perMinute();
+    if (perMinute == null) {
+      return written.at(share(written.perMinute()));
+    }
+    return speed.unit() == null
+        ? written.at(perMinute)
+        : new Tempo(speed.unit().length(), perMinute);
+  }
+
+  /** True if one tempo takes the place of all. */
+  boolean setsTempo() {
+    return speed != null && speed.perMinute() != null;
+  }
+
+  /** A number of beats a minute where a share of every tempo is asked for; else as it is. */
+  Time share(Time perMinute) {
+    Time share = speed == null ? null : speed.share();
+    return share == null ? perMinute : perMinute.times(share);
+  }
+
+  Shows shows(Shows written) {
+    return new Shows(
+        counts == null ? written.counts() : counts,
+        sticking == null ? written.sticking() : sticking,
+        changes == null ? written.changes() : changes);
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof View that
+            && Objects.equals(speed, that.speed)
+            && Objects.equals(limits, that.limits)
+            && Objects.equals(counts, that.counts)
+            && Objects.equals(sticking, that.sticking)
+            && Objects.equals(changes, that.changes));
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(speed, limits, counts, sticking, changes);
+  }
+}
