@@ -122,6 +122,11 @@ public final class Completion {
       }
       case "SLOT" -> slots();
       case "AMPERSAND" -> add("&", Kind.COUNT, "every half beat", "");
+      case "BAR_LINE" -> {
+        if (new ModelFilter(context).allows(item, "|")) {
+          add("|", Kind.KEYWORD, "", "");
+        }
+      }
       case "EQUALS" -> add("=", Kind.KEYWORD, "", "");
       case "LANE_START" -> add(":", Kind.KEYWORD, row.usage(), row.meaning());
       default -> {

@@ -30,6 +30,8 @@ final class ModelFilter {
     this.context = context;
   }
 
+  private static final Set<String> LENGTHS = Set.of("time", "times", "bar", "bars");
+
   private static final Set<String> VARIED = Set.of("each", "and");
 
   /** The rules of things that a line says in any order, each once. */
@@ -40,7 +42,7 @@ final class ModelFilter {
    * on the line already and may do so once.
    */
   boolean allows(Item item, String word) {
-    if (!fitsVaried(item, word)) {
+    if (!fitsVaried(item, word) || isSaidTwice(item, word)) {
       return false;
     }
     if (ONCE.stream().anyMatch(item::in) && context.expected().words().contains(word)) {
@@ -84,6 +86,15 @@ final class ModelFilter {
       return varied;
     }
     return !(varied && word.equals("ostinato"));
+  }
+
+  /** How long something is played is said once: in times, in bars or in minutes. */
+  private boolean isSaidTwice(Item item, String word) {
+    List<String> words = context.expected().words();
+    return item.in("playClause")
+        && word.equals("for")
+        && words.contains("play")
+        && words.stream().anyMatch(LENGTHS::contains);
   }
 
   private static boolean needsStrokes(Statement statement) {

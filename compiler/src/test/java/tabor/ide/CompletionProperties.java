@@ -168,7 +168,7 @@ class CompletionProperties {
             ? made + syllables
             : keyless
                 ? made + " key 52"
-                : sideless ? made + " right" : endless ? made + " every 4 times" : made;
+                : sideless ? made + " right" : endless ? made + " for 2 minutes" : made;
       }
       if (expected.place() == ExpectedWords.Place.BEATS) {
         return made + " . . . .";

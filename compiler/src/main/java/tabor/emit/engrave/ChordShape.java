@@ -49,6 +49,8 @@ record ChordShape(
   static final double PAREN = Sign.of("noteheadParenthesisLeft").box().width();
   static final double PAREN_GAP = 0.1;
 
+  private static final double PAREN_HEIGHT = Sign.of("noteheadParenthesisLeft").box().height();
+
   /** How far the patch behind a changed head reaches beyond it. */
   static final double CHANGED_ROOM = 0.28;
 
@@ -191,5 +193,19 @@ record ChordShape(
 
   private static boolean isLine(double y) {
     return Math.floorMod(Math.round(y * 2), 2L) == 0;
+  }
+
+  /**
+   * The size of the parentheses around a ghost stroke: where another stands close above or below,
+   * as quiet kick and quiet pedal do, each gets just its own room.
+   */
+  double parenthesis(Head head) {
+    double nearest = PAREN_HEIGHT;
+    for (Head other : heads()) {
+      if (other != head && other.note().ghost()) {
+        nearest = Math.min(nearest, Math.abs(other.y() - head.y()));
+      }
+    }
+    return Math.max(0.4, Math.min(1, nearest * 0.98 / PAREN_HEIGHT));
   }
 }

@@ -122,8 +122,10 @@ final class NotePainter {
     if (note.ghost()) {
       Sign open = Sign.of("noteheadParenthesisLeft");
       Sign close = Sign.of("noteheadParenthesisRight");
-      marks.add(canvas.sign(open, left - ChordShape.PAREN_GAP - ChordShape.PAREN, y));
-      marks.add(canvas.sign(close, right + ChordShape.PAREN_GAP, y));
+      double scale = chord.parenthesis(head);
+      double gap = ChordShape.PAREN_GAP + ChordShape.PAREN * scale;
+      marks.add(canvas.sign(open, left - gap, y, scale));
+      marks.add(canvas.sign(close, right + ChordShape.PAREN_GAP, y, scale));
     }
     if (note.rimshot()) {
       Sign slash = Sign.of("rimShotSlash");
