@@ -63,6 +63,9 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     for (charts.item = 0; charts.item < charts.stops.size(); charts.item++) {
       chart.items().get(charts.item).match(charts);
     }
+    RoadMap map = RoadMap.of(chart);
+    String total = RoadMap.clock(map.micros()) + ", " + ChartWords.some(map.bars(), "bar");
+    charts.rows.add(Page.Row.of("In all " + total));
     return new Reading(charts.legs, charts.rows, clicks);
   }
 
