@@ -151,7 +151,7 @@ public final class Completion {
 
   private void names(Item item) {
     if (item.in("sectionName") || item.in("furtherName")) {
-      sections(context.kind() == SectionKind.CHART);
+      sections(context.kind());
     } else if (item.in("patternName")) {
       patterns();
     } else if (item.in("kitName")) {
@@ -182,7 +182,9 @@ public final class Completion {
   }
 
   /** Grooves and steps; outside charts only those above the line. */
-  private void sections(boolean below) {
+  /** Charts and players name what stands below them too, players also charts. */
+  private void sections(SectionKind where) {
+    boolean below = where == SectionKind.CHART || where == SectionKind.PLAYER;
     Compiled compiled = context.cursor().compiled();
     for (Definition one : Definitions.visible(compiled, context.library())) {
       SectionKind kind = Definitions.kind(one.section());
@@ -190,8 +192,9 @@ public final class Completion {
           one.compiled() != compiled
               || compiled.span(one.spot()).start() < context.cursor().start();
       boolean sheet = kind == SectionKind.SHEET;
-      if ((kind == SectionKind.GROOVE || kind == SectionKind.STEP || (sheet && below))
-          && (below || above)) {
+      boolean chart = kind == SectionKind.CHART && where == SectionKind.PLAYER;
+      boolean played = kind == SectionKind.GROOVE || kind == SectionKind.STEP;
+      if ((played || chart || (sheet && below)) && (below || above)) {
         add(one.name(), Kind.SECTION, one.title() == null ? "" : one.title(), "");
       }
       if (sheet && (below || above)) {

@@ -15,6 +15,7 @@ import tabor.parse.Reader;
 import tabor.rhythm.Meter;
 import tabor.source.Passage;
 import tabor.source.Span;
+import tabor.syntax.ChartStatement;
 import tabor.syntax.Line;
 import tabor.syntax.SectionKind;
 import tabor.syntax.SheetLine;
@@ -79,6 +80,19 @@ final class CompletionContext {
 
   SectionKind kind() {
     return kind;
+  }
+
+  /** True if a line of the chart above this one plays something. */
+  boolean playsAbove() {
+    int here = cursor.offset() - before.length() - cursor.start();
+    return cursor.section().lines().stream()
+        .filter(line -> line.start() < here)
+        .map(Line::statement)
+        .anyMatch(
+            said ->
+                said instanceof ChartStatement.Play
+                    || said instanceof ChartStatement.Trade
+                    || said instanceof ChartStatement.Climb);
   }
 
   /** Where the word that is being written starts in the file. */

@@ -42,7 +42,7 @@ final class ModelFilter {
    * on the line already and may do so once.
    */
   boolean allows(Item item, String word) {
-    if (!fitsVaried(item, word) || isSaidTwice(item, word)) {
+    if (!fitsVaried(item, word) || isOutOfPlace(item, word)) {
       return false;
     }
     if (ONCE.stream().anyMatch(item::in) && context.expected().words().contains(word)) {
@@ -88,9 +88,17 @@ final class ModelFilter {
     return !(varied && word.equals("ostinato"));
   }
 
-  /** How long something is played is said once: in times, in bars or in minutes. */
-  private boolean isSaidTwice(Item item, String word) {
+  /** Words of a chart that the lines above or the line itself leave no room for. */
+  private boolean isOutOfPlace(Item item, String word) {
     List<String> words = context.expected().words();
+    if (item.in("holdBeats") && word.equals("hold")) {
+      return !context.playsAbove();
+    }
+    if (item.in("playClause") && word.equals("each")) {
+      // A ladder and a trade are of one section.
+      return words.contains("climb") || words.contains("trade");
+    }
+    // How long something is played is said once: in times, in bars or in minutes.
     return item.in("playClause")
         && word.equals("for")
         && words.contains("play")

@@ -104,7 +104,12 @@ class CompletionProperties {
     boolean literal = here.items().stream().anyMatch(i -> here.typed().equals(i.word()));
     boolean named =
         here.items().stream()
-            .anyMatch(i -> i.in("newName") || i.in("newSurface") || i.statement().equals("limits"));
+            .anyMatch(
+                i ->
+                    i.in("newName")
+                        || i.in("sectionRange")
+                        || i.in("newSurface")
+                        || i.statement().equals("limits"));
     // A count may be written in several ways, of which one is offered.
     boolean otherwise = here.typed().contains("/") || here.typed().contains(".");
     boolean listed = here.items().stream().anyMatch(i -> LISTED.contains(i.kind()));
@@ -259,6 +264,7 @@ class CompletionProperties {
           case "groove", "step" ->
               "groove a\n  hihat : x x x x\n  snare : . x . .\n  crash : . . . x\n"
                   + (section.equals("step") ? "step b \"B\"\n" : "");
+          case "chart" -> "groove a\n  hihat : x x x x\nchart c\n  play a\n";
           default -> section + " a \"A\"\n";
         };
     assertThat(items(new MemoryFiles(), heading, heading.length(), true))
