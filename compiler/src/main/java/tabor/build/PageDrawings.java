@@ -64,8 +64,7 @@ final class PageDrawings implements Pictures {
 
   private Engraving engrave(Groove groove, double width) {
     Groove.Setting own = groove.setting();
-    boolean tempo = !own.tempo().equals(head.tempo()) || !own.feel().equals(head.feel());
-    Look look = new Look(width, true, true, true, false, tempo);
+    Look look = new Look(width, true, true, true, false, false).withTempo(own, head);
     Look wanted = clean ? look.clean() : look;
     return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
   }

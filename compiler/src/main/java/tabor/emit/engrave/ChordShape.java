@@ -200,7 +200,7 @@ record ChordShape(
    * as quiet kick and quiet pedal do, each gets just its own room.
    */
   double parenthesis(Head head) {
-    double nearest = PAREN_HEIGHT;
+    double nearest = Double.MAX_VALUE;
     for (Head other : heads()) {
       if (other != head && other.note().ghost()) {
         nearest = Math.min(nearest, Math.abs(other.y() - head.y()));

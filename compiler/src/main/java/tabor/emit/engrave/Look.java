@@ -1,5 +1,7 @@
 package tabor.emit.engrave;
 
+import tabor.groove.Groove;
+
 /**
  * What is drawn of a section, and how wide.
  *
@@ -8,7 +10,7 @@ package tabor.emit.engrave;
  * @param sticking the sticking below, where the section shows it
  * @param changes strokes that a step changed are marked
  * @param heading the section's title stands above its first system
- * @param tempo tempo and swing stand above the first system
+ * @param tempo whether tempo and swing stand above the first system
  * @param lines where lines should break
  * @param ending how the last bar ends
  * @param boxes boxes to write in stand in place of the sticking of the hands
@@ -20,7 +22,7 @@ public record Look(
     boolean sticking,
     boolean changes,
     boolean heading,
-    boolean tempo,
+    Tempo tempo,
     LineWishes lines,
     Ending ending,
     boolean boxes,
@@ -34,6 +36,19 @@ public record Look(
     LOOP,
     /** With a thin and a thick line. */
     FINAL
+  }
+
+  /** Whether a section's tempo is shown. */
+  public enum Tempo {
+    HIDDEN,
+    /** The tempo, and the swing where there is one. */
+    SHOWN,
+    /** The tempo and the feel, straight too: where the rest of the page swings. */
+    WITH_FEEL;
+
+    private static Tempo of(boolean shown) {
+      return shown ? SHOWN : HIDDEN;
+    }
   }
 
   /** Everything, 100 staff spaces wide: the width of a printed page at a staff of 7 mm. */
@@ -60,7 +75,7 @@ public record Look(
         sticking,
         changes,
         heading,
-        tempo,
+        Tempo.of(tempo),
         LineWishes.NONE,
         Ending.LOOP,
         false,
@@ -89,7 +104,18 @@ public record Look(
 
   /** The same without or with tempo and swing. */
   public Look withTempo(boolean shown) {
+    return withTempo(Tempo.of(shown));
+  }
+
+  /** The same without or with tempo and swing. */
+  public Look withTempo(Tempo shown) {
     return new Look(width, counts, sticking, changes, heading, shown, lines, ending, boxes, blank);
+  }
+
+  /** The same with the marks that a section needs under the tempo and feel of the whole page. */
+  public Look withTempo(Groove.Setting own, Groove.Setting page) {
+    boolean feel = !own.feel().equals(page.feel());
+    return withTempo(feel ? Tempo.WITH_FEEL : Tempo.of(!own.tempo().equals(page.tempo())));
   }
 
   /** The same with its bars left empty to be written on. */

@@ -156,8 +156,8 @@ record SectionPlan(
     if (first) {
       // A narrow section is given the width that its words need, up to the line's.
       double words = Math.min(width, Math.max(line.places().end(), Rule.WORDS_WIDTH));
-      if (look.tempo()) {
-        TempoPainter.paint(canvas, groove, words);
+      if (look.tempo() != Look.Tempo.HIDDEN) {
+        TempoPainter.paint(canvas, groove, look.tempo() == Look.Tempo.WITH_FEEL, words);
       }
       if (look.heading()) {
         TempoPainter.heading(canvas, groove.caption(), words);

@@ -21,20 +21,22 @@ public final class TempoPainter {
   /**
    * The tempo and swing marks on the free row above the system.
    *
+   * @param straight straight is said too
    * @param width of a line at most, in staff spaces
    */
-  static void paint(Canvas canvas, Groove groove, double width) {
+  static void paint(Canvas canvas, Groove groove, boolean straight, double width) {
     Tempo tempo = groove.setting().tempo();
     Feel feel = groove.setting().feel();
+    String words = straight || !feel.isStraight() ? feel.words() : "";
     double base = -(canvas.above.reach(0, width) + 0.9);
-    List<Mark> marks = mark(tempo, feel, canvas.font, 0, base);
-    if (right(marks) > width && !feel.isStraight()) {
+    List<Mark> marks = mark(tempo, words, canvas.font, 0, base);
+    if (right(marks) > width && !words.isEmpty()) {
       // The swing has a line of its own under the tempo.
       marks = new ArrayList<>();
       List<String> lines =
-          FilledText.fill(feel.words(), Rule.TEMPO_SIZE, width, Face.REGULAR, canvas.font);
+          FilledText.fill(words, Rule.TEMPO_SIZE, width, Face.REGULAR, canvas.font);
       double y = base - (lines.size() - 1) * Rule.TEMPO_SIZE * LEADING;
-      marks.addAll(mark(tempo, Feel.STRAIGHT, canvas.font, 0, y - Rule.TEMPO_SIZE * LEADING - 0.2));
+      marks.addAll(mark(tempo, "", canvas.font, 0, y - Rule.TEMPO_SIZE * LEADING - 0.2));
       for (String line : lines) {
         marks.add(canvas.words(line, 0, y, Rule.TEMPO_SIZE, Mark.Align.LEFT));
         y += Rule.TEMPO_SIZE * LEADING;
@@ -75,10 +77,14 @@ public final class TempoPainter {
    * @param base the base line of its text
    */
   public static List<Mark> mark(Tempo tempo, Feel feel, TextMetrics font, double x, double base) {
+    return mark(tempo, feel.isStraight() ? "" : feel.words(), font, x, base);
+  }
+
+  private static List<Mark> mark(
+      Tempo tempo, String feel, TextMetrics font, double x, double base) {
     List<Mark> marks = new ArrayList<>();
     double right = note(tempo.beat(), x, base - 0.35, marks);
-    String text =
-        "= " + tempo.perMinute().decimal() + (feel.isStraight() ? "" : "    " + feel.words());
+    String text = "= " + tempo.perMinute().decimal() + (feel.isEmpty() ? "" : "    " + feel);
     double size = Rule.TEMPO_SIZE;
     marks.add(
         new Mark.Words(text, right + 0.5, base, size, Mark.Align.LEFT, font.width(text, size)));

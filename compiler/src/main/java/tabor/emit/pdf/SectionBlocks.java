@@ -114,11 +114,9 @@ final class SectionBlocks {
     PageNotes page = whole.page();
     Groove groove = BlankParts.of(whole, page.blankParts());
     Changes changes = look.clean() ? Changes.NONE : Changes.of(groove);
-    boolean ownTempo =
-        !groove.setting().tempo().equals(head.tempo())
-            || !groove.setting().feel().equals(head.feel());
     Look full =
-        new Look(width / space, true, true, true, false, ownTempo)
+        new Look(width / space, true, true, true, false, false)
+            .withTempo(groove.setting(), head)
             .withLines(look.sections().lines(groove));
     if (page.blankSticking()) {
       full = full.withBoxes();

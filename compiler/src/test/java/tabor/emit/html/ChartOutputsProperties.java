@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -245,7 +246,7 @@ class ChartOutputsProperties {
     assertThat(midi.ticks().exact()).isTrue();
   }
 
-  private static double millis(long tick, TreeMap<Long, Integer> tempi, int division) {
+  private static double millis(long tick, SortedMap<Long, Integer> tempi, int division) {
     double micros = 0;
     long from = 0;
     int tempo = 500_000;
