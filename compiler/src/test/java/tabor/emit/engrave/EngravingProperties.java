@@ -140,9 +140,12 @@ class EngravingProperties {
                 + stroke.surface().name());
       }
     }
-    // Further strokes of rolls that are written out come on top: see RollProperties.
-    assertThat(drawn).doesNotHaveDuplicates().containsAll(played);
-    for (String more : drawn.stream().filter(one -> !played.contains(one)).toList()) {
+    // Further strokes of rolls that are written out come on top: see RollProperties. In sections
+    // without sense one of them may meet another stroke of its limb.
+    assertThat(drawn).containsAll(played);
+    List<String> further = new ArrayList<>(drawn);
+    played.forEach(further::remove);
+    for (String more : further) {
       String surface = more.substring(more.lastIndexOf(' ') + 1);
       assertThat(engraving.score().groove().strokes())
           .as(more)
