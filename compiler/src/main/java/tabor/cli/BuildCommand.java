@@ -71,8 +71,8 @@ final class BuildCommand implements Callable<Integer> {
   private boolean noCountIn;
 
   @Option(
-      names = "--clear",
-      description = "Pictures (png) on a clear ground instead of a white one.")
+      names = "--transparent",
+      description = "Pictures (png) on a transparent ground instead of a white one.")
   private boolean clear;
 
   @Option(

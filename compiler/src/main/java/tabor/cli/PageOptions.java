@@ -9,7 +9,7 @@ import tabor.emit.pdf.Paper;
 
 /** The options that say how a handout is printed. */
 final class PageOptions {
-  @Option(names = "--page", paramLabel = "PAPER", description = "a4 (the default) or letter.")
+  @Option(names = "--paper", paramLabel = "PAPER", description = "a4 (the default) or letter.")
   private @Nullable String page;
 
   @Option(names = "--large", description = "Notes and letters to be read from a metre away.")
@@ -40,7 +40,7 @@ final class PageOptions {
     String asked = page == null ? "a4" : page;
     Paper paper =
         Paper.of(asked.toLowerCase(Locale.ROOT))
-            .orElseThrow(() -> Failure.usage("--page takes a4 or letter, not " + asked));
+            .orElseThrow(() -> Failure.usage("--paper takes a4 or letter, not " + asked));
     String words = noCaution ? "" : caution == null ? HandoutLook.CAUTION : caution;
     return new HandoutLook(paper, large, clean, words)
         .withReader(new HandoutLook.Reader("", List.of(), teacher, page != null));

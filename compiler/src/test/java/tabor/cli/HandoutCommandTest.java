@@ -67,7 +67,7 @@ class HandoutCommandTest {
   @Test
   void buildPrintsTheSamePage() throws IOException {
     Path pdf = folder.resolve("bar.pdf");
-    String[] page = {"--page", "letter", "--large", "--clean"};
+    String[] page = {"--paper", "letter", "--large", "--clean"};
     run("handout", lesson.toString(), "-o", pdf.toString(), page[0], page[1], page[2], page[3]);
     byte[] handout = Files.readAllBytes(pdf);
     Files.delete(pdf);
@@ -78,7 +78,7 @@ class HandoutCommandTest {
 
   @Test
   void wrongWordsAreSaid() {
-    assertThat(run("handout", lesson.toString(), "--page", "a5")).isEqualTo(ExitCode.USAGE);
+    assertThat(run("handout", lesson.toString(), "--paper", "a5")).isEqualTo(ExitCode.USAGE);
     assertThat(err.toString(StandardCharsets.UTF_8)).contains("a4 or letter, not a5");
   }
 

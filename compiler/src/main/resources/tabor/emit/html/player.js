@@ -91,7 +91,9 @@ const Player = (() => {
     mine.cursor.loop = settings.loop;
     // The context may take its time to run: until it does its clock stands still, and what is handed
     // over waits for it. The clock is read in a task of its own, after whatever had to be computed.
-    const late = new Promise((_, no) => setTimeout(() => no(new Error("late")), PATIENCE));
+    // An engine may run long before it says so.
+    const late = new Promise((_, no) =>
+      setTimeout(() => context.state !== "running" && no(new Error("late")), PATIENCE));
     Promise.race([opened, late]).catch((error) => run === mine && fail(refusal(error)));
     Shelf.prepared(soon(mine))
       .then(() => new Promise((done) => setTimeout(done)))

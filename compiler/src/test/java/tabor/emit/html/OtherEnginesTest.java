@@ -60,6 +60,10 @@ class OtherEnginesTest {
       firefox.get(page());
       for (String button : new String[] {"Play0", "Play4", "Play"}) {
         firefox.click("#" + button + " .word");
+        if (isHeldBack(firefox)) {
+          // A machine with much to do: once more, as the page says.
+          firefox.click("#" + button + " .word");
+        }
         skipWithoutSound(firefox, button);
         assertThat(firefox.run(until("Page.state().struck > 0 && Page.state().playing")))
             .isEqualTo("true");
@@ -75,13 +79,17 @@ class OtherEnginesTest {
   /** Firefox opens no context on a machine without any sound; then the page must say so. */
   private static void skipWithoutSound(FirefoxSession firefox, String button)
       throws InterruptedException {
-    firefox.run(until("Page.state().context === 'running' || !Page.state().playing"));
-    if (firefox.run("Page.state().context").equals("suspended")) {
+    if (isHeldBack(firefox)) {
       assertThat(firefox.run("document.getElementById('Status').textContent"))
           .startsWith("The browser holds the sound back.");
       assertThat(firefox.run(word(button))).isEqualTo("Play");
       assumeTrue(false, "skipped: this machine has no sound for Firefox; the page said so");
     }
+  }
+
+  private static boolean isHeldBack(FirefoxSession firefox) throws InterruptedException {
+    firefox.run(until("Page.state().context === 'running' || !Page.state().playing"));
+    return firefox.run("Page.state().context").equals("suspended");
   }
 
   private static String word(String button) {
