@@ -1,7 +1,6 @@
 package tabor.emit.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +14,16 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The page in the engines of Safari and Firefox: it loads, plays and stops by its buttons. */
 class OtherEnginesTest {
+  private static final String SOUNDS =
+      "(Page.state().struck > 0 && Page.state().playing && Page.state().context === 'running')";
+
+  /**
+   * Without sound an engine never runs its context, or stops it soon; then the page must say so.
+   */
+  private static final String HELD_BACK =
+      "(!Page.state().playing && document.getElementById('Status').textContent"
+          + ".startsWith('The browser holds the sound back.'))";
+
   @TempDir static Path folder;
 
   private static String page() throws IOException {
@@ -32,7 +41,10 @@ class OtherEnginesTest {
         WebElement word = webkit.driver.findElement(By.cssSelector("#" + button + " .word"));
         webkit.driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", word);
         word.click();
-        await(webkit, "return Page.state().struck > 0 && Page.state().playing");
+        if (isHeldBack(webkit)) {
+          assertThat(word.getText()).isEqualTo("Play");
+          return;
+        }
         assertThat(word.getText()).isEqualTo("Stop");
         word.click();
         await(webkit, "return !Page.state().playing");
@@ -44,6 +56,12 @@ class OtherEnginesTest {
       await(webkit, "return Page.state().context === 'suspended'");
       assertThat(webkit.driver.findElement(By.id("Status")).getText()).isEqualTo("Loop off");
     }
+  }
+
+  /** A machine whose sound gives out: the click was taken, and the page says what is the matter. */
+  private static boolean isHeldBack(WebKitSession webkit) {
+    await(webkit, "return " + SOUNDS + " || " + HELD_BACK);
+    return Boolean.TRUE.equals(webkit.driver.executeScript("return " + HELD_BACK));
   }
 
   private static void await(WebKitSession webkit, String script) {
@@ -60,13 +78,11 @@ class OtherEnginesTest {
       firefox.get(page());
       for (String button : new String[] {"Play0", "Play4", "Play"}) {
         firefox.click("#" + button + " .word");
-        if (isHeldBack(firefox)) {
-          // A machine with much to do: once more, as the page says.
-          firefox.click("#" + button + " .word");
+        assertThat(firefox.run(until(SOUNDS + " || " + HELD_BACK))).isEqualTo("true");
+        if (firefox.run("String(" + HELD_BACK + ")").equals("true")) {
+          assertThat(firefox.run(word(button))).isEqualTo("Play");
+          return;
         }
-        skipWithoutSound(firefox, button);
-        assertThat(firefox.run(until("Page.state().struck > 0 && Page.state().playing")))
-            .isEqualTo("true");
         assertThat(firefox.run(word(button))).isEqualTo("Stop");
         firefox.click("#" + button + " .word");
         assertThat(firefox.run(until("!Page.state().playing"))).isEqualTo("true");
@@ -76,31 +92,16 @@ class OtherEnginesTest {
     }
   }
 
-  /** Firefox opens no context on a machine without any sound; then the page must say so. */
-  private static void skipWithoutSound(FirefoxSession firefox, String button)
-      throws InterruptedException {
-    if (isHeldBack(firefox)) {
-      assertThat(firefox.run("document.getElementById('Status').textContent"))
-          .startsWith("The browser holds the sound back.");
-      assertThat(firefox.run(word(button))).isEqualTo("Play");
-      assumeTrue(false, "skipped: this machine has no sound for Firefox; the page said so");
-    }
-  }
-
-  private static boolean isHeldBack(FirefoxSession firefox) throws InterruptedException {
-    firefox.run(until("Page.state().context === 'running' || !Page.state().playing"));
-    return firefox.run("Page.state().context").equals("suspended");
-  }
-
   private static String word(String button) {
     return "document.querySelector('#" + button + " .word').textContent";
   }
 
   /**
-   * A promise that is kept once a condition holds; without it the page's state after half a minute.
+   * A promise that is kept once a condition holds; without it the page's state after a quarter of a
+   * minute.
    */
   private static String until(String condition) {
-    return "new Promise((done) => { let left = 600; const look = () => ("
+    return "new Promise((done) => { let left = 300; const look = () => ("
         + condition
         + ") ? done('true') : left-- > 0 ? setTimeout(look, 50) :"
         + " done(JSON.stringify(Page.state())); look(); })";
