@@ -5,8 +5,8 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.source.Span;
-import tabor.syntax.LaneBar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 

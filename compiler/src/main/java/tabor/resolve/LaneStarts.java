@@ -4,8 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.source.Span;
-import tabor.syntax.LaneBar;
 import tabor.syntax.Beat;
+import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 
 /** What the first bar of a variation may not begin with: nothing stands before it. */

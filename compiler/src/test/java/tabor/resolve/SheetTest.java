@@ -78,7 +78,8 @@ class SheetTest {
         .as("a stroke that is there is a place too")
         .isEqualTo("0 1/4 | 0 1/2 | 0 3/4 | 0 1/4 1/2 | 0 1/4 3/4 | 0 1/2 3/4");
     assertThat(kicks(" each add kick at every triplet\n").split(" \\| ", -1)[0]).isEqualTo("0");
-    assertThat(kicks(" each add kick at every triplet\n").split(" \\| ", -1)[1]).isEqualTo("0 1/12");
+    assertThat(kicks(" each add kick at every triplet\n").split(" \\| ", -1)[1])
+        .isEqualTo("0 1/12");
   }
 
   @Test
