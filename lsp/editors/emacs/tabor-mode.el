@@ -244,7 +244,7 @@
   `(,tabor-mode-lane (,pattern (progn (goto-char (match-beginning 1)) (match-end 1)) nil (0 ,face t))))
 
 (defvar tabor-mode-font-lock
-  `((,(rx bol (* blank) (or "groove" "step" "chart" "pattern" "kit") (+ blank)
+  `((,(rx bol (* blank) (or "groove" "step" "sheet" "chart" "player" "pattern" "kit") (+ blank)
           (group (any "a-z") (* (any "a-z0-9-"))))
      (1 font-lock-function-name-face))
     ,@(mapcar (lambda (each) (list (tabor-mode-words (car each)) 0 (cdr each)))

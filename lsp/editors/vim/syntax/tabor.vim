@@ -18,11 +18,11 @@ syntax match taborLevel contained /\%([[:alnum:]_.-]\)\@1<!\%(accented\|ghosted\
 syntax match taborValue contained /\%([[:alnum:]_.-]\)\@1<!\%(sixteenth-triplets\|sixteenth-triplet\|dotted-sixteenth\|quarter-triplets\|quarter-triplet\|dotted-quarter\|thirty-seconds\|dotted-eighth\|thirty-second\|dotted-half\|quintuplets\|no-changes\|quintuplet\|septuplets\|sixteenths\|septuplet\|sixteenth\|circle-x\|quarters\|sticking\|straight\|triangle\|triplets\|changes\|diamond\|doubles\|eighths\|quarter\|triplet\|counts\|eighth\|halves\|normal\|reach\|swing\|half\|none\|off\|as\|ff\|mf\|mp\|on\|pp\|f\|p\|x\)\%([[:alnum:]_-]\|\.[[:alnum:]]\)\@!/
 syntax match taborWord contained /\%([[:alnum:]_.-]\)\@1<!\%(left-handed\|open-handed\|ta-ka-di-mi\|diminuendo\|crescendo\|left-lead\|count-in\|language\|ostinato\|sections\|between\|columns\|degrees\|dynamic\|earlier\|follows\|grouped\|minutes\|rimshot\|seconds\|surface\|teacher\|through\|without\|column\|diddle\|double\|letter\|levels\|limits\|minute\|pickup\|second\|spread\|threes\|triple\|beats\|blank\|choke\|click\|climb\|every\|first\|fours\|large\|later\|place\|plays\|shift\|split\|staff\|tempo\|times\|title\|trade\|weeks\|where\|bars\|beat\|buzz\|days\|drag\|drop\|each\|feel\|fill\|flam\|from\|goal\|head\|high\|hold\|last\|like\|mark\|move\|next\|only\|open\|over\|page\|play\|rest\|roll\|ruff\|show\|swap\|take\|text\|time\|twos\|week\|with\|add\|and\|bar\|cue\|day\|for\|key\|log\|new\|say\|use\|a4\|at\|by\|cm\|de\|en\|es\|fr\|in\|of\|to\|a\|e\)\%([[:alnum:]_-]\|\.[[:alnum:]]\)\@!/
 " end generated words
-syntax match taborName contained /\%(^\s*\%(groove\|step\|chart\|pattern\|kit\)\s\+\)\@<=\%(like\>\|from\>\)\@![a-z][[:alnum:]-]*/
+syntax match taborName contained /\%(^\s*\%(groove\|step\|sheet\|chart\|player\|pattern\|kit\)\s\+\)\@<=\%(like\>\|from\>\)\@![a-z][[:alnum:]-]*/
 
 syntax match taborCount contained /\%([[:alnum:]-]\)\@1<!\d\+\%([ea&+]\|st\|nd\|rd\|th\|%\)\?\%(\.\d\+\)*\%(\/\d\+\)\?\%(\w\)\@!/
 syntax match taborCount contained /\%(\S\)\@1<![&+ea]\%(\S\)\@!/
-syntax match taborSign contained /[,=+]/
+syntax match taborSign contained /[,=+|]/
 
 " What follows the colon of a part or a pattern.
 syntax match taborLane contained /\%([[:alnum:].-]\s*\)\@<=:.*$/ contains=taborBar,taborStroke,taborAccent,taborRest,taborOrnament,taborSpread,taborGhost,taborComment,taborText

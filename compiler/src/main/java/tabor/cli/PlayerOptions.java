@@ -78,7 +78,7 @@ final class PlayerOptions {
       words.add("open-handed");
     }
     if (options.on() != null) {
-      words.add("on the kit " + options.on());
+      words.add("on the " + options.on() + " kit");
     }
     Player.Speed speed = options.view().speed();
     if (options.tempo() != null) {

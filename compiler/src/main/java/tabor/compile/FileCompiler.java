@@ -14,13 +14,9 @@ import tabor.compile.UseGraph.Source;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Chart;
-import tabor.groove.Groove;
 import tabor.groove.Player;
 import tabor.groove.Section;
-import tabor.groove.Sheet;
-import tabor.perform.Performer;
 import tabor.resolve.ChartResolver;
-import tabor.resolve.ChartSize;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
 import tabor.resolve.PatternChecks;
@@ -36,22 +32,6 @@ import tabor.syntax.SectionKind;
 
 /** One compilation of one file. */
 final class FileCompiler {
-  /** Most strokes that the sections of a file may hold together, however long it is. */
-  private static final long MOST_STROKES = 250_000;
-
-  /** What the sections of a file may cost to work out together, however long it is. */
-  private static final long MOST_EFFORT = 20_000_000;
-
-  /** What a few words may ask for: every output grows with it. */
-  private static final long LEAST_STROKES = 40_000;
-
-  private static final long LEAST_EFFORT = 3_000_000;
-
-  /** What each character of a text may add to that. */
-  private static final long STROKES_OF_A_CHARACTER = 2;
-
-  private static final long EFFORT_OF_A_CHARACTER = 40;
-
   private final Source source;
   private final SourceDocument document;
   private final Edition edition;
@@ -67,11 +47,7 @@ final class FileCompiler {
   private final Map<SectionNode, PlayerResolver.Built> builtPlayers = new IdentityHashMap<>();
   private final Map<String, Player> players = new LinkedHashMap<>();
   private final List<Memo> memos = new ArrayList<>();
-  private final long mostStrokes;
-  private final long mostEffort;
-  private long strokes;
-  private long effort;
-  private long sounds;
+  private final FileBounds bounds;
 
   FileCompiler(Source source, Edition edition, Options options, List<Compiler.Used> used) {
     this.source = source;
@@ -81,9 +57,7 @@ final class FileCompiler {
     this.used = used;
     this.kits = source.kits();
     this.scope = new FileScope(edition.defaults(kits), options, kits);
-    long length = document.length();
-    this.mostStrokes = Math.min(MOST_STROKES, LEAST_STROKES + STROKES_OF_A_CHARACTER * length);
-    this.mostEffort = Math.min(MOST_EFFORT, LEAST_EFFORT + EFFORT_OF_A_CHARACTER * length);
+    this.bounds = new FileBounds(edition, document.length());
   }
 
   Result compile() {
@@ -235,9 +209,9 @@ final class FileCompiler {
       String name = own == null ? node.kind.word() + "-" + number : own.text();
       boolean free = declareName(node, name);
       Resolved found =
-          effort > mostEffort
+          bounds.isExceeded()
               ? new Resolved(null, true, List.of(), 0)
-              : withinBounds(
+              : bounds.section(
                   node,
                   resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
       resolved.put(node, found);
@@ -252,9 +226,9 @@ final class FileCompiler {
     String name = node.ownName == null ? "sheet" : node.ownName.text();
     boolean free = declareName(node, name);
     Resolved found =
-        effort > MOST_EFFORT
+        bounds.isExceeded()
             ? new Resolved(null, true, List.of(), 0)
-            : withinBounds(
+            : bounds.section(
                 node, resolve(node, name, () -> SheetResolver.resolve(node.syntax, name, scope)));
     resolved.put(node, found);
     if (free) {
@@ -289,59 +263,13 @@ final class FileCompiler {
     return result;
   }
 
-  private Resolved withinBounds(SectionNode node, Resolved found) {
-    List<Groove> grooves =
-        found.section() instanceof Sheet sheet
-            ? sheet.grooves()
-            : found.section() instanceof Groove groove ? List.of(groove) : List.of();
-    for (Groove groove : grooves) {
-      // A step that changes nothing costs as much as any other in most outputs.
-      strokes += groove.written().size();
-    }
-    effort += found.effort();
-    if (strokes > mostStrokes) {
-      // Nothing below is worked out.
-      effort = Long.MAX_VALUE;
-      return tooLong(
-          node, found, "the sections so far have more than " + mostStrokes + " strokes together");
-    }
-    return effort <= mostEffort
-        ? found
-        : tooLong(
-            node, found, "the sections so far have too many changes of too many strokes together");
-  }
-
-  private Resolved tooLong(SectionNode node, Resolved found, String message) {
-    edition.memo(node).resolved = null;
-    List<Diagnostic> problems = new ArrayList<>(found.diagnostics());
-    problems.add(
-        Diagnostic.of(Code.TOO_LONG, node.headingLine().spot(), message)
-            .help("make several files of this one"));
-    return new Resolved(null, true, problems, 0);
-  }
-
   private void charts() {
     for (SectionNode node : document.nodes()) {
       if (node.kind == SectionKind.CHART) {
         String name = node.ownName == null ? "chart" : node.ownName.text();
         Resolved found = resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
         if (found.section() instanceof Chart chart) {
-          Performer.Size size =
-              found.partial()
-                  ? new Performer.Size(ChartSize.sounds(chart), false)
-                  : Performer.size(chart);
-          sounds += size.strokes();
-          if (size.isTooLong()) {
-            found = tooLong(node, found, "this chart is longer than Tabor plays: at most 24 hours");
-          } else if (sounds > ChartSize.MOST_SOUNDS && !found.partial()) {
-            found =
-                tooLong(
-                    node,
-                    found,
-                    "the charts so far have more than "
-                        + ChartSize.MOST_SOUNDS
-                        + " strokes together");
-          }
+          found = bounds.chart(node, chart, found);
         }
         resolved.put(node, found);
       }

@@ -42,7 +42,26 @@ final class HeadingMistakes {
     if (at > end || end == 1) {
       return null;
     }
-    return spelling(line, tokens, end, offending, simulation);
+    SyntaxProblem title = unquotedTitle(kind, line, tokens, end);
+    return title != null ? title : spelling(line, tokens, end, offending, simulation);
+  }
+
+  /** A name, then words that begin with a capital: a title that lost its quotes. */
+  private static @Nullable SyntaxProblem unquotedTitle(
+      SectionKind kind, String line, List<Token> tokens, int end) {
+    boolean titled = kind != SectionKind.PATTERN && kind != SectionKind.KIT;
+    if (!titled || end < 3) {
+      return null;
+    }
+    Span span = Spans.between(tokens.get(2), tokens.get(end - 1));
+    String title = span.in(line);
+    String name = tokens.get(1).getText();
+    if (!name.equals(name(name)) || !Character.isUpperCase(title.charAt(0))) {
+      return null;
+    }
+    String quoted = '"' + title + '"';
+    return SyntaxProblem.of(span, "a title stands in quotes", "Write " + name + " " + quoted)
+        .fix("Write " + quoted, span, quoted);
   }
 
   private static SyntaxProblem nameless(SectionKind kind, Token title) {

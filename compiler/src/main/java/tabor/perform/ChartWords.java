@@ -62,8 +62,8 @@ public final class ChartWords implements Chart.Cases<String> {
     String unit = climb.unit() == Chart.Every.BARS ? "bar" : "time";
     String each =
         seconds == null
-            ? "each tempo " + some(climb.every(), unit)
-            : "for " + time(seconds) + " in all, each tempo alike";
+            ? some(climb.every(), unit) + " at each tempo"
+            : "for " + time(seconds) + " in all, the same at each tempo";
     return each + extras(climb.extras());
   }
 

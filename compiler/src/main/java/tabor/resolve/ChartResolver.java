@@ -31,11 +31,8 @@ import tabor.syntax.Text;
 
 /** Works out one chart. */
 public final class ChartResolver implements ChartStatement.Cases<@Nullable Void> {
-  private static final int MOST_TIMES = 100_000;
-  private static final int MOST_RUNGS = 10_000;
   private static final int MOST_PLAYED = 512;
   private static final int MOST_COUNT_IN = 64;
-  private static final Time A_DAY = Time.of(24 * 60 * 60);
 
   private final Scope scope;
   private final Problems problems;
@@ -46,6 +43,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private final Map<Integer, TempoMark> bare = new HashMap<>();
 
   private final ChartNames names;
+  private final ChartAmounts amounts;
   private Chart.SetClick click = new Chart.SetClick(Chart.Click.OFF);
   private @Nullable TempoMark tempo;
   private @Nullable Feel feel;
@@ -56,6 +54,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     this.scope = scope;
     this.problems = new Problems(name);
     this.names = new ChartNames(scope, problems);
+    this.amounts = new ChartAmounts(problems, scope.options().view());
     this.line = heading;
   }
 
@@ -88,7 +87,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       }
     }
     Text title = heading.statement() instanceof Heading.Chart chart ? chart.title() : null;
-    resolver.partial |= resolver.names.partial();
+    resolver.partial |= resolver.names.partial() || resolver.amounts.partial();
     List<Chart.Item> finished =
         new ChartNeighbours(resolver.problems, resolver.items, resolver.lines, resolver.bare)
             .finished();
@@ -133,23 +132,9 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     return own == null ? groove.setting().feel() : own;
   }
 
-  /** The number that a line says; 0, and said so, if it is out of range. */
-  private int within(Num number, int most, String what) {
-    int value = number.whole();
-    if (value >= 1 && value <= most) {
-      return value;
-    }
-    partial = true;
-    problems.add(
-        problems
-            .make(Code.TOO_LONG, line, number.span(), what + " is longer than Tabor plays")
-            .help("write " + most + " or fewer"));
-    return 0;
-  }
-
   @Override
   public @Nullable Void countIn(ChartStatement.CountIn item) {
-    int bars = within(item.bars(), MOST_COUNT_IN, "this count-in");
+    int bars = amounts.within(line, item.bars(), MOST_COUNT_IN, "this count-in");
     if (bars > 0) {
       put(new Chart.CountIn(bars, null, fallback()));
     }
@@ -179,8 +164,9 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void clickBars(ChartStatement.ClickBars item) {
-    int on = within(item.on(), SectionDraft.MOST_BARS, "this stretch of click");
-    int off = within(item.off(), SectionDraft.MOST_BARS, "this stretch without click");
+    int on = amounts.within(line, item.on(), SectionDraft.MOST_BARS, "this stretch of click");
+    int off =
+        amounts.within(line, item.off(), SectionDraft.MOST_BARS, "this stretch without click");
     Chart.Click wanted = click.click() == Chart.Click.OFF ? Chart.Click.ON : click.click();
     return on == 0 || off == 0 ? null : click(new Chart.SetClick(wanted, click.beats(), on, off));
   }
@@ -195,7 +181,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   public @Nullable Void play(ChartStatement.Play item) {
     ChartStatement.Clauses said = item.clauses();
     TempoMark own = said.tempo() == null ? null : TempoMark.of(said.tempo());
-    Chart.Amount amount = amount(said);
+    Chart.Amount amount = amounts.amount(line, said);
     List<Section> named = new ArrayList<>();
     List<Chart.Turn> turns = new ArrayList<>();
     for (Name name : item.sections()) {
@@ -223,42 +209,11 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     return null;
   }
 
-  /** How often or how long; null, and said so, if that is too much. */
-  private Chart.@Nullable Amount amount(ChartStatement.Clauses said) {
-    Num times = said.times();
-    Num bars = said.bars();
-    ChartStatement.Duration time = said.time();
-    if (time != null) {
-      Time seconds = seconds(time);
-      return seconds == null ? null : new Chart.Amount(0, 0, seconds);
-    }
-    if (bars != null) {
-      int count = within(bars, MOST_TIMES, "this line");
-      return count == 0 ? null : new Chart.Amount(0, count, null);
-    }
-    int count = times == null ? 1 : within(times, MOST_TIMES, "this line");
-    return count == 0 ? null : new Chart.Amount(count, 0, null);
-  }
-
-  /** A length of time in seconds; null, and said so, if it is longer than a day. */
-  private @Nullable Time seconds(ChartStatement.Duration time) {
-    Time seconds = time.number().value().times(time.minutes() ? 60 : 1);
-    if (seconds.compareTo(A_DAY) <= 0) {
-      return seconds;
-    }
-    partial = true;
-    problems.add(
-        problems
-            .make(Code.TOO_LONG, line, time.span(), "this is longer than 24 hours")
-            .help("write a shorter time"));
-    return null;
-  }
-
   @Override
   public @Nullable Void trade(ChartStatement.Trade item) {
     ChartStatement.Clauses said = item.clauses();
     TempoMark own = said.tempo() == null ? null : TempoMark.of(said.tempo());
-    Chart.Amount amount = amount(said);
+    Chart.Amount amount = amounts.amount(line, said);
     Groove groove = groove(item.section());
     if (groove == null || amount == null) {
       return null;
@@ -289,7 +244,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void rest(ChartStatement.Rest item) {
-    int bars = within(item.bars(), SectionDraft.MOST_BARS, "this rest");
+    int bars = amounts.within(line, item.bars(), SectionDraft.MOST_BARS, "this rest");
     if (bars > 0) {
       put(new Chart.Rest(bars, null, fallback()));
     }
@@ -298,7 +253,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void restTime(ChartStatement.RestTime item) {
-    Time seconds = seconds(item.length());
+    Time seconds = amounts.seconds(line, item.length());
     if (seconds != null) {
       put(new Chart.Pause(seconds));
     }
@@ -307,7 +262,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void ramp(ChartStatement.Ramp item) {
-    int bars = within(item.bars(), MOST_TIMES, "this change of tempo");
+    int bars = amounts.within(line, item.bars(), ChartAmounts.MOST_TIMES, "this change of tempo");
     TempoMark written = TempoMark.of(item.from());
     View view = scope.options().view();
     TempoMark from = new TempoMark(written.beat(), view.share(written.perMinute()));
@@ -366,9 +321,12 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     Groove groove = groove(item.section());
     Num often = item.every();
     boolean inBars = item.inBars();
-    int every = often == null ? 1 : within(often, MOST_TIMES, "one step of this ladder");
+    int every =
+        often == null
+            ? 1
+            : amounts.within(line, often, ChartAmounts.MOST_TIMES, "one step of this ladder");
     ChartStatement.Duration time = item.clauses().time();
-    Time seconds = time == null ? null : seconds(time);
+    Time seconds = time == null ? null : amounts.seconds(line, time);
     if (groove == null || every == 0 || (time != null && seconds == null)) {
       return null;
     }
@@ -388,7 +346,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
               .help("climb every " + groove.bars() + " bars, or a multiple"));
       return null;
     }
-    List<Tempo> tempi = rungs(item, groove);
+    List<Tempo> tempi = amounts.rungs(line, item, groove);
     if (tempi.isEmpty()) {
       return null;
     }
@@ -404,35 +362,6 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
             seconds,
             names.extras(line, item.clauses(), List.of(first))));
     return null;
-  }
-
-  /** The tempi of a ladder; none, and said so, if they are too many. */
-  private List<Tempo> rungs(ChartStatement.Climb item, Groove groove) {
-    View view = scope.options().view();
-    Time from = view.share(item.from().value());
-    Time to = view.share(item.to().value());
-    Time by = view.share(item.by().value());
-    Time distance = to.minus(from);
-    Time size = distance.sign() < 0 ? distance.negate() : distance;
-    if (size.over(by).compareTo(Time.of(MOST_RUNGS)) > 0) {
-      problems.add(
-          problems
-              .make(
-                  Code.TOO_LONG,
-                  line,
-                  item.span(),
-                  "this ladder has more than " + MOST_RUNGS + " steps")
-              .help("climb by more at a time"));
-      return List.of();
-    }
-    Time beat = groove.meter().tempoBeat();
-    List<Tempo> tempi = new ArrayList<>();
-    Time step = distance.sign() < 0 ? by.negate() : by;
-    for (Time at = from; distance.sign() < 0 ? to.before(at) : at.before(to); at = at.plus(step)) {
-      tempi.add(new Tempo(beat, at));
-    }
-    tempi.add(new Tempo(beat, to));
-    return tempi;
   }
 
   /** Says so where the chart grows longer than a day, or beyond what can be written out. */

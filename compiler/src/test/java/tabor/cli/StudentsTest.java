@@ -138,7 +138,7 @@ class StudentsTest {
     assertThat(text(out.resolve("week.mia.pdf")))
         .contains(
             "Mia",
-            "On the kit junior, at 80 %.",
+            "On the junior kit, at 80 %.",
             "Lead with the right hand. [loud]",
             "Begin with the left.",
             "Even eighths at 92",

@@ -319,4 +319,19 @@ class ReaderTest {
     assertThat(hit.grace()).isEqualTo(2);
     assertThat(hit.suffixes()).containsExactly(Beat.Suffix.DIDDLE);
   }
+
+  /** What begins with a capital after a name is a title; two lower-case words are one name. */
+  @Test
+  void aTitleWithoutQuotesIsNoPartOfTheName() {
+    for (String heading : new String[] {"player mia Mia", "groove beat The beat", "chart c Form"}) {
+      SectionSyntax section = new Reader().read(new Passage(heading + "\n"));
+      assertThat(section.problems()).hasSize(1);
+      assertThat(section.problems().get(0).message()).isEqualTo("a title stands in quotes");
+      String title = heading.split(" ", 3)[2];
+      assertThat(section.problems().get(0).fixes().get(0).title())
+          .isEqualTo("Write \"" + title + '"');
+    }
+    assertThat(new Reader().read(new Passage("groove rock beat\n")).problems().get(0).message())
+        .isEqualTo("a name is one word, but here stand several");
+  }
 }

@@ -65,7 +65,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     }
     RoadMap map = RoadMap.of(chart);
     String total = RoadMap.clock(map.micros()) + ", " + ChartWords.some(map.bars(), "bar");
-    charts.rows.add(Page.Row.of("In all " + total));
+    charts.rows.add(Page.Row.of("Total " + total));
     return new Reading(charts.legs, charts.rows, clicks);
   }
 

@@ -28,7 +28,7 @@ final class PracticeTable {
   private static final double LEADING = 1.3;
 
   private static final List<String> HEADS =
-      List.of("", "What", "How much", "Bars", "Tempo", "Cue", "Bar", "At");
+      List.of("", "What", "How much", "Bars", "Tempo", "Cue", "Bar", "Start");
 
   /** Columns of running text, the others being as narrow as they can. */
   private static final Map<Integer, Double> WIDE = Map.of(1, 0.3, 2, 0.28, 4, 0.19, 5, 0.23);
@@ -61,7 +61,7 @@ final class PracticeTable {
       }
     }
     String total =
-        "In all " + RoadMap.clock(map.micros()) + ", " + ChartWords.some(map.bars(), "bar") + ".";
+        "Total " + RoadMap.clock(map.micros()) + ", " + ChartWords.some(map.bars(), "bar") + ".";
     blocks.add(type.text(total, size, width, size * 0.3, false, Face.BOLD));
     return blocks;
   }

@@ -82,7 +82,7 @@ class HandoutTest {
         .contains("On the snare", "Low taps, tall accents.")
         .contains("Changed: right hand: now on the ride")
         .contains("Kick on one, foot on two", "A flam on two")
-        .contains("Practice", "Count in 1 bar", "Kick on one, foot on two", "4 times", "In all")
+        .contains("Practice", "Count in 1 bar", "Kick on one, foot on two", "4 times", "Total")
         .contains("50", "55", "60", "65", "70", "75", "80")
         .contains("Drums are loud", "1 / ");
     // The key names what is played and nothing else.

@@ -1,0 +1,104 @@
+package tabor.compile;
+
+import java.util.ArrayList;
+import java.util.List;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.groove.Sheet;
+import tabor.perform.Performer;
+import tabor.resolve.ChartSize;
+import tabor.resolve.Resolved;
+
+/** How much the sections of one file may ask for together, by the length of its text. */
+final class FileBounds {
+  /** Most strokes that the sections of a file may hold together, however long it is. */
+  private static final long MOST_STROKES = 250_000;
+
+  /** What the sections of a file may cost to work out together, however long it is. */
+  private static final long MOST_EFFORT = 20_000_000;
+
+  /** What a few words may ask for: every output grows with it. */
+  private static final long LEAST_STROKES = 40_000;
+
+  private static final long LEAST_EFFORT = 3_000_000;
+
+  /** What each character of a text may add to that. */
+  private static final long STROKES_OF_A_CHARACTER = 2;
+
+  private static final long EFFORT_OF_A_CHARACTER = 40;
+
+  private final Edition edition;
+  private final long mostStrokes;
+  private final long mostEffort;
+  private long strokes;
+  private long effort;
+  private long sounds;
+
+  /**
+   * Bounds of a file.
+   *
+   * @param length of its text, in characters
+   */
+  FileBounds(Edition edition, long length) {
+    this.edition = edition;
+    this.mostStrokes = Math.min(MOST_STROKES, LEAST_STROKES + STROKES_OF_A_CHARACTER * length);
+    this.mostEffort = Math.min(MOST_EFFORT, LEAST_EFFORT + EFFORT_OF_A_CHARACTER * length);
+  }
+
+  /** True if nothing further is to be worked out. */
+  boolean isExceeded() {
+    return effort > mostEffort;
+  }
+
+  /** A section as it was worked out, or in its place what it is too much of. */
+  Resolved section(SectionNode node, Resolved found) {
+    List<Groove> grooves =
+        found.section() instanceof Sheet sheet
+            ? sheet.grooves()
+            : found.section() instanceof Groove groove ? List.of(groove) : List.of();
+    for (Groove groove : grooves) {
+      // A step that changes nothing costs as much as any other in most outputs.
+      strokes += groove.written().size();
+    }
+    effort += found.effort();
+    if (strokes > mostStrokes) {
+      // Nothing below is worked out.
+      effort = Long.MAX_VALUE;
+      return tooLong(
+          node, found, "the sections so far have more than " + mostStrokes + " strokes together");
+    }
+    return effort <= mostEffort
+        ? found
+        : tooLong(
+            node, found, "the sections so far have too many changes of too many strokes together");
+  }
+
+  /** A chart as it was worked out, or in its place what it is too much of. */
+  Resolved chart(SectionNode node, Chart chart, Resolved found) {
+    Performer.Size size =
+        found.partial()
+            ? new Performer.Size(ChartSize.sounds(chart), false)
+            : Performer.size(chart);
+    sounds += size.strokes();
+    if (size.isTooLong()) {
+      return tooLong(node, found, "this chart is longer than Tabor plays: at most 24 hours");
+    }
+    return sounds > ChartSize.MOST_SOUNDS && !found.partial()
+        ? tooLong(
+            node,
+            found,
+            "the charts so far have more than " + ChartSize.MOST_SOUNDS + " strokes together")
+        : found;
+  }
+
+  private Resolved tooLong(SectionNode node, Resolved found, String message) {
+    edition.memo(node).resolved = null;
+    List<Diagnostic> problems = new ArrayList<>(found.diagnostics());
+    problems.add(
+        Diagnostic.of(Code.TOO_LONG, node.headingLine().spot(), message)
+            .help("make several files of this one"));
+    return new Resolved(null, true, problems, 0);
+  }
+}

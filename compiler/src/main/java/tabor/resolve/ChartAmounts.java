@@ -1,0 +1,109 @@
+package tabor.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tabor.diagnostic.Code;
+import tabor.groove.Chart;
+import tabor.groove.Groove;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+import tabor.syntax.ChartStatement;
+import tabor.syntax.Line;
+import tabor.syntax.Num;
+
+/** Reads how often, how long and how fast a chart's lines are played, and says what is too much. */
+final class ChartAmounts {
+  /** How often a line may be played, and how many bars it may last. */
+  static final int MOST_TIMES = 100_000;
+
+  private static final int MOST_RUNGS = 10_000;
+  private static final Time A_DAY = Time.of(24 * 60 * 60);
+
+  private final Problems problems;
+  private final View view;
+  private boolean partial;
+
+  ChartAmounts(Problems problems, View view) {
+    this.problems = problems;
+    this.view = view;
+  }
+
+  /** True if a line was left out. */
+  boolean partial() {
+    return partial;
+  }
+
+  /** The number that a line says; 0, and said so, if it is out of range. */
+  int within(Line line, Num number, int most, String what) {
+    int value = number.whole();
+    if (value >= 1 && value <= most) {
+      return value;
+    }
+    partial = true;
+    problems.add(
+        problems
+            .make(Code.TOO_LONG, line, number.span(), what + " is longer than Tabor plays")
+            .help("write " + most + " or fewer"));
+    return 0;
+  }
+
+  /** How often or how long; null, and said so, if that is too much. */
+  Chart.@Nullable Amount amount(Line line, ChartStatement.Clauses said) {
+    Num times = said.times();
+    Num bars = said.bars();
+    ChartStatement.Duration time = said.time();
+    if (time != null) {
+      Time seconds = seconds(line, time);
+      return seconds == null ? null : new Chart.Amount(0, 0, seconds);
+    }
+    if (bars != null) {
+      int count = within(line, bars, MOST_TIMES, "this line");
+      return count == 0 ? null : new Chart.Amount(0, count, null);
+    }
+    int count = times == null ? 1 : within(line, times, MOST_TIMES, "this line");
+    return count == 0 ? null : new Chart.Amount(count, 0, null);
+  }
+
+  /** A length of time in seconds; null, and said so, if it is longer than a day. */
+  @Nullable Time seconds(Line line, ChartStatement.Duration time) {
+    Time seconds = time.number().value().times(time.minutes() ? 60 : 1);
+    if (seconds.compareTo(A_DAY) <= 0) {
+      return seconds;
+    }
+    partial = true;
+    problems.add(
+        problems
+            .make(Code.TOO_LONG, line, time.span(), "this is longer than 24 hours")
+            .help("write a shorter time"));
+    return null;
+  }
+
+  /** The tempi of a ladder; none, and said so, if they are too many. */
+  List<Tempo> rungs(Line line, ChartStatement.Climb item, Groove groove) {
+    Time from = view.share(item.from().value());
+    Time to = view.share(item.to().value());
+    Time by = view.share(item.by().value());
+    Time distance = to.minus(from);
+    Time size = distance.sign() < 0 ? distance.negate() : distance;
+    if (size.over(by).compareTo(Time.of(MOST_RUNGS)) > 0) {
+      problems.add(
+          problems
+              .make(
+                  Code.TOO_LONG,
+                  line,
+                  item.span(),
+                  "this ladder has more than " + MOST_RUNGS + " steps")
+              .help("climb by more at a time"));
+      return List.of();
+    }
+    Time beat = groove.meter().tempoBeat();
+    List<Tempo> tempi = new ArrayList<>();
+    Time step = distance.sign() < 0 ? by.negate() : by;
+    for (Time at = from; distance.sign() < 0 ? to.before(at) : at.before(to); at = at.plus(step)) {
+      tempi.add(new Tempo(beat, at));
+    }
+    tempi.add(new Tempo(beat, to));
+    return tempi;
+  }
+}
