@@ -35,7 +35,9 @@ public record Look(
     /** With a repeat sign: it is played over and over. */
     LOOP,
     /** With a thin and a thick line. */
-    FINAL
+    FINAL,
+    /** With a barline: it leads on to what comes next. */
+    OPEN
   }
 
   /** Whether a section's tempo is shown. */

@@ -29,15 +29,16 @@ record SectionPlan(
 
   private static final double MOST_STRETCH_ALONE = 1.3;
 
-  static SectionPlan of(Score score, Look look, TextMetrics font) {
-    if (score.bars().isEmpty()) {
+  static SectionPlan of(Score score, Look wanted, TextMetrics font) {
+    if (score.printed().isEmpty()) {
       throw new IllegalArgumentException("a score without bars");
     }
     Groove groove = score.groove();
+    Look look = groove.isPickupOnly() ? wanted.withEnding(Look.Ending.OPEN) : wanted;
     boolean counts = look.counts() && groove.setting().showCounts();
     boolean sticking = look.boxes() || (look.sticking() && groove.setting().showSticking());
     List<BarPlan> bars = new ArrayList<>();
-    for (tabor.notation.Bar bar : score.bars()) {
+    for (tabor.notation.Bar bar : score.printed()) {
       BarPlan plan =
           look.blank()
               ? BarPlan.blank(bar, groove.meter(bar.number()), counts, font)

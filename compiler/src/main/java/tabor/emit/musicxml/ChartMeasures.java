@@ -356,7 +356,8 @@ final class ChartMeasures implements Chart.Cases<Long> {
               !again,
               repeats && i == 0,
               around,
-              repeats && i == turns.size() - 1 ? times : 0));
+              repeats && i == turns.size() - 1 ? times : 0,
+              false));
       before = groove.name();
     }
   }

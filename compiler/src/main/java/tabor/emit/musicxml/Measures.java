@@ -50,6 +50,7 @@ final class Measures {
    * @param opens true if a repeat starts with it
    * @param aroundPickup true if its pickup is repeated too
    * @param closes how often what is repeated is played in all; 0 where no repeat ends
+   * @param alone true for a section by itself: a short fill is then its pickup and no more
    */
   record Plan(
       List<DirectionKind> head,
@@ -59,11 +60,12 @@ final class Measures {
       boolean pickup,
       boolean opens,
       boolean aroundPickup,
-      long closes) {
+      long closes,
+      boolean alone) {
     /** Once, as it stands. */
     static Plan once(List<DirectionKind> head, Groove groove) {
       Groove.Setting setting = groove.setting();
-      return new Plan(head, setting.tempo(), setting.feel(), false, true, false, false, 0);
+      return new Plan(head, setting.tempo(), setting.feel(), false, true, false, false, 0, true);
     }
   }
 
@@ -85,7 +87,8 @@ final class Measures {
     Volume volume = new Volume(groove);
     RollTies ties = new RollTies(score);
     int skipped = groove.firstBar() == 0 && !plan.pickup ? 1 : 0;
-    List<Bar> bars = score.bars().subList(skipped, score.bars().size());
+    List<Bar> all = plan.alone ? score.printed() : score.bars();
+    List<Bar> bars = all.subList(skipped, all.size());
     int opening = plan.aroundPickup || !bars.get(0).isPickup() ? 0 : 1;
     for (int i = 0; i < bars.size(); i++) {
       Bar bar = bars.get(i);
