@@ -1,4 +1,4 @@
-package tabor.emit;
+package tabor.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static tabor.kit.Limb.RIGHT_FOOT;
