@@ -1,13 +1,16 @@
 package tabor.emit.musicxml;
 
 import tabor.groove.Chart;
+import tabor.groove.ChartCases;
 
 /** How many bars a line of a chart is written with at most. */
-final class ChartLength implements Chart.Cases<Long> {
+final class ChartLength extends ChartCases<Long> {
   /** A chart of more bars is told in one line instead. */
   private static final long MOST_BARS = 1024;
 
-  private ChartLength() {}
+  private ChartLength() {
+    super(0L);
+  }
 
   /** True if a chart is too long to be written out. */
   static boolean isTooLong(Chart chart) {
@@ -27,11 +30,6 @@ final class ChartLength implements Chart.Cases<Long> {
   }
 
   @Override
-  public Long click(Chart.SetClick item) {
-    return 0L;
-  }
-
-  @Override
   public Long play(Chart.Play item) {
     return 3 * item.turns().stream().mapToLong(turn -> turn.groove().bars() + 1L).sum();
   }
@@ -44,36 +42,6 @@ final class ChartLength implements Chart.Cases<Long> {
   @Override
   public Long trade(Chart.Trade item) {
     return 2 * item.turn().groove().bars() + 1L;
-  }
-
-  @Override
-  public Long pause(Chart.Pause item) {
-    return 0L;
-  }
-
-  @Override
-  public Long ramp(Chart.Ramp item) {
-    return 0L;
-  }
-
-  @Override
-  public Long dynamic(Chart.SetDynamic item) {
-    return 0L;
-  }
-
-  @Override
-  public Long hold(Chart.Hold item) {
-    return 0L;
-  }
-
-  @Override
-  public Long cue(Chart.Cue item) {
-    return 0L;
-  }
-
-  @Override
-  public Long mark(Chart.Mark item) {
-    return 0L;
   }
 
   @Override
