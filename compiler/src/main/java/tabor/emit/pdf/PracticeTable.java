@@ -191,7 +191,7 @@ final class PracticeTable {
         double scale = size * 1.15 / fermata.box().width();
         marks.add(new Mark.Glyph(fermata, left[i], size * 1.15, scale));
       }
-      List<String> lines = type.wrap(cells.get(i), size, wide[i] - sign, own);
+      List<String> lines = type.wrap(cells.get(i), size, room(cells, i, left, wide) - sign, own);
       for (int k = 0; k < lines.size(); k++) {
         boolean right = RIGHT.contains(i);
         double x = right ? left[i] + wide[i] : left[i] + sign;
@@ -204,6 +204,18 @@ final class PracticeTable {
     double thick = face == Face.BOLD ? 0.9 : 0.3;
     marks.add(Mark.Line.rule(0, height, width, height, thick));
     return new Block(marks, height, 0.1, keep);
+  }
+
+  /** How wide a cell may be: what is done, as far as nothing stands beside it. */
+  private static double room(List<String> cells, int column, double[] left, double[] wide) {
+    double room = wide[column];
+    for (int next = column + 1; column == 1 && next < wide.length; next++) {
+      if (!cells.get(next).isEmpty()) {
+        break;
+      }
+      room = wide[next] > 0 ? left[next] + wide[next] - left[column] : room;
+    }
+    return room;
   }
 
   /** True if a rehearsal mark stands in its column with a frame round it. */
