@@ -2,6 +2,7 @@ package tabor.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
@@ -11,6 +12,7 @@ import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.TextMetrics;
 import tabor.emit.html.Pictures;
 import tabor.groove.Changes;
+import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.notation.Speller;
@@ -31,6 +33,7 @@ final class PageDrawings implements Pictures {
   private static final double HALF_DIGIT = 0.36;
 
   private final Groove.Setting head;
+  private final Map<String, ChartSigns> signs;
   private final boolean clean;
   private final TextMetrics font;
 
@@ -41,6 +44,7 @@ final class PageDrawings implements Pictures {
    */
   PageDrawings(Lesson lesson, boolean clean, TextMetrics font) {
     this.head = lesson.setting();
+    this.signs = ChartSigns.of(lesson);
     this.clean = clean;
     this.font = font;
   }
@@ -65,6 +69,7 @@ final class PageDrawings implements Pictures {
   private Engraving engrave(Groove groove, double width) {
     Groove.Setting own = groove.setting();
     Look look = new Look(width, true, true, true, false, false).withTempo(own, head);
+    look = look.withSigns(signs.getOrDefault(groove.name(), ChartSigns.NONE));
     Look wanted = clean ? look.clean() : look;
     return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
   }

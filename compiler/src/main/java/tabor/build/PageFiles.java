@@ -19,6 +19,7 @@ import tabor.emit.pdf.PdfWriter;
 import tabor.emit.png.PngWriter;
 import tabor.emit.svg.SvgWriter;
 import tabor.groove.Changes;
+import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.notation.Speller;
@@ -41,12 +42,18 @@ final class PageFiles {
       return systems(lesson, options);
     }
     return each(
-        lesson, options, "svg", groove -> bytes(SvgWriter.file(drawing(groove), groove.name())));
+        lesson,
+        options,
+        "svg",
+        groove -> bytes(SvgWriter.file(drawing(lesson, groove), groove.name())));
   }
 
   static List<Output> png(Lesson lesson, BuildOptions options) {
     return each(
-        lesson, options, "png", groove -> PngWriter.write(drawing(groove), options.ground()));
+        lesson,
+        options,
+        "png",
+        groove -> PngWriter.write(drawing(lesson, groove), options.ground()));
   }
 
   static List<Output> pdf(Lesson lesson, BuildOptions options) {
@@ -74,7 +81,7 @@ final class PageFiles {
     List<Output> files = new ArrayList<>();
     for (Groove groove : lesson.grooves()) {
       if (options.wants(groove)) {
-        List<Engraving.StaffSystem> systems = engraving(groove).systems();
+        List<Engraving.StaffSystem> systems = engraving(lesson, groove).systems();
         for (int i = 0; i < systems.size(); i++) {
           Drawing drawing = systems.get(i).drawing();
           String name = groove.name() + "." + (i + 1);
@@ -85,14 +92,16 @@ final class PageFiles {
     return files;
   }
 
-  private static Drawing drawing(Groove groove) {
-    return engraving(groove).whole();
+  private static Drawing drawing(Lesson lesson, Groove groove) {
+    return engraving(lesson, groove).whole();
   }
 
-  private static Engraving engraving(Groove groove) {
+  private static Engraving engraving(Lesson lesson, Groove groove) {
     return Engraver.engrave(
         Speller.spell(groove, Changes.of(groove).strokes()),
-        Look.FULL.withHeading(),
+        Look.FULL
+            .withHeading()
+            .withSigns(ChartSigns.of(lesson).getOrDefault(groove.name(), ChartSigns.NONE)),
         OpenFont.get());
   }
 
