@@ -40,9 +40,18 @@ final class PageDrawings implements Pictures {
    * @param clean true for the notes alone
    */
   PageDrawings(Lesson lesson, boolean clean, TextMetrics font) {
-    this.head = lesson.setting();
+    this(lesson.setting(), clean, font);
+  }
+
+  private PageDrawings(Groove.Setting head, boolean clean, TextMetrics font) {
+    this.head = head;
     this.clean = clean;
     this.font = font;
+  }
+
+  /** A section by itself; its tempo and feel stand elsewhere. */
+  static Score alone(Groove groove, TextMetrics font) {
+    return new PageDrawings(groove.setting(), false, font).score(groove);
   }
 
   @Override
