@@ -371,4 +371,22 @@ class StudentsTest {
         .contains("week.mia.pdf", "week.zoe.txt")
         .noneMatch(n -> n.contains("part"));
   }
+
+  @Test
+  void nameAndTextsStandAtTheHeadOfPracticePageAndGrid() throws IOException {
+    Path out = folder.resolve("out");
+    ran("build", "-o", out.toString(), "--as", "html,grid", "--for", "mia,ben");
+    String mia = Files.readString(out.resolve("week.mia.html"));
+    assertThat(mia.substring(0, mia.indexOf("<main>")))
+        .contains(">Mia</p>", "On the junior kit, at 80 %.", "Lead with the right hand. [loud]")
+        .doesNotContain("Look to the");
+    assertThat(Files.readString(out.resolve("week.mia.txt")))
+        .startsWith("Week three\nMia\nLead with the right hand. [loud]\n");
+    assertThat(Files.readString(out.resolve("week.ben.txt")))
+        .startsWith("Week three\nBen\nLook to the left.\n");
+    assertThat(ran("grid", "pad", "--for", "ben").out()).startsWith("Week three\nBen\n");
+    ran("build", "-o", out.toString(), "--as", "html,grid");
+    assertThat(Files.readString(out.resolve("week.html"))).doesNotContain("class=\"reader\"");
+    assertThat(Files.readString(out.resolve("week.txt"))).doesNotContain("Mia");
+  }
 }
