@@ -34,7 +34,7 @@ final class Weave {
   private final String pictures;
   private final @Nullable Path below;
   private final BuildIndex index;
-  private final ConcurrentMap<Path, PageLessons.Shared> lessons = PageLessons.store();
+  private final ConcurrentMap<PageLessons.Asked, PageLessons.Shared> lessons = PageLessons.store();
   private final Set<String> pages = new HashSet<>();
 
   /** What documents become. */
