@@ -17,6 +17,11 @@ final class HostileLessons {
   /** Adds the texts by name; see {@link HostileFiles#files()}. */
   static void add(Map<String, String> files) {
     small(files);
+    // Nearly as much as a file may hold, of each kind.
+    int several = 130_000;
+    sections(files, "most-", several);
+    practice(files, "most-", 44_000);
+    printed(files, "most-", several);
     for (int size : new int[] {HostileFiles.SHORT, HostileFiles.LONG}) {
       String name = size == HostileFiles.SHORT ? "short-" : "long-";
       sections(files, name, size);
