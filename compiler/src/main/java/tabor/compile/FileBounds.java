@@ -33,7 +33,7 @@ final class FileBounds {
   private static final int MOST_PROBLEMS = 10_000;
 
   /** What a few words may ask for: every output grows with it. */
-  private static final long LEAST_STROKES = 40_000;
+  private static final long LEAST_STROKES = 20_000;
 
   private static final long LEAST_EFFORT = 500_000;
 

@@ -32,17 +32,17 @@ final class HostileLessons {
 
   private static void small(Map<String, String> files) {
     files.put(
-        "result-40000-strokes",
-        "groove g\n  bars 512\n  ostinato hihat : xxxx xxxx xxxx xxxx\n"
+        "result-20000-strokes",
+        "groove g\n  bars 400\n  ostinato hihat : xxxx xxxx xxxx xxxx\n"
             + "  ostinato hands : rlrl rlrl rlrl rlrl\n  ostinato kick : xxxx xxxx xxxx xxxx\n");
     files.put(
-        "result-39000-hands",
-        "groove g\n  tempo 40\n  bars 512\n  ostinato hands : "
+        "result-19000-hands",
+        "groove g\n  tempo 40\n  bars 250\n  ostinato hands : "
             + "rlrlrlrlrlrlrlrlrlr ".repeat(4)
             + "\n");
     files.put(
-        "result-39000-open",
-        "groove g\n  tempo 30\n  bars 512\n  ostinato snare : "
+        "result-19000-open",
+        "groove g\n  tempo 30\n  bars 250\n  ostinato snare : "
             + "xxxxxxxxxxxxxxxxxx ".repeat(4)
             + "\n");
     files.put(
