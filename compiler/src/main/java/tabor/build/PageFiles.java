@@ -19,7 +19,6 @@ import tabor.emit.pdf.PdfWriter;
 import tabor.emit.png.PngWriter;
 import tabor.emit.svg.SvgWriter;
 import tabor.groove.Changes;
-import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.notation.Speller;
@@ -41,19 +40,21 @@ final class PageFiles {
     if (options.systems()) {
       return systems(lesson, options);
     }
+    Printing printing = Printing.of(lesson);
     return each(
         lesson,
         options,
         "svg",
-        groove -> bytes(SvgWriter.file(drawing(lesson, groove), groove.name())));
+        groove -> bytes(SvgWriter.file(drawing(printing, groove), groove.name())));
   }
 
   static List<Output> png(Lesson lesson, BuildOptions options) {
+    Printing printing = Printing.of(lesson);
     return each(
         lesson,
         options,
         "png",
-        groove -> PngWriter.write(drawing(lesson, groove), options.ground()));
+        groove -> PngWriter.write(drawing(printing, groove), options.ground()));
   }
 
   static List<Output> pdf(Lesson lesson, BuildOptions options) {
@@ -73,7 +74,24 @@ final class PageFiles {
   private static String page(Lesson lesson, BuildOptions options) {
     boolean clean = options.handout().clean();
     PageDrawings drawings = new PageDrawings(lesson, clean, OpenFont.get());
-    return PageWriter.write(PageMaker.of(lesson, drawings, !clean, options.handout().caution()));
+    Lesson headed = headed(lesson, options.handout().note());
+    return PageWriter.write(PageMaker.of(headed, drawings, !clean, options.handout().caution()));
+  }
+
+  /** With what is other than written, below the name of the student. */
+  private static Lesson headed(Lesson lesson, String note) {
+    List<String> head = new ArrayList<>(lesson.extras().head());
+    if (head.isEmpty() || note.isBlank()) {
+      return lesson;
+    }
+    head.add(1, note);
+    return new Lesson(
+        lesson.file(),
+        lesson.title(),
+        lesson.by(),
+        lesson.setting(),
+        lesson.sections(),
+        lesson.extras().withHead(head));
   }
 
   /** A file for each system, its number after the section's name. */
@@ -81,7 +99,7 @@ final class PageFiles {
     List<Output> files = new ArrayList<>();
     for (Groove groove : lesson.grooves()) {
       if (options.wants(groove)) {
-        List<Engraving.StaffSystem> systems = engraving(lesson, groove).systems();
+        List<Engraving.StaffSystem> systems = engraving(Printing.of(lesson), groove).systems();
         for (int i = 0; i < systems.size(); i++) {
           Drawing drawing = systems.get(i).drawing();
           String name = groove.name() + "." + (i + 1);
@@ -92,16 +110,15 @@ final class PageFiles {
     return files;
   }
 
-  private static Drawing drawing(Lesson lesson, Groove groove) {
-    return engraving(lesson, groove).whole();
+  private static Drawing drawing(Printing printing, Groove groove) {
+    return engraving(printing, groove).whole();
   }
 
-  private static Engraving engraving(Lesson lesson, Groove groove) {
+  private static Engraving engraving(Printing printing, Groove whole) {
+    Groove groove = printing.printed(whole);
     return Engraver.engrave(
         Speller.spell(groove, Changes.of(groove).strokes()),
-        Look.FULL
-            .withHeading()
-            .withSigns(ChartSigns.of(lesson).getOrDefault(groove.name(), ChartSigns.NONE)),
+        printing.look(Look.FULL.withHeading(), groove),
         OpenFont.get());
   }
 

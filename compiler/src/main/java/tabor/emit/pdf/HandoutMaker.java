@@ -10,6 +10,7 @@ import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TempoPainter;
 import tabor.emit.engrave.TextMetrics;
+import tabor.groove.BlankParts;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;

@@ -13,6 +13,7 @@ import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
+import tabor.groove.BlankParts;
 import tabor.groove.Changes;
 import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
