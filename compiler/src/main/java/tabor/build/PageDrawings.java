@@ -31,7 +31,6 @@ final class PageDrawings implements Pictures {
   private static final double HALF_DIGIT = 0.36;
 
   private final Groove.Setting head;
-  private final Blanks blanks;
   private final boolean clean;
   private final TextMetrics font;
 
@@ -41,24 +40,23 @@ final class PageDrawings implements Pictures {
    * @param clean true for the notes alone
    */
   PageDrawings(Lesson lesson, boolean clean, TextMetrics font) {
-    this(lesson.setting(), Blanks.of(lesson), clean, font);
+    this(lesson.setting(), clean, font);
   }
 
-  private PageDrawings(Groove.Setting head, Blanks blanks, boolean clean, TextMetrics font) {
+  private PageDrawings(Groove.Setting head, boolean clean, TextMetrics font) {
     this.head = head;
-    this.blanks = blanks;
     this.clean = clean;
     this.font = font;
   }
 
   /** A section by itself with all its parts; its tempo and feel stand elsewhere. */
   static Score alone(Groove groove, TextMetrics font) {
-    return new PageDrawings(groove.setting(), new Blanks(), false, font).drawn(groove);
+    return new PageDrawings(groove.setting(), false, font).drawn(groove);
   }
 
   @Override
   public Groove printed(Groove groove) {
-    return blanks.printed(groove);
+    return Blanks.printed(groove);
   }
 
   @Override

@@ -40,21 +40,13 @@ final class PageFiles {
     if (options.systems()) {
       return systems(lesson, options);
     }
-    Blanks blanks = Blanks.of(lesson);
     return each(
-        lesson,
-        options,
-        "svg",
-        groove -> bytes(SvgWriter.file(drawing(blanks, groove), groove.name())));
+        lesson, options, "svg", groove -> bytes(SvgWriter.file(drawing(groove), groove.name())));
   }
 
   static List<Output> png(Lesson lesson, BuildOptions options) {
-    Blanks blanks = Blanks.of(lesson);
     return each(
-        lesson,
-        options,
-        "png",
-        groove -> PngWriter.write(drawing(blanks, groove), options.ground()));
+        lesson, options, "png", groove -> PngWriter.write(drawing(groove), options.ground()));
   }
 
   static List<Output> pdf(Lesson lesson, BuildOptions options) {
@@ -99,7 +91,7 @@ final class PageFiles {
     List<Output> files = new ArrayList<>();
     for (Groove groove : lesson.grooves()) {
       if (options.wants(groove)) {
-        List<Engraving.StaffSystem> systems = engraving(Blanks.of(lesson), groove).systems();
+        List<Engraving.StaffSystem> systems = engraving(groove).systems();
         for (int i = 0; i < systems.size(); i++) {
           Drawing drawing = systems.get(i).drawing();
           String name = groove.name() + "." + (i + 1);
@@ -110,12 +102,12 @@ final class PageFiles {
     return files;
   }
 
-  private static Drawing drawing(Blanks blanks, Groove groove) {
-    return engraving(blanks, groove).whole();
+  private static Drawing drawing(Groove groove) {
+    return engraving(groove).whole();
   }
 
-  private static Engraving engraving(Blanks blanks, Groove whole) {
-    Groove groove = blanks.printed(whole);
+  private static Engraving engraving(Groove whole) {
+    Groove groove = Blanks.printed(whole);
     return Engraver.engrave(
         Speller.spell(groove, Changes.of(groove).strokes()),
         Blanks.look(Look.FULL.withHeading(), groove),
