@@ -31,6 +31,7 @@ final class PageDrawings implements Pictures {
   private static final double HALF_DIGIT = 0.36;
 
   private final Groove.Setting head;
+  private final Printing printing;
   private final boolean clean;
   private final TextMetrics font;
 
@@ -40,23 +41,24 @@ final class PageDrawings implements Pictures {
    * @param clean true for the notes alone
    */
   PageDrawings(Lesson lesson, boolean clean, TextMetrics font) {
-    this(lesson.setting(), clean, font);
+    this(lesson.setting(), Printing.of(lesson), clean, font);
   }
 
-  private PageDrawings(Groove.Setting head, boolean clean, TextMetrics font) {
+  private PageDrawings(Groove.Setting head, Printing printing, boolean clean, TextMetrics font) {
     this.head = head;
+    this.printing = printing;
     this.clean = clean;
     this.font = font;
   }
 
   /** A section by itself with all its parts; its tempo and feel stand elsewhere. */
   static Score alone(Groove groove, TextMetrics font) {
-    return new PageDrawings(groove.setting(), false, font).drawn(groove);
+    return new PageDrawings(groove.setting(), Printing.plain(), false, font).drawn(groove);
   }
 
   @Override
   public Groove printed(Groove groove) {
-    return Blanks.printed(groove);
+    return printing.printed(groove);
   }
 
   @Override
@@ -83,7 +85,7 @@ final class PageDrawings implements Pictures {
   private Engraving engrave(Groove groove, double width) {
     Groove.Setting own = groove.setting();
     Look look = new Look(width, true, true, true, false, false).withTempo(own, head);
-    Look blank = Blanks.look(look, groove);
+    Look blank = printing.look(look, groove);
     Look wanted = clean ? blank.clean() : blank;
     return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
   }

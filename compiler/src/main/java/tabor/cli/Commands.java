@@ -21,6 +21,7 @@ final class Commands {
   private static final Map<String, Function<Io, Object>> ALL = new LinkedHashMap<>();
 
   static {
+    ALL.put("new", NewCommand::new);
     ALL.put("check", CheckCommand::new);
     ALL.put("build", BuildCommand::new);
     ALL.put("list", ListCommand::new);

@@ -28,7 +28,7 @@ final class SpokenBars {
     if (groove.pickup().sign() > 0) {
       bars.put(0, new TreeMap<>());
     }
-    for (int bar = 1; bar <= groove.bars(); bar++) {
+    for (int bar = 1; bar <= groove.bars() && !groove.isPickupOnly(); bar++) {
       bars.put(bar, new TreeMap<>());
     }
     for (Stroke stroke : groove.strokes()) {
