@@ -1,23 +1,17 @@
 package tabor.build;
 
-import java.util.IdentityHashMap;
 import java.util.Map;
 import tabor.emit.engrave.Look;
 import tabor.groove.BlankParts;
 import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
-import tabor.groove.PageNotes;
-import tabor.groove.Sheet;
 
 /**
- * How the sections of a lesson are drawn: what is left to the student to write stays empty, though it
- * sounds, and what its charts say stands at the notes.
+ * How the sections of a lesson are drawn: what is left to the student to write stays empty, though
+ * it sounds, and what its charts say stands at the notes.
  */
 final class Printing {
-  /** What variations take over from their sheet. */
-  private final Map<Groove, PageNotes> sheets = new IdentityHashMap<>();
-
   private final Map<String, ChartSigns> signs;
 
   private Printing(Map<String, ChartSigns> signs) {
@@ -31,21 +25,12 @@ final class Printing {
 
   /** The sections of a lesson. */
   static Printing of(Lesson lesson) {
-    Printing printing = new Printing(ChartSigns.of(lesson));
-    for (Sheet sheet : lesson.sheets()) {
-      PageNotes page = sheet.page();
-      if (page.blankSticking() || !page.blankParts().isEmpty()) {
-        sheet.grooves().forEach(groove -> printing.sheets.put(groove, page));
-      }
-    }
-    return printing;
+    return new Printing(ChartSigns.of(lesson));
   }
 
   /** A section as it is printed. */
   Groove printed(Groove groove) {
-    PageNotes sheet = sheets.get(groove);
-    Groove asked = sheet == null ? groove : BlankParts.on(sheet, groove);
-    return BlankParts.of(asked, asked.page().blankParts());
+    return BlankParts.of(groove, groove.page().blankParts());
   }
 
   /** The look of a section that was {@link #printed}. */

@@ -99,4 +99,15 @@ class BlanksTest {
     assertThat(first).isNotEqualTo(new String(whole.get(1).bytes().get(), StandardCharsets.UTF_8));
     assertThat(first).contains("kicks-1").doesNotContain("kick ");
   }
+
+  @Test
+  void variationsHideTheHandsThatTheirSheetHides() {
+    String sheet = BEAT + "sheet kicks\n  each add kick at 2& 4&\n  blank sticking\n";
+    String first =
+        new String(
+            Form.SVG.outputs(lesson(sheet), BuildOptions.ALL).get(1).bytes().get(),
+            StandardCharsets.UTF_8);
+    assertThat(first).contains("kicks-1").doesNotContain(">R<", ">B<");
+    assertThat(seen(sheet).split("<article", -1)[2]).doesNotContain("right hi-hat");
+  }
 }
