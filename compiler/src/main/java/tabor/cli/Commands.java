@@ -35,6 +35,8 @@ final class Commands {
     ALL.put("sticking", StickingCommand::new);
     ALL.put("fastest", FastestCommand::new);
     ALL.put("steps", StepsCommand::new);
+    ALL.put("find", FindCommand::new);
+    ALL.put("overview", OverviewCommand::new);
     ALL.put("diff", DiffCommand::new);
     ALL.put("merge", MergeCommand::new);
     ALL.put("git-setup", GitSetupCommand::new);

@@ -55,7 +55,7 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
       if (written.contains(from)) {
         return written.stream().distinct().map(Tempo::words).collect(Collectors.joining(", then "));
       }
-      return from.equals(to) ? from.words() : from.words() + " to " + to.perMinute().decimal();
+      return from.equals(to) ? from.words() : from.words() + " to " + to.perMinute().rounded();
     }
   }
 

@@ -3,6 +3,7 @@ package tabor.emit.engrave;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.Groove;
+import tabor.groove.Stroke;
 import tabor.notation.Score;
 import tabor.notation.Voice;
 import tabor.rhythm.Meter;
@@ -29,15 +30,19 @@ record SectionPlan(
 
   private static final double MOST_STRETCH_ALONE = 1.3;
 
-  static SectionPlan of(Score score, Look look, TextMetrics font) {
-    if (score.bars().isEmpty()) {
+  static SectionPlan of(Score score, Look wanted, TextMetrics font) {
+    if (score.printed().isEmpty()) {
       throw new IllegalArgumentException("a score without bars");
     }
     Groove groove = score.groove();
+    Look look =
+        groove.isPickupOnly()
+            ? wanted.withEnding(Look.Ending.OPEN)
+            : wanted.signs().holds() ? wanted.withEnding(Look.Ending.FINAL) : wanted;
     boolean counts = look.counts() && groove.setting().showCounts();
     boolean sticking = look.boxes() || (look.sticking() && groove.setting().showSticking());
     List<BarPlan> bars = new ArrayList<>();
-    for (tabor.notation.Bar bar : score.bars()) {
+    for (tabor.notation.Bar bar : score.printed()) {
       BarPlan plan =
           look.blank()
               ? BarPlan.blank(bar, groove.meter(bar.number()), counts, font)
@@ -149,13 +154,17 @@ record SectionPlan(
     for (Voice voice : Voice.values()) {
       new SignPainter(canvas, line, voice, look.changes()).paint();
     }
+    ChartSignPainter signs = new ChartSignPainter(canvas, line, look.signs());
+    signs.hold(groove.strokes().stream().mapToInt(Stroke::bar).max().orElse(-1));
     RowPainter rows = new RowPainter(canvas, line);
     rows.counts();
     rows.stickings();
     new DynamicsPainter(canvas, line).paint(groove);
+    signs.cues(groove.firstBar());
     if (first) {
       // A narrow section is given the width that its words need, up to the line's.
       double words = Math.min(width, Math.max(line.places().end(), Rule.WORDS_WIDTH));
+      signs.mark();
       if (look.tempo() != Look.Tempo.HIDDEN) {
         TempoPainter.paint(canvas, groove, look.tempo() == Look.Tempo.WITH_FEEL, words);
       }

@@ -23,7 +23,10 @@ final class Spoken {
   static String of(Score score) {
     Groove groove = score.groove();
     StringBuilder text = new StringBuilder();
-    text.append(groove.bars() == 1 ? "1 bar" : groove.bars() + " bars");
+    text.append(
+        groove.isPickupOnly()
+            ? "The end of a bar"
+            : groove.bars() == 1 ? "1 bar" : groove.bars() + " bars");
     text.append(" of ").append(groove.meters().inWords());
     text.append(", ").append(groove.setting().tempo().words()).append('.');
     bars(score, Integer.MIN_VALUE, Integer.MAX_VALUE, text);
@@ -41,7 +44,7 @@ final class Spoken {
     Groove groove = score.groove();
     Map<Integer, List<Stroke>> byBar =
         groove.strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
-    for (Bar bar : score.bars()) {
+    for (Bar bar : score.printed()) {
       if (bar.number() < first || bar.number() > last) {
         continue;
       }

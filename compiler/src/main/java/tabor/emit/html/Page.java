@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param facts meter, tempo, feel and kit in a few words each
  * @param key the note heads in use
  * @param blocks the sections in order
+ * @param head for whom the page is: the name, what is other than written, texts; empty for nobody
+ *     in particular
  * @param caution the line above the first section; empty to leave it out
  * @param data what the script plays; its parts are those of the blocks
  */
@@ -23,12 +25,14 @@ public record Page(
     List<String> facts,
     Pictures.Key key,
     List<Block> blocks,
+    List<String> head,
     String caution,
     PlayData data) {
   /** Copies the lists. */
   public Page {
     facts = List.copyOf(facts);
     blocks = List.copyOf(blocks);
+    head = List.copyOf(head);
   }
 
   /** The same with names of its sections that are unique among themselves and in another page. */
@@ -44,7 +48,14 @@ public record Page(
       named.add(blocks.get(i).named(name));
     }
     return new Page(
-        title, by, facts, key, named, caution, new PlayData(data.takes(), data.figures(), parts));
+        title,
+        by,
+        facts,
+        key,
+        named,
+        head,
+        caution,
+        new PlayData(data.takes(), data.figures(), parts));
   }
 
   /** One section of the page. */

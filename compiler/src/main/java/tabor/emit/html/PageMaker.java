@@ -62,6 +62,7 @@ public final class PageMaker {
         PageWording.facts(lesson.setting()),
         pictures.key(List.copyOf(shown)),
         blocks,
+        lesson.extras().head(),
         caution,
         new PlayData(takes.list(), List.copyOf(figures.values()), parts));
   }
@@ -71,7 +72,10 @@ public final class PageMaker {
     if (figure == null) {
       figure =
           new Page.Figure(
-              figures.size(), groove.caption(), pictures.score(groove), SpokenBars.of(groove));
+              figures.size(),
+              groove.caption(),
+              pictures.score(groove),
+              SpokenBars.of(pictures.printed(groove)));
       figures.put(groove, figure);
       shown.add(groove);
       others.add(figure);
@@ -95,7 +99,7 @@ public final class PageMaker {
         number,
         groove.name(),
         title,
-        changes ? Changes.of(groove).words() : List.of(),
+        changes ? Changes.of(pictures.printed(groove)).words() : List.of(),
         PageWording.facts(groove.setting(), head),
         groove.prose(),
         figure(groove));

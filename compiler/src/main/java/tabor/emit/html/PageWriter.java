@@ -69,7 +69,17 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
       element("p", "by", by);
     }
     facts(page.facts());
-    out.append("<p class=\"given\">Name <span></span> Date <span></span></p>\n</header>\n");
+    List<String> head = page.head();
+    out.append("<p class=\"given\">Name <span>");
+    out.append(head.isEmpty() ? "" : foreign(head.get(0)));
+    out.append("</span> Date <span></span></p>\n</header>\n");
+    for (int i = 0; i < head.size(); i++) {
+      if (i == 0) {
+        element("p", "reader", head.get(0));
+      } else {
+        prose(head.get(i));
+      }
+    }
     if (!page.caution().isBlank()) {
       element("p", "caution", page.caution());
     }

@@ -28,7 +28,7 @@ final class SpokenBars {
     if (groove.pickup().sign() > 0) {
       bars.put(0, new TreeMap<>());
     }
-    for (int bar = 1; bar <= groove.bars(); bar++) {
+    for (int bar = 1; bar <= groove.bars() && !groove.isPickupOnly(); bar++) {
       bars.put(bar, new TreeMap<>());
     }
     for (Stroke stroke : groove.strokes()) {
@@ -39,7 +39,8 @@ final class SpokenBars {
     List<String> lines = new ArrayList<>();
     String before = "";
     for (var bar : bars.entrySet()) {
-      String words = bar(groove.meter(bar.getKey()), bar.getValue());
+      String words =
+          bar(groove.meter(bar.getKey()), bar.getValue(), !groove.page().blankSticking());
       String name = bar.getKey() == 0 ? "Pickup" : "Bar " + bar.getKey();
       boolean same = bar.getKey() > 1 && words.equals(before);
       lines.add(name + ": " + (same ? "as the bar before." : words));
@@ -48,7 +49,8 @@ final class SpokenBars {
     return lines;
   }
 
-  private static String bar(Meter meter, Map<Time, List<Stroke>> places) {
+  /** Which hand strikes is not said where a student is to find it. */
+  private static String bar(Meter meter, Map<Time, List<Stroke>> places, boolean hands) {
     if (places.isEmpty()) {
       return "silent.";
     }
@@ -58,7 +60,7 @@ final class SpokenBars {
                     said(count(strokes.get(0), meter))
                         + ", "
                         + strokes.stream()
-                            .map(SpokenBars::stroke)
+                            .map(stroke -> stroke(stroke, hands))
                             .collect(Collectors.joining(" and ")))
             .collect(Collectors.joining("; "))
         + ".";
@@ -88,11 +90,11 @@ final class SpokenBars {
     return text.toString();
   }
 
-  private static String stroke(Stroke stroke) {
+  private static String stroke(Stroke stroke, boolean hands) {
     StringBuilder text = new StringBuilder();
     switch (stroke.limb()) {
-      case RIGHT_HAND -> text.append("right ");
-      case LEFT_HAND -> text.append("left ");
+      case RIGHT_HAND -> text.append(hands ? "right " : "");
+      case LEFT_HAND -> text.append(hands ? "left " : "");
       case RIGHT_FOOT, LEFT_FOOT -> {}
     }
     text.append(stroke.surface().words());

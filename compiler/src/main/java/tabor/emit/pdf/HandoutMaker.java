@@ -10,6 +10,7 @@ import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TempoPainter;
 import tabor.emit.engrave.TextMetrics;
+import tabor.groove.BlankParts;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
@@ -55,7 +56,7 @@ public final class HandoutMaker {
     this.space = look.large() ? 8.2 : 4.9;
     this.width = look.paper().width() - 2 * SIDE;
     this.written = new WrittenOn(type, size);
-    this.sections = new SectionBlocks(lesson.setting(), look, font, size, space, width);
+    this.sections = new SectionBlocks(lesson, look, font, size, space, width);
   }
 
   /** The handout of a lesson. */
