@@ -75,7 +75,7 @@ final class SingleStrokes {
       turn[i] = turns[b] + hit.inBeat().times(places[b]).floor();
     }
     if (Arrays.stream(places).allMatch(one -> one % 3 == 0) && feetTakeTheRest(row, turn)) {
-      byStroke(row, turn);
+      byStroke(turn);
     }
     long shift = 0;
     for (int i = 0; i < turn.length; i++) {
@@ -130,7 +130,7 @@ final class SingleStrokes {
   }
 
   /** Counts the hands' strokes instead of places. */
-  private static void byStroke(List<Hit> row, long[] turn) {
+  private static void byStroke(long[] turn) {
     long before = turn[0];
     turn[0] = 0;
     for (int i = 1; i < turn.length; i++) {

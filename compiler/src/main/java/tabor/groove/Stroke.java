@@ -115,6 +115,12 @@ public record Stroke(
         inLine);
   }
 
+  /** The same stroke at another place in the music, made by another spot. */
+  public Stroke moved(int newBar, Time place, Time newLength, Slot newSlot, Spot other) {
+    return new Stroke(
+        newBar, place, newLength, limb, surface, level, ornaments, newSlot, other, dealt, open);
+  }
+
   /** The same stroke, made by another spot. */
   public Stroke from(Spot other) {
     return new Stroke(

@@ -108,15 +108,16 @@ record SectionPlan(
   }
 
   Engraving engrave(List<Integer> starts) {
+    Spoken spoken = new Spoken(score);
     List<Engraving.StaffSystem> systems = new ArrayList<>();
     for (int i = 0; i < starts.size(); i++) {
       int end = i + 1 < starts.size() ? starts.get(i + 1) : bars.size();
-      systems.add(system(starts.get(i), end));
+      systems.add(system(starts.get(i), end, spoken));
     }
-    return new Engraving(score, systems, score.groove().caption(), Spoken.of(score));
+    return new Engraving(score, systems, score.groove().caption(), spoken.all());
   }
 
-  private Engraving.StaffSystem system(int from, int to) {
+  private Engraving.StaffSystem system(int from, int to, Spoken spoken) {
     List<BarPlan> plans = bars.subList(from, to);
     boolean first = from == 0;
     boolean last = to == bars.size();
@@ -139,10 +140,11 @@ record SectionPlan(
     Spacing.Places placed = spacing.place(prefix, force);
     Spacing.Places places =
         new Spacing.Places(placed.starts(), placed.columns(), placed.end() + (last ? tail : 0));
-    return draw(PlacedSystem.of(plans, places, next), first, last, scale);
+    return draw(PlacedSystem.of(plans, places, next), first, last, scale, spoken);
   }
 
-  private Engraving.StaffSystem draw(PlacedSystem line, boolean first, boolean last, double scale) {
+  private Engraving.StaffSystem draw(
+      PlacedSystem line, boolean first, boolean last, double scale, Spoken spoken) {
     double width = look.width() / scale;
     Canvas canvas = new Canvas(font, Math.max(width, line.right()) + 2);
     Groove groove = score.groove();
@@ -174,10 +176,11 @@ record SectionPlan(
     } else {
       rows.barNumber(line.bars().get(0).bar().number());
     }
-    return finish(canvas, line, scale);
+    return finish(canvas, line, scale, spoken);
   }
 
-  private Engraving.StaffSystem finish(Canvas canvas, PlacedSystem line, double scale) {
+  private Engraving.StaffSystem finish(
+      Canvas canvas, PlacedSystem line, double scale, Spoken spoken) {
     double top = canvas.above.most() + 0.2;
     double height = (top + canvas.below.most() + 0.2) * scale;
     double right = Extent.of(canvas.marks).map(Box::right).orElse(0.0);
@@ -199,7 +202,7 @@ record SectionPlan(
             width,
             height,
             first == last ? title : title + " to " + last,
-            Spoken.bars(score, first, last),
+            spoken.bars(first, last),
             marks);
     return new Engraving.StaffSystem(drawing, moments, top * scale);
   }

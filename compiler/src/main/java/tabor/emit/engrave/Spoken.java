@@ -18,9 +18,16 @@ import tabor.rhythm.Time;
 
 /** A section in words, for whoever listens to the page: bar by bar, count by count. */
 final class Spoken {
-  private Spoken() {}
+  private final Score score;
+  private final Map<Integer, List<Stroke>> byBar;
 
-  static String of(Score score) {
+  Spoken(Score score) {
+    this.score = score;
+    this.byBar = score.groove().strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
+  }
+
+  /** The whole section. */
+  String all() {
     Groove groove = score.groove();
     StringBuilder text = new StringBuilder();
     text.append(
@@ -29,27 +36,25 @@ final class Spoken {
             : groove.bars() == 1 ? "1 bar" : groove.bars() + " bars");
     text.append(" of ").append(groove.meters().inWords());
     text.append(", ").append(groove.setting().tempo().words()).append('.');
-    bars(score, Integer.MIN_VALUE, Integer.MAX_VALUE, text);
+    bars(Integer.MIN_VALUE, Integer.MAX_VALUE, text);
     return text.toString();
   }
 
   /** The bars from one number to another. */
-  static String bars(Score score, int first, int last) {
+  String bars(int first, int last) {
     StringBuilder text = new StringBuilder();
-    bars(score, first, last, text);
+    bars(first, last, text);
     return text.toString().strip();
   }
 
-  private static void bars(Score score, int first, int last, StringBuilder text) {
-    Groove groove = score.groove();
-    Map<Integer, List<Stroke>> byBar =
-        groove.strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
+  private void bars(int first, int last, StringBuilder text) {
     for (Bar bar : score.printed()) {
       if (bar.number() < first || bar.number() > last) {
         continue;
       }
       text.append(bar.isPickup() ? " Pickup: " : " Bar " + bar.number() + ": ");
-      text.append(bar.repeat() ? "as the bar before" : bar(groove, byBar.get(bar.number())));
+      text.append(
+          bar.repeat() ? "as the bar before" : bar(score.groove(), byBar.get(bar.number())));
       text.append('.');
     }
   }
