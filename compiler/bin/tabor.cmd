@@ -16,5 +16,5 @@ if not errorlevel 1 goto start
 echo tabor: Java 17 or later is needed, and no java was found; set JAVA_HOME or PATH 1>&2
 exit /b 1
 :start
-"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:-UsePerfData -cp "%jar%" tabor.cli.Main %*
+"%java%" -Xshare:auto -Xmx600m -XX:TieredStopAtLevel=1 -XX:-UsePerfData -cp "%jar%" tabor.cli.Main %*
 exit /b %errorlevel%

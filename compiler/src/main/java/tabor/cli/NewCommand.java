@@ -36,7 +36,7 @@ final class NewCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "NAME",
-      description = "Its name, behind the folder that it goes into if that is another one.")
+      description = "Its name; a folder may stand before it: lessons/week-3.")
   private String name = "";
 
   /** The words that a shell completes. */

@@ -207,6 +207,23 @@ class WeaveCommandTest {
   }
 
   @Test
+  void aLessonIsWorkedOutForTheOneWhomABlockIsFor() throws IOException {
+    write("class.tabor", "player mia \"Mia\"\n  left-handed\n");
+    write("one.tabor", "use \"class.tabor\"\ngroove beat\n  hihat : x x x x\n");
+    write(
+        "a.md",
+        block("file=one.tabor as=grid", "") + "\n" + block("file=one.tabor as=grid for=mia", ""));
+    assertThat(weave("--to", "markdown").code()).isZero();
+    assertThat(files(out).get("a.md")).containsSubsequence("hands    R", "hands    L");
+    // What the class file says is part of the page.
+    write("class.tabor", "player mia \"Mia\"\n  tempo 60\n");
+    assertThat(weave("--to", "markdown").out()).startsWith("1 document woven");
+    assertThat(files(out).get("a.md"))
+        .doesNotContain("hands    L")
+        .containsSubsequence("quarter = 90", "quarter = 60");
+  }
+
+  @Test
   void lessonsBesideTheDocumentsAreReadWhereTheirFolderIsNamed() throws IOException {
     Files.createDirectories(work.resolve("course/lessons"));
     Files.writeString(work.resolve("course/lessons/one.tabor"), BEAT);
