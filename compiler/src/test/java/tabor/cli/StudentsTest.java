@@ -251,7 +251,7 @@ class StudentsTest {
     Path out = folder.resolve("out");
     String[] rest = {"-o", out.toString(), "--as", "pdf", "--for"};
     assertThat(ran("build", rest[0], rest[1], rest[2], rest[3], rest[4], "mia").err())
-        .contains("for mia: what is printed does not follow these lines yet: language");
+        .contains("for mia: what is printed does not follow this line yet: language");
     assertThat(ran("build", rest[0], rest[1], rest[2], rest[3], rest[4], "ben").err())
         .doesNotContain("does not follow");
   }

@@ -134,7 +134,8 @@ final class Agreement {
     if (!straight) {
       Set<String> wanted = new TreeSet<>();
       for (Sound sound : Performer.once(groove, groove.setting().tempo(), feel).sounds()) {
-        // A roll that a shift has moved over the end goes on in the next round, which a page cannot write.
+        // A roll that a shift has moved over the end goes on in the next round, which a page cannot
+        // write.
         boolean inside = sound.start().before(groove.length());
         if (inside && sound.kind().isMeasured() && sound.surface() != null) {
           wanted.add(sound.start() + " P1-" + sound.surface().name());

@@ -2,9 +2,9 @@ package tabor.emit.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
-import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
@@ -34,7 +34,7 @@ final class DynamicWords {
     // A hairpin may end on the barline.
     Meter meter = groove.meter(bar);
     boolean atEnd = !at.before(meter.bar());
-    String count = atEnd ? "the end" : CountNames.of(at, meter).toString();
+    String count = atEnd ? "the end" : CountLabels.of(groove).full(at, meter);
     return groove.bars() == 1 && bar == 1 ? count : count + " of bar " + bar;
   }
 }

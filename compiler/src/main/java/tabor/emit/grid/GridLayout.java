@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import tabor.emit.grid.GridBar.Cell;
 import tabor.emit.grid.GridBar.Column;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
@@ -159,7 +160,8 @@ final class GridLayout {
     Meter meter = groove.meter(number);
     List<Integer> beats = beats(number);
     List<Slot> slots = strokes.stream().map(snap::slot).toList();
-    List<Map<Time, String>> counts = CountRows.of(meter, beats, slots, countsShown);
+    List<Map<Time, String>> counts =
+        CountRows.of(meter, CountLabels.of(groove), beats, slots, countsShown);
     Map<String, Set<Time>> own = new HashMap<>();
     Set<Time> places = new TreeSet<>();
     long regular = regular(strokes);

@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tabor.body.RudimentFinder;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
-import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
 
 /**
@@ -135,7 +135,7 @@ public final class Sticking {
   }
 
   private static String count(Groove groove, Stroke stroke) {
-    return CountNames.of(stroke.slot(), groove.meter(stroke.bar())).toString();
+    return CountLabels.of(groove).full(stroke.slot(), groove.meter(stroke.bar()));
   }
 
   /** {@code hi-hat with the right hand, snare with both hands}. */
