@@ -37,6 +37,11 @@ public final class CountLabels {
         : words.printed(parts(slot, count, meter), count.syllable());
   }
 
+  /** True if the bars of a meter are counted in eighths from the barline on. */
+  boolean goThrough(Meter meter) {
+    return words.goesThrough(meter);
+  }
+
   /** What stands above a beat, 0-based. */
   public String beat(int beat, Meter meter) {
     if (words.goesThrough(meter)) {

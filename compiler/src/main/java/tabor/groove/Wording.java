@@ -1,5 +1,7 @@
 package tabor.groove;
 
+import tabor.words.Language;
+
 /**
  * The words that a section is counted and printed with.
  *

@@ -6,12 +6,12 @@ import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.groove.CountingWords;
-import tabor.groove.Language;
 import tabor.groove.PracticeLog;
 import tabor.syntax.Num;
 import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.PageKind;
+import tabor.words.Language;
 
 /** Settings of the printed page to trees: layout, log, counting words, language. */
 final class PageBuilder {

@@ -5,7 +5,6 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.CountingWords;
 import tabor.groove.Groove;
-import tabor.groove.Language;
 import tabor.groove.Lesson;
 import tabor.groove.Levels;
 import tabor.groove.Wording;
@@ -16,6 +15,7 @@ import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
 import tabor.source.Spot;
+import tabor.words.Language;
 
 /**
  * What the sections of a file start from: what its header says, else what the file that uses it

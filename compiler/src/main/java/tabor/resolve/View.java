@@ -3,12 +3,12 @@ package tabor.resolve;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.CountingWords;
-import tabor.groove.Language;
 import tabor.groove.Player;
 import tabor.groove.Wording;
 import tabor.kit.Limits;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
+import tabor.words.Language;
 
 /**
  * What one student's section says over a lesson, as far as the music is worked out with it.
