@@ -119,7 +119,7 @@ final class BuildCommand implements Callable<Integer> {
         new BuildOptions(
             new HashSet<>(only),
             !noCountIn,
-            page.look().withNote(player.words()),
+            page.look().withNote(player.note()),
             clear ? Ground.CLEAR : Ground.WHITE,
             systems);
     List<Form> made = forms();

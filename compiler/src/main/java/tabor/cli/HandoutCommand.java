@@ -165,7 +165,7 @@ final class HandoutCommand extends LessonCommand {
 
   private HandoutLook look(Document document, HandoutLook asked) {
     Player player = document.player;
-    HandoutLook look = asked.withNote(player().words(player));
+    HandoutLook look = asked.withNote(player().note(player));
     return player == null
         ? look
         : look.withReader(PlayerLesson.reader(document.compiled, player, look.reader()));

@@ -90,7 +90,7 @@ final class StudentBuild {
 
   /** What is asked for of the outputs of a student. */
   private static BuildOptions asked(BuildOptions wanted, PlayerOptions options, Student student) {
-    HandoutLook look = wanted.handout().withNote(options.words(student.player()));
+    HandoutLook look = wanted.handout().withNote(options.note(student.player()));
     Player player = student.player();
     return wanted.withHandout(
         player == null

@@ -77,6 +77,49 @@ public final class CountLabels {
     return full(count, slot.place(meter), parts(slot, count, meter), meter);
   }
 
+  /** The count of a stroke by its time, however its group is divided. */
+  public Count of(Stroke stroke, Meter meter) {
+    Division division = stroke.slot().division();
+    return division.isInside(meter)
+        ? CountNames.of(division, stroke.at(), meter)
+        : CountNames.of(stroke.at(), meter);
+  }
+
+  /** The same in full. */
+  public String full(Stroke stroke, Meter meter) {
+    Count count = of(stroke, meter);
+    return full(count, stroke.at(), parts(stroke, count, meter), meter);
+  }
+
+  /** The number that is said for a stroke: that of its beat, or the word for a beat. */
+  public String number(Stroke stroke, Meter meter) {
+    Count count = of(stroke, meter);
+    if (words.goesThrough(meter)) {
+      return full(count, stroke.at(), 1, meter);
+    }
+    boolean plain = count.syllable() == Syllable.NONE && count.places().isEmpty();
+    return plain ? beat(count.beat() - 1, meter) : Integer.toString(count.beat());
+  }
+
+  /** What is said for its syllable; empty on a beat and where it is only numbered. */
+  public String syllable(Stroke stroke, Meter meter) {
+    Count count = of(stroke, meter);
+    return count.syllable() == Syllable.NONE || words.goesThrough(meter)
+        ? ""
+        : words.printed(parts(stroke, count, meter), count.syllable());
+  }
+
+  private static int parts(Stroke stroke, Count count, Meter meter) {
+    int beat = count.beat() - 1;
+    Division division = stroke.slot().division();
+    boolean own = count.division() == 0 && division.beats() == 1 && division.beat() == beat;
+    Time slots =
+        stroke.at().minus(meter.beatStart(beat)).over(meter.beat(beat)).times(division.slots());
+    return own && slots.isWhole()
+        ? parts(division.slots(), beat, meter)
+        : parts(stroke.at(), count, meter);
+  }
+
   /** The count of a place where no stroke is meant. */
   public String full(Time at, Meter meter) {
     Count count = CountNames.of(at, meter);

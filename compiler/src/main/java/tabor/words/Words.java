@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
@@ -120,8 +122,26 @@ public final class Words {
         ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
   }
 
+  /** The patterns whose keys start so, by what follows in their keys, in alphabetical order. */
+  public SortedMap<String, String> starting(String prefix) {
+    SortedMap<String, String> found = new TreeMap<>();
+    for (String key : bundle().keySet()) {
+      if (key.startsWith(prefix)) {
+        found.put(key.substring(prefix.length()), pattern(key));
+      }
+    }
+    return found;
+  }
+
   private boolean has(String key) {
     return bundle().containsKey(key);
+  }
+
+  /** A text with a capital first letter. */
+  public static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   // ---- joining
@@ -202,6 +222,15 @@ public final class Words {
     String key = "value." + plain.den();
     String name = plain.num() == 1 && has(key) ? text(key) : plain.toString();
     return dotted ? text("value.dotted", name) : name;
+  }
+
+  /** What a tempo counts, in the plural: {@code dotted quarters}. */
+  public String beats(Time beat) {
+    boolean dotted = Meter.isDotted(beat);
+    Time plain = dotted ? beat.times(Time.of(2, 3)) : beat;
+    String key = "values." + plain.den();
+    String name = plain.num() == 1 && has(key) ? text(key) : beat(plain);
+    return dotted ? text("values.dotted", name) : name;
   }
 
   /** {@code swing eighths 62%}. */

@@ -19,6 +19,7 @@ import tabor.kit.Surface;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /**
  * Lays a section out: which parts have a row, and which places a column.
@@ -32,6 +33,7 @@ final class GridLayout {
   private static final long MOST_REGULAR = 6;
 
   private final Groove groove;
+  private final Words words;
   private final Snap snap;
   private final List<Surface> parts;
   private final boolean handsShown;
@@ -49,8 +51,9 @@ final class GridLayout {
    */
   record Sheet(List<String> parts, List<String> sticks, List<GridBar> bars) {}
 
-  private GridLayout(Groove groove, boolean everyLimb) {
+  private GridLayout(Groove groove, Words words, boolean everyLimb) {
     this.groove = groove;
+    this.words = words;
     this.snap = Snap.of(groove);
     this.parts = parts(groove);
     this.handsShown =
@@ -73,15 +76,15 @@ final class GridLayout {
   }
 
   /** Lays out all bars. */
-  static Sheet of(Groove groove) {
-    GridLayout layout = new GridLayout(groove, false);
+  static Sheet of(Groove groove, Words words) {
+    GridLayout layout = new GridLayout(groove, words, false);
     return new Sheet(
-        layout.parts.stream().map(Surface::label).toList(), layout.stickNames(), layout.bars());
+        layout.parts.stream().map(words::label).toList(), layout.stickNames(), layout.bars());
   }
 
   /** Lays out all bars without their parts: counts, hands and feet, whatever else is shown. */
-  static Sheet limbs(Groove groove) {
-    GridLayout layout = new GridLayout(groove, true);
+  static Sheet limbs(Groove groove, Words words) {
+    GridLayout layout = new GridLayout(groove, words, true);
     List<GridBar> bars = new ArrayList<>();
     for (GridBar bar : layout.bars()) {
       List<Column> columns =
@@ -147,10 +150,10 @@ final class GridLayout {
   private List<String> stickNames() {
     List<String> names = new ArrayList<>();
     if (handsShown) {
-      names.add("hands");
+      names.add(words.text("limb.hands"));
     }
     if (feetShown) {
-      names.add("feet");
+      names.add(words.text("limb.feet"));
     }
     return names;
   }

@@ -14,6 +14,7 @@ import tabor.groove.Lesson;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
+import tabor.words.Words;
 
 /**
  * Who strikes: hands and feet under the counts, the rudiments that the hands play, and what was
@@ -57,7 +58,7 @@ public final class Sticking {
       lines.add(INDENT + "nothing is played");
       return;
     }
-    lines.addAll(GridWriter.write(GridLayout.limbs(groove)));
+    lines.addAll(GridWriter.write(GridLayout.limbs(groove, Words.english()), Words.english()));
     lines.addAll(rudiments(groove));
     String dealt = dealt(groove);
     if (!dealt.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tabor.words.Language;
 
 /**
  * A lesson's page, before it is written. All texts are raw; drawings are markup.
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param key the note heads in use
  * @param blocks the sections in order
  * @param caution the line above the first section; empty to leave it out
+ * @param language of its fixed words
  * @param data what the script plays; its parts are those of the blocks
  */
 public record Page(
@@ -24,6 +26,7 @@ public record Page(
     Pictures.Key key,
     List<Block> blocks,
     String caution,
+    Language language,
     PlayData data) {
   /** Copies the lists. */
   public Page {
@@ -44,7 +47,14 @@ public record Page(
       named.add(blocks.get(i).named(name));
     }
     return new Page(
-        title, by, facts, key, named, caution, new PlayData(data.takes(), data.figures(), parts));
+        title,
+        by,
+        facts,
+        key,
+        named,
+        caution,
+        language,
+        new PlayData(data.takes(), data.figures(), parts));
   }
 
   /** One section of the page. */

@@ -218,7 +218,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   }
 
   private static String clickWords(Chart.SetClick click) {
-    return "click" + ChartWords.of(click).substring("Click".length());
+    return "click" + ChartWords.ENGLISH.of(click).substring("Click".length());
   }
 
   /** A play by bars or by the clock is written with as many repeats as it begins. */
@@ -227,7 +227,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
     Chart.Amount amount = item.amount();
     boolean counted = amount.times() > 0;
     if (!counted || !item.extras().equals(Chart.Extras.NONE)) {
-      words(XmlCharacters.line(ChartWords.after(item)));
+      words(XmlCharacters.line(ChartWords.ENGLISH.after(item)));
     }
     hold();
     List<List<Chart.Turn>> rows =
@@ -243,7 +243,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   /** A hold after this line is said at its beginning: words cannot stand at its end. */
   private void hold() {
     if (!later.isEmpty() && later.get(0) instanceof Chart.Hold hold) {
-      words(ChartWords.of(hold));
+      words(ChartWords.ENGLISH.of(hold));
     }
   }
 
@@ -264,7 +264,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   /** The section once; the words say how it is traded. */
   @Override
   public Long trade(Chart.Trade item) {
-    words(XmlCharacters.line("Trade " + ChartWords.after(item)));
+    words(XmlCharacters.line("Trade " + ChartWords.ENGLISH.after(item)));
     hold();
     rows(List.of(item.turn()), 1);
     return 0L;
@@ -272,14 +272,14 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   @Override
   public Long pause(Chart.Pause item) {
-    words(ChartWords.of(item));
+    words(ChartWords.ENGLISH.of(item));
     before = null;
     return 0L;
   }
 
   @Override
   public Long ramp(Chart.Ramp item) {
-    words(ChartWords.of(item));
+    words(ChartWords.ENGLISH.of(item));
     return 0L;
   }
 
@@ -297,7 +297,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   @Override
   public Long cue(Chart.Cue item) {
-    words(XmlCharacters.of(ChartWords.of(item)));
+    words(XmlCharacters.of(ChartWords.ENGLISH.of(item)));
     return 0L;
   }
 
@@ -311,7 +311,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   public Long climb(Chart.Climb item) {
     boolean plain = item.seconds() == null && item.extras().equals(Chart.Extras.NONE);
     if (!plain) {
-      words(XmlCharacters.line(ChartWords.after(item)));
+      words(XmlCharacters.line(ChartWords.ENGLISH.after(item)));
     }
     hold();
     for (Tempo tempo : item.tempi()) {
