@@ -9,6 +9,7 @@ import java.util.Set;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Chart;
+import tabor.groove.ChartCases;
 import tabor.groove.Groove;
 import tabor.kit.Limits;
 import tabor.rhythm.Tempo;
@@ -59,8 +60,12 @@ final class ChartChecks {
   }
 
   /** Collects the fastest turn of each section, in the order of the chart. */
-  private static final class FastestTempi implements Chart.Cases<Boolean> {
+  private static final class FastestTempi extends ChartCases<Boolean> {
     final Map<String, Chart.Turn> byName = new LinkedHashMap<>();
+
+    FastestTempi() {
+      super(false);
+    }
 
     private boolean add(Groove groove, Tempo tempo) {
       Chart.Turn turn = new Chart.Turn(groove, tempo, groove.setting().feel());
@@ -73,16 +78,6 @@ final class ChartChecks {
     }
 
     @Override
-    public Boolean countIn(Chart.CountIn item) {
-      return false;
-    }
-
-    @Override
-    public Boolean click(Chart.SetClick item) {
-      return false;
-    }
-
-    @Override
     public Boolean play(Chart.Play item) {
       for (Chart.Turn turn : item.turns()) {
         add(turn.groove(), turn.tempo());
@@ -91,43 +86,8 @@ final class ChartChecks {
     }
 
     @Override
-    public Boolean rest(Chart.Rest item) {
-      return false;
-    }
-
-    @Override
     public Boolean trade(Chart.Trade item) {
       return add(item.turn().groove(), item.turn().tempo());
-    }
-
-    @Override
-    public Boolean pause(Chart.Pause item) {
-      return false;
-    }
-
-    @Override
-    public Boolean ramp(Chart.Ramp item) {
-      return false;
-    }
-
-    @Override
-    public Boolean dynamic(Chart.SetDynamic item) {
-      return false;
-    }
-
-    @Override
-    public Boolean hold(Chart.Hold item) {
-      return false;
-    }
-
-    @Override
-    public Boolean cue(Chart.Cue item) {
-      return false;
-    }
-
-    @Override
-    public Boolean mark(Chart.Mark item) {
-      return false;
     }
 
     @Override

@@ -3,6 +3,7 @@ package tabor.resolve;
 import java.math.BigInteger;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
+import tabor.groove.ChartCases;
 import tabor.groove.Groove;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
@@ -28,16 +29,7 @@ public final class ChartSize {
 
   /** How many strokes an item sounds. */
   static final Chart.Cases<Long> SOUNDS =
-      new Chart.Cases<>() {
-        @Override
-        public Long countIn(Chart.CountIn one) {
-          return 0L;
-        }
-
-        @Override
-        public Long click(Chart.SetClick one) {
-          return 0L;
-        }
+      new ChartCases<>(0L) {
 
         @Override
         public Long play(Chart.Play one) {
@@ -49,46 +41,6 @@ public final class ChartSize {
         }
 
         @Override
-        public Long rest(Chart.Rest one) {
-          return 0L;
-        }
-
-        @Override
-        public Long trade(Chart.Trade one) {
-          return 0L;
-        }
-
-        @Override
-        public Long pause(Chart.Pause one) {
-          return 0L;
-        }
-
-        @Override
-        public Long ramp(Chart.Ramp one) {
-          return 0L;
-        }
-
-        @Override
-        public Long dynamic(Chart.SetDynamic one) {
-          return 0L;
-        }
-
-        @Override
-        public Long hold(Chart.Hold one) {
-          return 0L;
-        }
-
-        @Override
-        public Long cue(Chart.Cue one) {
-          return 0L;
-        }
-
-        @Override
-        public Long mark(Chart.Mark one) {
-          return 0L;
-        }
-
-        @Override
         public Long climb(Chart.Climb one) {
           return (long) one.groove().strokes().size() * one.times() * one.tempi().size();
         }
@@ -96,15 +48,10 @@ public final class ChartSize {
 
   /** How many bars an item plays; 0 where only a time says how long. */
   static final Chart.Cases<Long> BARS =
-      new Chart.Cases<>() {
+      new ChartCases<>(0L) {
         @Override
         public Long countIn(Chart.CountIn one) {
           return (long) one.bars();
-        }
-
-        @Override
-        public Long click(Chart.SetClick one) {
-          return 0L;
         }
 
         @Override
@@ -130,36 +77,6 @@ public final class ChartSize {
         }
 
         @Override
-        public Long pause(Chart.Pause one) {
-          return 0L;
-        }
-
-        @Override
-        public Long ramp(Chart.Ramp one) {
-          return 0L;
-        }
-
-        @Override
-        public Long dynamic(Chart.SetDynamic one) {
-          return 0L;
-        }
-
-        @Override
-        public Long hold(Chart.Hold one) {
-          return 0L;
-        }
-
-        @Override
-        public Long cue(Chart.Cue one) {
-          return 0L;
-        }
-
-        @Override
-        public Long mark(Chart.Mark one) {
-          return 0L;
-        }
-
-        @Override
         public Long climb(Chart.Climb one) {
           return one.seconds() == null
               ? (long) one.groove().bars() * one.times() * one.tempi().size()
@@ -169,16 +86,11 @@ public final class ChartSize {
 
   /** How long an item lasts, in picoseconds. */
   static final Chart.Cases<BigInteger> LENGTH =
-      new Chart.Cases<>() {
+      new ChartCases<>(BigInteger.ZERO) {
         @Override
         public BigInteger countIn(Chart.CountIn one) {
           Time length = meters(one.like()).between(1 - one.bars(), 1);
           return picos(length, one.tempo());
-        }
-
-        @Override
-        public BigInteger click(Chart.SetClick one) {
-          return BigInteger.ZERO;
         }
 
         @Override
@@ -193,41 +105,6 @@ public final class ChartSize {
         @Override
         public BigInteger rest(Chart.Rest one) {
           return picos(meters(one.like()).length(one.bars()), one.tempo());
-        }
-
-        @Override
-        public BigInteger trade(Chart.Trade one) {
-          return BigInteger.ZERO;
-        }
-
-        @Override
-        public BigInteger pause(Chart.Pause one) {
-          return BigInteger.ZERO;
-        }
-
-        @Override
-        public BigInteger ramp(Chart.Ramp one) {
-          return BigInteger.ZERO;
-        }
-
-        @Override
-        public BigInteger dynamic(Chart.SetDynamic one) {
-          return BigInteger.ZERO;
-        }
-
-        @Override
-        public BigInteger hold(Chart.Hold one) {
-          return BigInteger.ZERO;
-        }
-
-        @Override
-        public BigInteger cue(Chart.Cue one) {
-          return BigInteger.ZERO;
-        }
-
-        @Override
-        public BigInteger mark(Chart.Mark one) {
-          return BigInteger.ZERO;
         }
 
         @Override

@@ -11,6 +11,7 @@ import tabor.emit.musicxml.ScoreFile.Dynamics;
 import tabor.emit.musicxml.ScoreFile.Rehearsal;
 import tabor.emit.musicxml.ScoreFile.Words;
 import tabor.groove.Chart;
+import tabor.groove.ChartCases;
 import tabor.groove.Groove;
 import tabor.notation.Score;
 import tabor.perform.ChartWords;
@@ -96,15 +97,14 @@ final class ChartMeasures implements Chart.Cases<Long> {
   }
 
   /** How many bars an item is written with. */
-  private static final class Length implements Chart.Cases<Long> {
-    @Override
-    public Long countIn(Chart.CountIn item) {
-      return (long) item.bars();
+  private static final class Length extends ChartCases<Long> {
+    Length() {
+      super(0L);
     }
 
     @Override
-    public Long click(Chart.SetClick item) {
-      return 0L;
+    public Long countIn(Chart.CountIn item) {
+      return (long) item.bars();
     }
 
     @Override
@@ -120,36 +120,6 @@ final class ChartMeasures implements Chart.Cases<Long> {
     @Override
     public Long trade(Chart.Trade item) {
       return item.turn().groove().bars() + 1L;
-    }
-
-    @Override
-    public Long pause(Chart.Pause item) {
-      return 0L;
-    }
-
-    @Override
-    public Long ramp(Chart.Ramp item) {
-      return 0L;
-    }
-
-    @Override
-    public Long dynamic(Chart.SetDynamic item) {
-      return 0L;
-    }
-
-    @Override
-    public Long hold(Chart.Hold item) {
-      return 0L;
-    }
-
-    @Override
-    public Long cue(Chart.Cue item) {
-      return 0L;
-    }
-
-    @Override
-    public Long mark(Chart.Mark item) {
-      return 0L;
     }
 
     @Override
