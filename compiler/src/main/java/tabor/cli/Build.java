@@ -18,7 +18,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
-import tabor.build.NotYet;
 import tabor.build.Output;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
@@ -184,8 +183,6 @@ final class Build {
       aside.err().print("tabor: nothing is written for " + shown(source) + "\n");
       return Optional.empty();
     }
-    NotYet.of(compiled.lesson())
-        .ifPresent(words -> aside.err().print("tabor: " + shown(source) + ": " + words + "\n"));
     return Optional.of(plan(source, compiled));
   }
 

@@ -81,7 +81,7 @@ final class PlayerOptions {
       said.add(words.text("player.open-handed"));
     }
     if (options.on() != null) {
-      said.add(words.text("change.kit", options.on()));
+      said.add(words.text("change.kit", words.kit(options.on())));
     }
     Player.Speed speed = options.view().speed();
     if (options.tempo() != null) {

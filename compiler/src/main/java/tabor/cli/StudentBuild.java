@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.function.Function;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
-import tabor.build.NotYet;
 import tabor.build.Output;
 import tabor.build.PlayerLesson;
 import tabor.compile.Compiled;
@@ -151,9 +150,6 @@ final class StudentBuild {
       io.err().print("tabor: " + VisibleText.line(source + ": " + student.nothing()) + "\n");
       return Optional.empty();
     }
-    NotYet.of(lesson)
-        .ifPresent(
-            words -> io.err().print("tabor: " + shown(source) + of(student) + ": " + words + "\n"));
     return Optional.of(plan(source, student, lesson));
   }
 

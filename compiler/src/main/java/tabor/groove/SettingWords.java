@@ -31,7 +31,7 @@ final class SettingWords {
       said.add(is.feel().isStraight() ? words.text("change.straight") : words.feel(is.feel()));
     }
     if (!was.kit().name().equals(is.kit().name())) {
-      said.add(words.text("change.kit", is.kit().name()));
+      said.add(words.text("change.kit", words.kit(is.kit().name())));
     }
     if (was.kit().leftHanded() != is.kit().leftHanded()) {
       said.add(words.text(is.kit().leftHanded() ? "player.left-handed" : "player.right-handed"));

@@ -188,6 +188,12 @@ public final class Words {
     return has(key) ? text(key) : text("surface-own" + ending, surface.words());
   }
 
+  /** A kit; one of the writer's own has its own name. */
+  public String kit(String name) {
+    String key = "kit." + name;
+    return has(key) ? text(key) : name;
+  }
+
   /** {@code right hand}. */
   public String limb(Limb limb) {
     return text("limb." + word(limb));

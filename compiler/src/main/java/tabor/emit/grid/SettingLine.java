@@ -23,7 +23,7 @@ final class SettingLine {
       parts.add(words.feel(setting.feel()));
     }
     if (known == null || !known.kit().name().equals(setting.kit().name())) {
-      parts.add(words.text("grid.kit", setting.kit().name()));
+      parts.add(words.text("grid.kit", words.kit(setting.kit().name())));
     }
     if (known == null
         ? setting.kit().leftHanded()

@@ -22,14 +22,14 @@ final class PageWording {
     if (!setting.feel().isStraight()) {
       facts.add(words.feel(setting.feel()));
     }
-    facts.add(words.text("web.kit", setting.kit().name()));
+    facts.add(words.text("web.kit", words.kit(setting.kit().name())));
     return facts;
   }
 
   /** The kit of a section if it is not its lesson's; meter and tempo stand in the notation. */
   static List<String> facts(Groove.Setting own, Groove.Setting head, Words words) {
     boolean same = own.kit().name().equals(head.kit().name());
-    return same ? List.of() : List.of(words.text("web.kit", own.kit().name()));
+    return same ? List.of() : List.of(words.text("web.kit", words.kit(own.kit().name())));
   }
 
   /** {@code dotted quarter = 60}. */
