@@ -33,7 +33,8 @@ local function keys(buffer)
   vim.bo[buffer].omnifunc = "v:lua.vim.lsp.omnifunc"
 end
 
--- Sends a command about the section under the cursor: TaborDo play, stop, showGrid, showSvg, build.
+-- Sends a command about the section under the cursor: TaborDo play, stop, showGrid, showPlayer, showSvg,
+-- build.
 local function command(opts)
   local position = vim.lsp.util.make_position_params(0, "utf-16").position
   local uri = vim.uri_from_bufnr(0)
@@ -43,7 +44,7 @@ local function command(opts)
     function(err, result)
       if err then
         vim.notify(err.message, vim.log.levels.WARN)
-      elseif name == "showGrid" then
+      elseif name == "showGrid" or name == "showPlayer" then
         vim.cmd("new")
         vim.bo.buftype = "nofile"
         vim.api.nvim_buf_set_lines(0, 0, -1, false, vim.split(result, "\n"))
@@ -96,7 +97,7 @@ local function start(buffer)
   vim.api.nvim_buf_create_user_command(buffer, "TaborDo", command, {
     nargs = 1,
     complete = function()
-      return { "play", "stop", "showGrid", "showSvg", "build" }
+      return { "play", "stop", "showGrid", "showPlayer", "showSvg", "build" }
     end,
   })
 end

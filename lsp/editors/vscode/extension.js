@@ -36,7 +36,7 @@ async function open(command, answer) {
   if (!answer) {
     return;
   }
-  if (command === "tabor.showGrid") {
+  if (command === "tabor.showGrid" || command === "tabor.showPlayer") {
     const document = await vscode.workspace.openTextDocument({ content: answer });
     await vscode.window.showTextDocument(document, vscode.ViewColumn.Beside, true);
   } else if (command === "tabor.showSvg") {
@@ -64,7 +64,7 @@ async function activate(context) {
   const settings = vscode.workspace.getConfiguration("tabor");
   client = new LanguageClient("tabor", "Tabor", serverCommand(context.extensionPath), {
     documentSelector: [{ language: "tabor" }],
-    initializationOptions: { showDocument: false, inlayHints: settings.get("inlayHints") },
+    initializationOptions: { showDocument: false, inlayHints: settings.get("inlayHints"), playerLens: settings.get("playerLens") },
     synchronize: { configurationSection: "tabor" },
     middleware: {
       // What a lens sends comes by here.
@@ -80,7 +80,7 @@ async function activate(context) {
       },
     },
   });
-  for (const name of ["play", "stop", "build", "showGrid", "showSvg"]) {
+  for (const name of ["play", "stop", "build", "showGrid", "showPlayer", "showSvg"]) {
     context.subscriptions.push(vscode.commands.registerCommand(`tabor.here.${name}`, () => send(name)));
   }
   await client.start();

@@ -22,6 +22,8 @@ public final class HandReasons {
     KEEPS_TIME,
     AGAINST_TIME,
     CRASH,
+    /** The hand lies on the drum. */
+    HAND_LIES,
     /** Single strokes in turn. */
     IN_TURN,
     /** Time that is too quick for one hand. */
@@ -112,6 +114,7 @@ public final class HandReasons {
       case KEEPS_TIME -> Why.KEEPS_TIME;
       case AGAINST_TIME -> Why.AGAINST_TIME;
       case CRASH -> Why.CRASH;
+      case HAND_LIES -> Why.HAND_LIES;
       case ROW -> Why.IN_TURN;
       case SHARED_TIME -> Why.SHARED_TIME;
       case ALONE, PEDAL -> Why.LEADS;

@@ -15,6 +15,8 @@ record LimbWish(boolean right, long weight, Reason reason) {
     KEEPS_TIME,
     /** Played against something that keeps the time. */
     AGAINST_TIME,
+    /** The hand lies on the drum. */
+    HAND_LIES,
     /** A crash or the like. */
     CRASH,
     /** A place in a row of single strokes. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Ornament;
@@ -84,6 +86,9 @@ final class Loop {
 
   final KitPlaces places;
 
+  /** Where the other pair strikes, in ticks. */
+  private final NavigableSet<Long> others = new TreeSet<>();
+
   /** The surfaces by number. */
   final List<Surface> surfaces = new ArrayList<>();
 
@@ -146,6 +151,7 @@ final class Loop {
     for (int i = 0; i < open.size(); i++) {
       Dealer.Open one = open.get(i);
       if (one.hands() != hands) {
+        others.add(at(one.stroke()));
         continue;
       }
       while (next < given.size() && !later(given.get(next), one.stroke())) {
@@ -165,6 +171,7 @@ final class Loop {
 
   private void give(Stroke stroke) {
     if (stroke.limb().isHand() != hands) {
+      others.add(at(stroke));
       return;
     }
     Instant here = instant(stroke);
@@ -176,12 +183,22 @@ final class Loop {
     }
   }
 
-  private Instant instant(Stroke stroke) {
+  private long at(Stroke stroke) {
     if (stroke.bar() != bar) {
       bar = stroke.bar();
       barStart = lead + ticks(meters.start(bar));
     }
-    long at = barStart + place(stroke).ticks();
+    return barStart + place(stroke).ticks();
+  }
+
+  /** True if the other pair strikes at a place, but for rounding. */
+  boolean othersStrike(long at) {
+    Long near = others.ceiling(at - TimeRows.CLOSE);
+    return near != null && near <= at + TimeRows.CLOSE;
+  }
+
+  private Instant instant(Stroke stroke) {
+    long at = at(stroke);
     if (!instants.isEmpty() && instants.get(instants.size() - 1).at == at) {
       return instants.get(instants.size() - 1);
     }

@@ -221,7 +221,8 @@ final class Pricing {
       return 0; // feet have their own pedals, and what is too quick for one is a row
     }
     boolean steady = time[hit.number()] && LimbState.keptTime(own);
-    long cost = gap < bursting ? Weights.BURST : 0;
+    // However fast a row is, the same hand going on is never the cheaper way out.
+    long cost = gap < bursting ? Weights.BURST * (bursting - gap) / Math.max(1, gap) : 0;
     return steady ? cost : cost + Weights.DOUBLE + LimbState.run(own) * Weights.THIRD;
   }
 

@@ -62,6 +62,8 @@ final class Roles {
       } else if (against.isAgainst(hit)) {
         boolean right = against.timeIsLeft(hit);
         wishes[i] = new LimbWish(right, Weights.LEAVES_THE_TIME, Reason.AGAINST_TIME);
+      } else if (hit.surface().handLies()) {
+        wishes[i] = new LimbWish(false, Weights.RIGHT_LIES, Reason.HAND_LIES);
       } else {
         singles.add(hit);
       }

@@ -127,7 +127,7 @@ public final class RudimentFinder {
   }
 
   /** The name as drummers say it; the single one needs no word for it. */
-  static String spoken(Rudiments.Rudiment rudiment) {
+  public static String spoken(Rudiments.Rudiment rudiment) {
     String name = rudiment.name();
     return name.startsWith("single-paradiddle") ? name.substring("single-".length()) : name;
   }

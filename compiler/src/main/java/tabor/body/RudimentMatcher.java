@@ -10,7 +10,9 @@ import tabor.rhythm.Time;
 /** Lays the shapes of all rudiments over a row of strokes. */
 final class RudimentMatcher {
   private final List<Hit> hits;
-  private final Time length;
+
+  /** From each stroke to the next, round the loop. */
+  private final Time[] gaps;
 
   /**
    * A matcher for the strokes of a loop.
@@ -20,7 +22,11 @@ final class RudimentMatcher {
    */
   RudimentMatcher(List<Hit> hits, Time length) {
     this.hits = hits;
-    this.length = length;
+    this.gaps = new Time[hits.size()];
+    for (int i = 0; i < gaps.length; i++) {
+      Time next = i + 1 < gaps.length ? hits.get(i + 1).at() : hits.get(0).at().plus(length);
+      gaps[i] = next.minus(hits.get(i).at());
+    }
   }
 
   /**
@@ -78,7 +84,8 @@ final class RudimentMatcher {
     Arrays.fill(begun, Long.MIN_VALUE / 2);
     for (int i = n - 1; i >= 0; i--) {
       plain[i] = plain[i + 1];
-      for (RudimentShape shape : RudimentShape.ALL) {
+      List<RudimentShape> shapes = hit(i).onDrum() ? RudimentShape.ALL : List.of();
+      for (RudimentShape shape : shapes) {
         for (boolean mirrored : new boolean[] {false, true}) {
           int count = run(shape, i, mirrored, n - i, false);
           if (count < shape.least()
@@ -229,7 +236,7 @@ final class RudimentMatcher {
 
   private boolean cycle(RudimentShape shape, int from, boolean mirrored) {
     List<RudimentShape.Beat> strokes = shape.strokes();
-    Time place = place(shape, from);
+    // The letters first: most shapes fail there, and lengths take longer to compare.
     for (int i = 0; i < strokes.size(); i++) {
       RudimentShape.Beat beat = strokes.get(i);
       Hit hit = hit(from + i);
@@ -238,16 +245,17 @@ final class RudimentMatcher {
           || hit.buzz() != beat.buzz()) {
         return false;
       }
-      if (i + 1 < strokes.size()) {
-        int halves = strokes.get(i + 1).half() - beat.half();
-        Time gap = gap(from + i);
-        boolean fits =
-            shape.even()
-                ? gap.equals(place.times(halves).over(2))
-                : gap.compareTo(place.times(4)) <= 0;
-        if (!fits) {
-          return false;
-        }
+    }
+    Time place = place(shape, from);
+    for (int i = 0; i + 1 < strokes.size(); i++) {
+      int halves = strokes.get(i + 1).half() - strokes.get(i).half();
+      Time gap = gap(from + i);
+      boolean fits =
+          shape.even()
+              ? gap.equals(place.times(halves).over(2))
+              : gap.compareTo(place.times(4)) <= 0;
+      if (!fits) {
+        return false;
       }
     }
     return shape.even() || evenDoubles(shape, from);
@@ -293,7 +301,6 @@ final class RudimentMatcher {
 
   /** From a stroke to the next, round the loop. */
   private Time gap(int index) {
-    Time gap = hit(index + 1).at().minus(hit(index).at());
-    return Math.floorMod(index, hits.size()) == hits.size() - 1 ? gap.plus(length) : gap;
+    return gaps[Math.floorMod(index, gaps.length)];
   }
 }

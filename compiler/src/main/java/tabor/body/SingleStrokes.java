@@ -1,6 +1,5 @@
 package tabor.body;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import tabor.body.LimbWish.Reason;
@@ -11,7 +10,8 @@ import tabor.rhythm.Time;
  * Natural sticking: in a row of single strokes the hands take turns as if every place were struck,
  * on one drum or round them all. The row's places are the finest even division of each beat, that
  * of its neighbours where theirs divides it further; the first place of the beat that the row
- * begins in is the right hand's.
+ * begins in is the right hand's. A hand that is written in the row leads it from there on, until it
+ * rests for a beat. Where the feet take the places between, see {@link #feetTakeTheRest}.
  */
 final class SingleStrokes {
   /** Seconds between places of a row from which on there is no hurry to take turns. */
@@ -41,9 +41,15 @@ final class SingleStrokes {
     }
   }
 
-  /** A row goes on over a gap of up to a beat; parts of the pair are rows of their own. */
+  /**
+   * A row goes on over a gap of up to a beat; open strokes of the pair's own part go on however far
+   * apart they are, and other parts have no say in them.
+   */
   private boolean goesOn(Hit a, Hit b) {
-    return a.ofPair() == b.ofPair() && (a.ofPair() || b.at() - a.at() <= loop.beat(a.beat()));
+    if (a.isOpen() && b.isOpen() && a.ofPair() != b.ofPair()) {
+      return false;
+    }
+    return (a.ofPair() && b.ofPair()) || b.at() - a.at() <= loop.beat(a.beat());
   }
 
   private void row(List<Hit> row, LimbWish[] wishes) {
@@ -54,24 +60,83 @@ final class SingleStrokes {
       int b = hit.beat() - first;
       own[b] = (int) Math.min(FINEST + 1L, Time.lcm(Math.max(1, own[b]), hit.inBeat().den()));
     }
+    boolean undivided = Arrays.stream(own).allMatch(one -> one <= 1);
     int[] places = new int[beats];
+    long[] turns = new long[beats + 1];
     for (int b = 0; b < beats; b++) {
       places[b] = finer(own, b);
-    }
-    boolean undivided = Arrays.stream(own).allMatch(one -> one <= 1);
-    long turns = 0;
-    int next = 0;
-    for (int b = 0; b < beats; b++) {
-      List<Hit> here = new ArrayList<>();
-      while (next < row.size() && row.get(next).beat() == first + b) {
-        here.add(row.get(next++));
-      }
-      for (Hit hit : here) {
-        boolean right = (turns + hit.inBeat().times(places[b]).floor()) % 2 == 0;
-        wishes[hit.number()] = wish(row, hit, right, places[b]);
-      }
       // A beat that only its first place is struck of has another place all the same.
-      turns += undivided ? 1 : Math.max(2, places[b]);
+      turns[b + 1] = turns[b] + (undivided ? 1 : Math.max(2, places[b]));
+    }
+    long[] turn = new long[row.size()];
+    for (int i = 0; i < turn.length; i++) {
+      Hit hit = row.get(i);
+      int b = hit.beat() - first;
+      turn[i] = turns[b] + hit.inBeat().times(places[b]).floor();
+    }
+    if (Arrays.stream(places).allMatch(one -> one % 3 == 0) && feetTakeTheRest(row, turn)) {
+      byStroke(row, turn);
+    }
+    long shift = 0;
+    for (int i = 0; i < turn.length; i++) {
+      Hit hit = row.get(i);
+      if (i > 0 && rests(row.get(i - 1), hit) && turn[i] - turn[i - 1] > 1) {
+        shift = 0;
+      }
+      boolean right = (turn[i] + shift) % 2 == 0;
+      if (!hit.isOpen() && right != hit.given() && isOnlyOne(row, i)) {
+        shift = 1 - shift;
+      }
+      wishes[hit.number()] = wish(row, hit, right, places[hit.beat() - first]);
+    }
+  }
+
+  /** After a beat without a stroke a written hand leads the row no longer. */
+  private boolean rests(Hit before, Hit hit) {
+    return hit.at() - before.at() >= loop.beat(before.beat()) - TimeRows.CLOSE;
+  }
+
+  private static boolean isOnlyOne(List<Hit> row, int i) {
+    return (i == 0 || row.get(i - 1).at() < row.get(i).at())
+        && (i + 1 == row.size() || row.get(i + 1).at() > row.get(i).at());
+  }
+
+  /**
+   * In a row by threes the feet take just the places that the hands leave, and the hands an even
+   * number between them, such as right, left, foot. Then nobody rests, and each figure begins with
+   * the hand that began the one before.
+   */
+  private boolean feetTakeTheRest(List<Hit> row, long[] turn) {
+    int hands = 1;
+    boolean feet = false;
+    for (int i = 1; i < turn.length; i++) {
+      long apart = turn[i] - turn[i - 1];
+      long way = row.get(i).at() - row.get(i - 1).at();
+      for (long place = 1; place < apart; place++) {
+        if (!loop.othersStrike(row.get(i - 1).at() + way * place / apart)) {
+          return false;
+        }
+      }
+      if (apart > 1) {
+        if (hands % 2 != 0) {
+          return false;
+        }
+        feet = true;
+        hands = 0;
+      }
+      hands += apart > 0 ? 1 : 0;
+    }
+    return feet && hands % 2 == 0;
+  }
+
+  /** Counts the hands' strokes instead of places. */
+  private static void byStroke(List<Hit> row, long[] turn) {
+    long before = turn[0];
+    turn[0] = 0;
+    for (int i = 1; i < turn.length; i++) {
+      long here = turn[i];
+      turn[i] = turn[i - 1] + (here > before ? 1 : 0);
+      before = here;
     }
   }
 

@@ -31,6 +31,9 @@ final class Weights {
   /** A crash by the left. */
   static final long LEFT_CRASH = 7;
 
+  /** A cross-stick by the right, where nobody keeps the time with the left. */
+  static final long RIGHT_LIES = 8;
+
   /** Time kept by the left. */
   static final long LEFT_KEEPS_TIME = 6;
 
@@ -73,8 +76,11 @@ final class Weights {
   /** What a third in a row costs on top. */
   static final long THIRD = 6;
 
-  /** Two strokes of one limb faster than nine a second, on top. */
-  static final long BURST = 10;
+  /**
+   * Two strokes of one limb twice as fast as nine a second, on top; the faster, the more, and
+   * nothing at nine.
+   */
+  static final long BURST = 20;
 
   /** Seconds between strokes from which on they are no double. */
   static final double SLOW = 1.0 / 5;

@@ -32,6 +32,7 @@ final class PageDrawings implements Pictures {
   private static final double HALF_DIGIT = 0.36;
 
   private final Groove.Setting head;
+  private final Printing printing;
   private final boolean clean;
   private final TextMetrics font;
 
@@ -41,13 +42,32 @@ final class PageDrawings implements Pictures {
    * @param clean true for the notes alone
    */
   PageDrawings(Lesson lesson, boolean clean, TextMetrics font) {
-    this.head = lesson.setting();
+    this(lesson.setting(), Printing.of(lesson), clean, font);
+  }
+
+  private PageDrawings(Groove.Setting head, Printing printing, boolean clean, TextMetrics font) {
+    this.head = head;
+    this.printing = printing;
     this.clean = clean;
     this.font = font;
   }
 
+  /** A section by itself with all its parts; its tempo and feel stand elsewhere. */
+  static Score alone(Groove groove, TextMetrics font) {
+    return new PageDrawings(groove.setting(), Printing.plain(), false, font).drawn(groove);
+  }
+
+  @Override
+  public Groove printed(Groove groove) {
+    return printing.printed(groove);
+  }
+
   @Override
   public Score score(Groove groove) {
+    return drawn(printed(groove));
+  }
+
+  private Score drawn(Groove groove) {
     Engraving wide = engrave(groove, WIDE);
     boolean fits = wide.systems().size() == 1 && wide.whole().width() <= NARROW * 1.1;
     Picture narrow = fits ? null : picture(groove, engrave(groove, NARROW));
@@ -68,7 +88,8 @@ final class PageDrawings implements Pictures {
   private Engraving engrave(Groove groove, double width) {
     Groove.Setting own = groove.setting();
     Look look = new Look(width, true, true, true, false, false).withTempo(own, head);
-    Look wanted = clean ? look.clean() : look;
+    Look blank = printing.look(look, groove);
+    Look wanted = clean ? blank.clean() : blank;
     return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
   }
 

@@ -22,6 +22,7 @@ import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.notation.Speller;
+import tabor.words.Words;
 
 /** Files to read. */
 final class PageFiles {
@@ -40,13 +41,21 @@ final class PageFiles {
     if (options.systems()) {
       return systems(lesson, options);
     }
+    Printing printing = Printing.of(lesson);
     return each(
-        lesson, options, "svg", groove -> bytes(SvgWriter.file(drawing(groove), groove.name())));
+        lesson,
+        options,
+        "svg",
+        groove -> bytes(SvgWriter.file(drawing(printing, groove), groove.name())));
   }
 
   static List<Output> png(Lesson lesson, BuildOptions options) {
+    Printing printing = Printing.of(lesson);
     return each(
-        lesson, options, "png", groove -> PngWriter.write(drawing(groove), options.ground()));
+        lesson,
+        options,
+        "png",
+        groove -> PngWriter.write(drawing(printing, groove), options.ground()));
   }
 
   static List<Output> pdf(Lesson lesson, BuildOptions options) {
@@ -66,7 +75,27 @@ final class PageFiles {
   private static String page(Lesson lesson, BuildOptions options) {
     boolean clean = options.handout().clean();
     PageDrawings drawings = new PageDrawings(lesson, clean, OpenFont.get());
-    return PageWriter.write(PageMaker.of(lesson, drawings, !clean, options.handout().caution()));
+    Lesson headed =
+        headed(
+            lesson,
+            options.handout().note().apply(Words.of(lesson.setting().wording().language())));
+    return PageWriter.write(PageMaker.of(headed, drawings, !clean, options.handout().caution()));
+  }
+
+  /** With what is other than written, below the name of the student. */
+  private static Lesson headed(Lesson lesson, String note) {
+    List<String> head = new ArrayList<>(lesson.extras().head());
+    if (head.isEmpty() || note.isBlank()) {
+      return lesson;
+    }
+    head.add(1, note);
+    return new Lesson(
+        lesson.file(),
+        lesson.title(),
+        lesson.by(),
+        lesson.setting(),
+        lesson.sections(),
+        lesson.extras().withHead(head));
   }
 
   /** A file for each system, its number after the section's name. */
@@ -74,7 +103,7 @@ final class PageFiles {
     List<Output> files = new ArrayList<>();
     for (Groove groove : lesson.grooves()) {
       if (options.wants(groove)) {
-        List<Engraving.StaffSystem> systems = engraving(groove).systems();
+        List<Engraving.StaffSystem> systems = engraving(Printing.of(lesson), groove).systems();
         for (int i = 0; i < systems.size(); i++) {
           Drawing drawing = systems.get(i).drawing();
           String name = groove.name() + "." + (i + 1);
@@ -85,14 +114,15 @@ final class PageFiles {
     return files;
   }
 
-  private static Drawing drawing(Groove groove) {
-    return engraving(groove).whole();
+  private static Drawing drawing(Printing printing, Groove groove) {
+    return engraving(printing, groove).whole();
   }
 
-  private static Engraving engraving(Groove groove) {
+  private static Engraving engraving(Printing printing, Groove whole) {
+    Groove groove = printing.printed(whole);
     return Engraver.engrave(
         Speller.spell(groove, Changes.of(groove).strokes()),
-        Look.FULL.withHeading(),
+        printing.look(Look.FULL.withHeading(), groove),
         OpenFont.get());
   }
 

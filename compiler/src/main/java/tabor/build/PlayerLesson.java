@@ -52,15 +52,26 @@ public final class PlayerLesson {
                 extras.log(),
                 words == null ? extras.words() : words,
                 language == null ? extras.language() : language,
-                extras.players())));
+                extras.players(),
+                head(lesson, player))));
+  }
+
+  /** The name, then the texts for this student. */
+  private static List<String> head(Lesson lesson, Player player) {
+    List<String> head = new ArrayList<>(List.of(player.caption()));
+    head.addAll(texts(lesson, player));
+    return head;
+  }
+
+  private static List<String> texts(Lesson lesson, Player player) {
+    boolean leftHanded = lesson.setting().kit().leftHanded() || player.leftHanded();
+    return player.prose().stream().map(text -> HandWords.of(text, leftHanded)).toList();
   }
 
   /** Whose page it is, for the handout of a lesson that was made for a student. */
   public static HandoutLook.Reader reader(Lesson lesson, Player player, HandoutLook.Reader asked) {
-    boolean leftHanded = lesson.setting().kit().leftHanded() || player.leftHanded();
-    List<String> texts =
-        player.prose().stream().map(text -> HandWords.of(text, leftHanded)).toList();
-    return new HandoutLook.Reader(player.caption(), texts, asked.teacher(), asked.paperAsked());
+    return new HandoutLook.Reader(
+        player.caption(), texts(lesson, player), asked.teacher(), asked.paperAsked());
   }
 
   private static List<Section> sections(Lesson lesson, Player player) {

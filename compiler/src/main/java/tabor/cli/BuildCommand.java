@@ -15,7 +15,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
+import tabor.build.PlayerLesson;
+import tabor.emit.pdf.HandoutLook;
 import tabor.emit.png.PngWriter.Ground;
+import tabor.groove.Lesson;
+import tabor.groove.Player;
 import tabor.report.Version;
 
 /** {@code tabor build}: the words of its command line. */
@@ -123,22 +127,36 @@ final class BuildCommand implements Callable<Integer> {
             clear ? Ground.CLEAR : Ground.WHITE,
             systems);
     List<Form> made = forms();
-    if (!player.students().isEmpty()) {
-      if (deps != null) {
-        throw Failure.usage("--deps and --for do not go together");
-      }
-      List<Path> lessons = Shard.of(shard).of(SourceFiles.find(words));
-      return StudentBuild.run(io, lessons, into, made, wanted, player);
-    }
+    List<Path> sources = Shard.of(shard).of(SourceFiles.find(words));
+    // A single lesson for nobody in particular is made sooner than looked up.
+    boolean noted = sources.size() > 1 || !player.students().isEmpty();
     String dependencies = deps;
     Build.Extent extent =
         new Build.Extent(
-            settings(made, wanted),
+            noted ? settings(made, wanted) : "",
             force,
             dependencies == null ? null : SourceFiles.path(dependencies));
     Toolchain toolchain = new Toolchain(io, player.options());
-    List<Path> sources = Shard.of(shard).of(SourceFiles.find(words));
-    return new Build(io, into, made, wanted, toolchain::compile, extent).run(sources);
+    return new Build(
+            io,
+            into,
+            made,
+            wanted,
+            source -> toolchain.studentsOfOne(source, player.students()),
+            student -> own(wanted, student),
+            extent)
+        .run(sources);
+  }
+
+  /** What is asked for of the outputs of a student. */
+  private BuildOptions own(BuildOptions wanted, Student student) {
+    Player who = student.player();
+    if (who == null) {
+      return wanted;
+    }
+    HandoutLook look = wanted.handout().withNote(player.note(who));
+    Lesson lesson = student.compiled().lesson();
+    return wanted.withHandout(look.withReader(PlayerLesson.reader(lesson, who, look.reader())));
   }
 
   /** Everything but the lessons that outputs depend on, the same for the same command line. */
@@ -152,7 +170,8 @@ final class BuildCommand implements Callable<Integer> {
         wanted.handout().toString(),
         wanted.ground().toString(),
         Boolean.toString(systems),
-        player.settings());
+        player.settings(),
+        player.students().toString());
   }
 
   private List<Form> forms() {

@@ -21,6 +21,7 @@ final class Commands {
   private static final Map<String, Function<Io, Object>> ALL = new LinkedHashMap<>();
 
   static {
+    ALL.put("new", NewCommand::new);
     ALL.put("check", CheckCommand::new);
     ALL.put("build", BuildCommand::new);
     ALL.put("list", ListCommand::new);
@@ -34,6 +35,8 @@ final class Commands {
     ALL.put("sticking", StickingCommand::new);
     ALL.put("fastest", FastestCommand::new);
     ALL.put("steps", StepsCommand::new);
+    ALL.put("find", FindCommand::new);
+    ALL.put("overview", OverviewCommand::new);
     ALL.put("diff", DiffCommand::new);
     ALL.put("merge", MergeCommand::new);
     ALL.put("git-setup", GitSetupCommand::new);

@@ -65,7 +65,7 @@ final class Faults {
 
   private static String words(Throwable fault) {
     if (fault instanceof OutOfMemoryError) {
-      return "the memory does not suffice";
+      return "the memory does not suffice; with TABOR_HEAP=2g it gets more";
     }
     return fault instanceof StackOverflowError ? "something is nested too deep" : fault.toString();
   }

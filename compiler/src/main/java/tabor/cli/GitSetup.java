@@ -17,8 +17,10 @@ import tabor.syntax.SectionKind;
  * has set, so that it never touches what somebody else has.
  */
 final class GitSetup {
-  private static final String ATTRIBUTES = ".gitattributes";
-  private static final String LINE = "*.tabor diff=tabor merge=tabor";
+  static final String ATTRIBUTES = ".gitattributes";
+
+  /** The line that says which files git shows and merges as lessons. */
+  static final String LINE = "*.tabor diff=tabor merge=tabor";
 
   /** Lists what this command has set: keys with their values. */
   private static final String NOTE = "tabor.set";

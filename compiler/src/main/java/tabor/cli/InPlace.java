@@ -18,7 +18,7 @@ import tabor.weave.Woven;
 final class InPlace {
   private final String pictures;
   private final boolean check;
-  private final ConcurrentMap<Path, PageLessons.Shared> lessons = PageLessons.store();
+  private final ConcurrentMap<PageLessons.Asked, PageLessons.Shared> lessons = PageLessons.store();
 
   /**
    * Weaving in place.

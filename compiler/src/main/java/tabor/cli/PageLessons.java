@@ -22,7 +22,7 @@ import tabor.weave.Lessons;
  */
 final class PageLessons implements Lessons {
   private final Path root;
-  private final ConcurrentMap<Path, Shared> shared;
+  private final ConcurrentMap<Asked, Shared> shared;
   private final Map<Path, Fingerprint> asked = new LinkedHashMap<>();
 
   /**
@@ -36,19 +36,22 @@ final class PageLessons implements Lessons {
     }
   }
 
+  /** A file, and for whom it is worked out. */
+  record Asked(Path file, Options options) {}
+
   /**
    * For one document.
    *
    * @param root nothing outside this folder is read
    * @param shared what was compiled for other documents of the run
    */
-  PageLessons(Path root, ConcurrentMap<Path, Shared> shared) {
+  PageLessons(Path root, ConcurrentMap<Asked, Shared> shared) {
     this.root = root;
     this.shared = shared;
   }
 
   /** An empty store for a run. */
-  static ConcurrentMap<Path, Shared> store() {
+  static ConcurrentMap<Asked, Shared> store() {
     return new ConcurrentHashMap<>();
   }
 
@@ -58,7 +61,7 @@ final class PageLessons implements Lessons {
   }
 
   @Override
-  public Found find(Path document, String written) {
+  public Found find(Path document, String written, Options options) {
     Path named;
     try {
       Path relative = Path.of(written);
@@ -76,7 +79,7 @@ final class PageLessons implements Lessons {
     if (!DocumentFiles.real(named).startsWith(DocumentFiles.real(root))) {
       return Found.trouble("is a link that leads out of the folder " + shownRoot());
     }
-    Shared lesson = shared.computeIfAbsent(named, PageLessons::compile);
+    Shared lesson = shared.computeIfAbsent(new Asked(named, options), PageLessons::compile);
     asked.putAll(lesson.files());
     return lesson.found();
   }
@@ -90,7 +93,8 @@ final class PageLessons implements Lessons {
     return named.toAbsolutePath().normalize().startsWith(base);
   }
 
-  private static Shared compile(Path file) {
+  private static Shared compile(Asked wanted) {
+    Path file = wanted.file();
     Map<Path, Fingerprint> files = new LinkedHashMap<>();
     SourceReader.Read read = SourceReader.read(file, InputStream.nullInputStream());
     files.put(file, Fingerprint.of(file, read.text().getBytes(StandardCharsets.UTF_8)));
@@ -99,7 +103,7 @@ final class PageLessons implements Lessons {
       return new Shared(Found.trouble("cannot be read: " + problem.message()), files);
     }
     Loader loader = noting(new FileLoader(file), files);
-    Compiled compiled = new Compiler(loader).compile(file, read.text(), Options.NONE);
+    Compiled compiled = new Compiler(loader).compile(file, read.text(), wanted.options());
     return new Shared(Found.of(compiled), files);
   }
 

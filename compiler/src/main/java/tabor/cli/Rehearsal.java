@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -95,11 +96,30 @@ final class Rehearsal {
 
   private static final String BROKEN = FINE + "groove broken\n  hands : rl rl rlr\n  hnads : r\n";
 
+  private static final String PAGE =
+      """
+      # Page
+
+      | a | b |
+      | --- | --- |
+      | `tabor: rlrr lrll` | [link](page.md) |
+
+      ```tabor as=player file=fine.tabor section=beat,up
+      ```
+
+      ```tabor as=both counts
+      groove beat
+        snare : x . x .
+      ```
+      """;
+
   /** Runs the commands; always ends well. */
   public static void main(String[] args) throws IOException {
     Path folder = Files.createTempDirectory("tabor");
     Path lesson = folder.resolve("rehearsal.tabor");
     Path fine = folder.resolve("fine.tabor");
+    Path page = folder.resolve("page.md");
+    Path out = folder.resolve("out");
     try {
       Io.ofProcess();
       Files.writeString(lesson, BROKEN);
@@ -111,14 +131,19 @@ final class Rehearsal {
       run(BROKEN, "--help");
       run(FINE, "list", "-");
       run(FINE, "grid", "-");
-      run(FINE, "build", "-", "--as", "all", "-o", folder.toString());
+      run(FINE, "build", "-", "--as", "all", "-o", out.toString());
+      run("", "format", "--check", fine.toString());
+      run("", "diff", fine.toString(), lesson.toString());
+      Files.writeString(page, PAGE);
+      for (int i = 0; i < 2; i++) {
+        run("", "weave", page.toString(), "-o", out.toString());
+      }
     } finally {
-      try (Stream<Path> files = Files.list(folder)) {
-        for (Path file : (Iterable<Path>) files::iterator) {
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
           Files.delete(file);
         }
       }
-      Files.delete(folder);
     }
   }
 

@@ -18,6 +18,11 @@ record Student(@Nullable Player player, Compiled compiled, @Nullable Lesson less
     return player == null ? "" : "For " + player.caption() + " (" + player.name() + "):";
   }
 
+  /** True for a player of a file of players alone, which lessons use. */
+  boolean isClassFile() {
+    return player != null && !compiled.hasErrors() && compiled.lesson().sections().isEmpty();
+  }
+
   /** Why this student gets nothing. */
   String nothing() {
     return player == null

@@ -118,7 +118,7 @@ final class Watch implements LiveServer.Site {
     } catch (Failure none) {
       return; // no document yet, only lessons
     }
-    Weave weave = new Weave(output, Weave.To.HTML, true, false, "pictures");
+    Weave weave = new Weave(output, Weave.To.HTML, true, false, "pictures", null);
     List<Weave.Outcome> outcomes = weave.run(documents, new Progress(io));
     for (Weave.Outcome outcome : outcomes) {
       Document document = outcome.document();

@@ -32,8 +32,9 @@ final class Weave {
   private final To to;
   private final boolean keepGoing;
   private final String pictures;
+  private final @Nullable Path below;
   private final BuildIndex index;
-  private final ConcurrentMap<Path, PageLessons.Shared> lessons = PageLessons.store();
+  private final ConcurrentMap<PageLessons.Asked, PageLessons.Shared> lessons = PageLessons.store();
   private final Set<String> pages = new HashSet<>();
 
   /** What documents become. */
@@ -71,13 +72,18 @@ final class Weave {
    * @param keepGoing true to write documents with problems, each shown in a box
    * @param force true to weave everything anew
    * @param pictures the picture folder's name
+   * @param below the folder that lessons are read from, in it and below; null for each document's
+   *     own
    */
-  Weave(Path folder, To to, boolean keepGoing, boolean force, String pictures) {
+  Weave(
+      Path folder, To to, boolean keepGoing, boolean force, String pictures, @Nullable Path below) {
     this.folder = folder;
     this.to = to;
     this.keepGoing = keepGoing;
     this.pictures = pictures;
-    String settings = Version.TEXT + " " + to.word() + " " + pictures;
+    this.below = below;
+    String settings =
+        Version.TEXT + " " + to.word() + " " + pictures + (below == null ? "" : " " + below);
     this.index = BuildIndex.read(folder, INDEX, settings, force);
   }
 
@@ -140,7 +146,7 @@ final class Weave {
     Map<String, byte[]> outputs = new LinkedHashMap<>();
     List<Problem> problems = List.of();
     if (document.isMarkdown()) {
-      PageLessons found = new PageLessons(document.root(), lessons);
+      PageLessons found = new PageLessons(below == null ? document.root() : below, lessons);
       Style style =
           new Style(
               document.up() + pictures + "/",

@@ -1,5 +1,6 @@
 package tabor.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -55,6 +56,13 @@ final class WeaveCommand implements Callable<Integer> {
   private String pictures = "";
 
   @Option(
+      names = "--lessons",
+      paramLabel = "DIR",
+      description =
+          "Blocks may name lessons in DIR and below; the folder of documents if not given.")
+  private @Nullable String lessons;
+
+  @Option(
       names = "--keep-going",
       description = "Write documents with problems too, each shown in a box.")
   private boolean keepGoing;
@@ -89,7 +97,7 @@ final class WeaveCommand implements Callable<Integer> {
     }
     String into = folder;
     if (inPlace) {
-      if (into != null || keepGoing || force) {
+      if (into != null || keepGoing || force || lessons != null) {
         throw Failure.usage("--in-place goes with --pictures and --check alone");
       }
       return weaveInPlace();
@@ -107,6 +115,17 @@ final class WeaveCommand implements Callable<Integer> {
         .orElseThrow(() -> Failure.usage("--to takes markdown or html, not " + to));
   }
 
+  private @Nullable Path below() {
+    if (lessons == null) {
+      return null;
+    }
+    Path folder = SourceFiles.path(lessons);
+    if (!Files.isDirectory(folder)) {
+      throw Failure.usage("--lessons takes a folder, and there is none called " + lessons);
+    }
+    return folder;
+  }
+
   private int weave(Path into, Weave.To form) {
     List<DocumentFiles.Document> documents = DocumentFiles.find(words, into);
     for (DocumentFiles.Document document : documents) {
@@ -115,7 +134,7 @@ final class WeaveCommand implements Callable<Integer> {
             "the documents lie in " + into + " themselves: name another folder, or use --in-place");
       }
     }
-    Weave weave = new Weave(into, form, keepGoing, force, pictures);
+    Weave weave = new Weave(into, form, keepGoing, force, pictures, below());
     List<Weave.Outcome> outcomes = weave.run(documents, new Progress(io));
     Set<String> reports = new LinkedHashSet<>();
     int done = 0;

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
@@ -19,6 +20,12 @@ import tabor.groove.Stroke;
 final class SectionPairs {
   /** A section with less than this share of strokes in common, in percent, is another one. */
   private static final int LEAST_ALIKE = 70;
+
+  /** Most pairs of sections of which all are compared. */
+  private static final int MOST_LOOKED_AT = 40_000;
+
+  /** How far a section is looked for in either direction where there are more. */
+  private static final int NEAREST = 20;
 
   private final List<Entry> before;
   private final List<Entry> after;
@@ -68,15 +75,23 @@ final class SectionPairs {
 
   private void byStrokes() {
     Set<Integer> taken = new HashSet<>();
-    for (int old : match) {
-      taken.add(old);
+    for (int matched : match) {
+      taken.add(matched);
     }
+    List<Integer> old =
+        IntStream.range(0, before.size()).filter(i -> !taken.contains(i)).boxed().toList();
+    List<Integer> now = IntStream.range(0, after.size()).filter(j -> match[j] < 0).boxed().toList();
+    // Where hundreds have new names each is looked for among the nearest of the others.
+    int far =
+        (long) old.size() * now.size() <= MOST_LOOKED_AT
+            ? Math.max(old.size(), now.size())
+            : NEAREST;
     List<Likeness> found = new ArrayList<>();
-    for (int j = 0; j < after.size(); j++) {
-      for (int i = 0; i < before.size() && match[j] < 0; i++) {
-        int percent = taken.contains(i) ? 0 : alike(before.get(i), after.get(j));
+    for (int j = 0; j < now.size(); j++) {
+      for (int i = Math.max(0, j - far); i < Math.min(old.size(), j + far + 1); i++) {
+        int percent = alike(before.get(old.get(i)), after.get(now.get(j)));
         if (percent >= LEAST_ALIKE) {
-          found.add(new Likeness(i, j, percent));
+          found.add(new Likeness(old.get(i), now.get(j), percent));
         }
       }
     }

@@ -55,6 +55,9 @@ record ChangedStretch(int head, int tail, List<Passage> passages) {
       return null;
     }
     List<Passage> passages = Reader.passages(stretch);
+    if (Math.max(count, head + tail + passages.size() - 1) >= Reader.MOST_SECTIONS) {
+      return null;
+    }
     String before = from == 0 ? header.text() : "";
     return passages.get(0).text().equals(before)
         ? new ChangedStretch(head, tail, passages.subList(1, passages.size()))

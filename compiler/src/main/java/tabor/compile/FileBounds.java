@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Sheet;
@@ -17,17 +18,29 @@ final class FileBounds {
   private static final long MOST_STROKES = 250_000;
 
   /** What the sections of a file may cost to work out together, however long it is. */
-  private static final long MOST_EFFORT = 20_000_000;
+  private static final long MOST_EFFORT = 12_000_000;
+
+  /** What a stroke of a finished section costs, in the effort of a stroke that an edit looks at. */
+  private static final long FINISHING = 10;
+
+  /** What a section costs whatever is in it, in strokes. */
+  private static final long STROKES_OF_A_SECTION = 10;
+
+  /** Most errors of a file that are told. */
+  private static final int MOST_ERRORS = 1000;
+
+  /** Most problems of a file of any kind that are told. */
+  private static final int MOST_PROBLEMS = 10_000;
 
   /** What a few words may ask for: every output grows with it. */
-  private static final long LEAST_STROKES = 40_000;
+  private static final long LEAST_STROKES = 20_000;
 
-  private static final long LEAST_EFFORT = 3_000_000;
+  private static final long LEAST_EFFORT = 500_000;
 
   /** What each character of a text may add to that. */
   private static final long STROKES_OF_A_CHARACTER = 2;
 
-  private static final long EFFORT_OF_A_CHARACTER = 40;
+  private static final long EFFORT_OF_A_CHARACTER = 20;
 
   private final Edition edition;
   private final long mostStrokes;
@@ -35,6 +48,10 @@ final class FileBounds {
   private long strokes;
   private long effort;
   private long sounds;
+  private boolean chartsExceeded;
+  private int errors;
+  private int told;
+  private int toldErrors;
 
   /**
    * Bounds of a file.
@@ -49,7 +66,40 @@ final class FileBounds {
 
   /** True if nothing further is to be worked out. */
   boolean isExceeded() {
-    return effort > mostEffort;
+    return effort > mostEffort || errors > MOST_ERRORS;
+  }
+
+  /** True if no further chart is to be worked out. */
+  boolean isExceededByCharts() {
+    return chartsExceeded || errors > MOST_ERRORS;
+  }
+
+  /**
+   * True if what is told of the header and the sections above one is enough.
+   *
+   * @param above all of it; asked again, with more at its end
+   */
+  boolean isEnough(List<Diagnostic> above) {
+    toldErrors += errors(above.subList(told, above.size()));
+    told = above.size();
+    return told > MOST_PROBLEMS || toldErrors > MOST_ERRORS;
+  }
+
+  /** What is said at the heading of the section from which on nothing is told. */
+  static Diagnostic enough(SectionNode node) {
+    return Diagnostic.of(
+            Code.TOO_LONG,
+            node.headingLine().spot(),
+            "there are too many problems before this line; from here on nothing is told")
+        .help("correct those first");
+  }
+
+  private static int errors(List<Diagnostic> found) {
+    int errors = 0;
+    for (Diagnostic one : found) {
+      errors += one.severity() == Severity.ERROR ? 1 : 0;
+    }
+    return errors;
   }
 
   /** A section as it was worked out, or in its place what it is too much of. */
@@ -61,8 +111,10 @@ final class FileBounds {
     for (Groove groove : grooves) {
       // A step that changes nothing costs as much as any other in most outputs.
       strokes += groove.written().size();
+      effort += FINISHING * (STROKES_OF_A_SECTION + groove.written().size());
     }
     effort += found.effort();
+    errors += errors(node.syntax.problems()) + errors(found.diagnostics());
     if (strokes > mostStrokes) {
       // Nothing below is worked out.
       effort = Long.MAX_VALUE;
@@ -72,7 +124,9 @@ final class FileBounds {
     return effort <= mostEffort
         ? found
         : tooLong(
-            node, found, "the sections so far have too many changes of too many strokes together");
+            node,
+            found,
+            "the sections so far have too many strokes, and changes of them, together");
   }
 
   /** A chart as it was worked out, or in its place what it is too much of. */
@@ -82,6 +136,8 @@ final class FileBounds {
             ? new Performer.Size(ChartSize.sounds(chart), false)
             : Performer.size(chart);
     sounds += size.strokes();
+    errors += errors(node.syntax.problems()) + errors(found.diagnostics());
+    chartsExceeded |= sounds > ChartSize.MOST_SOUNDS;
     if (size.isTooLong()) {
       return tooLong(node, found, "this chart is longer than Tabor plays: at most 24 hours");
     }

@@ -267,7 +267,10 @@ final class FileCompiler {
     for (SectionNode node : document.nodes()) {
       if (node.kind == SectionKind.CHART) {
         String name = node.ownName == null ? "chart" : node.ownName.text();
-        Resolved found = resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
+        Resolved found =
+            bounds.isExceededByCharts()
+                ? new Resolved(null, true, List.of(), 0)
+                : resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
         if (found.section() instanceof Chart chart) {
           found = bounds.chart(node, chart, found);
         }
@@ -296,6 +299,10 @@ final class FileCompiler {
     UsedNames names = UsedNames.of(document, memos);
     Map<Compiled.Definition, Diagnostic> unused = new LinkedHashMap<>();
     for (SectionNode node : document.nodes()) {
+      if (bounds.isEnough(all)) {
+        all.add(FileBounds.enough(node));
+        break;
+      }
       List<Diagnostic> own = new ArrayList<>(node.syntax.problems());
       Diagnostic nameProblem = nameProblems.get(node);
       if (nameProblem != null) {
@@ -315,6 +322,7 @@ final class FileCompiler {
             && nameProblem == null
             && node.kind != SectionKind.PLAYER
             && isChecked()
+            && !bounds.isExceeded()
             && !names.has(node.kind, name.text())) {
           Diagnostic told = UsedNames.unused(node, name);
           own.add(told);

@@ -159,6 +159,14 @@ public record Groove(
     return base != null;
   }
 
+  /** True if it has nothing but its pickup: a short fill. */
+  public boolean isPickupOnly() {
+    return pickup.sign() > 0
+        && bars == 1
+        && strokes.stream().allMatch(stroke -> stroke.bar() == 0)
+        && written.stream().allMatch(stroke -> stroke.bar() == 0);
+  }
+
   /** Time signature and beats of bar 1. */
   public Meter meter() {
     return setting.meter();

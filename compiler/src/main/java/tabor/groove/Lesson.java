@@ -34,6 +34,8 @@ public record Lesson(
    * @param words what is counted aloud
    * @param language of the fixed words; null where the header says nothing
    * @param players in the order of the files in use, then of the lesson; one for each name
+   * @param head what stands at the head of a student's page: the name, then texts; empty for nobody
+   *     in particular
    */
   public record Extras(
       PageWishes wishes,
@@ -42,14 +44,33 @@ public record Lesson(
       @Nullable PracticeLog log,
       CountingWords words,
       @Nullable Language language,
-      List<Player> players) {
+      List<Player> players,
+      List<String> head) {
     /** Nothing is said. */
     public static final Extras NONE =
         new Extras(
             PageWishes.NONE, List.of(), List.of(), null, CountingWords.OURS, null, List.of());
 
+    /** Of nobody in particular. */
+    public Extras(
+        PageWishes wishes,
+        List<String> goals,
+        List<String> teacher,
+        @Nullable PracticeLog log,
+        CountingWords words,
+        @Nullable Language language,
+        List<Player> players) {
+      this(wishes, goals, teacher, log, words, language, players, List.of());
+    }
+
+    /** The same with other lines at the head of the page. */
+    public Extras withHead(List<String> lines) {
+      return new Extras(wishes, goals, teacher, log, words, language, players, lines);
+    }
+
     /** Copies the lists. */
     public Extras {
+      head = List.copyOf(head);
       goals = List.copyOf(goals);
       teacher = List.copyOf(teacher);
       players = List.copyOf(players);

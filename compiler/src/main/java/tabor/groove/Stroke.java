@@ -22,6 +22,7 @@ import tabor.source.Spot;
  * @param dealt true if the compiler chose the limb
  * @param open true if the source leaves the limb open: each section that the stroke comes into
  *     deals it anew. An open stroke that is not dealt has found no limb
+ * @param inLine true if it belongs to a line over the whole body, which is written as one voice
  */
 public record Stroke(
     int bar,
@@ -34,9 +35,26 @@ public record Stroke(
     Slot slot,
     Spot spot,
     boolean dealt,
-    boolean open) {
+    boolean open,
+    boolean inLine) {
 
-  /** A stroke that is not open. */
+  /** A stroke that is in no line. */
+  public Stroke(
+      int bar,
+      Time at,
+      Time length,
+      Limb limb,
+      Surface surface,
+      Level level,
+      Ornaments ornaments,
+      Slot slot,
+      Spot spot,
+      boolean dealt,
+      boolean open) {
+    this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, false);
+  }
+
+  /** A stroke that is neither open nor in a line. */
   public Stroke(
       int bar,
       Time at,
@@ -68,45 +86,65 @@ public record Stroke(
 
   /** The same stroke by another limb; the compiler chose it if {@code chosen}. */
   public Stroke by(Limb other, boolean chosen) {
-    return new Stroke(bar, at, length, other, surface, level, ornaments, slot, spot, chosen, open);
+    return new Stroke(
+        bar, at, length, other, surface, level, ornaments, slot, spot, chosen, open, inLine);
   }
 
   /** The same stroke on another surface. */
   public Stroke on(Surface other) {
-    return new Stroke(bar, at, length, limb, other, level, ornaments, slot, spot, dealt, open);
+    return new Stroke(
+        bar, at, length, limb, other, level, ornaments, slot, spot, dealt, open, inLine);
   }
 
   /** The same stroke at another level. */
   public Stroke at(Level other) {
-    return new Stroke(bar, at, length, limb, surface, other, ornaments, slot, spot, dealt, open);
+    return new Stroke(
+        bar, at, length, limb, surface, other, ornaments, slot, spot, dealt, open, inLine);
   }
 
   /** The same stroke with other ornaments. */
   public Stroke with(Ornaments others) {
-    return new Stroke(bar, at, length, limb, surface, level, others, slot, spot, dealt, open);
+    return new Stroke(
+        bar, at, length, limb, surface, level, others, slot, spot, dealt, open, inLine);
   }
 
   /** The same stroke elsewhere. */
   public Stroke moved(int newBar, Time place, Time newLength, Slot newSlot) {
     return new Stroke(
-        newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, dealt, open);
+        newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, dealt, open,
+        inLine);
+  }
+
+  /** The same stroke at another place in the music, made by another spot. */
+  public Stroke moved(int newBar, Time place, Time newLength, Slot newSlot, Spot other) {
+    return new Stroke(
+        newBar, place, newLength, limb, surface, level, ornaments, newSlot, other, dealt, open);
   }
 
   /** The same stroke, made by another spot. */
   public Stroke from(Spot other) {
-    return new Stroke(bar, at, length, limb, surface, level, ornaments, slot, other, dealt, open);
+    return new Stroke(
+        bar, at, length, limb, surface, level, ornaments, slot, other, dealt, open, inLine);
   }
 
   /** The same stroke with its limb left open, and nothing chosen yet. */
   public Stroke opened() {
-    return new Stroke(bar, at, length, limb, surface, level, ornaments, slot, spot, false, true);
+    return new Stroke(
+        bar, at, length, limb, surface, level, ornaments, slot, spot, false, true, inLine);
   }
 
   /** The same stroke, keeping its limb from now on. */
   public Stroke fixed() {
     return open
-        ? new Stroke(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false)
+        ? new Stroke(
+            bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false, inLine)
         : this;
+  }
+
+  /** The same stroke in a line, or in none. */
+  public Stroke inLine(boolean now) {
+    return new Stroke(
+        bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, now);
   }
 
   /** True unless it is open and has found no limb. */

@@ -38,6 +38,22 @@ public final class CodeLenses {
     return found;
   }
 
+  /**
+   * The row above a player.
+   *
+   * @param heading the player's heading in the file
+   * @param player the name
+   */
+  public record PlayerLens(Span heading, String player) {}
+
+  /** The rows above the players whose headings stand in the file itself. */
+  public static List<PlayerLens> players(Compiled compiled) {
+    return compiled.lesson().extras().players().stream()
+        .filter(player -> compiled.file().equals(compiled.fileOf(player.heading())))
+        .map(player -> new PlayerLens(compiled.span(player.heading()), player.name()))
+        .toList();
+  }
+
   /** {@code 2 strokes changed}: worked out when the row is shown. */
   public static String changes(Groove step) {
     int strokes = Changes.of(step).count();

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import tabor.compile.Compiled;
+import tabor.resolve.Options;
 
 /** Where editor features get at other files, and at texts that nobody has written yet. */
 public interface Library {
@@ -12,6 +13,9 @@ public interface Library {
 
   /** The compiled form of a text that stands in for a file's own for the moment. */
   Compiled trial(Path path, String text);
+
+  /** The same with what a student asks for over what the file says. */
+  Compiled trial(Path path, String text, Options options);
 
   /** The files of the workspace, those that are open included. */
   List<Path> files();

@@ -6,6 +6,7 @@ import static tabor.kit.Surface.Head.TRIANGLE;
 import static tabor.kit.Surface.Head.X;
 import static tabor.kit.SurfaceFacts.Trait.CHOKES;
 import static tabor.kit.SurfaceFacts.Trait.CYMBAL;
+import static tabor.kit.SurfaceFacts.Trait.HAND_LIES;
 import static tabor.kit.SurfaceFacts.Trait.HIHAT;
 import static tabor.kit.SurfaceFacts.Trait.KEEPS_TIME;
 import static tabor.kit.SurfaceFacts.Trait.RIMSHOT;
@@ -60,7 +61,8 @@ final class StandardSurfaces {
           row("snare.cross", 37, 'C', 5, X, Sort.SNARE, SNARE)
               .letter('n')
               .words("cross-stick")
-              .sound("drum.snare-drum"),
+              .sound("drum.snare-drum")
+              .traits(HAND_LIES),
           row("hihat", 42, 'G', 5, X, Sort.STICK_HIHAT, STAND)
               .letter('h')
               .words("hi-hat")

@@ -108,6 +108,11 @@ public record Surface(String name, int key, StaffPlace place, Head head, Surface
     return facts.traits().contains(Trait.KEEPS_TIME);
   }
 
+  /** True if the hand that strikes it lies on the head meanwhile. */
+  public boolean handLies() {
+    return facts.traits().contains(Trait.HAND_LIES);
+  }
+
   /** True if {@code !} makes sense on it. */
   public boolean canChoke() {
     return facts.traits().contains(Trait.CHOKES);

@@ -51,7 +51,9 @@ public record SurfaceFacts(
     /** {@code ^} makes sense on it. */
     RIMSHOT,
     /** Time is kept on it. */
-    KEEPS_TIME
+    KEEPS_TIME,
+    /** The hand that strikes lies on the head meanwhile, and so stays there. */
+    HAND_LIES
   }
 
   /** What the hi-hat does under a stroke. */

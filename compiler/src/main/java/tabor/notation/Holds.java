@@ -23,6 +23,9 @@ final class Holds {
   private final Groove groove;
   private final IdentityHashMap<Stroke, Time> ends = new IdentityHashMap<>();
 
+  /** Where rolls end that another limb strikes into, on the same surface. */
+  private final IdentityHashMap<Stroke, Time> goOn = new IdentityHashMap<>();
+
   private final List<Stroke> strokes;
   private final Voicing voicing;
 
@@ -49,7 +52,11 @@ final class Holds {
         if (stroke.ornaments().isRolled()) {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
           end = Time.min(end, nextOfLimb.getOrDefault(stroke.limb(), end));
-          ends.put(stroke, Time.min(end, nextOnSurface.getOrDefault(stroke.surface().name(), end)));
+          Time struck = nextOnSurface.getOrDefault(stroke.surface().name(), end);
+          if (struck.before(end)) {
+            goOn.put(stroke, end);
+          }
+          ends.put(stroke, Time.min(end, struck));
         } else if (stroke.surface().rings()
             && stroke.at().plus(stroke.length()).compareTo(beatEnd(stroke)) > 0) {
           Time end = Time.min(place.plus(stroke.length()), groove.length());
@@ -81,6 +88,11 @@ final class Holds {
   Time end(Stroke stroke) {
     Time end = ends.get(stroke);
     return end == null ? groove.position(stroke) : end;
+  }
+
+  /** Where a roll ends if another limb's strokes on its surface do not cut it short on the page. */
+  Time endByLimb(Stroke stroke) {
+    return goOn.getOrDefault(stroke, end(stroke));
   }
 
   /** The ends of what one voice holds in each bar, measured from its barline. */

@@ -29,19 +29,22 @@ final class NoteSigns {
   private final IdentityHashMap<Stroke, Hihat> hihats = new IdentityHashMap<>();
   private final boolean usualFeet;
   private final RollWriting rolls;
+  private final Voicing voicing;
 
   /**
    * Signs of a section.
    *
    * @param changed the strokes to mark as changed
    * @param rolls how its measured rolls are written
+   * @param voicing which strokes are one voice over the whole body
    */
-  NoteSigns(Groove groove, Set<Stroke> changed, RollWriting rolls) {
+  NoteSigns(Groove groove, Set<Stroke> changed, RollWriting rolls, Voicing voicing) {
     this.groove = groove;
     this.snap = Snap.of(groove);
     this.labels = CountLabels.of(groove);
     this.changed = changed;
     this.rolls = rolls;
+    this.voicing = voicing;
     this.usualFeet = groove.strokes().stream().allMatch(this::isUsual);
     readHihat();
   }
@@ -153,11 +156,29 @@ final class NoteSigns {
     return "";
   }
 
-  /** Which limb strikes, if that needs saying. */
+  /** Which limb strikes, if that needs saying. In a line the feet have their letters in it. */
   String sticking(Draft draft) {
-    List<Limb> limbs = draft.struck().stream().map(Stroke::limb).distinct().toList();
-    List<Limb> hands = limbs.stream().filter(Limb::isHand).toList();
-    List<Limb> said = hands.isEmpty() && !usualFeet ? limbs : hands;
+    List<Limb> said = limbs(draft.struck(), true);
+    if (said.isEmpty() && draft.struck().stream().anyMatch(voicing::isRow)) {
+      return pedal(draft.struck());
+    }
+    if (said.isEmpty() && !usualFeet) {
+      said = limbs(draft.struck(), false);
+    }
     return said.isEmpty() ? "" : said.size() > 1 ? "B" : said.get(0).letter();
+  }
+
+  private static List<Limb> limbs(List<Stroke> struck, boolean hands) {
+    return struck.stream()
+        .map(Stroke::limb)
+        .filter(limb -> limb.isHand() == hands)
+        .distinct()
+        .toList();
+  }
+
+  /** The letters that a line has for the feet. */
+  private String pedal(List<Stroke> struck) {
+    boolean mirrored = groove.setting().kit().leftHanded();
+    return struck.stream().anyMatch(stroke -> stroke.limb().isRight() != mirrored) ? "K" : "P";
   }
 }

@@ -82,8 +82,12 @@ final class RollWriting {
     for (Draft draft : drafts) {
       for (List<Stroke> some : List.of(draft.struck(), draft.held())) {
         for (Stroke stroke : some) {
-          if (isMeasured(stroke) && !written.containsKey(stroke) && !isExact(stroke, draft)) {
-            found |= write(stroke, holds.end(stroke).minus(groove.position(stroke)));
+          if (isMeasured(stroke) && !written.containsKey(stroke)) {
+            Time end = holds.endByLimb(stroke);
+            // One note cannot be a roll that goes on and another limb's stroke.
+            if (!end.equals(holds.end(stroke)) || !isExact(stroke, draft)) {
+              found |= write(stroke, end.minus(groove.position(stroke)));
+            }
           }
         }
       }

@@ -14,4 +14,9 @@ public record Score(Groove groove, List<Bar> bars) {
   public Score {
     bars = List.copyOf(bars);
   }
+
+  /** The bars that are printed: of a short fill its pickup alone, without the bar behind it. */
+  public List<Bar> printed() {
+    return groove.isPickupOnly() ? bars.subList(0, 1) : bars;
+  }
 }

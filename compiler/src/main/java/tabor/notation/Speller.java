@@ -29,12 +29,12 @@ public final class Speller {
   private final Voicing voicing;
   private final Map<Integer, List<Stroke>> strokesOfBar = new HashMap<>();
 
-  private Speller(Groove groove, Set<Stroke> changed, Voicing voicing) {
+  private Speller(Groove groove, Set<Stroke> changed) {
     this.groove = groove;
-    this.voicing = voicing;
+    this.voicing = Voicing.of(groove);
     this.snap = Snap.of(groove);
     this.rolls = new RollWriting(groove);
-    this.signs = new NoteSigns(groove, changed, rolls);
+    this.signs = new NoteSigns(groove, changed, rolls, voicing);
     for (Stroke stroke : groove.strokes()) {
       strokesOfBar.computeIfAbsent(stroke.bar(), none -> new ArrayList<>()).add(stroke);
     }
@@ -51,17 +51,7 @@ public final class Speller {
    * @param changed the strokes to mark as changed
    */
   public static Score spell(Groove groove, Set<Stroke> changed) {
-    return spell(groove, changed, Voicing.BY_LIMB);
-  }
-
-  /**
-   * Spells a section.
-   *
-   * @param changed the strokes to mark as changed
-   * @param voicing which voice each stroke is written in
-   */
-  public static Score spell(Groove groove, Set<Stroke> changed, Voicing voicing) {
-    return new Speller(groove, changed, voicing).score();
+    return new Speller(groove, changed).score();
   }
 
   /** Both voices, written bar by bar. */
@@ -117,10 +107,15 @@ public final class Speller {
     VoiceWriter.Result down = results[1];
     VoiceWriter hands = written.hands();
     VoiceWriter feet = written.feet();
-    List<Event> above =
-        events(Voice.HANDS, meter, up, length, shows(up, down, hands, feet, Show.SHARED));
-    List<Event> below =
-        events(Voice.FEET, meter, down, length, shows(down, up, feet, hands, Show.HIDDEN));
+    Shows upper = shows(up, down, hands, feet, Show.SHARED);
+    Shows lower = shows(down, up, feet, hands, Show.HIDDEN);
+    if (voicing.isRow(number) && down.drafts().isEmpty()) {
+      // One voice in this bar: it alone has rests.
+      upper = (start, lasts) -> Show.SHARED;
+      lower = (start, lasts) -> Show.HIDDEN;
+    }
+    List<Event> above = events(Voice.HANDS, meter, up, length, upper);
+    List<Event> below = events(Voice.FEET, meter, down, length, lower);
     return new Bar(
         number,
         groove.repeats().contains(number),

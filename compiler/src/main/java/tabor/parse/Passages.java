@@ -8,13 +8,16 @@ import tabor.syntax.SectionKind;
 
 /** A text to passages: its header, then its sections. */
 final class Passages {
+  /** Most sections of a file; the rest of its text belongs to the last one, and is not read. */
+  static final int MOST = 10_000;
+
   private Passages() {}
 
   static List<Passage> of(String text) {
     List<Passage> passages = new ArrayList<>();
     LineSplitter lines = new LineSplitter(text);
     int from = 0;
-    while (lines.advance()) {
+    while (passages.size() < MOST && lines.advance()) {
       if (heading(text, lines.start(), lines.end()).isPresent()) {
         passages.add(new Passage(text.substring(from, lines.start())));
         from = lines.start();

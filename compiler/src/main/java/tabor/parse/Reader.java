@@ -26,6 +26,12 @@ public final class Reader {
   /** Most characters of a line, line ends within its texts counted; more are {@code too-long}. */
   static final int MOST_IN_A_LINE = 1 << 16;
 
+  /** Most lines of a passage of which it is told what is wrong with them. */
+  static final int MOST_BROKEN = 1000;
+
+  /** Most sections of a file; the rest of its text is not read. */
+  public static final int MOST_SECTIONS = Passages.MOST;
+
   /** A reader that remembers nothing yet. */
   public Reader() {}
 
@@ -63,6 +69,7 @@ public final class Reader {
     Line heading = null;
     SectionKind kind = SectionKind.HEADER;
     LineSplitter splitter = new LineSplitter(text);
+    SyntaxProblem stop = null;
     boolean first = true;
     while (splitter.advance()) {
       int start = splitter.start();
@@ -77,12 +84,24 @@ public final class Reader {
         kind = opened.get();
       }
       String said = text.substring(start, end);
+      if (stop == null && !first && Passages.heading(text, start, end).isPresent()) {
+        stop = tooManySections(new Span(word, end));
+        problems.add(stop.at(passage, 0));
+      }
+      if (stop != null) {
+        lines.add(new Line(passage, start, broken(said, kind, false, span(said))));
+        continue;
+      }
       LineParser.Result result = parse(said, kind, opened.isPresent());
       SyntaxProblem problem = result.problem();
       if (problem == null && opened.isEmpty()) {
         problem = Placement.refuse(result, kind, said);
       }
       if (problem != null) {
+        if (problems.size() == MOST_BROKEN) {
+          stop = tooManyBroken(problem.span());
+          problem = stop;
+        }
         problems.add(problem.at(passage, start));
       }
       Line line = new Line(passage, start, result.statement());
@@ -122,6 +141,24 @@ public final class Reader {
             "this line has more than " + MOST_IN_A_LINE + " characters",
             "Make several lines of it; “next” goes on with the bars after it",
             List.of()));
+  }
+
+  private static SyntaxProblem tooManySections(Span heading) {
+    return new SyntaxProblem(
+        Code.TOO_LONG,
+        heading,
+        "a file has at most " + MOST_SECTIONS + " sections; from here on nothing is read",
+        "Make several files of it",
+        List.of());
+  }
+
+  private static SyntaxProblem tooManyBroken(Span span) {
+    return new SyntaxProblem(
+        Code.TOO_LONG,
+        span,
+        MOST_BROKEN + " lines before this one cannot be read; the rest of the section is not read",
+        "Correct those first",
+        List.of());
   }
 
   private static Span span(String text) {

@@ -114,8 +114,12 @@ public final class Performer {
   }
 
   private static PlannedSegment whole(Groove groove, Tempo tempo, Feel feel, boolean pickup) {
-    return PlannedSegment.section(
-        new Chart.Turn(groove, tempo, feel), pickup, PlannedSegment.Manner.PLAIN);
+    boolean only = groove.isPickupOnly();
+    PlannedSegment section =
+        PlannedSegment.section(
+            new Chart.Turn(groove, tempo, feel), pickup || only, PlannedSegment.Manner.PLAIN);
+    // A short fill comes round once a bar: its pickup, and the rest of the bar in silence.
+    return only ? section.cut(section.from(), groove.meter().bar().plus(section.from())) : section;
   }
 
   /**

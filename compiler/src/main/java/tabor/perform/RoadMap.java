@@ -57,7 +57,7 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
       }
       return from.equals(to)
           ? words.tempo(from)
-          : words.text("chart.tempi", words.tempo(from), words.decimal(to.perMinute()));
+          : words.text("chart.tempi", words.tempo(from), Long.toString(to.perMinute().rounded()));
     }
   }
 

@@ -68,6 +68,9 @@ final class Rows {
     PlannedSegment whole =
         PlannedSegment.section(
             new Chart.Turn(fill, last.tempo(), last.feel()), true, last.manner());
+    if (fill.isPickupOnly()) {
+      whole = whole.cut(whole.from(), Time.ZERO);
+    }
     Time all = length(row);
     if (whole.length().before(all)) {
       List<PlannedSegment> filled = new ArrayList<>(withoutTail(row, whole.length()));

@@ -172,7 +172,26 @@ final class AddEdits {
             slot,
             context.line().spot(),
             false,
-            limb == null));
+            limb == null,
+            joinsLine(what.surface())));
+  }
+
+  /**
+   * True if a stroke of this surface goes into the line: the line has the hands to itself, or the
+   * foot's surface has strokes in the line and nowhere else.
+   */
+  private boolean joinsLine(Surface surface) {
+    boolean foot = surface.isFoot();
+    boolean some = false;
+    for (Stroke stroke : draft.strokes()) {
+      boolean alike =
+          foot ? stroke.surface().name().equals(surface.name()) : stroke.limb().isHand();
+      if (alike && !stroke.inLine()) {
+        return false;
+      }
+      some |= stroke.inLine() && (alike || !foot);
+    }
+    return some;
   }
 
   private static Limb first(Surface surface) {

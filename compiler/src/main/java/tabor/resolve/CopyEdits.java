@@ -290,7 +290,7 @@ final class CopyEdits {
     if (there == null) {
       return draft;
     }
-    boolean brief = isShortFill(source, there);
+    boolean brief = source.isPickupOnly();
     Map<Integer, Time> cuts = new HashMap<>();
     List<Stroke> more = new ArrayList<>();
     int turn = 0;
@@ -320,11 +320,6 @@ final class CopyEdits {
               return cut == null || stroke.at().before(cut);
             })
         .plus(more);
-  }
-
-  /** True for a groove that has nothing but its pickup. */
-  private static boolean isShortFill(Groove source, SectionView there) {
-    return source.pickup().sign() > 0 && source.bars() == 1 && there.inBar(1).isEmpty();
   }
 
   /** From which place on a bar of the fill counts; null, and said so, if there is none such. */

@@ -116,13 +116,13 @@ final class LetterReader {
 
   private void line(Placed placed) {
     switch (placed.hit.letter()) {
-      case 'r' -> byLimb(placed, Limb.RIGHT_HAND);
-      case 'l' -> byLimb(placed, Limb.LEFT_HAND);
-      case 'k' -> byLimb(placed, Limb.RIGHT_FOOT);
-      case 'p' -> byLimb(placed, Limb.LEFT_FOOT);
+      case 'r' -> byLimb(placed, Limb.RIGHT_HAND, true);
+      case 'l' -> byLimb(placed, Limb.LEFT_HAND, true);
+      case 'k' -> byLimb(placed, Limb.RIGHT_FOOT, true);
+      case 'p' -> byLimb(placed, Limb.LEFT_FOOT, true);
       case 'b' -> {
-        byLimb(placed, Limb.RIGHT_HAND);
-        byLimb(placed, Limb.LEFT_HAND);
+        byLimb(placed, Limb.RIGHT_HAND, true);
+        byLimb(placed, Limb.LEFT_HAND, true);
       }
       default ->
           unknown(placed, "in the line r and l are hands, k and p are feet, b is both hands", null);
@@ -192,9 +192,13 @@ final class LetterReader {
       "in the part of a surface the letters are limbs: r, l, b (both) or x (either)";
 
   private void byLimb(Placed placed, Limb limb) {
+    byLimb(placed, limb, false);
+  }
+
+  private void byLimb(Placed placed, Limb limb, boolean inLine) {
     Surface surface = draft.plays(limb);
     if (surface != null) {
-      put(placed, stroke(placed, limb, surface, false));
+      put(placed, stroke(placed, limb, surface, false).inLine(inLine));
     }
   }
 

@@ -130,8 +130,11 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
     return true;
   }
 
-  /** True if the lines so far have cost too much to go on; says so at this line. */
+  /** True if the lines so far have cost too much to go on, or too many are wrong; says so. */
   boolean tooMuch(SectionDraft draft) {
+    if (problems.isFull()) {
+      return true;
+    }
     if (draft.effort() <= SectionDraft.MOST_EFFORT) {
       return false;
     }

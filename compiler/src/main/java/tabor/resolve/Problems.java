@@ -14,6 +14,9 @@ import tabor.syntax.Line;
 
 /** Takes what is found wrong with one section, and knows whether some of it is missing. */
 final class Problems {
+  /** Most problems of one section that are told; one more is {@code too-long}. */
+  static final int MOST = 1000;
+
   private final @Nullable String section;
   private final List<Diagnostic> found = new ArrayList<>();
   private final Set<Object> said = new HashSet<>();
@@ -25,11 +28,26 @@ final class Problems {
   }
 
   void add(Diagnostic diagnostic) {
-    found.add(diagnostic);
+    if (found.size() < MOST) {
+      found.add(diagnostic);
+    } else if (found.size() == MOST) {
+      incomplete();
+      found.add(
+          Diagnostic.of(
+                  Code.TOO_LONG,
+                  diagnostic.spot(),
+                  "this section has more than " + MOST + " problems; the others are not told")
+              .help("correct those first"));
+    }
+  }
+
+  /** True if there are so many that no more are told. */
+  boolean isFull() {
+    return found.size() > MOST;
   }
 
   void addAll(List<Diagnostic> diagnostics) {
-    found.addAll(diagnostics);
+    diagnostics.forEach(this::add);
   }
 
   /** True the first time that it is asked for this key. */

@@ -45,7 +45,7 @@ record SectionDraft(
   static final int FINEST = 1024;
 
   /** What the lines of one section may cost together; more is {@code too-long}. */
-  static final long MOST_EFFORT = 1_000_000;
+  static final long MOST_EFFORT = 500_000;
 
   /** Copies the collections, the strokes excepted. */
   SectionDraft {

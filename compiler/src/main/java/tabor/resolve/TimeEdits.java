@@ -14,6 +14,7 @@ import tabor.rhythm.Count;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
+import tabor.source.Spot;
 import tabor.syntax.Distance;
 import tabor.syntax.Edit;
 
@@ -141,6 +142,7 @@ final class TimeEdits {
     Set<Stroke> these = SectionDraft.identities(chosen);
     List<Stroke> all = new ArrayList<>(draft.strokes().size());
     Map<Time, Shifted> shifted = new HashMap<>();
+    Spot spot = context.line().spot();
     for (Stroke stroke : draft.strokes()) {
       if (!these.contains(stroke) || stroke.bar() == 0) {
         all.add(stroke);
@@ -153,8 +155,7 @@ final class TimeEdits {
               : shifted(meters.start(stroke.bar()).plus(stroke.at()).plus(later).mod(length));
       int bar =
           meters.size() == 1 ? (stroke.bar() - 1 + to.bar()) % draft.bars() + 1 : to.bar() + 1;
-      all.add(
-          stroke.moved(bar, to.place(), stroke.length(), to.slot()).from(context.line().spot()));
+      all.add(stroke.moved(bar, to.place(), stroke.length(), to.slot(), spot));
     }
     return draft.with(all);
   }

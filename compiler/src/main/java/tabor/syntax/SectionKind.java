@@ -14,9 +14,12 @@ public enum SectionKind {
   SHEET,
   CHART;
 
+  /** Asked for with every line of every text. */
+  private final String word = name().toLowerCase(Locale.ROOT);
+
   /** The word that opens such a section: {@code groove}; {@code header} for the header. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 
   /** {@code a groove}; {@code the header}. */

@@ -27,9 +27,7 @@ public record Figure(Wish wish, String source, Lesson lesson) {
 
   /** The same with lines of music of another width, in pixels. */
   Figure at(int width) {
-    Wish other =
-        new Wish(wish.as(), width, wish.counts(), wish.caption(), wish.file(), wish.sections());
-    return new Figure(other, source, lesson);
+    return new Figure(wish.at(width), source, lesson);
   }
 
   /** The counted grid; lines end with LF. */

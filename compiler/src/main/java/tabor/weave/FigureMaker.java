@@ -19,7 +19,6 @@ import tabor.resolve.Options;
 import tabor.source.LineIndex;
 import tabor.source.Passage;
 import tabor.source.Span;
-import tabor.syntax.SectionSyntax;
 
 /** From the blocks of one document to what they show. Not safe for several threads. */
 final class FigureMaker {
@@ -98,9 +97,12 @@ final class FigureMaker {
           "this block is empty", "Write a groove in it, or name a lesson with file=.");
     }
     Compiler compiler = new Compiler(lessons.loader(document));
-    Compiled compiled = placed(compiler.compile(document, block.text(), Options.NONE), block);
-    report(compiled);
-    return compiled.hasErrors() ? null : figure(wish, compiled, block.text());
+    Compiled plain = compiler.compile(document, block.text(), Options.NONE);
+    Reader reader = Reader.of(wish, plain);
+    Compiled compiled =
+        reader == null ? plain : compiler.compile(document, block.text(), reader.options());
+    report(placed(compiled, block));
+    return compiled.hasErrors() ? null : figure(wish, compiled, reader);
   }
 
   private @Nullable Figure other(FencedBlock block, Wish wish, String file) throws Trouble {
@@ -109,16 +111,23 @@ final class FigureMaker {
           "this block names a lesson with file= and has notation of its own",
           "Leave out one of the two.");
     }
-    Lessons.Found found = lessons.find(document, file);
-    Compiled compiled = found.lesson();
-    if (compiled == null) {
-      throw new Trouble(file + " " + found.trouble());
-    }
+    Compiled plain = found(file, Options.NONE);
+    Reader reader = Reader.of(wish, plain);
+    Compiled compiled = reader == null ? plain : found(file, reader.options());
     report(compiled);
     if (compiled.hasErrors()) {
       throw new Trouble(file + " has errors, so nothing of it can be shown");
     }
-    return figure(wish, compiled, compiled.text());
+    return figure(wish, compiled, reader);
+  }
+
+  private Compiled found(String file, Options options) throws Trouble {
+    Lessons.Found found = lessons.find(document, file, options);
+    Compiled compiled = found.lesson();
+    if (compiled == null) {
+      throw new Trouble(file + " " + found.trouble());
+    }
+    return compiled;
   }
 
   /** The same as if the document itself had been compiled, so that reports show its lines. */
@@ -172,10 +181,14 @@ final class FigureMaker {
     }
   }
 
-  private Figure figure(Wish wish, Compiled compiled, String whole) throws Trouble {
-    Lesson lesson = compiled.lesson();
+  private static Figure figure(Wish wish, Compiled compiled, @Nullable Reader reader)
+      throws Trouble {
+    Lesson lesson = reader == null ? compiled.lesson() : reader.lesson(compiled.lesson());
     List<Section> chosen = chosen(wish, lesson);
-    String source = wish.sections().isEmpty() ? whole : excerpt(compiled, chosen);
+    String source =
+        wish.sections().isEmpty()
+            ? ShownSource.whole(compiled)
+            : ShownSource.sections(compiled, chosen);
     Lesson shown =
         new Lesson(
             lesson.file(),
@@ -228,18 +241,5 @@ final class FigureMaker {
   private static String title(Lesson lesson, List<Section> chosen) {
     boolean named = !lesson.title().equals(lesson.file());
     return named || chosen.isEmpty() ? lesson.title() : chosen.get(0).caption();
-  }
-
-  /** Sections as they are written, comments and all. */
-  private static String excerpt(Compiled compiled, List<Section> sections) {
-    List<String> found = new ArrayList<>();
-    for (Section shown : sections) {
-      for (SectionSyntax section : compiled.syntax()) {
-        if (section.passage() == shown.heading().passage()) {
-          found.add(section.passage().text().stripTrailing());
-        }
-      }
-    }
-    return String.join("\n\n", found) + "\n";
   }
 }

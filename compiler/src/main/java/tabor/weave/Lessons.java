@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.compile.Loader;
+import tabor.resolve.Options;
 
 /** Finds what documents name. Files are read by whoever weaves, never here. */
 public interface Lessons {
@@ -12,8 +13,9 @@ public interface Lessons {
    *
    * @param document the file with the block
    * @param written the name as written there
+   * @param options what is asked for besides: those of a player
    */
-  Found find(Path document, String written);
+  Found find(Path document, String written, Options options);
 
   /** Finds the files that notation within a document uses. */
   Loader loader(Path document);
@@ -40,7 +42,7 @@ public interface Lessons {
   Lessons NONE =
       new Lessons() {
         @Override
-        public Found find(Path document, String written) {
+        public Found find(Path document, String written, Options options) {
           return Found.trouble("cannot be read here: only notation within the document is");
         }
 

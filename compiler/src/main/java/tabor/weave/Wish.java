@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param caption a line below; empty for none
  * @param file the lesson it shows, as written; null for the block's own text
  * @param sections names of the sections shown; empty for all
+ * @param player the player of the lesson who gets it; null for nobody in particular
  */
 public record Wish(
     As as,
@@ -23,7 +24,8 @@ public record Wish(
     boolean counts,
     String caption,
     @Nullable String file,
-    List<String> sections) {
+    List<String> sections,
+    @Nullable String player) {
   /** The narrowest line of music, in pixels. */
   public static final int LEAST = 180;
 
@@ -31,7 +33,7 @@ public record Wish(
   public static final int MOST = 4000;
 
   /** A picture as wide as a column of text. */
-  public static final Wish USUAL = new Wish(As.SVG, 700, false, "", null, List.of());
+  public static final Wish USUAL = new Wish(As.SVG, 700, false, "", null, List.of(), null);
 
   /** Copies the list; throws {@link IllegalArgumentException} for a width out of range. */
   public Wish {
@@ -72,6 +74,11 @@ public record Wish(
 
   /** The same in another shape. */
   Wish as(As other) {
-    return new Wish(other, width, counts, caption, file, sections);
+    return new Wish(other, width, counts, caption, file, sections, player);
+  }
+
+  /** The same with lines of music of another width, in pixels. */
+  Wish at(int other) {
+    return new Wish(as, other, counts, caption, file, sections, player);
   }
 }

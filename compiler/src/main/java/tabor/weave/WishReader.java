@@ -17,6 +17,9 @@ final class WishReader {
   /** The same as a class in braces, which Pandoc reads. */
   private static final String BRACED = "{." + WORD;
 
+  /** On the command line all players of a lesson; a block has one. */
+  private static final String EVERYBODY = "all";
+
   private static final List<String> NAMES =
       List.of("as", "file", "section", "width", "counts", "caption", "for");
 
@@ -61,26 +64,37 @@ final class WishReader {
         throw new Trouble(
             "a block of notation has no attribute " + name,
             near.isEmpty()
-                ? "It takes " + String.join(", ", NAMES.subList(0, NAMES.size() - 1)) + "."
+                ? "It takes " + String.join(", ", NAMES) + "."
                 : "Did you mean " + near.get(0) + "?");
       }
     }
-    if (values.containsKey("for")) {
+    Wish.As as = as(values.get("as"));
+    String player = player(values.get("for"));
+    if (player != null && as == Wish.As.SOURCE) {
       throw new Trouble(
-          "for= names a player, which documents cannot do yet",
-          "Leave it out; the block is then shown as written.");
+          "as=source shows the text as it is written, which is the same for every player",
+          "Leave out for=, or write as=both.");
     }
     String file = values.get("file");
     if (file != null && file.isBlank()) {
       throw new Trouble("file= names no lesson", "Write file=lesson.tabor.");
     }
     return new Wish(
-        as(values.get("as")),
+        as,
         width(values.get("width")),
         flag(values.get("counts")),
         values.getOrDefault("caption", "").strip(),
         file,
-        sections(values.get("section")));
+        sections(values.get("section")),
+        player);
+  }
+
+  private static @Nullable String player(@Nullable String word) throws Trouble {
+    if (word != null && (word.isBlank() || word.contains(",") || word.equals(EVERYBODY))) {
+      throw new Trouble(
+          "for= names one player, not " + quoted(word), "Write for=mia; a block for each player.");
+    }
+    return word == null ? null : word.strip();
   }
 
   private static Wish.As as(@Nullable String word) throws Trouble {

@@ -31,6 +31,16 @@ class HandsTest {
     return cases("hands-2.tabor");
   }
 
+  @TestFactory
+  Stream<DynamicTest> theThirdFile() throws IOException {
+    return cases("hands-3.tabor");
+  }
+
+  @TestFactory
+  Stream<DynamicTest> theFourthFile() throws IOException {
+    return cases("hands-4.tabor");
+  }
+
   private static Stream<DynamicTest> cases(String file) throws IOException {
     String text;
     try (InputStream in = HandsTest.class.getResourceAsStream(file)) {

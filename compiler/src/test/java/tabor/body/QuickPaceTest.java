@@ -12,6 +12,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
+import org.junit.jupiter.api.Test;
+import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.kit.Limb;
 import tabor.kit.Limits;
@@ -55,6 +58,24 @@ class QuickPaceTest {
     Statistics.label("easy").collect(easy);
     if (easy) {
       assertThat(failing).isEmpty();
+    }
+  }
+
+  /** Two strokes a thirty-second apart at tempo 300: 25 ms, across a barline and round the end. */
+  @Test
+  void whatIsTooFastAcrossABarline() {
+    for (Limb limb : List.of(Limb.RIGHT_FOOT, Limb.RIGHT_HAND)) {
+      String surface = limb.isHand() ? "snare" : "kick";
+      for (String beats : List.of("x . . .......x", ". . . .......x | x . . .")) {
+        Groove groove = new Played().tempo(300).part(limb, surface, beats).groove();
+        assertThat(groove.bars()).isEqualTo(beats.startsWith("x") ? 1 : 2);
+        assertThat(QuickPace.isEasy(groove, groove.setting().tempo(), Limits.DEFAULT))
+            .as("%s: %s", limb, beats)
+            .isFalse();
+        assertThat(BodyChecks.check(groove)).extracting(Diagnostic::code).contains(Code.TOO_FAST);
+      }
+      Groove slow = new Played().tempo(30).part(limb, surface, ". . . ...x | x . . .").groove();
+      assertThat(QuickPace.isEasy(slow, slow.setting().tempo(), Limits.DEFAULT)).isTrue();
     }
   }
 }

@@ -39,7 +39,18 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "build", "grid", "list", "play", "explain", "completion"})
+  @ValueSource(
+      strings = {
+        "check",
+        "build",
+        "grid",
+        "list",
+        "play",
+        "find",
+        "overview",
+        "explain",
+        "completion"
+      })
   void everyCommandHelps(String command) {
     Ran ran = Ran.of(command, "--help");
     assertThat(ran.code()).isEqualTo(0);

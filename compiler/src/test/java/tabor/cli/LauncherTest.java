@@ -40,6 +40,10 @@ class LauncherTest {
 
   /** Installs Tabor below a folder; gives the script. */
   private Path installed(String name) throws IOException {
+    return installed(name, "target");
+  }
+
+  private Path installed(String name, String jars) throws IOException {
     Path home = Files.createDirectories(folder.resolve(name));
     Path script = Files.createDirectories(home.resolve("bin")).resolve("tabor");
     Files.copy(Path.of(System.getProperty("basedir", ".")).resolve("bin/tabor"), script);
@@ -52,7 +56,7 @@ class LauncherTest {
         Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
             .map(path -> Path.of(path).toUri().toString())
             .collect(Collectors.joining(" ")));
-    Path jar = Files.createDirectories(home.resolve("target")).resolve("tabor.jar");
+    Path jar = Files.createDirectories(home.resolve(jars)).resolve("tabor.jar");
     try (OutputStream out = Files.newOutputStream(jar);
         JarOutputStream made = new JarOutputStream(out, manifest)) {
       made.flush();
@@ -84,6 +88,20 @@ class LauncherTest {
     Files.writeString(folder.resolve("a.tabor"), LESSON);
     assertThat(run(Map.of(), "sh", "-c", "exec \"$0\" check a.tabor", script))
         .isEqualTo("1 file, no problems\n0");
+  }
+
+  @Test
+  void anUnpackedCopyRunsWithTheJavaThatItBrings() throws IOException, InterruptedException {
+    Path script = installed("our tools", "lib");
+    Files.writeString(folder.resolve("a.tabor"), LESSON);
+    String check = "exec \"$0\" check a.tabor";
+    assertThat(run(Map.of(), "sh", "-c", check, script.toString()))
+        .isEqualTo("1 file, no problems\n0");
+    Path java = script.resolveSibling("../runtime/bin/java").normalize();
+    Files.createDirectories(java.getParent());
+    Files.writeString(java, "#!/bin/sh\necho own java\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    assertThat(run(Map.of(), "sh", "-c", check, script.toString())).isEqualTo("own java\n0");
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -101,7 +102,11 @@ class StudentsTest {
 
   private List<String> built(Path out) throws IOException {
     try (Stream<Path> files = Files.list(out)) {
-      return files.map(file -> file.getFileName().toString()).sorted().toList();
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> !name.equals(Build.INDEX))
+          .sorted()
+          .toList();
     }
   }
 
@@ -243,5 +248,134 @@ class StudentsTest {
         Ran.of("build", folder.toString(), "-o", out.toString(), "--as", "pdf", "--for", "ben");
     assertThat(built.code()).isEqualTo(ExitCode.FINE);
     assertThat(built(out)).containsExactly("week.ben.pdf");
+  }
+
+  private Ran builtForAll(Path out, String... more) {
+    return Ran.of(
+        Stream.concat(
+                Stream.of("build", folder.toString(), "-o", out.toString(), "--as", "pdf,grid"),
+                Stream.concat(Stream.of("--for", "all"), Stream.of(more)))
+            .toArray(String[]::new));
+  }
+
+  private void quiet() throws IOException {
+    Files.writeString(folder.resolve("class.tabor"), CLASS.replace("elsewhere", "beat"));
+  }
+
+  @Test
+  void whatDependsOnWhatIsSaidForEveryStudent() throws IOException {
+    quiet();
+    Path out = folder.resolve("out");
+    Path deps = folder.resolve("week.d");
+    assertThat(builtForAll(out, "--deps", deps.toString()).code()).isEqualTo(ExitCode.FINE);
+    List<String> rules = Files.readAllLines(deps);
+    assertThat(rules.get(0))
+        .contains("week.mia.pdf", "week.mia.txt", "week.ben.pdf", "week.zoe.txt")
+        .contains(": ")
+        .endsWith(folder.resolve("class.tabor") + " " + lesson);
+    assertThat(rules)
+        .contains(folder.resolve("class.tabor") + ":", lesson + ":")
+        .noneMatch(line -> line.startsWith(":") || line.startsWith(" "));
+  }
+
+  @Test
+  void aSecondRunMakesWhatAChangeOfTheClassFileTouches() throws IOException {
+    quiet();
+    Path out = folder.resolve("out");
+    String[] only = {
+      "build", lesson.toString(), "-o", out.toString(), "--as", "pdf,grid", "--for", "all"
+    };
+    Ran first = Ran.of(only);
+    assertThat(first.code()).isEqualTo(ExitCode.FINE);
+    assertThat(first.out().lines())
+        .containsExactly(
+            lesson + " for mia: 2 files in " + out,
+            lesson + " for ben: 2 files in " + out,
+            lesson + " for zoe: 2 files in " + out);
+    assertThat(Ran.of(only).out()).isEqualTo(first.out().replace("\n", ", nothing changed\n"));
+    assertThat(Files.readString(out.resolve(Build.INDEX))).contains("unit\t" + lesson);
+
+    Files.delete(out.resolve("week.zoe.txt"));
+    assertThat(Ran.of(only).out().lines().filter(line -> !line.endsWith(", nothing changed")))
+        .containsExactly(lesson + " for zoe: 2 files in " + out + ", 1 unchanged");
+    Files.writeString(
+        folder.resolve("class.tabor"),
+        CLASS.replace("elsewhere", "beat").replace("tempo     80%", "tempo     70%"));
+    assertThat(Ran.of(only).out().lines().filter(line -> !line.endsWith(", nothing changed")))
+        .containsExactly(lesson + " for mia: 2 files in " + out);
+    assertThat(Files.readString(out.resolve("week.mia.txt"))).contains("64.4");
+    Path fresh = folder.resolve("fresh");
+    only[3] = fresh.toString();
+    Ran.of(only);
+    for (String name : built(fresh)) {
+      assertThat(out.resolve(name)).as(name).hasSameBinaryContentAs(fresh.resolve(name));
+    }
+    only[3] = out.toString();
+    assertThat(Ran.of(only).out()).isEqualTo(first.out().replace("\n", ", nothing changed\n"));
+    only[7] = "mia";
+    assertThat(Ran.of(only).out())
+        .isEqualTo(lesson + " for mia: 2 files in " + out + ", nothing changed\n");
+  }
+
+  @Test
+  void whatIsToldOfAStudentIsToldEachTime() {
+    Path out = folder.resolve("out");
+    Ran first = builtForAll(out);
+    Ran second = builtForAll(out);
+    assertThat(first.code()).isEqualTo(ExitCode.ERRORS);
+    assertThat(first.err()).contains("nothing of it is left for zoe");
+    assertThat(second.err()).isEqualTo(first.err());
+    assertThat(second.out()).isEqualTo(first.out().replace("\n", ", nothing changed\n"));
+  }
+
+  @Test
+  void partsOfTheLessonsForStudentsAreTheWholeTogether() throws IOException {
+    quiet();
+    for (int i = 0; i < 6; i++) {
+      Files.writeString(folder.resolve("week-" + i + ".tabor"), LESSON);
+    }
+    Path whole = folder.resolve("whole");
+    assertThat(builtForAll(whole).code()).isEqualTo(ExitCode.FINE);
+    List<String> together = new ArrayList<>();
+    for (int k = 1; k <= 3; k++) {
+      Path part = folder.resolve("part" + k);
+      builtForAll(part, "--shard", k + "/3");
+      if (Files.exists(part)) {
+        together.addAll(built(part));
+      }
+    }
+    assertThat(together).hasSize(42).containsExactlyInAnyOrderElementsOf(built(whole));
+  }
+
+  @Test
+  void aFaultInOneLessonLeavesTheStudentsOfTheOthers() throws IOException {
+    quiet();
+    Files.writeString(folder.resolve("bad.tabor"), "use \"class.tabor\"\ngroove a\n  snare : x\n");
+    Path out = folder.resolve("out");
+    Files.createDirectories(out.resolve("week.ben.txt"));
+    Ran built = builtForAll(out);
+    assertThat(built.code()).isEqualTo(ExitCode.ERRORS);
+    assertThat(built.err()).contains("bad.tabor:3:", "week.ben.txt: a folder has this name");
+    assertThat(built(out))
+        .contains("week.mia.pdf", "week.zoe.txt")
+        .noneMatch(n -> n.contains("part"));
+  }
+
+  @Test
+  void nameAndTextsStandAtTheHeadOfPracticePageAndGrid() throws IOException {
+    Path out = folder.resolve("out");
+    ran("build", "-o", out.toString(), "--as", "html,grid", "--for", "mia,ben");
+    String mia = Files.readString(out.resolve("week.mia.html"));
+    assertThat(mia.substring(0, mia.indexOf("<main>")))
+        .contains(">Mia</p>", "On the junior kit, at 80 %.", "Lead with the right hand. [loud]")
+        .doesNotContain("Look to the");
+    assertThat(Files.readString(out.resolve("week.mia.txt")))
+        .startsWith("Week three\nMia\nLead with the right hand. [loud]\n");
+    assertThat(Files.readString(out.resolve("week.ben.txt")))
+        .startsWith("Week three\nBen\nLook to the left.\n");
+    assertThat(ran("grid", "pad", "--for", "ben").out()).startsWith("Week three\nBen\n");
+    ran("build", "-o", out.toString(), "--as", "html,grid");
+    assertThat(Files.readString(out.resolve("week.html"))).doesNotContain("class=\"reader\"");
+    assertThat(Files.readString(out.resolve("week.txt"))).doesNotContain("Mia");
   }
 }

@@ -23,7 +23,6 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
-import tabor.compile.Compiled;
 import tabor.resolve.Options;
 
 /** Names, links, pipes and failures that nobody asks for and everybody meets. */
@@ -71,14 +70,22 @@ class UnluckyFilesTest {
             false,
             Map.of());
     Toolchain toolchain = new Toolchain(io, Options.NONE);
-    Function<Path, Compiled> compiling =
+    Function<Path, List<Student>> compiling =
         path -> {
           if (path.equals(bad)) {
             throw new StackOverflowError();
           }
-          return toolchain.compile(path);
+          return toolchain.students(path, List.of());
         };
-    Build build = new Build(io, out, List.of(Form.GRID), BuildOptions.ALL, compiling);
+    Build build =
+        new Build(
+            io,
+            out,
+            List.of(Form.GRID),
+            BuildOptions.ALL,
+            compiling,
+            student -> BuildOptions.ALL,
+            Build.Extent.ALL);
     assertThat(build.run(List.of(bad, good))).isEqualTo(1);
     io.err().flush();
     assertThat(names(out)).containsExactly("good.txt");

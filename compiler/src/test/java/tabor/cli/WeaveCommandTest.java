@@ -207,6 +207,23 @@ class WeaveCommandTest {
   }
 
   @Test
+  void lessonsBesideTheDocumentsAreReadWhereTheirFolderIsNamed() throws IOException {
+    Files.createDirectories(work.resolve("course/lessons"));
+    Files.writeString(work.resolve("course/lessons/one.tabor"), BEAT);
+    Files.writeString(work.resolve("secret.tabor"), BEAT);
+    docs = work.resolve("course/site");
+    write("a.md", block("file=../lessons/one.tabor", ""));
+    assertThat(weave().err()).contains("lies outside the folder");
+    String course = work.resolve("course").toString();
+    Ran ran = weave("--lessons", course);
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(files(out)).containsOnlyKeys("a.html");
+    write("a.md", block("file=../../secret.tabor", ""));
+    assertThat(weave("--lessons", course).err()).contains("lies outside the folder " + course);
+    assertThat(weave("--lessons", course + "/none").code()).isEqualTo(ExitCode.USAGE);
+  }
+
+  @Test
   void theOutputFolderMayLieAmongTheDocuments() throws IOException {
     write("a.md", "a\n");
     out = docs.resolve("site");

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
@@ -101,5 +104,94 @@ class LimitsOfWorkTest {
     }
     text.append("groove g\n on k2999\n kick : x . . .\n");
     assertThat(problems(text.toString())).isEmpty();
+  }
+
+  private static String repeated(int count, IntFunction<String> lines) {
+    return IntStream.range(0, count).mapToObj(lines).collect(Collectors.joining());
+  }
+
+  private static Diagnostic onlyTooLong(List<Diagnostic> problems) {
+    List<Diagnostic> found = problems.stream().filter(d -> d.code() == Code.TOO_LONG).toList();
+    assertThat(found).hasSize(1);
+    return found.get(0);
+  }
+
+  @Test
+  void aFileOfTooManySections() {
+    IntFunction<String> groove = i -> "groove g" + i + "\n";
+    assertThat(problems(repeated(10_000, groove))).isEmpty();
+    String many = repeated(10_001, groove) + "  nonsense\n" + repeated(300, i -> "groove g\n");
+    List<Diagnostic> problems = problems(many);
+    assertThat(onlyTooLong(problems).spot().text()).isEqualTo("groove g10000");
+    assertThat(problems).hasSize(1);
+  }
+
+  /** What an edit makes of a file beyond the limit is what a fresh compilation makes of it. */
+  @Test
+  void editsAroundTheLimitOfSections() {
+    Compiler compiler = new Compiler(Loader.NONE);
+    Path path = Path.of("big.tabor");
+    String most = repeated(10_000, i -> "groove g" + i + "\n");
+    for (String text :
+        List.of(most, most + "groove z\n", "groove a\n" + most, most, most + "  snare : x\n")) {
+      Compiled again = compiler.compile(path, text, Options.NONE);
+      assertThat(again.diagnostics().stream().map(d -> d.spot().text() + d.message()))
+          .isEqualTo(problems(text).stream().map(d -> d.spot().text() + d.message()).toList());
+    }
+  }
+
+  @Test
+  void linesThatCannotBeRead() {
+    List<Diagnostic> problems = problems(repeated(1_500, i -> "nonsense" + i + " here\n"));
+    assertThat(problems).hasSize(1_001);
+    assertThat(problems.subList(0, 1_000)).allMatch(d -> d.code() == Code.SYNTAX);
+    assertThat(problems.get(1_000).code()).isEqualTo(Code.TOO_LONG);
+    assertThat(problems.get(1_000).spot().text()).isEqualTo("nonsense1000");
+    assertThat(problems(repeated(1_000, i -> "nonsense" + i + " here\n"))).hasSize(1_000);
+  }
+
+  @Test
+  void problemsOfOneSection() {
+    String start = "groove g\n  kick : x . x .\nstep s\n";
+    List<Diagnostic> problems =
+        problems(start + repeated(1_500, i -> "  accent blorb" + i + " at 1\n"));
+    assertThat(problems).hasSize(1_001);
+    assertThat(onlyTooLong(problems).spot().text()).isEqualTo("blorb1000");
+    assertThat(problems(start + repeated(1_000, i -> "  accent blorb" + i + " at 1\n")))
+        .hasSize(1_000)
+        .noneMatch(d -> d.code() == Code.TOO_LONG);
+  }
+
+  /** Errors of many sections end; warnings do not, or a lesson with many would be refused. */
+  @Test
+  void errorsOfManySections() {
+    IntFunction<String> wrong =
+        i -> "groove g" + i + "\n" + "  drop blorb at 1\n".repeat(10) + "  kick : x . x .\n";
+    List<Diagnostic> problems = problems(repeated(300, wrong));
+    assertThat(onlyTooLong(problems).spot().text()).isEqualTo("groove g101");
+    assertThat(problems).hasSize(1_011);
+    IntFunction<String> fast =
+        i -> "groove g" + i + "\n  tempo 300\n  right : hhhhhhhh hhhhhhhh hhhhhhhh hhhhhhhh\n";
+    assertThat(problems(repeated(1_200, fast)))
+        .hasSize(1_200)
+        .allMatch(d -> d.code() == Code.TOO_FAST);
+  }
+
+  /** No chart after the one that goes too far is worked out, and none is told of. */
+  @Test
+  void chartsBeyondTheLimitAreNotTold() {
+    String groove = "groove g\n snare : rlrl rlrl rlrl rlrl\n";
+    String charts = repeated(20, i -> "chart c" + i + "\n play g 3000 times\n");
+    assertThat(onlyTooLong(problems(groove + charts)).spot().text()).isEqualTo("chart c2");
+  }
+
+  /** Many short sections cost more than their strokes say. */
+  @Test
+  void sectionsWithTooMuchTogether() {
+    String beat = "groove g\n hihat : xxxx xxxx xxxx xxxx\n snare : . x . x\n kick : x . x .\n";
+    IntFunction<String> sheet = i -> "sheet s" + i + " from g\n each add snare at 1& 2& 3& 4&\n";
+    assertThat(problems(beat + repeated(100, sheet))).isEmpty();
+    assertThat(onlyTooLong(problems(beat + repeated(1_000, sheet))).message())
+        .contains("too many strokes, and changes of them, together");
   }
 }

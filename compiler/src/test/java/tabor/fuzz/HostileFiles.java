@@ -21,7 +21,7 @@ public final class HostileFiles {
   /** What a long text may be long. */
   public static final int LONG = 4 << 20;
 
-  private static final String COMMON = "groove g\n  kick : x . x .\n";
+  static final String COMMON = "groove g\n  kick : x . x .\n";
 
   private HostileFiles() {}
 
@@ -42,6 +42,7 @@ public final class HostileFiles {
   public static Map<String, String> files() {
     Map<String, String> files = new LinkedHashMap<>();
     results(files);
+    HostileLessons.add(files);
     for (int size : new int[] {SHORT, LONG}) {
       String name = size == SHORT ? "short" : "long";
       for (Map.Entry<String, String> text : texts(size).entrySet()) {
@@ -117,16 +118,16 @@ public final class HostileFiles {
             + "  ostinato hihat : xx xxx xx xxx\n");
   }
 
-  private static String steps(int count, String edit) {
+  static String steps(int count, String edit) {
     return lines(count, i -> "step \"more\"\n  " + edit);
   }
 
-  private static String lines(int count, IntFunction<String> line) {
+  static String lines(int count, IntFunction<String> line) {
     return IntStream.range(0, count).mapToObj(line).collect(Collectors.joining("\n", "", "\n"));
   }
 
   /** A text of {@code size} characters at most that begins as told and repeats a line. */
-  private static String filled(int size, String head, IntFunction<String> line) {
+  static String filled(int size, String head, IntFunction<String> line) {
     StringBuilder text = new StringBuilder(head);
     for (int i = 0; ; i++) {
       String next = line.apply(i) + "\n";

@@ -61,7 +61,12 @@ final class MemoryFiles implements Library, Loader {
 
   @Override
   public Compiled trial(Path path, String text) {
-    return new Compiler(this).compile(path, text, Options.NONE);
+    return trial(path, text, Options.NONE);
+  }
+
+  @Override
+  public Compiled trial(Path path, String text, Options options) {
+    return new Compiler(this).compile(path, text, options);
   }
 
   @Override

@@ -3,8 +3,10 @@ package tabor.notation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -40,9 +42,14 @@ class SpellerProperties {
     }
   }
 
+  private static String where(Stroke stroke) {
+    return stroke.bar() + " " + stroke.limb();
+  }
+
   @Property(tries = 200)
   void everyStrokeIsWrittenOnceWhereItIs(@ForAll("grooves") Groove groove) {
     List<Stroke> written = new ArrayList<>();
+    Map<String, Voice> voices = new HashMap<>();
     for (Bar bar : Speller.spell(groove).bars()) {
       for (Voice voice : Voice.values()) {
         for (Event event : bar.events(voice)) {
@@ -54,7 +61,13 @@ class SpellerProperties {
                       for (Stroke stroke : note.tieIn() ? List.<Stroke>of() : note.strokes()) {
                         assertThat(stroke.bar()).isEqualTo(bar.number());
                         assertThat(stroke.at()).isEqualTo(chord.start());
-                        assertThat(Voice.of(stroke.limb())).isEqualTo(voice);
+                        assertThat(voice)
+                            .isIn(
+                                Voice.of(stroke.limb()),
+                                stroke.inLine() ? Voice.HANDS : Voice.of(stroke.limb()));
+                        // A limb has one voice in a bar.
+                        assertThat(voices.computeIfAbsent(where(stroke), none -> voice))
+                            .isEqualTo(voice);
                         written.add(stroke);
                       }
                     }

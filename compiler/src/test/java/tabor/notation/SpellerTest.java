@@ -156,19 +156,6 @@ class SpellerTest {
     assertThat(String.join(" ", rows.get(0).values())).isEqualTo("1 e & a 2 e & a 3 4 &");
   }
 
-  @Test
-  void aRowOverTheWholeBodyIsOneVoice() {
-    Groove groove =
-        Sketch.groove("g")
-            .part(RIGHT_HAND, "snare", "x.x. . x x")
-            .part(RIGHT_FOOT, "kick", ".x.x . x .")
-            .done();
-    Score score = Speller.spell(groove, Set.of(), Voicing.row(stroke -> true));
-    Bar bar = score.bars().get(0);
-    assertThat(ScoreText.events(bar.hands())).isEqualTo("16(( 16-- 16-- 16)) rq+ q q");
-    assertThat(ScoreText.events(bar.feet())).isEqualTo("R?");
-  }
-
   @ParameterizedTest
   @CsvSource({
     "x{xxx} . . ., 8( 3:2[ 16-( 16-- 16)) ] rq+ rh+",

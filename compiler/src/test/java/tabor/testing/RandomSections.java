@@ -44,6 +44,9 @@ public final class RandomSections {
   private final Meters meters;
   private final Set<Object> taken = new HashSet<>();
 
+  /** Of so many strokes out of four it is said that they are in a line. */
+  private final int inLine;
+
   private RandomSections(long seed) {
     random = new Random(seed);
     List<Meter> cycle = new ArrayList<>();
@@ -52,6 +55,7 @@ public final class RandomSections {
       cycle.add(METERS.get(random.nextInt(METERS.size())));
     }
     meters = new Meters(cycle);
+    inLine = Math.max(0, random.nextInt(8) - 3);
   }
 
   /** All of them. */
@@ -111,7 +115,9 @@ public final class RandomSections {
     } else if (choice > 1 && taken.add(List.of(bar, start, limb))) {
       Time held = random.nextInt(8) == 0 ? length.plus(Time.of(random.nextInt(9), 8)) : length;
       Slot said = random.nextInt(20) == 0 ? new Slot(new Division(0, 9, 7), 3, slot.parts()) : slot;
-      sketch.stroke(Sketch.stroke(bar, start, held, limb, surface(limb), said, ornaments()));
+      boolean line = random.nextInt(4) < inLine;
+      sketch.stroke(
+          Sketch.stroke(bar, start, held, limb, surface(limb), said, ornaments()).inLine(line));
     }
   }
 

@@ -242,6 +242,12 @@ public final class Sketch {
     return found;
   }
 
+  /** All its strokes so far belong to a line over the whole body. */
+  public Sketch inLine() {
+    strokes.replaceAll(stroke -> stroke.inLine(true));
+    return this;
+  }
+
   /** The section. */
   public Groove done() {
     List<Stroke> sorted = new ArrayList<>(strokes);

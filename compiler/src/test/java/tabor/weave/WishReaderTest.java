@@ -18,7 +18,7 @@ class WishReaderTest {
     assertThat(
             WishReader.read(
                 "tabor file=\"my lessons/a.tabor\" section=answer,quick as=grid width=480px counts"
-                    + " caption=\"Left, then right = fine\""))
+                    + " for=mia caption=\"Left, then right = fine\""))
         .isEqualTo(
             new Wish(
                 Wish.As.GRID,
@@ -26,7 +26,8 @@ class WishReaderTest {
                 true,
                 "Left, then right = fine",
                 "my lessons/a.tabor",
-                List.of("answer", "quick")));
+                List.of("answer", "quick"),
+                "mia"));
     assertThat(WishReader.read("tabor counts=no").counts()).isFalse();
     assertThat(WishReader.read("tabor counts=yes").counts()).isTrue();
   }
@@ -55,7 +56,10 @@ class WishReaderTest {
     says("tabor section=a,,b", "names no section");
     says("tabor =x", "cannot be read");
     says("tabor caption=\"a\"b", "cannot be read");
-    says("tabor for=ada", "player");
+    says("tabor for=", "one player");
+    says("tabor for=ada,ben", "one player", "ada,ben");
+    says("tabor for=all", "one player");
+    says("tabor for=ada as=source", "as=both");
     says("tabor counts=maybe", "yes or no");
   }
 

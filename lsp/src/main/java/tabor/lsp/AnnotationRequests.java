@@ -15,6 +15,7 @@ import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
+import tabor.groove.Player;
 import tabor.ide.CodeLenses;
 import tabor.ide.InlayHints;
 import tabor.lsp.Scheduler.Lane;
@@ -66,8 +67,8 @@ final class AnnotationRequests {
   }
 
   /**
-   * One row above each section, and above the first one more for the whole file. What they say is
-   * asked for as they come into sight.
+   * One row above each section, above the first one more for the whole file, and one above each
+   * player if they are wanted. What they say is asked for as they come into sight.
    */
   private JsonText lenses(FileContext file) {
     int number = numbers.computeIfAbsent(file.document().uri(), uri -> numbers.size());
@@ -82,6 +83,12 @@ final class AnnotationRequests {
       if (first) {
         lens(json, line, number, "build", "");
         first = false;
+      }
+    }
+    if (session.settings().showsPlayers()) {
+      for (CodeLenses.PlayerLens lens : CodeLenses.players(file.compiled())) {
+        int line = file.document().lines().lineOf(lens.heading().start());
+        lens(json, line, number, "showPlayer", lens.player());
       }
     }
     return json.add("]");
@@ -131,12 +138,21 @@ final class AnnotationRequests {
             });
   }
 
+  private static String caption(FileContext file, String player) {
+    return file.compiled().lesson().extras().players().stream()
+        .filter(one -> one.name().equals(player))
+        .map(Player::caption)
+        .findFirst()
+        .orElse(player);
+  }
+
   private static String title(FileContext file, String what, String section) {
     return switch (what) {
       case "play" -> "play";
       case "showGrid" -> "grid";
       case "showSvg" -> "notation";
       case "build" -> "build this file";
+      case "showPlayer" -> "as " + caption(file, section) + " gets it";
       default -> {
         int strokes =
             file.compiled().lesson().sections().stream()

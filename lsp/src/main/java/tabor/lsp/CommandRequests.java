@@ -66,6 +66,7 @@ final class CommandRequests {
       case "tabor.build" -> builder.build(document(given), params, folder(given), forms(given));
       case "tabor.play" -> about(given, this::play);
       case "tabor.showGrid" -> about(given, this::showGrid);
+      case "tabor.showPlayer" -> showPlayer(given);
       case "tabor.showSvg" -> about(given, this::showSvg);
       case "tabor.changes" -> about(given, this::changes);
       case "tabor.apply" -> codeActions.apply(given);
@@ -197,6 +198,29 @@ final class CommandRequests {
       shown.show(name + ".txt", grid.getBytes(StandardCharsets.UTF_8), false);
     }
     return grid;
+  }
+
+  /** The second argument is a player's name, or a position in the player. */
+  private CompletableFuture<?> showPlayer(List<Object> given) {
+    return session
+        .requests()
+        .inFile(
+            Lane.READING,
+            document(given),
+            file -> {
+              Object second = given.size() > 1 ? given.get(1) : null;
+              String player =
+                  second instanceof JsonObject json
+                      ? PlayerViews.at(file, position(json))
+                      : text(given, 1)
+                          .orElseThrow(() -> Requests.refused("Name a player of this file"));
+              PlayerViews.Shown view = PlayerViews.of(file, player);
+              if (session.settings().showsDocuments()) {
+                shown.show(
+                    view.name() + ".txt", view.text().getBytes(StandardCharsets.UTF_8), false);
+              }
+              return view.text();
+            });
   }
 
   private String showSvg(Asked asked) {

@@ -33,11 +33,18 @@ final class DiagnosticPages {
     return Files.isRegularFile(page) ? Optional.of(Uris.of(page)) : Optional.empty();
   }
 
-  /** The folder {@code docs/diagnostics} next to one of the folders that the classes lie in. */
+  /**
+   * The folder {@code docs/diagnostics} next to one of the folders that the classes lie in. The
+   * launcher says which these are, since the jar may have another name meanwhile.
+   */
   private static @Nullable Path folder() {
     CodeSource source = DiagnosticPages.class.getProtectionDomain().getCodeSource();
     try {
-      Path at = source == null ? null : Path.of(source.getLocation().toURI());
+      String home = System.getProperty("tabor.home");
+      Path at =
+          home != null
+              ? Path.of(home)
+              : source == null ? null : Path.of(source.getLocation().toURI());
       for (; at != null; at = at.getParent()) {
         Path pages = at.resolve("docs").resolve("diagnostics");
         if (Files.isDirectory(pages)) {

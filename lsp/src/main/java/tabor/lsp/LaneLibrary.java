@@ -76,9 +76,14 @@ final class LaneLibrary implements Library {
 
   @Override
   public Compiled trial(Path path, String text) {
+    return trial(path, text, Options.NONE);
+  }
+
+  @Override
+  public Compiled trial(Path path, String text, Options options) {
     wanted.check();
     folder = path.getParent();
-    Compiled made = trials.compile(path, text, Options.NONE);
+    Compiled made = trials.compile(path, text, options);
     wanted.check();
     return made;
   }

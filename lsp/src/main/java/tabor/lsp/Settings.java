@@ -15,7 +15,8 @@ import tabor.ide.InlayHints;
  * What a person has set: which notes stand in the lines, none of them at first. Told with {@code
  * initialize}, with a change of settings, or asked for.
  *
- * <p>{@code {"inlayHints": {"hands": true, "bars": true, "counts": true}, "showDocument": false}}
+ * <p>{@code {"inlayHints": {"hands": true, "bars": true, "counts": true}, "playerLens": true,
+ * "showDocument": false}}
  */
 final class Settings {
   /** The client's settings are under this name. */
@@ -24,6 +25,7 @@ final class Settings {
   private final Session session;
   private volatile Set<InlayHints.Kind> hints = Set.of();
   private volatile boolean showsDocuments = true;
+  private volatile boolean showsPlayers = true;
 
   Settings(Session session) {
     this.session = session;
@@ -44,12 +46,19 @@ final class Settings {
     return showsDocuments;
   }
 
+  /** True if a lens above each player shows the lesson as that player gets it. */
+  boolean showsPlayers() {
+    return showsPlayers;
+  }
+
   /** Takes in what came with {@code initialize}. */
   void initially(@Nullable JsonElement options) {
     if (options instanceof JsonObject object) {
       if (object.get("showDocument") instanceof JsonPrimitive word && word.isBoolean()) {
         showsDocuments = word.getAsBoolean();
       }
+      // Nothing is shown yet that would have to be asked for again.
+      showsPlayers = players(object);
       take(object);
     }
   }
@@ -80,6 +89,11 @@ final class Settings {
     }
   }
 
+  private static boolean players(JsonObject settings) {
+    return !(settings.get("playerLens") instanceof JsonPrimitive word && word.isBoolean())
+        || word.getAsBoolean();
+  }
+
   private void take(JsonObject settings) {
     Set<InlayHints.Kind> now = EnumSet.noneOf(InlayHints.Kind.class);
     JsonElement kinds = settings.get("inlayHints");
@@ -91,6 +105,13 @@ final class Settings {
               : kinds instanceof JsonPrimitive all && all.getAsBoolean();
       if (on) {
         now.add(kind);
+      }
+    }
+    boolean players = players(settings);
+    if (players != showsPlayers) {
+      showsPlayers = players;
+      if (session.capabilities().has("workspace", "codeLens", "refreshSupport")) {
+        session.client().refresh("codeLens");
       }
     }
     if (!now.equals(hints)) {

@@ -16,6 +16,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
 import org.eclipse.lsp4j.ApplyWorkspaceEditResponse;
 import org.eclipse.lsp4j.ClientCapabilities;
@@ -67,6 +68,10 @@ final class Editor implements LanguageClient, AutoCloseable {
   final CompletableFuture<Integer> exitCode;
   final List<MessageParams> shown = new ArrayList<>();
   final BlockingQueue<ApplyWorkspaceEditParams> applied = new LinkedBlockingQueue<>();
+
+  /** How often the server asked to ask for lenses again. */
+  final AtomicInteger lensRefreshes = new AtomicInteger();
+
   final List<ShowDocumentParams> showedDocuments =
       new java.util.concurrent.CopyOnWriteArrayList<>();
   final List<ProgressParams> progress = new java.util.concurrent.CopyOnWriteArrayList<>();
@@ -335,6 +340,12 @@ final class Editor implements LanguageClient, AutoCloseable {
   public CompletableFuture<ApplyWorkspaceEditResponse> applyEdit(ApplyWorkspaceEditParams params) {
     applied.add(params);
     return CompletableFuture.completedFuture(new ApplyWorkspaceEditResponse(true));
+  }
+
+  @Override
+  public CompletableFuture<Void> refreshCodeLenses() {
+    lensRefreshes.incrementAndGet();
+    return CompletableFuture.completedFuture(null);
   }
 
   @Override

@@ -167,7 +167,7 @@ record BarPlan(
       List<String> hits = new ArrayList<>();
       for (Event.Chord chord : chords) {
         String hit = chord == null || !sticking ? "" : chord.sticking();
-        hits.add(!boxes || hit.isEmpty() ? hit : chord == upper ? RowPainter.BOX : "");
+        hits.add(!boxes || hit.isEmpty() ? hit : isHands(chord) ? RowPainter.BOX : "");
       }
       double left = 0;
       double right = 0;
@@ -196,6 +196,13 @@ record BarPlan(
               .toList(),
           left,
           right);
+    }
+
+    private static boolean isHands(Event.@Nullable Chord chord) {
+      return chord != null
+          && chord.notes().stream()
+              .flatMap(note -> note.strokes().stream())
+              .anyMatch(stroke -> stroke.limb().isHand());
     }
 
     /** Heads of two voices that would touch or cross stand side by side, the lower voice right. */

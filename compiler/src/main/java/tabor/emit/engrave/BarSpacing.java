@@ -2,7 +2,9 @@ package tabor.emit.engrave;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import tabor.notation.Voice;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
@@ -52,6 +54,12 @@ final class BarSpacing {
 
   private final List<Beat> beats = new ArrayList<>();
 
+  /** For each column the first one that lasts as long. */
+  private final int[] alike;
+
+  /** True for each column that has small notes before it. */
+  private final boolean[] smallNotes;
+
   /**
    * A bar to space.
    *
@@ -60,6 +68,14 @@ final class BarSpacing {
   BarSpacing(BarPlan plan, Meter meter, boolean tight) {
     this.plan = plan;
     this.slices = plan.slices();
+    this.alike = new int[slices.size()];
+    this.smallNotes = new boolean[slices.size()];
+    Map<Time, Integer> lengths = new HashMap<>();
+    for (int i = 0; i < slices.size(); i++) {
+      Integer same = lengths.putIfAbsent(slices.get(i).length(), i);
+      alike[i] = same == null ? i : same;
+      smallNotes[i] = slices.get(i).chords().anyMatch(chord -> !chord.graces().isEmpty());
+    }
     this.gap = tight ? 0.14 : 0.32;
     this.textGap = tight ? 0.2 : 0.45;
     if (slices.isEmpty()) {
@@ -301,20 +317,18 @@ final class BarSpacing {
       }
       return;
     }
+    // Before small notes a column may be wider than its like, and is as wide as the widest.
+    double[] widest = new double[alike.length];
+    double[] widestPlain = new double[alike.length];
     for (int i = beat.from(); i < beat.to(); i++) {
-      double most = 0;
-      for (int k = beat.from(); k < beat.to(); k++) {
-        boolean alike = slices.get(k).length().equals(slices.get(i).length());
-        if (alike && (!hasSmallNotes(k + 1) || hasSmallNotes(i + 1))) {
-          most = Math.max(most, gaps[k]);
-        }
+      widest[alike[i]] = Math.max(widest[alike[i]], gaps[i]);
+      if (!smallNotes[i + 1]) {
+        widestPlain[alike[i]] = Math.max(widestPlain[alike[i]], gaps[i]);
       }
-      gaps[i] = Math.max(gaps[i], most);
     }
-  }
-
-  private boolean hasSmallNotes(int slice) {
-    return slices.get(slice).chords().anyMatch(chord -> !chord.graces().isEmpty());
+    for (int i = beat.from(); i < beat.to(); i++) {
+      gaps[i] = Math.max(gaps[i], (smallNotes[i + 1] ? widest : widestPlain)[alike[i]]);
+    }
   }
 
   private double length(int i) {

@@ -85,6 +85,9 @@ public final class Key {
           int byPlace = Integer.compare(a.place().halfSpaces(), b.place().halfSpaces());
           return byPlace != 0 ? byPlace : a.name().compareTo(b.name());
         });
+    if (surfaces.isEmpty()) {
+      return List.of();
+    }
     List<Cell> cells = new ArrayList<>();
     for (Surface surface : surfaces) {
       cells.add(surface(surface));

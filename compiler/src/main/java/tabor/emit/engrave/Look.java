@@ -1,5 +1,6 @@
 package tabor.emit.engrave;
 
+import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 
 /**
@@ -15,6 +16,7 @@ import tabor.groove.Groove;
  * @param ending how the last bar ends
  * @param boxes boxes to write in stand in place of the sticking of the hands
  * @param blank bars are left empty to be written on: staff, clef, meter and the counts of the beats
+ * @param signs what the charts of the lesson say at its notes
  */
 public record Look(
     double width,
@@ -26,7 +28,8 @@ public record Look(
     LineWishes lines,
     Ending ending,
     boolean boxes,
-    boolean blank) {
+    boolean blank,
+    ChartSigns signs) {
   /** The narrowest system, in staff spaces: a column of three on a page. */
   public static final double LEAST = 18;
 
@@ -35,7 +38,9 @@ public record Look(
     /** With a repeat sign: it is played over and over. */
     LOOP,
     /** With a thin and a thick line. */
-    FINAL
+    FINAL,
+    /** With a barline: it leads on to what comes next. */
+    OPEN
   }
 
   /** Whether a section's tempo is shown. */
@@ -79,27 +84,32 @@ public record Look(
         LineWishes.NONE,
         Ending.LOOP,
         false,
-        false);
+        false,
+        ChartSigns.NONE);
   }
 
   /** The same with the section's title above it: for a picture that stands alone. */
   public Look withHeading() {
-    return new Look(width, counts, sticking, changes, true, tempo, lines, ending, boxes, blank);
+    return new Look(
+        width, counts, sticking, changes, true, tempo, lines, ending, boxes, blank, signs);
   }
 
   /** The same at another width. */
   public Look withWidth(double other) {
-    return new Look(other, counts, sticking, changes, heading, tempo, lines, ending, boxes, blank);
+    return new Look(
+        other, counts, sticking, changes, heading, tempo, lines, ending, boxes, blank, signs);
   }
 
   /** The same with other wishes for its lines. */
   public Look withLines(LineWishes others) {
-    return new Look(width, counts, sticking, changes, heading, tempo, others, ending, boxes, blank);
+    return new Look(
+        width, counts, sticking, changes, heading, tempo, others, ending, boxes, blank, signs);
   }
 
   /** The same with another ending. */
   public Look withEnding(Ending other) {
-    return new Look(width, counts, sticking, changes, heading, tempo, lines, other, boxes, blank);
+    return new Look(
+        width, counts, sticking, changes, heading, tempo, lines, other, boxes, blank, signs);
   }
 
   /** The same without or with tempo and swing. */
@@ -109,7 +119,8 @@ public record Look(
 
   /** The same without or with tempo and swing. */
   public Look withTempo(Tempo shown) {
-    return new Look(width, counts, sticking, changes, heading, shown, lines, ending, boxes, blank);
+    return new Look(
+        width, counts, sticking, changes, heading, shown, lines, ending, boxes, blank, signs);
   }
 
   /** The same with the marks that a section needs under the tempo and feel of the whole page. */
@@ -121,16 +132,24 @@ public record Look(
   /** The same with its bars left empty to be written on. */
   public Look withBlankBars() {
     return new Look(
-        width, counts, sticking, changes, heading, tempo, lines, Ending.FINAL, boxes, true);
+        width, counts, sticking, changes, heading, tempo, lines, Ending.FINAL, boxes, true, signs);
   }
 
   /** The same with boxes in place of the sticking of the hands. */
   public Look withBoxes() {
-    return new Look(width, counts, true, changes, heading, tempo, lines, ending, true, blank);
+    return new Look(
+        width, counts, true, changes, heading, tempo, lines, ending, true, blank, signs);
   }
 
   /** The notes alone, as an examiner's copy shows them. */
   public Look clean() {
-    return new Look(width, false, false, false, heading, tempo, lines, ending, boxes, blank);
+    return new Look(
+        width, false, false, false, heading, tempo, lines, ending, boxes, blank, ChartSigns.NONE);
+  }
+
+  /** The same with what the lesson's charts say of the section. */
+  public Look withSigns(ChartSigns said) {
+    return new Look(
+        width, counts, sticking, changes, heading, tempo, lines, ending, boxes, blank, said);
   }
 }

@@ -9,6 +9,12 @@ public final class RehearsalMark {
 
   private RehearsalMark() {}
 
+  /** Its width with the box. */
+  public static double width(String text, double size, TextMetrics font) {
+    double width = font.width(font.showable(text), size, Face.BOLD);
+    return Math.max(width, size * 0.72) + 2 * size * ROOM;
+  }
+
   /**
    * The mark with its upper left corner at a point.
    *
@@ -20,7 +26,7 @@ public final class RehearsalMark {
     double width = font.width(shown, size, Face.BOLD);
     double room = size * ROOM;
     double line = size * 0.07;
-    double right = x + Math.max(width, size * 0.72) + 2 * room;
+    double right = x + width(text, size, font);
     double bottom = y + size * 0.74 + 2 * room;
     Box box = new Box(x, y, right, bottom);
     Mark.Words words =

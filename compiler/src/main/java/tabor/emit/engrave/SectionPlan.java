@@ -3,6 +3,7 @@ package tabor.emit.engrave;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.Groove;
+import tabor.groove.Stroke;
 import tabor.notation.Score;
 import tabor.notation.Voice;
 import tabor.rhythm.Meter;
@@ -30,15 +31,19 @@ record SectionPlan(
 
   private static final double MOST_STRETCH_ALONE = 1.3;
 
-  static SectionPlan of(Score score, Look look, TextMetrics font) {
-    if (score.bars().isEmpty()) {
+  static SectionPlan of(Score score, Look wanted, TextMetrics font) {
+    if (score.printed().isEmpty()) {
       throw new IllegalArgumentException("a score without bars");
     }
     Groove groove = score.groove();
+    Look look =
+        groove.isPickupOnly()
+            ? wanted.withEnding(Look.Ending.OPEN)
+            : wanted.signs().holds() ? wanted.withEnding(Look.Ending.FINAL) : wanted;
     boolean counts = look.counts() && groove.setting().showCounts();
     boolean sticking = look.boxes() || (look.sticking() && groove.setting().showSticking());
     List<BarPlan> bars = new ArrayList<>();
-    for (tabor.notation.Bar bar : score.bars()) {
+    for (tabor.notation.Bar bar : score.printed()) {
       BarPlan plan =
           look.blank()
               ? BarPlan.blank(bar, groove.meter(bar.number()), counts, font)
@@ -104,15 +109,16 @@ record SectionPlan(
   }
 
   Engraving engrave(List<Integer> starts) {
+    Spoken spoken = new Spoken(score);
     List<Engraving.StaffSystem> systems = new ArrayList<>();
     for (int i = 0; i < starts.size(); i++) {
       int end = i + 1 < starts.size() ? starts.get(i + 1) : bars.size();
-      systems.add(system(starts.get(i), end));
+      systems.add(system(starts.get(i), end, spoken));
     }
-    return new Engraving(score, systems, score.groove().caption(), Spoken.of(score));
+    return new Engraving(score, systems, score.groove().caption(), spoken.all());
   }
 
-  private Engraving.StaffSystem system(int from, int to) {
+  private Engraving.StaffSystem system(int from, int to, Spoken spoken) {
     List<BarPlan> plans = bars.subList(from, to);
     boolean first = from == 0;
     boolean last = to == bars.size();
@@ -135,10 +141,11 @@ record SectionPlan(
     Spacing.Places placed = spacing.place(prefix, force);
     Spacing.Places places =
         new Spacing.Places(placed.starts(), placed.columns(), placed.end() + (last ? tail : 0));
-    return draw(PlacedSystem.of(plans, places, next), first, last, scale);
+    return draw(PlacedSystem.of(plans, places, next), first, last, scale, spoken);
   }
 
-  private Engraving.StaffSystem draw(PlacedSystem line, boolean first, boolean last, double scale) {
+  private Engraving.StaffSystem draw(
+      PlacedSystem line, boolean first, boolean last, double scale, Spoken spoken) {
     double width = look.width() / scale;
     Canvas canvas = new Canvas(font, Math.max(width, line.right()) + 2);
     Groove groove = score.groove();
@@ -150,13 +157,17 @@ record SectionPlan(
     for (Voice voice : Voice.values()) {
       new SignPainter(canvas, line, voice, look.changes()).paint();
     }
+    ChartSignPainter signs = new ChartSignPainter(canvas, line, look.signs());
+    signs.hold(groove.strokes().stream().mapToInt(Stroke::bar).max().orElse(-1));
     RowPainter rows = new RowPainter(canvas, line);
     rows.counts();
     rows.stickings();
     new DynamicsPainter(canvas, line).paint(groove);
+    signs.cues(groove.firstBar());
     if (first) {
       // A narrow section is given the width that its words need, up to the line's.
       double words = Math.min(width, Math.max(line.places().end(), Rule.WORDS_WIDTH));
+      signs.mark();
       if (look.tempo() != Look.Tempo.HIDDEN) {
         TempoPainter.paint(canvas, groove, look.tempo() == Look.Tempo.WITH_FEEL, words);
       }
@@ -166,10 +177,11 @@ record SectionPlan(
     } else {
       rows.barNumber(line.bars().get(0).bar().number());
     }
-    return finish(canvas, line, scale);
+    return finish(canvas, line, scale, spoken);
   }
 
-  private Engraving.StaffSystem finish(Canvas canvas, PlacedSystem line, double scale) {
+  private Engraving.StaffSystem finish(
+      Canvas canvas, PlacedSystem line, double scale, Spoken spoken) {
     double top = canvas.above.most() + 0.2;
     double height = (top + canvas.below.most() + 0.2) * scale;
     double right = Extent.of(canvas.marks).map(Box::right).orElse(0.0);
@@ -194,7 +206,7 @@ record SectionPlan(
             first == last
                 ? words.text("drawing.bar", caption, first)
                 : words.text("drawing.bars", caption, first, last),
-            Spoken.bars(score, first, last),
+            spoken.bars(first, last),
             marks);
     return new Engraving.StaffSystem(drawing, moments, top * scale);
   }

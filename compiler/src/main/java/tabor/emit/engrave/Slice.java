@@ -49,6 +49,9 @@ record Slice(
   }
 
   Stream<ChordShape> chords() {
-    return Stream.of(Voice.values()).map(this::chord).flatMap(Stream::ofNullable);
+    if (hands == null || feet == null) {
+      return Stream.ofNullable(hands == null ? feet : hands);
+    }
+    return Stream.of(hands, feet);
   }
 }

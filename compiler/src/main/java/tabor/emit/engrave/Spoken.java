@@ -16,41 +16,53 @@ import tabor.words.Words;
 
 /** A section in words, for whoever listens to the page: bar by bar, count by count. */
 final class Spoken {
-  private Spoken() {}
+  private final Score score;
+  private final Map<Integer, List<Stroke>> byBar;
 
-  static String of(Score score) {
+  Spoken(Score score) {
+    this.score = score;
+    this.byBar = score.groove().strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
+  }
+
+  /** The whole section. */
+  String all() {
     Groove groove = score.groove();
     Words words = Terms.of(groove).words();
     return words.text(
             "spoken.section",
-            words.text("some.bars", groove.bars()),
+            groove.isPickupOnly()
+                ? words.text("spoken.end-of-bar")
+                : words.text("some.bars", groove.bars()),
             words.meters(groove.meters()),
             words.tempo(groove.setting().tempo()))
-        + bars(score, Integer.MIN_VALUE, Integer.MAX_VALUE);
+        + said(Integer.MIN_VALUE, Integer.MAX_VALUE);
   }
 
   /** The bars from one number to another. */
-  static String bars(Score score, int first, int last) {
+  String bars(int first, int last) {
+    return said(first, last).strip();
+  }
+
+  private String said(int first, int last) {
     Groove groove = score.groove();
     Terms terms = Terms.of(groove);
     Words words = terms.words();
-    Map<Integer, List<Stroke>> byBar =
-        groove.strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
     StringBuilder text = new StringBuilder();
-    for (Bar bar : score.bars()) {
-      if (bar.number() >= first && bar.number() <= last) {
-        String said =
-            bar.repeat()
-                ? words.text("spoken.same")
-                : bar(groove, byBar.getOrDefault(bar.number(), List.of()), terms);
-        text.append(' ')
-            .append(
-                bar.isPickup()
-                    ? words.text("spoken.pickup", said)
-                    : words.text("spoken.bar", bar.number(), said));
+    for (Bar bar : score.printed()) {
+      if (bar.number() < first || bar.number() > last) {
+        continue;
       }
+      String said =
+          bar.repeat()
+              ? words.text("spoken.same")
+              : bar(groove, byBar.getOrDefault(bar.number(), List.of()), terms);
+      text.append(' ')
+          .append(
+              bar.isPickup()
+                  ? words.text("spoken.pickup", said)
+                  : words.text("spoken.bar", bar.number(), said));
     }
-    return first == Integer.MIN_VALUE ? text.toString() : text.toString().strip();
+    return text.toString();
   }
 
   private static String bar(Groove groove, List<Stroke> strokes, Terms terms) {

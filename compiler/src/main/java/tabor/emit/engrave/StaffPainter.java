@@ -31,6 +31,7 @@ final class StaffPainter {
   static double tail(Look.Ending ending) {
     return switch (ending) {
       case FINAL -> FINAL;
+      case OPEN -> 0;
       case LOOP -> FINAL + DOTS_GAP + Sign.of("repeatDots").box().width() - 0.25;
     };
   }
@@ -73,7 +74,7 @@ final class StaffPainter {
       }
       MeterSigns.paintAfter(canvas, line.bars().get(i).meters(), starts[i]);
     }
-    if (last) {
+    if (last && ending != Look.Ending.OPEN) {
       double thin = end - Rule.THICK_BAR - Rule.BAR_GAP;
       bars.add(barline(thin, Rule.THIN_BAR));
       bars.add(barline(end, Rule.THICK_BAR));

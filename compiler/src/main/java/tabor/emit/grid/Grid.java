@@ -107,6 +107,7 @@ public final class Grid {
     if (by != null) {
       lines.addAll(TextWrapper.wrap(by, "", PROSE_WIDTH));
     }
+    lesson.extras().head().forEach(text -> lines.addAll(TextWrapper.wrap(text, "", PROSE_WIDTH)));
     known = lesson.setting();
     lines.addAll(TextWrapper.wrap(SettingLine.of(lesson.setting(), null, words), "", PROSE_WIDTH));
   }

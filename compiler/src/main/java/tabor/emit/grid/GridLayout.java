@@ -3,6 +3,7 @@ package tabor.emit.grid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -185,8 +186,11 @@ final class GridLayout {
     Time first = meter.beatStart(beats.get(0));
     places.removeIf(place -> place.before(first));
     List<Column> columns = new ArrayList<>();
+    Map<Time, List<Stroke>> byPlace = new HashMap<>();
+    strokes.forEach(one -> byPlace.computeIfAbsent(one.at(), at -> new ArrayList<>(2)).add(one));
     for (Time place : places) {
-      columns.add(column(number, place, strokes, counts, own));
+      List<Stroke> there = byPlace.getOrDefault(place, List.of());
+      columns.add(column(number, place, there, counts, own));
     }
     return new GridBar(number, groove.repeats().contains(number), columns);
   }
@@ -208,9 +212,13 @@ final class GridLayout {
   private Set<Time> ownPlaces(
       Surface part, Meter meter, List<Stroke> strokes, List<Integer> beats) {
     Set<Time> places = new TreeSet<>();
+    Set<Slot> words = new HashSet<>();
     for (Stroke stroke : strokes) {
       if (stroke.surface().name().equals(part.name())) {
-        places.addAll(WordPlaces.ofWord(snap.slot(stroke), meter));
+        Slot word = WordPlaces.first(snap.slot(stroke));
+        if (words.add(word)) {
+          places.addAll(WordPlaces.ofWord(word, meter));
+        }
         places.add(stroke.at());
       }
     }
@@ -232,9 +240,7 @@ final class GridLayout {
       Map<String, Set<Time>> own) {
     Map<String, List<Stroke>> here = new TreeMap<>();
     for (Stroke stroke : strokes) {
-      if (stroke.at().equals(place)) {
-        here.computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>()).add(stroke);
-      }
+      here.computeIfAbsent(stroke.surface().name(), name -> new ArrayList<>()).add(stroke);
     }
     List<Cell> cells = new ArrayList<>();
     StringBuilder hands = new StringBuilder();

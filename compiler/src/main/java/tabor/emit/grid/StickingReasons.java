@@ -68,6 +68,7 @@ final class StickingReasons {
       case KEEPS_TIME -> who + "keeps the time";
       case AGAINST_TIME -> who + "the " + other + " keeps the time";
       case CRASH -> who + "the hand that keeps the time goes to the crash";
+      case HAND_LIES -> who + "the hand lies on the drum";
       case SHARED_TIME -> surfaces(phrase) + " hand to hand: too fast for one hand";
       case LEADS -> who + "the hand that leads is free";
       case STAYS -> who + "the hand is there already";

@@ -12,6 +12,17 @@ import tabor.rhythm.Time;
 final class WordPlaces {
   private WordPlaces() {}
 
+  /** The first slot of the innermost group that a slot stands in: the same for all in its word. */
+  static Slot first(Slot slot) {
+    int last = slot.parts().size() - 1;
+    if (last < 0) {
+      return new Slot(slot.division(), 0, List.of());
+    }
+    List<Slot.Part> parts = new ArrayList<>(slot.parts());
+    parts.set(last, new Slot.Part(0, parts.get(last).of()));
+    return new Slot(slot.division(), slot.index(), parts);
+  }
+
   /** Every place of the word that a slot stands in, and of the groups around it. */
   static Set<Time> ofWord(Slot slot, Meter meter) {
     Set<Time> places = new TreeSet<>();

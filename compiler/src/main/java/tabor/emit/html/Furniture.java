@@ -101,7 +101,7 @@ final class Furniture {
     }
   }
 
-  private static String resource(String name) {
+  static String resource(String name) {
     try (InputStream in = Furniture.class.getResourceAsStream(name)) {
       byte[] bytes = Objects.requireNonNull(in, name).readAllBytes();
       // As a browser reads it, whatever line ends the sources were checked out with.

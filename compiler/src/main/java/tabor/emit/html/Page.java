@@ -15,6 +15,8 @@ import tabor.words.Language;
  * @param facts meter, tempo, feel and kit in a few words each
  * @param key the note heads in use
  * @param blocks the sections in order
+ * @param head for whom the page is: the name, what is other than written, texts; empty for nobody
+ *     in particular
  * @param caution the line above the first section; empty to leave it out
  * @param language of its fixed words
  * @param data what the script plays; its parts are those of the blocks
@@ -25,6 +27,7 @@ public record Page(
     List<String> facts,
     Pictures.Key key,
     List<Block> blocks,
+    List<String> head,
     String caution,
     Language language,
     PlayData data) {
@@ -32,6 +35,7 @@ public record Page(
   public Page {
     facts = List.copyOf(facts);
     blocks = List.copyOf(blocks);
+    head = List.copyOf(head);
   }
 
   /** The same with names of its sections that are unique among themselves and in another page. */
@@ -52,6 +56,7 @@ public record Page(
         facts,
         key,
         named,
+        head,
         caution,
         language,
         new PlayData(data.takes(), data.figures(), parts));

@@ -68,6 +68,7 @@ public final class PageMaker {
         PageWording.facts(lesson.setting(), words),
         pictures.key(List.copyOf(shown)),
         blocks,
+        lesson.extras().head(),
         caution,
         words.language(),
         new PlayData(takes.list(), List.copyOf(figures.values()), parts));
@@ -78,7 +79,10 @@ public final class PageMaker {
     if (figure == null) {
       figure =
           new Page.Figure(
-              figures.size(), groove.caption(), pictures.score(groove), SpokenBars.of(groove));
+              figures.size(),
+              groove.caption(),
+              pictures.score(groove),
+              SpokenBars.of(pictures.printed(groove)));
       figures.put(groove, figure);
       shown.add(groove);
       others.add(figure);
@@ -102,7 +106,7 @@ public final class PageMaker {
         number,
         groove.name(),
         title,
-        changes ? Changes.printed(groove).words() : List.of(),
+        changes ? Changes.printed(pictures.printed(groove)).words() : List.of(),
         PageWording.facts(groove.setting(), head, words),
         groove.prose(),
         figure(groove));

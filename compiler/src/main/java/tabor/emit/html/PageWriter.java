@@ -74,11 +74,21 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
       element("p", "by", by);
     }
     facts(page.facts());
+    List<String> head = page.head();
     out.append("<p class=\"given\">")
         .append(Markup.text(words.text("page.name")))
-        .append(" <span></span> ")
+        .append(" <span>")
+        .append(head.isEmpty() ? "" : foreign(head.get(0)))
+        .append("</span> ")
         .append(Markup.text(words.text("page.date")))
         .append(" <span></span></p>\n</header>\n");
+    for (int i = 0; i < head.size(); i++) {
+      if (i == 0) {
+        element("p", "reader", head.get(0));
+      } else {
+        prose(head.get(i));
+      }
+    }
     if (!page.caution().isBlank()) {
       element("p", "caution", page.caution());
     }

@@ -11,6 +11,11 @@ public interface Pictures {
   /** The notation of a section. */
   Score score(Groove groove);
 
+  /** A section as it is printed: without the parts that a student is to write in. */
+  default Groove printed(Groove groove) {
+    return groove;
+  }
+
   /** The key of the note heads that these sections use. */
   Key key(List<Groove> grooves);
 

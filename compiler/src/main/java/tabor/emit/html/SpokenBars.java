@@ -28,7 +28,7 @@ final class SpokenBars {
     if (groove.pickup().sign() > 0) {
       bars.put(0, new TreeMap<>());
     }
-    for (int bar = 1; bar <= groove.bars(); bar++) {
+    for (int bar = 1; bar <= groove.bars() && !groove.isPickupOnly(); bar++) {
       bars.put(bar, new TreeMap<>());
     }
     for (Stroke stroke : groove.strokes()) {
@@ -41,7 +41,8 @@ final class SpokenBars {
     List<String> lines = new ArrayList<>();
     String before = "";
     for (var bar : bars.entrySet()) {
-      String said = bar(groove.meter(bar.getKey()), bar.getValue(), terms);
+      String said =
+          bar(groove.meter(bar.getKey()), bar.getValue(), terms, !groove.page().blankSticking());
       boolean same = bar.getKey() > 1 && said.equals(before);
       String shown = same ? words.text("spoken.same") : said;
       lines.add(
@@ -53,7 +54,9 @@ final class SpokenBars {
     return lines;
   }
 
-  private static String bar(Meter meter, Map<Time, List<Stroke>> places, Terms terms) {
+  /** Which hand strikes is not said where a student is to find it. */
+  private static String bar(
+      Meter meter, Map<Time, List<Stroke>> places, Terms terms, boolean hands) {
     Words words = terms.words();
     if (places.isEmpty()) {
       return words.text("spoken.silent");
@@ -65,7 +68,7 @@ final class SpokenBars {
                     "spoken.count",
                     said(strokes.get(0), meter, terms),
                     strokes.stream()
-                        .map(stroke -> stroke(stroke, words))
+                        .map(stroke -> stroke(stroke, words, hands))
                         .collect(Collectors.joining(words.text("spoken.and")))))
         .collect(Collectors.joining(words.text("spoken.next")));
   }
@@ -91,12 +94,12 @@ final class SpokenBars {
     return text;
   }
 
-  private static String stroke(Stroke stroke, Words words) {
+  private static String stroke(Stroke stroke, Words words, boolean hands) {
     String surface = words.surface(stroke.surface());
     String struck =
         switch (stroke.limb()) {
-          case RIGHT_HAND -> words.text("spoken.right", surface);
-          case LEFT_HAND -> words.text("spoken.left", surface);
+          case RIGHT_HAND -> hands ? words.text("spoken.right", surface) : surface;
+          case LEFT_HAND -> hands ? words.text("spoken.left", surface) : surface;
           case RIGHT_FOOT, LEFT_FOOT -> surface;
         };
     return StrokeWords.with(stroke, struck, words);

@@ -11,7 +11,6 @@ import tabor.emit.musicxml.ScoreFile.Dynamics;
 import tabor.emit.musicxml.ScoreFile.Rehearsal;
 import tabor.emit.musicxml.ScoreFile.Words;
 import tabor.groove.Chart;
-import tabor.groove.ChartCases;
 import tabor.groove.Groove;
 import tabor.notation.Score;
 import tabor.perform.ChartWords;
@@ -27,14 +26,15 @@ import tabor.rhythm.Time;
  * words where no repeat comes back to it.
  */
 final class ChartMeasures implements Chart.Cases<Long> {
-  /** A chart of more bars is told in one line instead. */
-  static final long MOST_BARS = 1024;
-
   private final Measures measures;
   private final Function<Groove, Score> scores;
   private final List<DirectionKind> head = new ArrayList<>();
   private List<Chart.Item> later = List.of();
   private boolean clickSaid;
+  private boolean holding;
+
+  /** Of a gradual change that the next bars begin. */
+  private @Nullable Tempo beginning;
 
   /** How many bars the line plays, by the plan that sounds. */
   private long bars;
@@ -48,13 +48,17 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   /** Every groove that a chart plays. */
   static List<Groove> grooves(Chart chart) {
-    if (isTooLong(chart)) {
+    if (ChartLength.isTooLong(chart)) {
       return List.of();
     }
     List<Groove> grooves = new ArrayList<>();
     for (Chart.Item item : chart.items()) {
       if (item instanceof Chart.Play play) {
         play.turns().forEach(turn -> grooves.add(turn.groove()));
+        Groove filled = FilledTime.of(play);
+        if (filled != null) {
+          grooves.add(filled);
+        }
       } else if (item instanceof Chart.Climb climb) {
         grooves.add(climb.groove());
       } else if (item instanceof Chart.Trade trade) {
@@ -68,7 +72,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
     ChartMeasures written = new ChartMeasures(measures, scores);
     written.head.addAll(MusicXml.title(chart));
     chart.prose().forEach(text -> written.words(XmlCharacters.of(text)));
-    if (isTooLong(chart)) {
+    if (ChartLength.isTooLong(chart)) {
       written.words("This chart is too long to be written out.");
       measures.silence(List.of(Meter.COMMON), Time.ZERO, written.head, null);
       return;
@@ -82,49 +86,6 @@ final class ChartMeasures implements Chart.Cases<Long> {
     if (!written.head.isEmpty()) {
       // Words at the end need a bar to stand over.
       measures.silence(List.of(Meter.COMMON), Time.ZERO, written.takeHead(), null);
-    }
-  }
-
-  private static boolean isTooLong(Chart chart) {
-    long bars = 0;
-    for (Chart.Item item : chart.items()) {
-      bars += item.match(new Length());
-      if (bars > MOST_BARS) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** How many bars an item is written with. */
-  private static final class Length extends ChartCases<Long> {
-    Length() {
-      super(0L);
-    }
-
-    @Override
-    public Long countIn(Chart.CountIn item) {
-      return (long) item.bars();
-    }
-
-    @Override
-    public Long play(Chart.Play item) {
-      return 2 * item.turns().stream().mapToLong(turn -> turn.groove().bars() + 1L).sum();
-    }
-
-    @Override
-    public Long rest(Chart.Rest item) {
-      return (long) item.bars();
-    }
-
-    @Override
-    public Long trade(Chart.Trade item) {
-      return item.turn().groove().bars() + 1L;
-    }
-
-    @Override
-    public Long climb(Chart.Climb item) {
-      return item.tempi().size() * (item.groove().bars() + 1L);
     }
   }
 
@@ -199,22 +160,45 @@ final class ChartMeasures implements Chart.Cases<Long> {
     if (!counted || !item.extras().equals(Chart.Extras.NONE)) {
       words(XmlCharacters.line(ChartWords.ENGLISH.after(item)));
     }
-    hold();
     List<List<Chart.Turn>> rows =
         item.each() ? item.turns().stream().map(List::of).toList() : List.of(item.turns());
-    for (List<Chart.Turn> row : rows) {
+    Groove filled = FilledTime.of(item);
+    for (int i = 0; i < rows.size(); i++) {
+      List<Chart.Turn> row = rows.get(i);
       long own = Math.max(1, row.stream().mapToLong(turn -> turn.groove().bars()).sum());
       long all = amount.bars() > 0 ? amount.bars() : bars / rows.size();
-      rows(row, counted ? amount.times() : (int) Math.max(1, (all + own - 1) / own));
+      int times = counted ? amount.times() : (int) Math.max(1, (all + own - 1) / own);
+      boolean held = i == rows.size() - 1 && holds();
+      if (filled == null && !held) {
+        rows(row, times);
+      } else {
+        lastApart(row, times, filled, held);
+      }
     }
     return 0L;
   }
 
-  /** A hold after this line is said at its beginning: words cannot stand at its end. */
-  private void hold() {
-    if (!later.isEmpty() && later.get(0) instanceof Chart.Hold hold) {
-      words(ChartWords.ENGLISH.of(hold));
+  /** A row whose last time is written by itself, with its fill and its hold sign. */
+  private void lastApart(List<Chart.Turn> row, int times, @Nullable Groove filled, boolean held) {
+    if (times > 1) {
+      rows(row, times - 1);
     }
+    List<Chart.Turn> last = new ArrayList<>(row);
+    if (filled != null) {
+      Chart.Turn turn = row.get(row.size() - 1);
+      last.set(row.size() - 1, new Chart.Turn(filled, turn.tempo(), turn.feel()));
+    }
+    if (held) {
+      words(ChartWords.ENGLISH.of(later.get(0)));
+    }
+    holding = held;
+    rows(last, 1);
+    holding = false;
+  }
+
+  /** True if the last stroke of this line is held. */
+  private boolean holds() {
+    return !later.isEmpty() && later.get(0) instanceof Chart.Hold;
   }
 
   @Override
@@ -231,13 +215,60 @@ final class ChartMeasures implements Chart.Cases<Long> {
     return like == null ? Meters.of(Meter.COMMON) : like.meters();
   }
 
-  /** The section once; the words say how it is traded. */
+  /**
+   * The bars of the section, then as many to play in, between repeat signs; where a line's end
+   * falls inside the section, the section once: the words say how it is traded.
+   */
   @Override
   public Long trade(Chart.Trade item) {
     words(XmlCharacters.line("Trade " + ChartWords.ENGLISH.after(item)));
-    hold();
-    rows(List.of(item.turn()), 1);
+    Chart.Turn turn = item.turn();
+    int own = turn.groove().bars();
+    long rounds = bars / (2L * item.bars());
+    int parts = own / item.bars();
+    if (holds() || own % item.bars() != 0 || rounds % parts != 0 || turn.groove().firstBar() == 0) {
+      hold();
+      rows(List.of(turn), 1);
+      return 0L;
+    }
+    String caption = XmlCharacters.line(turn.groove().caption());
+    words(caption);
+    long times = rounds / parts;
+    for (int i = 0; i < parts; i++) {
+      int from = i * item.bars() + 1;
+      int to = from + item.bars() - 1;
+      measures.section(
+          scores.apply(turn.groove()),
+          new Measures.Plan(
+              takeHead(),
+              takeTempo(turn),
+              turn.feel(),
+              false,
+              false,
+              i == 0 && times > 1,
+              false,
+              0,
+              false,
+              new Measures.Stretch(from, to),
+              false));
+      List<Meter> meters =
+          IntStream.rangeClosed(from, to).mapToObj(turn.groove().meters()::of).toList();
+      words("you");
+      measures.silence(meters, Time.ZERO, takeHead(), null);
+    }
+    if (times > 1) {
+      measures.close(times);
+    }
+    before = null;
+    clickSaid = false;
     return 0L;
+  }
+
+  /** A hold after this line is said at its beginning where its last time is not written apart. */
+  private void hold() {
+    if (holds()) {
+      words(ChartWords.ENGLISH.of(later.get(0)));
+    }
   }
 
   @Override
@@ -250,6 +281,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   @Override
   public Long ramp(Chart.Ramp item) {
     words(ChartWords.ENGLISH.of(item));
+    beginning = item.from();
     return 0L;
   }
 
@@ -283,9 +315,14 @@ final class ChartMeasures implements Chart.Cases<Long> {
     if (!plain) {
       words(XmlCharacters.line(ChartWords.ENGLISH.after(item)));
     }
-    hold();
-    for (Tempo tempo : item.tempi()) {
-      rows(List.of(new Chart.Turn(item.groove(), tempo, item.feel())), item.times());
+    List<Tempo> tempi = item.tempi();
+    for (int i = 0; i < tempi.size(); i++) {
+      List<Chart.Turn> row = List.of(new Chart.Turn(item.groove(), tempi.get(i), item.feel()));
+      if (i == tempi.size() - 1 && holds()) {
+        lastApart(row, item.times(), null, true);
+      } else {
+        rows(row, item.times());
+      }
     }
     return 0L;
   }
@@ -320,15 +357,25 @@ final class ChartMeasures implements Chart.Cases<Long> {
           scores.apply(groove),
           new Measures.Plan(
               takeHead(),
-              turn.tempo(),
+              takeTempo(turn),
               turn.feel(),
               repeats && mixed,
               !again,
               repeats && i == 0,
               around,
-              repeats && i == turns.size() - 1 ? times : 0));
+              repeats && i == turns.size() - 1 ? times : 0,
+              holding && i == turns.size() - 1,
+              Measures.Stretch.ALL,
+              false));
       before = groove.name();
     }
+  }
+
+  /** The tempo of a turn; where a gradual change begins, the one that it begins with. */
+  private Tempo takeTempo(Chart.Turn turn) {
+    Tempo tempo = beginning == null ? turn.tempo() : beginning;
+    beginning = null;
+    return tempo;
   }
 
   private static List<Object> frame(Chart.Turn turn) {

@@ -269,6 +269,9 @@ final class MeasureWriter implements ScoreFile.Cases {
       xml.empty("accent");
       xml.close();
     }
+    if (notations.held()) {
+      xml.empty("fermata", "type", "upright");
+    }
     xml.close();
   }
 

@@ -42,6 +42,21 @@ final class Measures {
   private boolean barRepeat;
 
   /**
+   * Some bars of a section.
+   *
+   * @param from the number of the first
+   * @param to the number of the last
+   */
+  record Stretch(int from, int to) {
+    /** All of them, the pickup with them. */
+    static final Stretch ALL = new Stretch(0, Integer.MAX_VALUE);
+
+    boolean holds(int bar) {
+      return from <= bar && bar <= to;
+    }
+  }
+
+  /**
    * How a section is written.
    *
    * @param head what stands above its first bar
@@ -50,6 +65,9 @@ final class Measures {
    * @param opens true if a repeat starts with it
    * @param aroundPickup true if its pickup is repeated too
    * @param closes how often what is repeated is played in all; 0 where no repeat ends
+   * @param holds true if its last stroke has a hold sign
+   * @param bars which of its bars are written
+   * @param alone true for a section by itself: a short fill is then its pickup and no more
    */
   record Plan(
       List<DirectionKind> head,
@@ -59,11 +77,25 @@ final class Measures {
       boolean pickup,
       boolean opens,
       boolean aroundPickup,
-      long closes) {
+      long closes,
+      boolean holds,
+      Stretch bars,
+      boolean alone) {
     /** Once, as it stands. */
     static Plan once(List<DirectionKind> head, Groove groove) {
       Groove.Setting setting = groove.setting();
-      return new Plan(head, setting.tempo(), setting.feel(), false, true, false, false, 0);
+      return new Plan(
+          head,
+          setting.tempo(),
+          setting.feel(),
+          false,
+          true,
+          false,
+          false,
+          0,
+          false,
+          Stretch.ALL,
+          true);
     }
   }
 
@@ -85,7 +117,10 @@ final class Measures {
     Volume volume = new Volume(groove);
     RollTies ties = new RollTies(score);
     int skipped = groove.firstBar() == 0 && !plan.pickup ? 1 : 0;
-    List<Bar> bars = score.bars().subList(skipped, score.bars().size());
+    List<Bar> all = plan.alone ? score.printed() : score.bars();
+    List<Bar> bars = all.subList(skipped, all.size());
+    bars = bars.stream().filter(bar -> plan.bars.holds(bar.number())).toList();
+    Event held = plan.holds ? lastStroke(bars) : null;
     int opening = plan.aroundPickup || !bars.get(0).isPickup() ? 0 : 1;
     for (int i = 0; i < bars.size(); i++) {
       Bar bar = bars.get(i);
@@ -104,7 +139,7 @@ final class Measures {
       if (i == 0) {
         head(plan, score, elements);
       }
-      voices(bar, groove, ties, volume, divisions, elements);
+      voices(bar, groove, ties, volume, divisions, held, elements);
       if (last) {
         elements.add(
             plan.closes > 0
@@ -146,6 +181,16 @@ final class Measures {
       elements.add(NoteMaker.wholeBar(rest, divisions));
       measures.add(new Measure(shorter ? 0 : i + 1, shorter, elements));
     }
+  }
+
+  /** Ends a repeat after what stands there. */
+  void close(long times) {
+    int end = measures.size() - 1;
+    Measure last = measures.get(end);
+    List<Element> elements = new ArrayList<>(last.elements());
+    elements.removeIf(element -> element instanceof Barline barline && !barline.left());
+    elements.add(new Barline(false, "light-heavy", times));
+    measures.set(end, new Measure(last.number(), last.implicit(), elements));
   }
 
   /** Gives the last measure the barline of an end. */
@@ -212,6 +257,7 @@ final class Measures {
       RollTies ties,
       Volume volume,
       BigInteger divisions,
+      @Nullable Event held,
       List<Element> into) {
     List<Marks.Placed> marks = Marks.in(groove, bar);
     boolean silent = isHidden(bar.hands());
@@ -232,7 +278,12 @@ final class Measures {
         while (!written && mark < marks.size() && marks.get(mark).at().before(event.end())) {
           into.add(placed(marks.get(mark++), event.start(), divisions));
         }
-        into.addAll(event.match(maker));
+        List<ScoreFile.Note> notes = event.match(maker);
+        if (event == held) {
+          notes = new ArrayList<>(notes);
+          notes.replaceAll(note -> note.grace() == null && !note.chord() ? note.hold() : note);
+        }
+        into.addAll(notes);
       }
       while (!written && mark < marks.size()) {
         Marks.Placed late = marks.get(mark++);
@@ -240,6 +291,21 @@ final class Measures {
       }
       written = true;
     }
+  }
+
+  /** The last stroke of some bars, the hands' before the feet's; null if there is none. */
+  private static @Nullable Event lastStroke(List<Bar> bars) {
+    Event last = null;
+    for (int i = bars.size() - 1; i >= 0 && last == null; i--) {
+      for (Voice voice : Voice.values()) {
+        for (Event event : bars.get(i).events(voice)) {
+          if (event.chord().isPresent() && (last == null || last.start().before(event.start()))) {
+            last = event;
+          }
+        }
+      }
+    }
+    return last;
   }
 
   private static Direction placed(Marks.Placed mark, Time start, BigInteger divisions) {

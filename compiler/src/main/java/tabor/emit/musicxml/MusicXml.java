@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import tabor.emit.musicxml.ScoreFile.DirectionKind;
@@ -93,6 +94,12 @@ public final class MusicXml {
   private Score score(Groove groove) {
     Score score = scores.get(groove);
     if (score == null) {
+      // The last time through a line with a fill is made anew whenever it is asked for.
+      for (Map.Entry<Groove, Score> one : scores.entrySet()) {
+        if (one.getKey().equals(groove)) {
+          return one.getValue();
+        }
+      }
       throw new IllegalArgumentException("not a section of this lesson: " + groove.name());
     }
     return score;

@@ -85,7 +85,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
         rest.wholeBar() ? null : shape(rest),
         null,
         List.of(),
-        new Notations(false, false, tuplets(rest), 0, false, false, List.of()),
+        new Notations(false, false, tuplets(rest), 0, false, false, List.of(), false),
         List.of());
   }
 
@@ -281,6 +281,6 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
       technical.add(new Technical("other-technical", "", rolled(note)));
     }
     return new Notations(
-        tieIn, tieOut, tuplets, Math.min(8, tremolo), note.buzz(), note.accent(), technical);
+        tieIn, tieOut, tuplets, Math.min(8, tremolo), note.buzz(), note.accent(), technical, false);
   }
 }

@@ -205,6 +205,12 @@ public record ScoreFile(
       Notations notations,
       List<Lyric> lyrics)
       implements Element {
+    /** The same under a hold sign. */
+    Note hold() {
+      return new Note(
+          grace, chord, body, rest, duration, voice, shape, stem, beams, notations.hold(), lyrics);
+    }
+
     /** Copies the lists. */
     public Note {
       beams = List.copyOf(beams);
@@ -257,6 +263,7 @@ public record ScoreFile(
    *
    * @param tremolo slashes of a measured roll, 0 for none
    * @param technical signs of the hi-hat, of a choke and of a rimshot
+   * @param held true for a hold sign
    */
   public record Notations(
       boolean tieStop,
@@ -265,14 +272,20 @@ public record ScoreFile(
       int tremolo,
       boolean buzz,
       boolean accent,
-      List<Technical> technical) {
+      List<Technical> technical,
+      boolean held) {
     static final Notations NONE =
-        new Notations(false, false, List.of(), 0, false, false, List.of());
+        new Notations(false, false, List.of(), 0, false, false, List.of(), false);
 
     /** Copies the lists. */
     public Notations {
       tuplets = List.copyOf(tuplets);
       technical = List.copyOf(technical);
+    }
+
+    /** The same under a hold sign. */
+    Notations hold() {
+      return new Notations(tieStop, tieStart, tuplets, tremolo, buzz, accent, technical, true);
     }
 
     boolean isEmpty() {

@@ -10,6 +10,7 @@ import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TempoPainter;
 import tabor.emit.engrave.TextMetrics;
+import tabor.groove.BlankParts;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
@@ -59,7 +60,7 @@ public final class HandoutMaker {
     this.width = look.paper().width() - 2 * SIDE;
     this.words = Words.of(lesson.setting().wording().language());
     this.written = new WrittenOn(type, words, size);
-    this.sections = new SectionBlocks(lesson.setting(), look, font, size, space, width);
+    this.sections = new SectionBlocks(lesson, look, font, size, space, width);
   }
 
   /** The handout of a lesson. */

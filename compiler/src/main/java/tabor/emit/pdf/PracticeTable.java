@@ -9,6 +9,8 @@ import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.RehearsalMark;
+import tabor.emit.engrave.Sign;
 import tabor.groove.Chart;
 import tabor.perform.ChartWords;
 import tabor.perform.RoadMap;
@@ -34,7 +36,8 @@ final class PracticeTable {
 
   private static final Set<Integer> RIGHT = Set.of(3, 6, 7);
 
-  private record Row(List<String> cells, Chart.@Nullable Climb climb) {}
+  /** A line of the table; {@code holds} for one that begins with a hold sign. */
+  private record Row(List<String> cells, Chart.@Nullable Climb climb, boolean holds) {}
 
   private final TextSetter type;
   private final Words words;
@@ -59,14 +62,16 @@ final class PracticeTable {
     double[] left = new double[heads.size()];
     double[] wide = columns(rows, left);
     List<Block> blocks = new ArrayList<>();
-    blocks.add(row(heads, left, wide, Face.BOLD, true));
+    blocks.add(row(new Row(heads, null, false), left, wide, Face.BOLD, true));
     for (Row row : rows) {
-      blocks.add(row(row.cells(), left, wide, Face.REGULAR, row.climb() != null));
+      blocks.add(row(row, left, wide, Face.REGULAR, row.climb() != null));
       if (row.climb() != null) {
         blocks.addAll(climb(row.climb()));
       }
     }
     String total = words.text("road-map.total", RoadMap.clock(map.micros()), said.bars(map.bars()));
+    int last = blocks.size() - 1;
+    blocks.set(last, blocks.get(last).followedBy(size * 0.5));
     blocks.add(type.text(total, size, width, size * 0.3, false, Face.BOLD));
     return blocks;
   }
@@ -95,7 +100,7 @@ final class PracticeTable {
       String end = RoadMap.clock(map.micros());
       List<String> cells =
           List.of(String.join(" ", marks), "", "", "", "", String.join("; ", cues), "", end);
-      rows.add(new Row(cells, null));
+      rows.add(new Row(cells, null, false));
     }
     return rows;
   }
@@ -125,7 +130,8 @@ final class PracticeTable {
             cue,
             stop.bars() > 0 ? String.valueOf(stop.bar()) : "",
             passes ? RoadMap.clock(stop.start()) : "");
-    return new Row(cells, item instanceof Chart.Climb climb ? climb : null);
+    Chart.Climb ladder = item instanceof Chart.Climb climb ? climb : null;
+    return new Row(cells, ladder, item instanceof Chart.Hold);
   }
 
   /** Where the columns stand and how wide they are; 0 for one in which nothing stands. */
@@ -148,7 +154,14 @@ final class PracticeTable {
       }
       wide[i] = type.width(heads.get(i), size, Face.BOLD);
       for (Row row : rows) {
-        wide[i] = Math.max(wide[i], type.width(row.cells().get(i), size, Face.BOLD));
+        String text = row.cells().get(i);
+        boolean mark = i == 0 && !text.isEmpty();
+        wide[i] =
+            Math.max(
+                wide[i],
+                mark
+                    ? RehearsalMark.width(text, size, type.font())
+                    : type.width(text, size, Face.BOLD));
       }
       wide[i] = Math.min(wide[i], width / 8);
       rest -= wide[i] + gap;
@@ -164,18 +177,29 @@ final class PracticeTable {
     return wide;
   }
 
-  private Block row(List<String> cells, double[] left, double[] wide, Face face, boolean keep) {
+  private Block row(Row row, double[] left, double[] wide, Face face, boolean keep) {
+    List<String> cells = row.cells();
     List<Mark> marks = new ArrayList<>();
     int most = 1;
     for (int i = 0; i < cells.size(); i++) {
       if (wide[i] <= 0 || cells.get(i).isEmpty()) {
         continue;
       }
+      if (i == 0 && fits(cells.get(i), wide[i])) {
+        marks.add(RehearsalMark.at(cells.get(i), 0, size * 0.11, size, type.font()));
+        continue;
+      }
       Face own = i == 0 ? Face.BOLD : face;
-      List<String> lines = type.wrap(cells.get(i), size, wide[i], own);
+      double sign = i == 1 && row.holds() ? size * 1.5 : 0;
+      if (sign > 0) {
+        Sign fermata = Sign.of("fermataAbove");
+        double scale = size * 1.15 / fermata.box().width();
+        marks.add(new Mark.Glyph(fermata, left[i], size * 1.15, scale));
+      }
+      List<String> lines = type.wrap(cells.get(i), size, room(cells, i, left, wide) - sign, own);
       for (int k = 0; k < lines.size(); k++) {
         boolean right = RIGHT.contains(i);
-        double x = right ? left[i] + wide[i] : left[i];
+        double x = right ? left[i] + wide[i] : left[i] + sign;
         Mark.Align align = right ? Mark.Align.RIGHT : Mark.Align.LEFT;
         marks.add(type.line(lines.get(k), x, size * (1.15 + k * LEADING), size, align, own));
       }
@@ -185,6 +209,23 @@ final class PracticeTable {
     double thick = face == Face.BOLD ? 0.9 : 0.3;
     marks.add(Mark.Line.rule(0, height, width, height, thick));
     return new Block(marks, height, 0.1, keep);
+  }
+
+  /** How wide a cell may be: what is done, as far as nothing stands beside it. */
+  private static double room(List<String> cells, int column, double[] left, double[] wide) {
+    double room = wide[column];
+    for (int next = column + 1; column == 1 && next < wide.length; next++) {
+      if (!cells.get(next).isEmpty()) {
+        break;
+      }
+      room = wide[next] > 0 ? left[next] + wide[next] - left[column] : room;
+    }
+    return room;
+  }
+
+  /** True if a rehearsal mark stands in its column with a frame round it. */
+  private boolean fits(String text, double width) {
+    return RehearsalMark.width(text, size, type.font()) <= width + 0.01;
   }
 
   private List<Block> climb(Chart.Climb item) {

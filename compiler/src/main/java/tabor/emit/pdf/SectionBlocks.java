@@ -13,8 +13,11 @@ import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
+import tabor.groove.BlankParts;
 import tabor.groove.Changes;
+import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
+import tabor.groove.Lesson;
 import tabor.groove.PageNotes;
 import tabor.notation.Score;
 import tabor.notation.Speller;
@@ -32,6 +35,7 @@ final class SectionBlocks {
   private static final double SYSTEM = 15;
 
   private final Groove.Setting head;
+  private final Map<String, ChartSigns> signs;
   private final HandoutLook look;
   private final TextMetrics font;
   private final TextSetter type;
@@ -49,19 +53,15 @@ final class SectionBlocks {
   /**
    * The sections of a handout.
    *
-   * @param head what the page says once for all
+   * @param lesson its settings are said once for all; its charts say something at some notes
    * @param size of running text, in points
    * @param space a staff space, in points
    * @param width of the page's text, in points
    */
   SectionBlocks(
-      Groove.Setting head,
-      HandoutLook look,
-      TextMetrics font,
-      double size,
-      double space,
-      double width) {
-    this.head = head;
+      Lesson lesson, HandoutLook look, TextMetrics font, double size, double space, double width) {
+    this.head = lesson.setting();
+    this.signs = ChartSigns.of(lesson);
     this.look = look;
     this.font = font;
     this.type = new TextSetter(font);
@@ -120,7 +120,8 @@ final class SectionBlocks {
     Look full =
         new Look(width / space, true, true, true, false, false)
             .withTempo(groove.setting(), head)
-            .withLines(look.sections().lines(groove));
+            .withLines(look.sections().lines(groove))
+            .withSigns(signs.getOrDefault(groove.name(), ChartSigns.NONE));
     if (page.blankSticking()) {
       full = full.withBoxes();
     }

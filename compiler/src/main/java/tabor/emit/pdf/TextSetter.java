@@ -20,6 +20,10 @@ final class TextSetter {
     this.font = font;
   }
 
+  TextMetrics font() {
+    return font;
+  }
+
   /** One line with its base line at y. */
   Mark.Words line(String text, double x, double y, double size, Mark.Align align) {
     return line(text, x, y, size, align, Face.REGULAR);

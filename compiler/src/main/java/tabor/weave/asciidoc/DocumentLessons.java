@@ -21,7 +21,7 @@ final class DocumentLessons implements Lessons {
   }
 
   @Override
-  public Found find(Path user, String written) {
+  public Found find(Path user, String written, Options options) {
     Path named = inside(written);
     if (named == null) {
       return Found.trouble("lies outside the folder of the document");
@@ -30,7 +30,7 @@ final class DocumentLessons implements Lessons {
     if (text == null) {
       return Found.trouble("is not there, or cannot be read");
     }
-    Compiled compiled = new Compiler(loader(named)).compile(named, text, Options.NONE);
+    Compiled compiled = new Compiler(loader(named)).compile(named, text, options);
     return Found.of(compiled);
   }
 

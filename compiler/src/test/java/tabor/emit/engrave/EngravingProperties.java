@@ -63,7 +63,7 @@ class EngravingProperties {
 
     @Override
     public String toString() {
-      return groove.name() + " at " + width + ": " + Spoken.of(Speller.spell(groove));
+      return groove.name() + " at " + width + ": " + new Spoken(Speller.spell(groove)).all();
     }
   }
 

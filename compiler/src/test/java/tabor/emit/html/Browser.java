@@ -21,8 +21,8 @@ import org.openqa.selenium.logging.LoggingPreferences;
 /**
  * A headless Chromium for one test class. Where there is none, the tests say so and are skipped.
  */
-final class Browser implements AutoCloseable {
-  final ChromeDriver driver;
+public final class Browser implements AutoCloseable {
+  public final ChromeDriver driver;
   private final Path profile;
 
   private Browser(ChromeDriver driver, Path profile) {
@@ -30,7 +30,7 @@ final class Browser implements AutoCloseable {
     this.profile = profile;
   }
 
-  static Browser open() throws IOException {
+  public static Browser open() throws IOException {
     Optional<File> chromium = find("chromium", "chromium-browser", "google-chrome");
     Optional<File> chromedriver = find("chromedriver");
     assumeTrue(
@@ -73,7 +73,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** What the page has complained about since the last call: errors, broken policies, warnings. */
-  List<String> complaints() {
+  public List<String> complaints() {
     List<String> found = new ArrayList<>();
     for (LogEntry entry : driver.manage().logs().get(LogType.BROWSER)) {
       found.add(entry.getMessage());
@@ -82,7 +82,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** The addresses asked for since the last call. */
-  List<String> requests() {
+  public List<String> requests() {
     List<String> found = new ArrayList<>();
     for (LogEntry entry : driver.manage().logs().get(LogType.PERFORMANCE)) {
       String message = entry.getMessage();
@@ -93,7 +93,7 @@ final class Browser implements AutoCloseable {
     return found;
   }
 
-  Object run(String script, Object... arguments) {
+  public Object run(String script, Object... arguments) {
     return driver.executeScript(script, arguments);
   }
 

@@ -64,6 +64,20 @@ class MusicXmlTest {
     Goldens.check("tabor/emit/musicxml/signs.musicxml", text(signs()));
   }
 
+  /** Hands and feet of a line: voice 1, stems up, and no other voice. */
+  @Test
+  void aLineIsOneVoice() {
+    Sketch sketch =
+        Sketch.groove("a")
+            .part(RIGHT_HAND, "snare", "x. x. x x")
+            .part(RIGHT_FOOT, "kick", ".x .x . .");
+    String two = text(sketch.done());
+    String text = text(sketch.inLine().done());
+    assertThat(text).doesNotContain("<voice>2", "<stem>down", "<backup>");
+    assertThat(text.split("<stem>up", -1)).hasSize(1 + 6);
+    assertThat(two).contains("<voice>2", "<stem>down", "<backup>");
+  }
+
   @Test
   void chartsAreWrittenWithRepeats() {
     Groove six = six();

@@ -34,8 +34,23 @@ public final class Playback {
             .getDocumentElement();
     Playback played = new Playback();
     NodeList measures = root.getElementsByTagName("measure");
+    int begins = 0;
     for (int i = 0; i < measures.getLength(); i++) {
-      played.measure((Element) measures.item(i));
+      Element measure = (Element) measures.item(i);
+      played.measure(measure);
+      NodeList repeats = measure.getElementsByTagName("repeat");
+      for (int r = 0; r < repeats.getLength(); r++) {
+        Element repeat = (Element) repeats.item(r);
+        if (repeat.getAttribute("direction").equals("forward")) {
+          begins = i;
+          continue;
+        }
+        for (int more = Integer.parseInt(repeat.getAttribute("times")); more > 1; more--) {
+          for (int again = begins; again <= i; again++) {
+            played.measure((Element) measures.item(again));
+          }
+        }
+      }
     }
     return played;
   }

@@ -151,6 +151,18 @@ class PlaybackProperties {
     assertThat(played.strokes().get(15)).isEqualTo("203/100 P1-ride");
   }
 
+  /** A note is no roll that goes on and another hand's stroke at once: the roll is written out. */
+  @Example
+  void aRollThatAnotherHandStrikesIntoIsPlayedToItsEnd() throws Exception {
+    Groove groove =
+        Sketch.groove("g")
+            .part(Limb.RIGHT_HAND, "snare", "x/- . . .")
+            .part(Limb.LEFT_HAND, "snare", ".x . . .")
+            .done();
+    assertThat(Playback.of(bytes(groove)).strokes())
+        .containsOnly("0 P1-snare", "1/16 P1-snare", "1/8 P1-snare", "3/16 P1-snare");
+  }
+
   @Example
   void aTripletBesideSwungEighthsIsWrittenAsOne() throws Exception {
     Groove groove =

@@ -34,7 +34,7 @@ public final class InitializeAnswer {
         "documentRangeFormattingProvider": true,
         "documentOnTypeFormattingProvider": {"firstTriggerCharacter": "\\n"},
         "executeCommandProvider": {"workDoneProgress": true, "commands": ["tabor.build", "tabor.play", "tabor.stop",
-          "tabor.showGrid", "tabor.showSvg", "tabor.changes", "tabor.apply"]},
+          "tabor.showGrid", "tabor.showPlayer", "tabor.showSvg", "tabor.changes", "tabor.apply"]},
         "renameProvider": {"prepareProvider": true},
         "semanticTokensProvider": {
           "legend": {

@@ -1,19 +1,15 @@
-package tabor.emit.pdf;
+package tabor.groove;
 
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import tabor.groove.Groove;
-import tabor.groove.PageNotes;
-import tabor.groove.Part;
-import tabor.groove.Stroke;
 
 /** A section without the parts that the student is to write in. */
-final class BlankParts {
+public final class BlankParts {
   private BlankParts() {}
 
   /** The section as it is printed, and what it comes from; it sounds as it was. */
-  static Groove of(Groove groove, List<Part> parts) {
+  public static Groove of(Groove groove, List<Part> parts) {
     if (parts.isEmpty()) {
       return groove;
     }
@@ -52,7 +48,7 @@ final class BlankParts {
   }
 
   /** A variation with what its sheet says of the page, but for what is said once for all. */
-  static Groove on(PageNotes sheet, Groove variation) {
+  public static Groove on(PageNotes sheet, Groove variation) {
     PageNotes page =
         new PageNotes(
             sheet.wishes(),

@@ -1,0 +1,147 @@
+package tabor.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tabor.build.LibraryPages;
+import tabor.find.Finder;
+import tabor.find.Found;
+import tabor.find.Likeness;
+import tabor.find.Wanted;
+
+/** {@code tabor find}: which sections of many lessons have something. */
+@Command(
+    name = "find",
+    description = "Finds grooves and steps in folders of lessons.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "A section must have everything that is asked for; without a question all are listed.",
+      "They stand in the order of the files, week-2 before week-10; with --like the nearest come",
+      "first, with --harder-than the easiest. A lesson with errors is told and passed over."
+    })
+final class FindCommand implements Callable<Integer> {
+  private final Io io;
+
+  @Parameters(arity = "1..*", paramLabel = "FOLDER", description = "Where the lessons are.")
+  private List<String> folders = List.of();
+
+  @Option(
+      names = "--plays",
+      paramLabel = "NAME",
+      description = "The hands play this rudiment, however it is written.")
+  private List<String> rudiments = List.of();
+
+  @Option(
+      names = "--uses",
+      paramLabel = "SURFACE",
+      description = "This is struck: hihat.open, or hihat for any way of striking it.")
+  private List<String> surfaces = List.of();
+
+  @Option(
+      names = "--like",
+      arity = "2",
+      hideParamSyntax = true,
+      paramLabel = "FILE SECTION",
+      description = "The kick or the hands play nearly what they play in this section.")
+  private List<String> like = List.of();
+
+  @Option(
+      names = "--up-to",
+      paramLabel = "N",
+      description =
+          "With --like: at most so many strokes of difference, 0 to 100; ${DEFAULT-VALUE} if not"
+              + " given.",
+      defaultValue = "1")
+  private String upTo = "1";
+
+  @Option(
+      names = "--tempo",
+      paramLabel = "A-B",
+      description = "From A to B beats per minute as written; one number for that tempo alone.")
+  private @Nullable String tempo;
+
+  @Option(names = "--meter", paramLabel = "M", description = "A bar has this meter: 7/8.")
+  private @Nullable String meter;
+
+  @Option(
+      names = "--harder-than",
+      paramLabel = "N",
+      description =
+          "The hardest limb is above N percent of its comfortable limit, as steps counts it.")
+  private @Nullable String harderThan;
+
+  @Option(
+      names = "--text",
+      paramLabel = "WORDS",
+      description = "All these words stand in titles, goals and texts of the section or lesson.")
+  private @Nullable String text;
+
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      description = "text, json or html, a page with a picture of each; text if not given.")
+  private String form = "text";
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE",
+      description = "Where it is written instead of standard output.")
+  private @Nullable String output;
+
+  FindCommand(Io io) {
+    this.io = io;
+  }
+
+  @Override
+  public Integer call() {
+    if (!List.of("text", "json", "html").contains(form)) {
+      throw Failure.usage("--as takes text, json or html, not " + form);
+    }
+    FindQuestion question =
+        new FindQuestion(rudiments, surfaces, like, upTo, tempo, meter, harderThan, text);
+    Wanted wanted = question.wanted(io);
+    Library library = new Library(io, folders);
+    Finder finder = new Finder(wanted);
+    List<Found> all = new ArrayList<>();
+    library
+        .each(
+            (file, lesson) -> {
+              question.noteSurfaces(lesson);
+              return finder.in(file.toString(), lesson);
+            })
+        .forEach(all::addAll);
+    question.refuseUnknownSurfaces();
+    all.removeIf(question::isItself);
+    sort(all, wanted);
+    String text =
+        switch (form) {
+          case "json" -> FoundText.json(all);
+          case "html" -> LibraryPages.found("What was found", question.inWords(), all);
+          default -> FoundText.table(all, wanted.like() != null);
+        };
+    if (output == null) {
+      io.out().print(text);
+    } else {
+      OutputFiles.write(SourceFiles.path(output), text.getBytes(StandardCharsets.UTF_8));
+    }
+    if (all.isEmpty()) {
+      io.err().print("tabor: nothing found\n");
+    }
+    return library.isWhole() ? ExitCode.FINE : ExitCode.ERRORS;
+  }
+
+  private static void sort(List<Found> all, Wanted wanted) {
+    if (wanted.like() != null) {
+      all.sort(Comparator.comparing(Found::likeness, Likeness.NEAREST));
+    } else if (wanted.harderThan() != null) {
+      all.sort(Comparator.comparingLong(found -> found.difficulty().share()));
+    }
+  }
+}

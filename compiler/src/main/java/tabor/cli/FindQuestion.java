@@ -1,0 +1,207 @@
+package tabor.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import tabor.body.RudimentFinder;
+import tabor.compile.Compiled;
+import tabor.diagnostic.Near;
+import tabor.find.Finder;
+import tabor.find.Found;
+import tabor.find.Wanted;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+import tabor.groove.Section;
+import tabor.kit.Kits;
+import tabor.kit.Surface;
+import tabor.pattern.Rudiments;
+import tabor.resolve.Options;
+import tabor.rhythm.Time;
+
+/** What the words after {@code tabor find} ask for. */
+final class FindQuestion {
+  private static final Pattern METER = Pattern.compile("([1-9][0-9]{0,2})/(1|2|4|8|16|32)");
+  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,6}");
+
+  private final List<String> rudiments;
+  private final List<String> surfaces;
+  private final List<String> like;
+  private final String upTo;
+  private final @Nullable String tempo;
+  private final @Nullable String meter;
+  private final @Nullable String harderThan;
+  private final @Nullable String text;
+  private final Set<String> known = new ConcurrentSkipListSet<>();
+
+  /** What was typed after each option; null or empty where it was not given. */
+  FindQuestion(
+      List<String> rudiments,
+      List<String> surfaces,
+      List<String> like,
+      String upTo,
+      @Nullable String tempo,
+      @Nullable String meter,
+      @Nullable String harderThan,
+      @Nullable String text) {
+    this.rudiments = rudiments;
+    this.surfaces = surfaces;
+    this.like = like;
+    this.upTo = upTo;
+    this.tempo = tempo;
+    this.meter = meter;
+    this.harderThan = harderThan;
+    this.text = text;
+    Kits.NAMES.forEach(name -> Kits.named(name).ifPresent(kit -> note(kit.surfaceNames())));
+  }
+
+  /** The same as values; ends the command if something makes no sense. */
+  Wanted wanted(Io io) {
+    String words = text;
+    List<String> texts = words == null ? List.of() : Finder.words(words);
+    if (words != null && texts.isEmpty()) {
+      throw Failure.usage("--text takes words to look for");
+    }
+    return new Wanted(
+        rudiments.stream().map(FindQuestion::rudiment).toList(),
+        surfaces,
+        like(io),
+        tempo == null ? null : range(tempo),
+        meter == null ? null : meter(meter),
+        harderThan == null ? null : number("--harder-than", harderThan, 100_000),
+        texts);
+  }
+
+  /** What is asked, a few words for each option. */
+  List<String> inWords() {
+    List<String> words = new ArrayList<>();
+    rudiments.forEach(name -> words.add("the hands play " + rudiment(name)));
+    surfaces.forEach(name -> words.add("strikes " + name));
+    if (!like.isEmpty()) {
+      words.add("like " + like.get(1) + " of " + like.get(0) + ", up to " + upTo + " strokes off");
+    }
+    if (tempo != null) {
+      words.add("at " + tempo.replace("-", " to "));
+    }
+    if (meter != null) {
+      words.add("in " + meter);
+    }
+    if (harderThan != null) {
+      words.add("harder than " + harderThan + " %");
+    }
+    if (text != null) {
+      words.add("with the words “" + text.strip() + "”");
+    }
+    return words;
+  }
+
+  private static String rudiment(String name) {
+    return Rudiments.named(name)
+        .map(RudimentFinder::spoken)
+        .orElseThrow(
+            () ->
+                Failure.usage(
+                    "there is no rudiment " + name + offer(Near.names(name, rudimentNames()))));
+  }
+
+  private static List<String> rudimentNames() {
+    List<String> names = new ArrayList<>(Rudiments.all().keySet());
+    Rudiments.all().values().forEach(one -> names.add(RudimentFinder.spoken(one)));
+    return names.stream().distinct().toList();
+  }
+
+  private static String offer(List<String> near) {
+    return near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
+  }
+
+  /** Kits of lessons may have surfaces of their own. */
+  void noteSurfaces(Lesson lesson) {
+    if (!surfaces.isEmpty()) {
+      lesson.grooves().forEach(groove -> note(groove.setting().kit().surfaceNames()));
+    }
+  }
+
+  private void note(Collection<String> names) {
+    for (String name : names) {
+      known.add(name);
+      known.add(Surface.piece(name));
+    }
+  }
+
+  /** Ends the command if a surface is none of the standard ones and none of the lessons'. */
+  void refuseUnknownSurfaces() {
+    for (String name : surfaces) {
+      if (!known.contains(name)) {
+        throw Failure.usage("there is no surface " + name + offer(Near.names(name, known)));
+      }
+    }
+  }
+
+  private Wanted.@Nullable Like like(Io io) {
+    long strokes = number("--up-to", upTo, 100);
+    if (like.isEmpty()) {
+      return null;
+    }
+    if (like.size() > 2) {
+      throw Failure.usage("--like is given once");
+    }
+    if (like.get(0).equals(SourceReader.STDIN)) {
+      throw Failure.usage("--like takes a file, not standard input");
+    }
+    Compiled compiled = ReadyLesson.of(io, like.get(0), Options.NONE);
+    Section section = ReadyLesson.section(compiled.lesson(), like.get(1));
+    if (section instanceof Groove groove) {
+      return new Wanted.Like(groove, (int) strokes);
+    }
+    throw Failure.usage(
+        like.get(1) + " is no pattern of its own; --like takes a groove, a step or a variation");
+  }
+
+  /** True for the very section that others are compared with. */
+  boolean isItself(Found found) {
+    if (like.isEmpty() || !found.groove().name().equals(like.get(1))) {
+      return false;
+    }
+    try {
+      return Files.isSameFile(Path.of(found.file()), Path.of(like.get(0)));
+    } catch (java.io.IOException e) {
+      return false;
+    }
+  }
+
+  private static Wanted.Range range(String typed) {
+    int dash = typed.indexOf('-');
+    try {
+      Time from = PlayerOptions.tempo(dash < 0 ? typed : typed.substring(0, dash));
+      Time to = dash < 0 ? from : PlayerOptions.tempo(typed.substring(dash + 1));
+      if (!to.before(from)) {
+        return new Wanted.Range(from, to);
+      }
+    } catch (Failure e) {
+      throw Failure.usage(
+          "--tempo takes one number from 1 to 1000 or two, such as 60-90, not " + typed);
+    }
+    throw Failure.usage("--tempo takes the lower number first, such as 60-90, not " + typed);
+  }
+
+  private static String meter(String typed) {
+    Matcher matcher = METER.matcher(typed);
+    if (!matcher.matches()) {
+      throw Failure.usage("--meter takes a meter such as 4/4 or 7/8, not " + typed);
+    }
+    return typed;
+  }
+
+  private static long number(String option, String typed, long most) {
+    if (!NUMBER.matcher(typed).matches() || Long.parseLong(typed) > most) {
+      throw Failure.usage(option + " takes a whole number from 0 to " + most + ", not " + typed);
+    }
+    return Long.parseLong(typed);
+  }
+}

@@ -1,0 +1,91 @@
+package tabor.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import tabor.emit.html.FoundPage;
+import tabor.find.Found;
+import tabor.kit.Limb;
+import tabor.report.Json;
+import tabor.report.Version;
+import tabor.source.DisplayWidth;
+import tabor.source.VisibleText;
+
+/** What was found, as a table and as data. */
+final class FoundText {
+  private FoundText() {}
+
+  /**
+   * A line for each section.
+   *
+   * @param compared true to say how far each is from what it was compared with
+   */
+  static String table(List<Found> all, boolean compared) {
+    if (all.isEmpty()) {
+      return "";
+    }
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        new ArrayList<>(List.of("file", "section", "meter", "tempo", "hardest limb", "rudiments")));
+    if (compared) {
+      rows.get(0).add(0, "how far");
+    }
+    all.forEach(found -> rows.add(row(found, compared)));
+    int[] widths = new int[rows.get(0).size()];
+    for (List<String> row : rows) {
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.max(widths[i], DisplayWidth.of(row.get(i)));
+      }
+    }
+    StringBuilder out = new StringBuilder();
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder();
+      for (int i = 0; i < widths.length; i++) {
+        String cell = row.get(i);
+        line.append(cell).append(" ".repeat(widths[i] - DisplayWidth.of(cell) + 2));
+      }
+      out.append(line.toString().stripTrailing()).append('\n');
+    }
+    return out.toString();
+  }
+
+  private static List<String> row(Found found, boolean compared) {
+    List<String> row = new ArrayList<>();
+    if (compared) {
+      row.add(FoundPage.likeness(found.likeness()));
+    }
+    Limb limb = found.difficulty().hardest();
+    row.add(VisibleText.line(found.file()));
+    row.add(found.groove().name());
+    row.add(found.groove().meters().words());
+    row.add(found.groove().setting().tempo().words());
+    row.add(limb == null ? "-" : limb.words() + " " + found.difficulty().share() + " %");
+    row.add(found.rudiments().isEmpty() ? "-" : String.join(", ", found.rudiments()));
+    return row;
+  }
+
+  /** The same as one JSON object. */
+  static String json(List<Found> all) {
+    Json json = new Json();
+    json.object(
+        () -> {
+          json.text("tabor", Version.TEXT);
+          json.array("found", () -> all.forEach(found -> json.object(() -> fields(json, found))));
+        });
+    return json.toString();
+  }
+
+  private static void fields(Json json, Found found) {
+    Limb limb = found.difficulty().hardest();
+    json.text("file", found.file());
+    json.text("lesson", found.lesson());
+    json.text("section", found.groove().name());
+    json.text("title", found.groove().caption());
+    json.text("meter", found.groove().meters().words());
+    json.text("tempo", found.groove().setting().tempo().words());
+    json.text("hardestLimb", limb == null ? null : limb.words());
+    json.number("percent", (int) Math.min(found.difficulty().share(), Integer.MAX_VALUE));
+    json.texts("rudiments", found.rudiments());
+    json.number("kickStrokesOff", found.likeness().kick());
+    json.number("handStrokesOff", found.likeness().hands());
+  }
+}

@@ -1,0 +1,107 @@
+package tabor.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
+import tabor.compile.Compiled;
+import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
+import tabor.groove.Lesson;
+import tabor.resolve.Options;
+import tabor.source.VisibleText;
+
+/**
+ * The lessons of some folders, read on all cores in the natural order of their names. What cannot
+ * be read or has errors is told and passed over. Nothing is remembered from one run to the next.
+ */
+final class Library {
+  private final Io io;
+  private final List<Path> files;
+  private boolean whole = true;
+
+  /** What became of one file. */
+  private record Read<T>(String said, boolean good, @Nullable T result) {}
+
+  /**
+   * The files that words of a command line name.
+   *
+   * @throws Failure if one of them is not there, or a folder has no lessons
+   */
+  Library(Io io, List<String> words) {
+    this.io = io;
+    for (String word : words) {
+      if (!word.equals(SourceReader.STDIN) && !Files.exists(SourceFiles.path(word))) {
+        throw Failure.outside("there is no folder or file " + word);
+      }
+    }
+    this.files = SourceFiles.find(words).stream().sorted(NaturalOrder.PATHS).toList();
+  }
+
+  /** True until something was passed over. */
+  boolean isWhole() {
+    return whole;
+  }
+
+  /** What a piece of work makes of each lesson that has any section, in order. */
+  <T> List<T> each(BiFunction<Path, Lesson, T> work) {
+    Toolchain toolchain = new Toolchain(io, Options.NONE);
+    List<T> results = new ArrayList<>();
+    for (Read<T> read :
+        AllCores.map(
+            files,
+            file -> read(toolchain, file, work),
+            new Progress(io),
+            file -> "reading " + file)) {
+      io.err().print(read.said());
+      whole &= read.good();
+      if (read.result() != null) {
+        results.add(read.result());
+      }
+    }
+    io.err().flush();
+    return results;
+  }
+
+  private <T> Read<T> read(Toolchain toolchain, Path file, BiFunction<Path, Lesson, T> work) {
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    Io aside = io.withErr(said);
+    List<T> results = new ArrayList<>();
+    boolean[] clean = {true};
+    boolean done =
+        Faults.catching(
+            aside,
+            file.toString(),
+            () -> {
+              Compiled compiled = toolchain.compile(file);
+              if (compiled.hasErrors()) {
+                clean[0] = false;
+                aside.err().print("tabor: " + VisibleText.line(why(file, compiled)) + "\n");
+              } else if (!compiled.lesson().sections().isEmpty()) {
+                results.add(work.apply(file, compiled.lesson()));
+              }
+            });
+    aside.err().flush();
+    return new Read<>(
+        said.toString(StandardCharsets.UTF_8),
+        done && clean[0],
+        results.isEmpty() ? null : results.get(0));
+  }
+
+  private static String why(Path file, Compiled compiled) {
+    List<Diagnostic> errors =
+        compiled.diagnostics().stream().filter(d -> d.severity() == Severity.ERROR).toList();
+    int more = errors.size() - 1;
+    return file
+        + " is passed over: "
+        + errors.get(0).message()
+        + (more == 0 ? "" : more == 1 ? ", and 1 more error" : ", and " + more + " more errors")
+        + "; tabor check "
+        + file
+        + " says more";
+  }
+}

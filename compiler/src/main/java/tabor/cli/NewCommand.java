@@ -1,0 +1,69 @@
+package tabor.cli;
+
+import java.util.Iterator;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import tabor.diagnostic.Near;
+
+/** {@code tabor new}: a lesson or a course to begin with. */
+@Command(
+    name = "new",
+    description = "Writes a lesson or a course to begin with, which can be built at once.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "tabor new lesson week-3      writes week-3.tabor",
+      "tabor new course our-class   makes a folder with lessons, a class file that stays out of",
+      "                             the shared repository, the pages of a site, and a script",
+      "                             that makes everything",
+      "Nothing that is there already is changed."
+    })
+final class NewCommand implements Callable<Integer> {
+  private static final String LESSON = "lesson";
+  private static final String COURSE = "course";
+
+  private final Io io;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "lesson|course",
+      completionCandidates = Kinds.class,
+      description = "What to write.")
+  private String kind = "";
+
+  @Parameters(
+      index = "1",
+      paramLabel = "NAME",
+      description = "Its name, behind the folder that it goes into if that is another one.")
+  private String name = "";
+
+  /** The words that a shell completes. */
+  static final class Kinds implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return List.of(LESSON, COURSE).iterator();
+    }
+  }
+
+  NewCommand(Io io) {
+    this.io = io;
+  }
+
+  @Override
+  public Integer call() {
+    switch (kind) {
+      case LESSON -> NewLesson.write(io, name);
+      case COURSE -> NewCourse.write(io, name);
+      default -> {
+        List<String> near = Near.names(kind, List.of(LESSON, COURSE));
+        throw Failure.usage(
+            "new writes a lesson or a course, not "
+                + kind
+                + (near.isEmpty() ? "" : "; did you mean " + near.get(0) + "?"));
+      }
+    }
+    return ExitCode.FINE;
+  }
+}

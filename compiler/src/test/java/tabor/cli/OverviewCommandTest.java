@@ -1,0 +1,74 @@
+package tabor.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OverviewCommandTest {
+  @TempDir Path folder;
+
+  private void term() throws IOException {
+    Files.writeString(
+        folder.resolve("week-10.tabor"),
+        "title \"Tenth\"\n"
+            + "tempo 60\n"
+            + "groove a \"Flams\"\n"
+            + "  hands : 'r l 'r l\n"
+            + "  goal \"Clean flams\"\n");
+    Files.writeString(
+        folder.resolve("week-2.tabor"),
+        "title \"Second & more\"\ntempo 60\nteacher \"zebra\"\ngroove a\n  hands : r l r l\n");
+    Files.writeString(folder.resolve("class.tabor"), "player mia \"Mia\"\n");
+  }
+
+  private Ran overview(String... more) {
+    String[] words = new String[more.length + 4];
+    words[0] = "overview";
+    words[1] = folder.toString();
+    words[2] = "-o";
+    words[3] = folder.resolve("term/page.html").toString();
+    System.arraycopy(more, 0, words, 4, more.length);
+    return Ran.of(words);
+  }
+
+  @Test
+  void everyLessonInOrderAndWhatIsNew() throws IOException {
+    term();
+    Ran ran = overview("--title", "Term <two>");
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.out()).endsWith("page.html: 2 lessons\n");
+    String html = Files.readString(folder.resolve("term/page.html"));
+    assertThat(html)
+        .contains("<h1><bdi lang=\"\">Term &lt;two&gt;</bdi></h1>", "2 lessons", "2 sections")
+        .containsSubsequence(
+            "Second &amp; more", "<li>quarters</li>", "Tenth", "<li>flam</li>", "id=\"N1\"")
+        .containsSubsequence("id=\"N2\"", "Clean flams", "Flams", "<li class=\"first\">flam")
+        .doesNotContain("zebra", "Mia", "<script", "http://", "https://");
+    String table = html.substring(html.indexOf("<table"), html.indexOf("</table>"));
+    assertThat(table.split("<li>4/4</li>", -1)).as("new once").hasSize(2);
+  }
+
+  @Test
+  void aLessonWithErrorsIsLeftOut() throws IOException {
+    term();
+    Files.writeString(folder.resolve("week-3.tabor"), "groove a\n  snare : x\n");
+    Ran ran = overview();
+    assertThat(ran.code()).isEqualTo(ExitCode.ERRORS);
+    assertThat(ran.err()).contains("week-3.tabor is passed over: ");
+    assertThat(ran.out()).endsWith("page.html: 2 lessons\n");
+  }
+
+  @Test
+  void withoutALessonNothingIsWritten() throws IOException {
+    Files.writeString(folder.resolve("class.tabor"), "player mia \"Mia\"\n");
+    Ran ran = overview();
+    assertThat(ran.code()).isEqualTo(ExitCode.ERRORS);
+    assertThat(ran.err()).contains("there is no lesson to show; nothing is written");
+    assertThat(folder.resolve("term")).doesNotExist();
+    assertThat(Ran.of("overview", folder.toString()).code()).isEqualTo(ExitCode.USAGE);
+  }
+}
