@@ -254,7 +254,7 @@
                 (,tabor-mode-level-words . font-lock-preprocessor-face)
                 (,tabor-mode-value-words . font-lock-constant-face)
                 (,tabor-mode-word-words . font-lock-builtin-face)))
-    ("\\_<[0-9]+[ea&+]?\\(?:\\.[0-9]+\\)*" . font-lock-constant-face)
+    ("\\_<[0-9]+\\(?:[ea&+]\\|[[:alpha:]][[:alpha:]'’-]*\\)?\\(?:\\.[0-9]+\\)*" . font-lock-constant-face)
     ,(tabor-mode-lane-rule "[a-z]" 'font-lock-string-face)
     ,(tabor-mode-lane-rule "[A-Z]" 'font-lock-warning-face)
     ,(tabor-mode-lane-rule "([^) \t|]*)" 'font-lock-doc-face)))

@@ -20,7 +20,7 @@ syntax match taborWord contained /\%([[:alnum:]_.-]\)\@1<!\%(left-handed\|open-h
 " end generated words
 syntax match taborName contained /\%(^\s*\%(groove\|step\|sheet\|chart\|player\|pattern\|kit\)\s\+\)\@<=\%(like\>\|from\>\)\@![a-z][[:alnum:]-]*/
 
-syntax match taborCount contained /\%([[:alnum:]-]\)\@1<!\d\+\%([ea&+]\|st\|nd\|rd\|th\|%\)\?\%(\.\d\+\)*\%(\/\d\+\)\?\%(\w\)\@!/
+syntax match taborCount contained /\%([[:alnum:]-]\)\@1<!\d\+\%([ea&+]\|st\|nd\|rd\|th\|%\|\%(\a\|[^\x00-\x7f]\)\%(\a\|[^\x00-\x7f]\|['-]\)*\)\?\%(\.\d\+\)*\%(\/\d\+\)\?\%(\w\)\@!/
 syntax match taborCount contained /\%(\S\)\@1<![&+ea]\%(\S\)\@!/
 syntax match taborSign contained /[,=+|]/
 

@@ -15,6 +15,7 @@ import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.notation.Speller;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /** The engraver's drawings for the practice page, wide for a desk and paper, narrow for a phone. */
 final class PageDrawings implements Pictures {
@@ -79,7 +80,9 @@ final class PageDrawings implements Pictures {
   }
 
   private @Nullable Drawing key(List<Groove> grooves, double width) {
-    return tabor.emit.engrave.Key.whole(grooves, width, LETTERS, font).orElse(null);
+    return tabor.emit.engrave.Key.whole(
+            grooves, Words.of(head.wording().language()), width, LETTERS, font)
+        .orElse(null);
   }
 
   private Engraving engrave(Groove groove, double width) {

@@ -22,6 +22,7 @@ import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.notation.Speller;
+import tabor.words.Words;
 
 /** Files to read. */
 final class PageFiles {
@@ -74,7 +75,10 @@ final class PageFiles {
   private static String page(Lesson lesson, BuildOptions options) {
     boolean clean = options.handout().clean();
     PageDrawings drawings = new PageDrawings(lesson, clean, OpenFont.get());
-    Lesson headed = headed(lesson, options.handout().note());
+    Lesson headed =
+        headed(
+            lesson,
+            options.handout().note().apply(Words.of(lesson.setting().wording().language())));
     return PageWriter.write(PageMaker.of(headed, drawings, !clean, options.handout().caution()));
   }
 

@@ -13,12 +13,12 @@ import tabor.groove.Chart;
 import tabor.groove.ChartCut;
 import tabor.groove.CountingWords;
 import tabor.groove.Groove;
-import tabor.groove.Language;
 import tabor.groove.Lesson;
 import tabor.groove.Player;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.resolve.HandWords;
+import tabor.words.Language;
 
 /** A lesson as one student gets it. */
 public final class PlayerLesson {

@@ -123,7 +123,7 @@ final class BuildCommand implements Callable<Integer> {
         new BuildOptions(
             new HashSet<>(only),
             !noCountIn,
-            page.look().withNote(player.words()),
+            page.look().withNote(player.note()),
             clear ? Ground.CLEAR : Ground.WHITE,
             systems);
     List<Form> made = forms();
@@ -154,7 +154,7 @@ final class BuildCommand implements Callable<Integer> {
     if (who == null) {
       return wanted;
     }
-    HandoutLook look = wanted.handout().withNote(player.words(who));
+    HandoutLook look = wanted.handout().withNote(player.note(who));
     Lesson lesson = student.compiled().lesson();
     return wanted.withHandout(look.withReader(PlayerLesson.reader(lesson, who, look.reader())));
   }

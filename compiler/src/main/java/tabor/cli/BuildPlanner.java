@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.function.Function;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
-import tabor.build.NotYet;
 import tabor.build.Output;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
@@ -111,7 +110,6 @@ final class BuildPlanner {
       report(student, compiled, aside);
       Optional<Lesson> lesson = lesson(source, student, aside);
       if (lesson.isPresent()) {
-        clean &= NotYet.of(lesson.get()).isEmpty();
         sections.addAll(names(lesson.get()));
         parts.add(part(source, student, lesson.get()));
       }
@@ -137,10 +135,6 @@ final class BuildPlanner {
       aside.err().print("tabor: " + VisibleText.line(source + ": " + student.nothing()) + "\n");
       return Optional.empty();
     }
-    NotYet.of(lesson)
-        .ifPresent(
-            words ->
-                aside.err().print("tabor: " + BuildPlan.shown(source) + of + ": " + words + "\n"));
     return Optional.of(lesson);
   }
 

@@ -14,7 +14,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.build.BuildOptions;
-import tabor.build.NotYet;
 import tabor.build.PlayerLesson;
 import tabor.emit.font.OpenFont;
 import tabor.emit.pdf.Handout;
@@ -126,10 +125,6 @@ final class HandoutCommand extends LessonCommand {
         if (lesson.sections().isEmpty()) {
           throw Failure.outside(file + " has no groove, step or chart to print");
         }
-        NotYet.of(lesson)
-            .ifPresent(
-                words ->
-                    io().err().print("tabor: " + VisibleText.line(file + ": " + words) + "\n"));
         lesson.sections().forEach(section -> known.add(section.name()));
         lesson.grooves().forEach(groove -> known.add(groove.name()));
         List<Section> wanted =
@@ -165,7 +160,7 @@ final class HandoutCommand extends LessonCommand {
 
   private HandoutLook look(Document document, HandoutLook asked) {
     Player player = document.player;
-    HandoutLook look = asked.withNote(player().words(player));
+    HandoutLook look = asked.withNote(player().note(player));
     return player == null
         ? look
         : look.withReader(PlayerLesson.reader(document.compiled, player, look.reader()));

@@ -2,11 +2,13 @@ package tabor.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import tabor.groove.Player;
 import tabor.resolve.Options;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /**
  * The options that say who plays, on what and how fast: a mix-in of every command that compiles.
@@ -60,36 +62,37 @@ final class PlayerOptions {
   }
 
   /** What is other than written, as it stands on a printed page; empty for nothing. */
-  String words() {
-    return words(options());
+  Function<Words, String> note() {
+    return words -> note(options(), words);
   }
 
   /** The same for a student of the lesson. */
-  String words(@Nullable Player student) {
-    return words(student == null ? options() : options().of(student));
+  Function<Words, String> note(@Nullable Player student) {
+    Options asked = student == null ? options() : options().of(student);
+    return words -> note(asked, words);
   }
 
-  private static String words(Options options) {
-    List<String> words = new ArrayList<>();
+  private static String note(Options options, Words words) {
+    List<String> said = new ArrayList<>();
     if (options.leftHanded()) {
-      words.add("for a left-handed player");
+      said.add(words.text("player.left-handed"));
     }
     if (options.openHanded()) {
-      words.add("open-handed");
+      said.add(words.text("player.open-handed"));
     }
     if (options.on() != null) {
-      words.add("on the " + options.on() + " kit");
+      said.add(words.text("change.kit", words.kit(options.on())));
     }
     Player.Speed speed = options.view().speed();
     if (options.tempo() != null) {
-      words.add("at " + options.tempo().decimal());
+      said.add(words.text("player.at", words.decimal(options.tempo())));
     } else if (speed != null && speed.share() != null) {
-      words.add("at " + speed.share().times(100).decimal() + " %");
+      said.add(words.text("player.at-share", words.decimal(speed.share().times(100))));
     } else if (speed != null && speed.perMinute() != null) {
-      words.add("at " + speed.perMinute().decimal());
+      said.add(words.text("player.at", words.decimal(speed.perMinute())));
     }
-    String text = String.join(", ", words);
-    return text.isEmpty() ? "" : Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".";
+    String text = words.list(said);
+    return text.isEmpty() ? "" : words.text("sentence", Words.capital(text));
   }
 
   /** A tempo as typed: digits, and a point with up to three more. */

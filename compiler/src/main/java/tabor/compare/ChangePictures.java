@@ -13,6 +13,7 @@ import tabor.emit.pdf.Paper;
 import tabor.emit.pdf.PdfWriter;
 import tabor.emit.svg.SvgWriter;
 import tabor.emit.svg.XmlText;
+import tabor.words.Language;
 
 /** What changed, as a page to look at: words, and old and new staves one above the other. */
 public final class ChangePictures {
@@ -89,7 +90,7 @@ public final class ChangePictures {
       y += block.height() * scale;
     }
     sheets.add(new Handout.Sheet(page));
-    return PdfWriter.write(new Handout(paper, title(files), "", sheets, bookmarks));
+    return PdfWriter.write(new Handout(paper, title(files), "", Language.EN, sheets, bookmarks));
   }
 
   private static boolean isText(Block block) {

@@ -235,6 +235,7 @@ public final class Compiler {
         of.levels(),
         of.showCounts(),
         of.showSticking(),
-        of.showChanges());
+        of.showChanges(),
+        options.view().wording(of.wording()));
   }
 }

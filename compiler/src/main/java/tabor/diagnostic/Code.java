@@ -37,6 +37,8 @@ public enum Code {
   PATTERN_CUT(Severity.WARNING),
   UNUSED_NAME(Severity.WARNING),
   ALL_ACCENTS(Severity.WARNING),
+  /** A count that our own reading won, though the lesson counts so elsewhere in the beat. */
+  COUNTING_WORD(Severity.WARNING),
   /** What the command line asked for changes who or what is struck. */
   PLAYED_DIFFERENTLY(Severity.WARNING),
   /** MIDI ticks had to be rounded. */

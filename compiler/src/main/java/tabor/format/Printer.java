@@ -112,7 +112,7 @@ public final class Printer {
   }
 
   static String count(CountRef count) {
-    return count.count().toString();
+    return count.words();
   }
 
   /** A part that is left out where there is nothing to say. */

@@ -1,5 +1,7 @@
 package tabor.groove;
 
+import tabor.words.Words;
+
 /** What every page that invites to practice says about hearing and strain. */
 public final class Caution {
   /**
@@ -12,4 +14,9 @@ public final class Caution {
           + " a doctor, audiologist or other licensed professional come first.";
 
   private Caution() {}
+
+  /** The usual caution in a language. */
+  public static String in(Words words) {
+    return words.text("caution");
+  }
 }

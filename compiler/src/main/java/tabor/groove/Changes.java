@@ -26,12 +26,21 @@ public record Changes(List<String> words, Set<Stroke> strokes, int gone) {
 
   /** What a step changed; {@link #NONE} for a groove. */
   public static Changes of(Groove step) {
+    return in(step, Terms.PLAIN);
+  }
+
+  /** The same in the words of the section's printed page. */
+  public static Changes printed(Groove step) {
+    return in(step, Terms.of(step));
+  }
+
+  private static Changes in(Groove step, Terms terms) {
     Groove base = step.base();
     if (base == null) {
       return NONE;
     }
     Comparison found = Comparison.of(base, step);
-    return new Changes(StepWords.of(found), found.shown(), found.dropped().size());
+    return new Changes(StepWords.of(found, terms), found.shown(), found.dropped().size());
   }
 
   /** True if this stroke is new or other than it was. */

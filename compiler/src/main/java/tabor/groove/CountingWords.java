@@ -1,8 +1,17 @@
 package tabor.groove;
 
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import tabor.rhythm.Count.Syllable;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Time;
 
 /**
  * What is counted aloud in place of our own syllables: printed above the notes, and read in places
@@ -20,6 +29,8 @@ public record CountingWords(
     List<String> fours,
     @Nullable String onBeat,
     boolean eighthsThrough) {
+  private static final Time DOTTED_QUARTER = Time.of(3, 8);
+
   /** Our own syllables. */
   public static final CountingWords OURS =
       new CountingWords(List.of(), List.of(), List.of(), null, false);
@@ -32,6 +43,90 @@ public record CountingWords(
     if (twos.size() > 1 || threes.size() % 2 != 0 || fours.size() % 3 != 0) {
       throw new IllegalArgumentException("counting words " + twos + threes + fours);
     }
+  }
+
+  /**
+   * Our own syllables of each division, in the order of its slots: what a word of theirs stands
+   * for.
+   */
+  private static final List<List<Syllable>> MEANT =
+      List.of(
+          List.of(Syllable.AND),
+          List.of(Syllable.AND, Syllable.A),
+          List.of(Syllable.E, Syllable.AND, Syllable.A));
+
+  /**
+   * What a word stands for.
+   *
+   * @param division that the word names, 2 to 4; 0 for the beat itself
+   * @param syllable of ours in that division
+   */
+  public record Meaning(int division, Syllable syllable) {}
+
+  /**
+   * A word as it is compared: small letters, an accent and its letter as one sign, however they
+   * were typed.
+   */
+  public static String plain(String word) {
+    return Normalizer.normalize(word, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * What a word may stand for, from the coarsest division up; of a word that occurs twice in one
+   * division the first. Empty for a word that is not said.
+   */
+  public List<Meaning> meanings(String word) {
+    List<Meaning> found = new ArrayList<>(1);
+    if (word.equals(onBeat)) {
+      found.add(new Meaning(0, Syllable.NONE));
+    }
+    for (int division = 2; division <= 4; division++) {
+      int at = of(division).indexOf(word);
+      if (at >= 0) {
+        found.add(new Meaning(division, MEANT.get(division - 2).get(at)));
+      }
+    }
+    return found;
+  }
+
+  /** True if the bars of a meter are counted in eighths from their barline on. */
+  public boolean goesThrough(Meter meter) {
+    return eighthsThrough
+        && IntStream.range(0, meter.beatCount())
+            .anyMatch(beat -> meter.beat(beat).equals(DOTTED_QUARTER));
+  }
+
+  /** All words said, each once. */
+  public Set<String> all() {
+    Set<String> words = new LinkedHashSet<>();
+    if (onBeat != null) {
+      words.add(onBeat);
+    }
+    words.addAll(twos);
+    words.addAll(threes);
+    words.addAll(fours);
+    return words;
+  }
+
+  /**
+   * What is printed for a syllable in a beat that falls into so many counted parts. Where only one
+   * of twos and fours is said, the half of a beat is called alike in both.
+   *
+   * @param parts 2, 3 or 4
+   */
+  public String printed(int parts, Syllable syllable) {
+    int at = MEANT.get(parts - 2).indexOf(syllable);
+    List<String> words = of(parts);
+    if (!words.isEmpty()) {
+      return words.get(at);
+    }
+    if (syllable == Syllable.AND && parts != 3) {
+      List<String> other = of(6 - parts);
+      if (!other.isEmpty()) {
+        return parts == 4 ? other.get(0) : other.get(1);
+      }
+    }
+    return syllable.sign();
   }
 
   /** The words of a division after the number; empty where ours are said. */

@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import tabor.kit.Limb;
 import tabor.rhythm.NoteValue;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /**
  * Finds the two changes that touch every stroke of a part and are heard as one: the part turned
@@ -27,10 +28,18 @@ final class Displacement {
 
   private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {}
 
-  private Displacement() {}
+  private final Words words;
+
+  private Displacement(Words words) {
+    this.words = words;
+  }
 
   /** One phrase that explains every changed stroke; empty where there is none. */
-  static Optional<String> find(Comparison found) {
+  static Optional<String> find(Comparison found, Words words) {
+    return new Displacement(words).find(found);
+  }
+
+  private Optional<String> find(Comparison found) {
     if (found.changed().isEmpty() && found.dropped().isEmpty() && found.passed().isEmpty()) {
       return Optional.empty();
     }
@@ -38,7 +47,8 @@ final class Displacement {
       return Optional.empty();
     }
     if (isSwapped(found)) {
-      return Optional.of("hands: right and left exchanged");
+      return Optional.of(
+          words.text("change.line", words.text("limb.hands"), words.text("change.exchanged")));
     }
     if (found.added().size() + found.dropped().size() + found.passed().size() <= FEW) {
       return Optional.empty();
@@ -52,7 +62,7 @@ final class Displacement {
                 ? Optional.empty()
                 : turned(found, part.getValue());
         if (turned.isPresent()) {
-          return Optional.of(part.getKey() + ": " + turned.get());
+          return Optional.of(words.text("change.line", part.getKey(), turned.get()));
         }
       }
     }
@@ -91,22 +101,22 @@ final class Displacement {
   }
 
   /** The parts that may have turned, the widest first. */
-  private static Map<String, Predicate<Stroke>> parts(Comparison found) {
+  private Map<String, Predicate<Stroke>> parts(Comparison found) {
     Map<String, Predicate<Stroke>> parts = new LinkedHashMap<>();
-    parts.put("everything", stroke -> true);
-    parts.put("hands", stroke -> stroke.limb().isHand());
-    parts.put("feet", stroke -> !stroke.limb().isHand());
+    parts.put(words.text("limb.everything"), stroke -> true);
+    parts.put(words.text("limb.hands"), stroke -> stroke.limb().isHand());
+    parts.put(words.text("limb.feet"), stroke -> !stroke.limb().isHand());
     for (Limb limb : Limb.values()) {
-      parts.put(limb.words(), stroke -> stroke.limb() == limb);
+      parts.put(words.limb(limb), stroke -> stroke.limb() == limb);
     }
     for (Stroke stroke : found.now()) {
       String name = stroke.surface().name();
-      parts.putIfAbsent(stroke.surface().words(), s -> s.surface().name().equals(name));
+      parts.putIfAbsent(words.surface(stroke.surface()), s -> s.surface().name().equals(name));
     }
     return parts;
   }
 
-  private static Optional<String> turned(Comparison found, Predicate<Stroke> part) {
+  private Optional<String> turned(Comparison found, Predicate<Stroke> part) {
     Groove step = found.step();
     if (!onlyThisPart(found, part)) {
       return Optional.empty();
@@ -172,10 +182,11 @@ final class Displacement {
     return Time.min(by, length.minus(by));
   }
 
-  private static Optional<String> words(Groove step, Time later, Time length) {
+  private Optional<String> words(Groove step, Time later, Time length) {
     boolean back = length.minus(later).before(later);
     Time by = back ? length.minus(later) : later;
-    return amount(step, by).map(words -> "moved " + words + (back ? " earlier" : " later"));
+    return amount(step, by)
+        .map(amount -> words.text(back ? "change.earlier" : "change.later", amount));
   }
 
   private static boolean hasEqualBeats(Groove step) {
@@ -183,25 +194,20 @@ final class Displacement {
     return step.meters().cycle().stream().allMatch(m -> m.isEven() && m.beat(0).equals(beat));
   }
 
-  private static Optional<String> amount(Groove step, Time by) {
+  private Optional<String> amount(Groove step, Time by) {
     Time bars = by.over(step.meter().bar());
     if (step.meters().hasEqualBars() && bars.isWhole()) {
-      return Optional.of(some(bars.num(), "bar", "bars"));
+      return Optional.of(words.text("by.bars", bars.num()));
     }
     if (hasEqualBeats(step) && by.over(step.meter().beat(0)).isWhole()) {
-      return Optional.of(some(by.over(step.meter().beat(0)).num(), "beat", "beats"));
+      return Optional.of(words.text("by.beats", by.over(step.meter().beat(0)).num()));
     }
     for (NoteValue value : NoteValue.values()) {
       Time times = by.over(value.length());
       if (times.isWhole() && times.num() <= 15) {
-        return Optional.of(some(times.num(), value.singular(), value.word()));
+        return Optional.of(words.text("by." + value.word(), times.num()));
       }
     }
     return Optional.empty();
-  }
-
-  private static String some(long count, String one, String many) {
-    String article = one.startsWith("eighth") ? "an " : "a ";
-    return count == 1 ? article + one : count + " " + many;
   }
 }

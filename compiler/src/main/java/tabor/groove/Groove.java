@@ -96,6 +96,7 @@ public record Groove(
    * @param showCounts counts are printed above the notes
    * @param showSticking the sticking is printed below
    * @param showChanges what a step changed is marked
+   * @param wording what it is counted and printed with
    */
   public record Setting(
       Meters meters,
@@ -105,7 +106,21 @@ public record Groove(
       Levels levels,
       boolean showCounts,
       boolean showSticking,
-      boolean showChanges) {
+      boolean showChanges,
+      Wording wording) {
+
+    /** With our own words. */
+    public Setting(
+        Meters meters,
+        Kit kit,
+        Tempo tempo,
+        Feel feel,
+        Levels levels,
+        boolean showCounts,
+        boolean showSticking,
+        boolean showChanges) {
+      this(meters, kit, tempo, feel, levels, showCounts, showSticking, showChanges, Wording.USUAL);
+    }
 
     /** One meter throughout, changes marked. */
     public Setting(

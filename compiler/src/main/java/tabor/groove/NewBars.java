@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import tabor.rhythm.CountNames;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /**
  * Bars that are another music altogether, such as a fill: to list what happened to each part there
@@ -23,7 +23,7 @@ record NewBars(List<String> words, Comparison others) {
   private static final int FEW_PLACES = 2;
 
   /** The bars in which most of what is there came, went or moved; never all bars. */
-  static NewBars find(Comparison found) {
+  static NewBars find(Comparison found, Terms terms) {
     Map<Integer, List<Stroke>> touched = new TreeMap<>();
     for (Stroke stroke : found.touched()) {
       touched.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
@@ -46,19 +46,25 @@ record NewBars(List<String> words, Comparison others) {
       return new NewBars(List.of(), found);
     }
     return new NewBars(
-        words(found.step(), starts), found.where(stroke -> !starts.containsKey(stroke.bar())));
+        words(found.step(), starts, terms),
+        found.where(stroke -> !starts.containsKey(stroke.bar())));
   }
 
-  private static List<String> words(Groove step, Map<Integer, Time> starts) {
+  private static List<String> words(Groove step, Map<Integer, Time> starts, Terms terms) {
+    Words words = terms.words();
     Map<String, List<Integer>> byStart = new LinkedHashMap<>();
     starts.forEach(
         (bar, start) -> {
           String from =
-              start.sign() == 0 ? "" : " from " + CountNames.of(start, step.meter(bar)) + " on";
+              start.sign() == 0
+                  ? words.text("change.new")
+                  : words.text("change.new-from", terms.counts().full(start, step.meter(bar)));
           byStart.computeIfAbsent(from, s -> new ArrayList<>()).add(bar);
         });
-    List<String> words = new ArrayList<>();
-    byStart.forEach((from, bars) -> words.add(PlaceWords.barNames(bars) + ": new" + from));
-    return words;
+    PlaceWords places = new PlaceWords(step, terms);
+    List<String> said = new ArrayList<>();
+    byStart.forEach(
+        (from, bars) -> said.add(words.text("change.line", places.barNames(bars), from)));
+    return said;
   }
 }

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import tabor.rhythm.CountNames;
+import tabor.words.Words;
 
 /**
  * What the hands or the feet play where it is new from some place on: a lane written again in a
@@ -23,7 +23,9 @@ record NewLine(List<String> words, Comparison others) {
       Comparator.comparingInt(Stroke::bar).thenComparing(stroke -> stroke.at());
 
   /** Looks at one pair of limbs, the hands or the feet. */
-  static NewLine find(Comparison found, boolean hands) {
+  static NewLine find(Comparison found, boolean hands, Terms terms) {
+    Words words = terms.words();
+    String part = words.text(hands ? "limb.hands" : "limb.feet");
     Predicate<Stroke> pair = stroke -> stroke.limb().isHand() == hands;
     Comparison own = found.where(pair);
     List<Stroke> touched = own.touched();
@@ -33,7 +35,8 @@ record NewLine(List<String> words, Comparison others) {
     }
     if (touched.size() == own.passed().size() && StepWords.places(own) > 1) {
       return new NewLine(
-          List.of((hands ? "hands: " : "feet: ") + "new sticking"), found.withoutSticking(pair));
+          List.of(words.text("change.line", part, words.text("change.new-sticking"))),
+          found.withoutSticking(pair));
     }
     Predicate<Stroke> after = stroke -> BY_TIME.compare(stroke, first.get()) >= 0;
     long now = own.now().stream().filter(after).count();
@@ -41,13 +44,16 @@ record NewLine(List<String> words, Comparison others) {
       return new NewLine(List.of(), found);
     }
     boolean all = own.before().stream().allMatch(after) && own.now().stream().allMatch(after);
-    String words = all ? "a new line" : "new from " + place(found.step(), first.get()) + " on";
+    String said =
+        all
+            ? words.text("change.new-line")
+            : words.text("change.new-from", place(found.step(), first.get(), terms));
     return new NewLine(
-        List.of((hands ? "hands: " : "feet: ") + words), found.where(pair.and(after).negate()));
+        List.of(words.text("change.line", part, said)), found.where(pair.and(after).negate()));
   }
 
-  private static String place(Groove step, Stroke first) {
-    String count = CountNames.of(first.slot(), step.meter()).toString();
-    return step.bars() == 1 ? count : count + " in bar " + first.bar();
+  private static String place(Groove step, Stroke first, Terms terms) {
+    String count = terms.counts().full(first.slot(), step.meter());
+    return step.bars() == 1 ? count : terms.words().text("place.count-in-bar", count, first.bar());
   }
 }

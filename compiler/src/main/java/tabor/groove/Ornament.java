@@ -7,15 +7,15 @@ import tabor.rhythm.Time;
 /** What is done to a stroke beside striking it, in the order of every list. */
 @SuppressWarnings("ImmutableEnumChecker") // a way is a record of numbers and a time
 public enum Ornament {
-  FLAM("'", "", "now with flams", "flam", Way.grace(1)),
-  DRAG("''", "", "now with drags", "drag", Way.grace(2)),
-  RUFF("'''", "", "now with ruffs", "ruff", Way.grace(3)),
-  DIDDLE("", "/", "now in diddles", "diddle", Way.inSlot(2, false)),
-  OPEN_ROLL("", "//", "now in open rolls", "open roll", Way.inSlot(4, true)),
-  ROLL("", "///", "now rolled", "rolled", Way.inValue(Time.of(1, 32))),
-  BUZZ("", "~", "now buzzed", "buzzed", Way.PRESSED),
-  CHOKE("", "!", "now choked", "choked", Way.ONCE),
-  RIMSHOT("", "^", "now with rimshots", "rimshot", Way.ONCE);
+  FLAM("'", "", Way.grace(1)),
+  DRAG("''", "", Way.grace(2)),
+  RUFF("'''", "", Way.grace(3)),
+  DIDDLE("", "/", Way.inSlot(2, false)),
+  OPEN_ROLL("", "//", Way.inSlot(4, true)),
+  ROLL("", "///", Way.inValue(Time.of(1, 32))),
+  BUZZ("", "~", Way.PRESSED),
+  CHOKE("", "!", Way.ONCE),
+  RIMSHOT("", "^", Way.ONCE);
 
   /**
    * How an ornament is played.
@@ -52,15 +52,11 @@ public enum Ornament {
 
   private final String before;
   private final String after;
-  private final String everywhere;
-  private final String some;
   private final Way way;
 
-  Ornament(String before, String after, String everywhere, String some, Way way) {
+  Ornament(String before, String after, Way way) {
     this.before = before;
     this.after = after;
-    this.everywhere = everywhere;
-    this.some = some;
     this.way = way;
   }
 
@@ -82,16 +78,6 @@ public enum Ornament {
   /** The signs that the notation writes after the letter; empty if there are none. */
   public String after() {
     return after;
-  }
-
-  /** How a step says that every stroke of a part has it now: {@code now with flams}. */
-  String everywhere() {
-    return everywhere;
-  }
-
-  /** How a step says that strokes have it now, before their places: {@code flam}. */
-  String some() {
-    return some;
   }
 
   Way way() {

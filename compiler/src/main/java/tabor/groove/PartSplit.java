@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tabor.kit.Limb;
+import tabor.words.Words;
 
 /** Which parts some strokes make up. */
 final class PartSplit {
@@ -19,19 +20,19 @@ final class PartSplit {
   }
 
   /** Splits strokes into parts, the fewest that say it: all, hands, a limb, a surface. */
-  static void split(Collection<Stroke> some, List<Stroke> of, Said said) {
+  static void split(Collection<Stroke> some, List<Stroke> of, Words words, Said said) {
     if (some.isEmpty()) {
       return;
     }
     Set<Stroke> left = new LinkedHashSet<>(some);
     if (left.size() > 1 && left.containsAll(of)) {
-      said.part("everything", true, of);
+      said.part(words.text("limb.everything"), true, of);
       return;
     }
     for (boolean hands : new boolean[] {true, false}) {
       List<Stroke> pair = of.stream().filter(s -> s.limb().isHand() == hands).toList();
       if (pair.stream().map(Stroke::limb).distinct().count() == 2 && left.containsAll(pair)) {
-        said.part(hands ? "hands" : "feet", true, pair);
+        said.part(words.text(hands ? "limb.hands" : "limb.feet"), true, pair);
         pair.forEach(left::remove);
       }
     }
@@ -39,7 +40,7 @@ final class PartSplit {
       List<Stroke> own = of.stream().filter(s -> s.limb() == limb).toList();
       boolean shares = of.stream().anyMatch(s -> s.limb() != limb && sharesSurface(s, own));
       if (own.size() > 1 && (shares || surfaces(own) > 1) && left.containsAll(own)) {
-        said.part(limb.words(), true, own);
+        said.part(words.limb(limb), true, own);
         own.forEach(left::remove);
       }
     }
@@ -47,7 +48,7 @@ final class PartSplit {
         .forEach(
             (surface, strokes) -> {
               long all = of.stream().filter(s -> s.surface().name().equals(surface)).count();
-              said.part(strokes.get(0).surface().words(), strokes.size() == all, strokes);
+              said.part(words.surface(strokes.get(0).surface()), strokes.size() == all, strokes);
             });
   }
 

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import tabor.kit.Limb;
+import tabor.words.Words;
 
 /** What happened to the parts of a section, gathered and then joined into lines. */
 final class Phrases {
@@ -14,9 +16,14 @@ final class Phrases {
   private record Phrase(String part, String words) {}
 
   private final List<Phrase> phrases = new ArrayList<>();
+  private final Words words;
 
-  void add(String part, String words) {
-    phrases.add(new Phrase(part, words));
+  Phrases(Words words) {
+    this.words = words;
+  }
+
+  void add(String part, String said) {
+    phrases.add(new Phrase(part, said));
   }
 
   /** Joins parts that share their words, then words that share their part. */
@@ -24,10 +31,10 @@ final class Phrases {
     Map<String, Set<String>> parts = group(Phrase::words, Phrase::part);
     Map<String, List<String>> joined = new LinkedHashMap<>();
     parts.forEach(
-        (words, names) ->
-            joined.computeIfAbsent(partNames(names), n -> new ArrayList<>()).add(words));
+        (said, names) ->
+            joined.computeIfAbsent(partNames(names), n -> new ArrayList<>()).add(said));
     List<String> lines = new ArrayList<>();
-    joined.forEach((part, words) -> lines.add(part + ": " + String.join(", ", words)));
+    joined.forEach((part, said) -> lines.add(words.text("change.line", part, words.list(said))));
     return lines;
   }
 
@@ -41,16 +48,16 @@ final class Phrases {
     return map;
   }
 
-  private static String partNames(Set<String> names) {
+  private String partNames(Set<String> names) {
     List<String> left = new ArrayList<>(names);
     for (boolean hands : new boolean[] {true, false}) {
-      String right = hands ? "right hand" : "right foot";
-      String other = hands ? "left hand" : "left foot";
+      String right = words.limb(hands ? Limb.RIGHT_HAND : Limb.RIGHT_FOOT);
+      String other = words.limb(hands ? Limb.LEFT_HAND : Limb.LEFT_FOOT);
       if (left.contains(right) && left.contains(other)) {
-        left.set(left.indexOf(right), hands ? "hands" : "feet");
+        left.set(left.indexOf(right), words.text(hands ? "limb.hands" : "limb.feet"));
         left.remove(other);
       }
     }
-    return PlaceWords.list(left);
+    return words.and(left);
   }
 }

@@ -2,6 +2,7 @@ package tabor.groove;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.TreeSet;
 import tabor.rhythm.Count.Syllable;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
+import tabor.words.Words;
 
 /**
  * Says where strokes stand: {@code on 1 and 3}, {@code on every &}, {@code on 4 in bars 2 to 4}.
@@ -20,16 +22,27 @@ final class PlaceWords {
   private static final int MOST_COUNTS = 6;
   private static final int MOST_GROUPS = 3;
 
-  private PlaceWords() {}
+  private final Groove section;
+  private final Terms terms;
+  private final Words words;
+  private final Map<String, String> labels = new HashMap<>();
+
+  /** Places of a section. */
+  PlaceWords(Groove section, Terms terms) {
+    this.section = section;
+    this.terms = terms;
+    this.words = terms.words();
+  }
 
   /** The places of strokes of a section; empty where saying them all would be no help. */
-  static Optional<String> of(Groove section, Collection<Stroke> strokes) {
+  Optional<String> of(Collection<Stroke> strokes) {
     Map<Integer, List<String>> byBar = new TreeMap<>();
     Map<String, TreeSet<Integer>> byCount = new LinkedHashMap<>();
     List<Stroke> sorted = new ArrayList<>(strokes);
     sorted.sort((a, b) -> a.at().compareTo(b.at()));
     for (Stroke stroke : sorted) {
       String count = CountNames.of(stroke.slot(), section.meter(stroke.bar())).toString();
+      labels.putIfAbsent(count, terms.counts().full(stroke.slot(), section.meter(stroke.bar())));
       List<String> counts = byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>());
       if (!counts.contains(count)) {
         counts.add(count);
@@ -45,26 +58,27 @@ final class PlaceWords {
         (bar, counts) -> sameCounts.computeIfAbsent(counts, c -> new ArrayList<>()).add(bar));
     List<Optional<String>> phrases = new ArrayList<>();
     if (sameBars.size() <= sameCounts.size()) {
-      sameBars.forEach((bars, counts) -> phrases.add(phrase(section, counts, bars)));
+      sameBars.forEach((bars, counts) -> phrases.add(phrase(counts, bars)));
     } else {
-      sameCounts.forEach((counts, bars) -> phrases.add(phrase(section, counts, bars)));
+      sameCounts.forEach((counts, bars) -> phrases.add(phrase(counts, bars)));
     }
     if (phrases.size() > MOST_GROUPS || phrases.stream().anyMatch(Optional::isEmpty)) {
       return Optional.empty();
     }
-    return Optional.of(String.join(", ", phrases.stream().map(Optional::get).toList()));
+    return Optional.of(words.list(phrases.stream().map(Optional::get).toList()));
   }
 
-  private static Optional<String> phrase(Groove section, List<String> counts, List<Integer> bars) {
-    return counts(section, counts, bars).map(words -> words + bars(section, bars));
+  private Optional<String> phrase(List<String> counts, List<Integer> bars) {
+    String in = bars(bars);
+    return counts(counts, bars).map(on -> in.isEmpty() ? on : words.text("place.after", on, in));
   }
 
-  private static Optional<String> counts(Groove section, List<String> counts, List<Integer> bars) {
+  private Optional<String> counts(List<String> counts, List<Integer> bars) {
     Meter meter = section.meter(bars.get(0));
     boolean alike = bars.stream().allMatch(bar -> section.meter(bar).hasSameBeats(meter));
     LinkedHashSet<String> left = new LinkedHashSet<>(counts);
     List<String> every = new ArrayList<>();
-    if (alike && meter.beatCount() > 1) {
+    if (alike && meter.beatCount() > 1 && !terms.counts().goThrough(meter)) {
       for (Syllable syllable : Syllable.values()) {
         List<String> all = new ArrayList<>();
         for (int beat = 1; beat <= meter.beatCount(); beat++) {
@@ -72,45 +86,60 @@ final class PlaceWords {
         }
         if (left.containsAll(all)) {
           left.removeAll(all);
-          every.add(syllable == Syllable.NONE ? "beat" : syllable.sign());
+          every.add(
+              syllable == Syllable.NONE
+                  ? words.text("place.beat")
+                  : label("1" + syllable.sign()).substring(1));
         }
       }
     }
-    List<String> words = new ArrayList<>(left);
+    List<String> said = new ArrayList<>(left.stream().map(this::label).toList());
     if (!every.isEmpty()) {
-      words.add(0, "every " + list(every));
+      said.add(0, words.text("place.every", words.and(every)));
     }
-    return words.size() > MOST_COUNTS ? Optional.empty() : Optional.of("on " + list(words));
+    return said.size() > MOST_COUNTS
+        ? Optional.empty()
+        : Optional.of(words.text("place.on", words.and(said)));
   }
 
-  /** {@code in bars 2 and 4} with a space before it, or nothing where every bar is meant. */
-  private static String bars(Groove section, List<Integer> bars) {
+  private String label(String count) {
+    return labels.getOrDefault(count, count);
+  }
+
+  /** {@code in bars 2 and 4}, or nothing where every bar is meant. */
+  String bars(Collection<Integer> all) {
+    List<Integer> bars = all.stream().sorted().toList();
     boolean pickup = bars.get(0) == 0;
     int whole = bars.size() - (pickup ? 1 : 0);
     if (whole == section.bars()) {
       return "";
     }
     if (whole == 0) {
-      return " in the pickup";
+      return words.text("place.pickup");
     }
     int first = bars.get(0);
     if (first > 1 && bars.size() > 2 && isEveryNth(bars, first, section.bars())) {
-      return " in every " + ordinal(first) + " bar";
+      return words.text("place.every-nth", first, ordinal(first));
     }
-    return bars.size() > MOST_COUNTS && !isRun(bars)
-        ? " in " + bars.size() + " bars"
-        : " in " + barNames(bars);
+    if (bars.size() > MOST_COUNTS && !isRun(bars)) {
+      return words.text("place.bars-many", bars.size());
+    }
+    return bars.size() == 1
+        ? words.text("place.bar", first)
+        : isRun(bars)
+            ? words.text("place.bars-run", first, bars.get(bars.size() - 1))
+            : words.text("place.bars", words.and(bars.stream().map(String::valueOf).toList()));
   }
 
   /** {@code bar 4}, {@code bars 2 and 4} or {@code bars 2 to 4}; 0 is the pickup. */
-  static String barNames(List<Integer> bars) {
+  String barNames(List<Integer> bars) {
     int first = bars.get(0);
     if (bars.size() == 1) {
-      return first == 0 ? "the pickup" : "bar " + first;
+      return first == 0 ? words.text("bars.pickup") : words.text("bars.one", first);
     }
     return isRun(bars)
-        ? "bars " + first + " to " + bars.get(bars.size() - 1)
-        : "bars " + list(bars.stream().map(String::valueOf).toList());
+        ? words.text("bars.run", first, bars.get(bars.size() - 1))
+        : words.text("bars.some", words.and(bars.stream().map(String::valueOf).toList()));
   }
 
   private static boolean isRun(List<Integer> bars) {
@@ -126,16 +155,9 @@ final class PlaceWords {
     return bars.size() == all / n;
   }
 
+  /** As English writes it; patterns of other languages take the number. */
   private static String ordinal(int n) {
     boolean teen = n / 10 % 10 == 1;
     return n + (teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
-  }
-
-  /** {@code 1, 2& and 4}. */
-  static String list(List<String> items) {
-    int last = items.size() - 1;
-    return last <= 0
-        ? String.join("", items)
-        : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
   }
 }

@@ -6,6 +6,7 @@ import tabor.kit.Limits;
 import tabor.rhythm.BeatUnit;
 import tabor.rhythm.Time;
 import tabor.source.Spot;
+import tabor.words.Language;
 
 /**
  * How one student plays a lesson. What is null or empty is as the lesson says.

@@ -12,48 +12,55 @@ import java.util.Set;
 import java.util.function.Predicate;
 import tabor.groove.Comparison.Pair;
 import tabor.kit.Limb;
+import tabor.kit.Surface;
 import tabor.kit.SurfaceFacts.HiHat;
-import tabor.rhythm.CountNames;
 import tabor.rhythm.Slot;
+import tabor.words.Words;
+import tabor.words.Words.Form;
 
 /** Puts a comparison into a drummer's words. */
 final class StepWords {
   private final Comparison found;
   private final Groove step;
   private final List<Stroke> now;
-  private final Phrases phrases = new Phrases();
+  private final Terms terms;
+  private final Words words;
+  private final Phrases phrases;
 
   /** How many lists of places the reader has to go through. */
   private int places;
 
-  private StepWords(Comparison found) {
+  private StepWords(Comparison found, Terms terms) {
     this.found = found;
+    this.terms = terms;
+    this.words = terms.words();
+    this.phrases = new Phrases(words);
     this.step = found.step();
     this.now = found.now();
     strokes();
   }
 
   /** What concerns the whole section, then one entry for each part, hands first. */
-  static List<String> of(Comparison found) {
-    List<String> all = new ArrayList<>(SettingWords.of(found.base(), found.step()));
-    Optional<String> displaced = Displacement.find(found);
+  static List<String> of(Comparison found, Terms terms) {
+    List<String> all = new ArrayList<>(SettingWords.of(found.base(), found.step(), terms.words()));
+    Optional<String> displaced = Displacement.find(found, terms.words());
     if (displaced.isPresent()) {
       all.add(displaced.get());
       return all;
     }
-    NewBars bars = NewBars.find(found);
-    NewLine hands = NewLine.find(bars.others(), true);
-    NewLine feet = NewLine.find(hands.others(), false);
+    NewBars bars = NewBars.find(found, terms);
+    NewLine hands = NewLine.find(bars.others(), true, terms);
+    NewLine feet = NewLine.find(hands.others(), false, terms);
     all.addAll(hands.words());
     all.addAll(feet.words());
-    all.addAll(new StepWords(feet.others()).phrases.byPart());
+    all.addAll(new StepWords(feet.others(), terms).phrases.byPart());
     all.addAll(bars.words());
     return all;
   }
 
   /** How many lists of places it takes to tell these changes stroke by stroke. */
   static int places(Comparison found) {
-    return new StepWords(found).places;
+    return new StepWords(found, Terms.PLAIN).places;
   }
 
   private void strokes() {
@@ -84,7 +91,7 @@ final class StepWords {
   }
 
   private void movedTo(Limb limb, List<Pair> pairs) {
-    String target = pairs.get(0).after().surface().words();
+    Surface target = pairs.get(0).after().surface();
     Set<String> sources = new LinkedHashSet<>();
     pairs.forEach(pair -> sources.add(pair.before().surface().name()));
     boolean hihat =
@@ -95,33 +102,38 @@ final class StepWords {
                         && pair.after().surface().hihat() != HiHat.NONE);
     List<Stroke> after = after(pairs);
     if (hihat) {
-      String how = pairs.get(0).after().surface().hihat().words();
+      String how = words.hihat(target.hihat());
       boolean all = after.size() == count(now, s -> onPiece(s, limb));
-      phrases.add("hi-hat", all ? "now " + how : how + " " + where(after));
+      phrases.add(
+          words.text("surface.hihat"), all ? words.text("change.now", how) : placed(how, after));
       return;
     }
     long allNow = count(now, s -> s.limb() == limb);
     long fromThere =
         count(found.before(), s -> s.limb() == limb && sources.contains(s.surface().name()));
-    String words;
+    String said;
     if (after.size() == allNow) {
-      words = "now on the " + target;
+      said = words.text("change.now", words.surface(target, Form.ON));
     } else if (after.size() == fromThere) {
-      List<String> from = pairs.stream().map(p -> p.before().surface().words()).distinct().toList();
-      words = "from the " + PlaceWords.list(from) + " to the " + target;
+      List<String> from =
+          pairs.stream()
+              .map(p -> words.surface(p.before().surface(), Form.FROM))
+              .distinct()
+              .toList();
+      said = words.text("change.from-to", words.and(from), words.surface(target, Form.TO));
     } else {
-      words = "to the " + target + " " + where(after);
+      said = placed(words.surface(target, Form.TO), after);
     }
     Map<String, List<Stroke>> levels = pairs(pairs);
     boolean allOne = levels.size() == 1 && levels.values().iterator().next().size() == pairs.size();
     if (allOne) {
       String level = levels.keySet().iterator().next();
       // Plain is what a stroke is expected to be.
-      words += level.equals(levelWord(Level.PLAIN)) ? "" : ", " + level;
+      said = level.equals(levelWord(Level.PLAIN)) ? said : words.list(List.of(said, level));
     } else {
       levels.forEach(this::level);
     }
-    phrases.add(limb.words(), words);
+    phrases.add(words.limb(limb), said);
   }
 
   private static boolean onPiece(Stroke stroke, Limb limb) {
@@ -145,15 +157,12 @@ final class StepWords {
     PartSplit.split(
         strokes,
         now,
-        (part, whole, chosen) -> phrases.add(part, whole ? word : word + " " + where(chosen)));
+        words,
+        (part, whole, chosen) -> phrases.add(part, whole ? word : placed(word, chosen)));
   }
 
-  private static String levelWord(Level level) {
-    return switch (level) {
-      case GHOST -> "ghosted";
-      case PLAIN -> "plain";
-      case ACCENT -> "accented";
-    };
+  private String levelWord(Level level) {
+    return words.text("level." + Words.word(level));
   }
 
   private void altered() {
@@ -172,8 +181,12 @@ final class StepWords {
           lost.add(pair.after());
         }
       }
-      ornament(gained, ornament.everywhere(), ornament.some());
-      ornament(lost, "no " + ornament.words() + " any more", "no " + ornament.words());
+      String key = "ornament." + ornament.word();
+      ornament(gained, words.text(key + ".everywhere"), words.text(key + ".some"));
+      ornament(
+          lost,
+          words.text("change.no-more", words.text(key)),
+          words.text("change.none", words.text(key)));
     }
   }
 
@@ -185,8 +198,8 @@ final class StepWords {
     PartSplit.split(
         strokes,
         now,
-        (part, whole, chosen) ->
-            phrases.add(part, whole ? everywhere : some + " " + where(chosen)));
+        words,
+        (part, whole, chosen) -> phrases.add(part, whole ? everywhere : placed(some, chosen)));
   }
 
   // Other limbs, other places.
@@ -202,13 +215,13 @@ final class StepWords {
                     (surface, some) -> {
                       boolean whole =
                           some.size() == count(now, s -> s.surface().name().equals(surface));
+                      String goes =
+                          words.text(
+                              limb.isRight() ? "change.to-the-right" : "change.to-the-left",
+                              words.surface(some.get(0).surface(), Form.THE));
                       phrases.add(
-                          limb.isHand() ? "hands" : "feet",
-                          "the "
-                              + some.get(0).surface().words()
-                              + " goes to the "
-                              + (limb.isRight() ? "right" : "left")
-                              + (whole ? "" : " " + where(some)));
+                          words.text(limb.isHand() ? "limb.hands" : "limb.feet"),
+                          whole ? goes : placed(goes, some));
                     }));
     pairs(found.passed()).forEach(this::level);
   }
@@ -223,15 +236,12 @@ final class StepWords {
               Optional<String> from = single(went);
               Optional<String> to = single(came);
               if (from.isPresent() && to.isPresent() && bars(went).equals(bars(came))) {
-                String in = where(came);
-                String at = "on " + to.get();
+                places++;
+                String in = new PlaceWords(step, terms).bars(Set.copyOf(bars(came)));
+                String moved = words.text("change.moved", from.get(), to.get());
                 phrases.add(
-                    came.get(0).surface().words(),
-                    "from "
-                        + from.get()
-                        + " to "
-                        + to.get()
-                        + (in.startsWith(at) ? in.substring(at.length()) : ""));
+                    words.surface(came.get(0).surface()),
+                    in.isEmpty() ? moved : words.text("place.after", moved, in));
                 added.removeAll(came);
                 dropped.removeAll(went);
               }
@@ -246,7 +256,7 @@ final class StepWords {
   }
 
   private String countOf(Stroke stroke) {
-    return CountNames.of(stroke.slot(), step.meter(stroke.bar())).toString();
+    return terms.counts().full(stroke.slot(), step.meter(stroke.bar()));
   }
 
   private static List<Integer> bars(List<Stroke> strokes) {
@@ -275,7 +285,9 @@ final class StepWords {
       Stroke head = bySlot.get(key(stroke, new Slot(whole.division(), whole.index(), first)));
       if (head != null && old.contains(key(stroke, whole)) && last.of() <= 3) {
         heads
-            .computeIfAbsent(last.of() == 2 ? "doubled" : "tripled", w -> new LinkedHashSet<>())
+            .computeIfAbsent(
+                words.text(last.of() == 2 ? "change.doubled" : "change.tripled"),
+                w -> new LinkedHashSet<>())
             .add(head);
         added.remove(stroke);
       }
@@ -285,7 +297,7 @@ final class StepWords {
             PartSplit.bySurface(strokes)
                 .values()
                 .forEach(
-                    some -> phrases.add(some.get(0).surface().words(), word + " " + where(some))));
+                    some -> phrases.add(words.surface(some.get(0).surface()), placed(word, some))));
   }
 
   private static Object key(Stroke stroke, Slot slot) {
@@ -297,34 +309,38 @@ final class StepWords {
         .forEach(
             (surface, strokes) ->
                 phrases.add(
-                    strokes.get(0).surface().words(),
-                    "added" + levelOf(strokes) + " " + where(strokes)));
+                    words.surface(strokes.get(0).surface()), placed(addedAs(strokes), strokes)));
   }
 
-  private static String levelOf(List<Stroke> strokes) {
+  private String addedAs(List<Stroke> strokes) {
     Level level = strokes.get(0).level();
     boolean one = strokes.stream().allMatch(stroke -> stroke.level() == level);
-    return one && level != Level.PLAIN ? " " + levelWord(level) : "";
+    return one && level != Level.PLAIN
+        ? words.text("change.added-as", levelWord(level))
+        : words.text("change.added");
   }
 
   private void dropped(Set<Stroke> dropped) {
     PartSplit.Said said =
         (part, whole, chosen) ->
             phrases.add(
-                part, whole && isGone(part, chosen) ? "left out" : "left out " + where(chosen));
+                part,
+                whole && isGone(part, chosen)
+                    ? words.text("change.left-out")
+                    : placed(words.text("change.left-out"), chosen));
     if (now.isEmpty() || !dropped.containsAll(found.before())) {
-      PartSplit.split(dropped, found.before(), said);
+      PartSplit.split(dropped, found.before(), words, said);
     } else {
       // Something else is there now: to say that everything is left out would be odd.
       PartSplit.bySurface(dropped)
           .values()
-          .forEach(some -> said.part(some.get(0).surface().words(), true, some));
+          .forEach(some -> said.part(words.surface(some.get(0).surface()), true, some));
     }
   }
 
   /** True if the part has no stroke any more, none at other places either. */
   private boolean isGone(String part, List<Stroke> dropped) {
-    boolean surface = part.equals(dropped.get(0).surface().words());
+    boolean surface = part.equals(words.surface(dropped.get(0).surface()));
     return now.stream()
         .noneMatch(
             stroke ->
@@ -346,6 +362,13 @@ final class StepWords {
 
   private String where(Collection<Stroke> strokes) {
     places++;
-    return PlaceWords.of(step, strokes).orElseGet(() -> "in " + strokes.size() + " places");
+    return new PlaceWords(step, terms)
+        .of(strokes)
+        .orElseGet(() -> words.text("place.many", strokes.size()));
+  }
+
+  /** What happened, with where it did. */
+  private String placed(String what, Collection<Stroke> strokes) {
+    return words.text("place.after", what, where(strokes));
   }
 }

@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import tabor.groove.CountLabels;
+import tabor.groove.CountingWords;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.rhythm.Count;
@@ -35,6 +37,33 @@ final class BarCounts {
   /** The count of a stroke by its own word. */
   static Count of(Groove groove, Stroke stroke) {
     return CountNames.of(stroke.slot(), groove.meter(stroke.bar()));
+  }
+
+  /** The count of a stroke with the words that the lesson is counted with, as it is read. */
+  static String said(Groove groove, Stroke stroke) {
+    CountingWords words = groove.setting().wording().read();
+    Meter meter = groove.meter(stroke.bar());
+    return words.goesThrough(meter)
+        ? of(groove, stroke).toString()
+        : new CountLabels(words).full(stroke.slot(), meter);
+  }
+
+  /** The counts with words of the lesson in some bars, and what they mean. */
+  static Map<String, Count> said(Groove groove, Set<Integer> bars) {
+    CountingWords words = groove.setting().wording().read();
+    Map<String, Count> found = new LinkedHashMap<>();
+    int beats = bars.stream().mapToInt(bar -> groove.meter(bar).beatCount()).max().orElse(0);
+    for (int beat = 1; beat <= beats; beat++) {
+      for (String word : words.all()) {
+        List<CountingWords.Meaning> meanings = words.meanings(word);
+        boolean own = word.equals("e") || word.equals("&") || word.equals("a");
+        if (!own && meanings.size() == 1) {
+          CountingWords.Meaning one = meanings.get(0);
+          found.put(beat + word, new Count(beat, one.syllable(), List.of(), one.division()));
+        }
+      }
+    }
+    return found;
   }
 
   /**

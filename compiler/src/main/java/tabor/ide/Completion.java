@@ -230,11 +230,20 @@ public final class Completion {
       for (Count count : BarCounts.readable(groove, bars)) {
         add(count.toString(), Kind.COUNT, "", "");
       }
+      BarCounts.said(groove, bars)
+          .forEach((written, count) -> add(written, Kind.COUNT, count.toString(), ""));
       return;
     }
     Predicate<Stroke> meant = filter.target(item);
     BarCounts.struck(groove, stroke -> bars.contains(stroke.bar()) && meant.test(stroke))
-        .forEach((count, strokes) -> add(count.toString(), Kind.COUNT, who(strokes), ""));
+        .forEach(
+            (count, strokes) -> {
+              add(count.toString(), Kind.COUNT, who(strokes), "");
+              String said = BarCounts.said(groove, strokes.get(0));
+              if (!said.equals(count.toString())) {
+                add(said, Kind.COUNT, who(strokes), "");
+              }
+            });
   }
 
   private static String who(List<Stroke> strokes) {

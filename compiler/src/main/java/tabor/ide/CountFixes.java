@@ -37,7 +37,9 @@ final class CountFixes {
     PlaceQuery query = new PlaceQuery(SectionView.of(groove), target);
     String instead =
         token.count() != null
-            ? count(edit, token.count().count(), query, groove)
+            ? token.count().word() == null
+                ? count(edit, token.count().count(), query, groove)
+                : null
             : isBar(edit, token) ? bar(edit, query, groove) : null;
     return instead == null
         ? List.of()

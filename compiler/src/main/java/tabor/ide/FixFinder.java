@@ -60,6 +60,7 @@ final class FixFinder {
       case UNKNOWN_NAME,
           UNKNOWN_LETTER,
           AMBIGUOUS_COUNT,
+          COUNTING_WORD,
           ACCENT_IN_GHOST,
           ODD_BEAT,
           SYNTAX,

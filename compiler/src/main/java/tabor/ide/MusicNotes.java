@@ -5,12 +5,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.CountingWords;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.resolve.SaidCounts;
 import tabor.rhythm.Count;
 import tabor.source.Span;
+import tabor.syntax.CountRef;
 import tabor.syntax.Edit;
 import tabor.syntax.LimbRef;
 import tabor.syntax.Line;
@@ -86,11 +89,20 @@ final class MusicNotes {
   }
 
   /** The beat of a count, in the bar that the statement names, or the first that has a stroke. */
-  @Nullable String count(Span span, Count count) {
+  @Nullable String count(Span span, CountRef written) {
     Groove groove = cursor.groove().orElse(null);
     if (groove == null || cursor.line() == null) {
       return null;
     }
+    CountingWords words = groove.setting().wording().read();
+    List<Count> meant = SaidCounts.of(written, words, groove.meter());
+    if (meant.isEmpty()) {
+      return null;
+    }
+    Count full = meant.get(0);
+    boolean said = !full.equals(written.count());
+    Count count =
+        said ? new Count(full.beat(), full.syllable(), full.places(), 0) : written.count();
     Set<Integer> bars = NamedBars.of(cursor.line().statement(), span, groove);
     int beat = count.beat() - 1;
     List<Integer> having =
@@ -104,7 +116,8 @@ final class MusicNotes {
             .mapToInt(Stroke::bar)
             .min()
             .orElse(having.get(0));
-    return count
+    String shown = said ? written.words() + ", that is " + full + "," : count.toString();
+    return shown
         + " in "
         + NamedBars.words(bars)
         + (bars.size() == 1 ? "" : ", here bar " + bar)

@@ -69,7 +69,7 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
         || node instanceof Subject.Line) {
       add(Role.LIMB, ((Subject) node).words(), ((Subject) node).span());
     } else if (node instanceof CountRef count) {
-      found.add(new SyntaxToken(Role.COUNT, count.count().toString(), count.span(), count, null));
+      found.add(new SyntaxToken(Role.COUNT, count.words(), count.span(), count, null));
     } else if (node instanceof Num number) {
       add(Role.NUMBER, number.value().toString(), number.span());
     } else if (node instanceof Text text) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import tabor.groove.CountLabels;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.rhythm.Division;
@@ -19,10 +20,12 @@ import tabor.rhythm.Time;
  */
 final class CountLines {
   private final Meter meter;
+  private final CountLabels labels;
   private final List<Row> rows = new ArrayList<>();
 
-  private CountLines(Meter meter) {
+  private CountLines(Meter meter, CountLabels labels) {
     this.meter = meter;
+    this.labels = labels;
   }
 
   /** What could be counted in a row, and what is. */
@@ -31,11 +34,13 @@ final class CountLines {
   /**
    * The rows of a bar with what is struck in each; none for a silent bar.
    *
+   * @param labels what is counted aloud
    * @param snap of the section: what has snapped to a triplet is counted as one
    * @param strokes of that bar
    */
-  static List<Map<Time, String>> of(Meter meter, Snap snap, List<Stroke> strokes) {
-    CountLines lines = new CountLines(meter);
+  static List<Map<Time, String>> of(
+      Meter meter, CountLabels labels, Snap snap, List<Stroke> strokes) {
+    CountLines lines = new CountLines(meter, labels);
     Map<Division, NavigableMap<Time, String>> struck =
         new TreeMap<>(
             Comparator.comparingInt(Division::slots)
@@ -44,7 +49,7 @@ final class CountLines {
     for (Stroke stroke : strokes) {
       Slot slot = snap.slot(stroke);
       if (slot.division().isInside(meter)) {
-        String label = NoteSigns.label(slot, meter);
+        String label = labels.above(slot, meter);
         NavigableMap<Time, String> here =
             struck.computeIfAbsent(slot.division(), d -> new TreeMap<>());
         if (!label.isEmpty()) {
@@ -67,7 +72,7 @@ final class CountLines {
     // More slots than anybody counts are left to what is struck.
     for (int i = 0; i < division.slots() && division.slots() <= 64; i++) {
       Slot slot = new Slot(division, i, List.of());
-      String label = NoteSigns.label(slot, meter);
+      String label = labels.above(slot, meter);
       if (!label.isEmpty()) {
         all.putIfAbsent(slot.start(meter), label);
       }
@@ -93,7 +98,10 @@ final class CountLines {
       Map<Time, String> around =
           a.subMap(meter.beatStart(beat), true, meter.beatStart(beat + 1), false);
       for (Map.Entry<Time, String> other : around.entrySet()) {
-        if (other.getValue().equals(one.getValue()) && !other.getKey().equals(one.getKey())) {
+        boolean twice =
+            other.getValue().equals(one.getValue()) && !other.getKey().equals(one.getKey());
+        // A word that is said twice in a beat, such as e in e und e, is where both rows have it.
+        if (twice && !one.getValue().equals(b.get(other.getKey()))) {
           return false;
         }
       }

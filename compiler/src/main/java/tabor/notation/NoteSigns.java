@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
@@ -16,8 +17,6 @@ import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.kit.SurfaceFacts;
 import tabor.notation.Note.Hihat;
-import tabor.rhythm.Count;
-import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Slot;
 
@@ -25,6 +24,7 @@ import tabor.rhythm.Slot;
 final class NoteSigns {
   private final Groove groove;
   private final Snap snap;
+  private final CountLabels labels;
   private final Set<Stroke> changed;
   private final IdentityHashMap<Stroke, Hihat> hihats = new IdentityHashMap<>();
   private final boolean usualFeet;
@@ -41,6 +41,7 @@ final class NoteSigns {
   NoteSigns(Groove groove, Set<Stroke> changed, RollWriting rolls, Voicing voicing) {
     this.groove = groove;
     this.snap = Snap.of(groove);
+    this.labels = CountLabels.of(groove);
     this.changed = changed;
     this.rolls = rolls;
     this.voicing = voicing;
@@ -146,24 +147,13 @@ final class NoteSigns {
       Slot slot = snap.slot(stroke);
       Meter meter = groove.meter(stroke.bar());
       if (slot.division().isInside(meter)) {
-        String label = label(slot, meter);
+        String label = labels.above(slot, meter);
         if (!label.isEmpty()) {
           return label;
         }
       }
     }
     return "";
-  }
-
-  /** How a slot is counted: the number of its beat, a syllable, or nothing. */
-  static String label(Slot slot, Meter meter) {
-    Count count = CountNames.of(slot, meter);
-    if (!count.places().isEmpty()) {
-      return "";
-    }
-    return count.syllable() == Count.Syllable.NONE
-        ? Integer.toString(count.beat())
-        : count.syllable().sign();
   }
 
   /** Which limb strikes, if that needs saying. In a line the feet have their letters in it. */

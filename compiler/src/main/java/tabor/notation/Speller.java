@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
@@ -122,7 +123,8 @@ public final class Speller {
         length,
         above,
         countedAbove(above, below),
-        CountLines.of(meter, snap, strokesOfBar.getOrDefault(number, List.of())));
+        CountLines.of(
+            meter, CountLabels.of(groove), snap, strokesOfBar.getOrDefault(number, List.of())));
   }
 
   /** How the rests of one voice are drawn, beside what the other voice does. */

@@ -68,7 +68,7 @@ public final class LineWords {
           TaborLexer.PERCENT,
           TaborLexer.ORDINAL ->
           Kind.NUMBER;
-      case TaborLexer.COUNT, TaborLexer.SLOT, TaborLexer.AMPERSAND -> Kind.COUNT;
+      case TaborLexer.COUNT, TaborLexer.SAID, TaborLexer.SLOT, TaborLexer.AMPERSAND -> Kind.COUNT;
       case TaborLexer.QUOTED,
           TaborLexer.TRIPLE_QUOTED,
           TaborLexer.OPEN_QUOTED,

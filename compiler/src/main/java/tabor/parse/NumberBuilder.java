@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborParser;
+import tabor.groove.CountingWords;
 import tabor.rhythm.Count;
 import tabor.rhythm.Count.Syllable;
 import tabor.rhythm.Time;
@@ -105,8 +106,31 @@ final class NumberBuilder {
     return num;
   }
 
-  /** {@code 3&.2/4}. */
+  /** {@code 3&.2/4}, or with a word of the lesson {@code 2trip}. */
   CountRef count(TaborParser.CountContext context) {
+    return context.said != null ? said(context.said) : ours(context);
+  }
+
+  /** {@code 2trip}, {@code 2trip.2}: what the word means is for the header to say. */
+  private CountRef said(Token token) {
+    String text = token.getText();
+    int word = endOfDigits(text, 0);
+    int dot = text.indexOf('.');
+    int end = dot < 0 ? text.length() : dot;
+    List<Integer> places = new ArrayList<>(0);
+    for (int at = end; at < text.length(); ) {
+      int next = endOfDigits(text, at + 1);
+      places.add(digits(text.substring(at + 1, next)));
+      at = next;
+    }
+    return new CountRef(
+        new Count(digits(text.substring(0, word)), Syllable.NONE, places, 0),
+        CountingWords.plain(text.substring(word, end)),
+        Spans.of(token));
+  }
+
+  /** {@code 3&.2/4}. */
+  private CountRef ours(TaborParser.CountContext context) {
     String text = context.digits.getText();
     Span span = Spans.of(context);
     int at = endOfDigits(text, 0);
@@ -138,7 +162,7 @@ final class NumberBuilder {
       }
       at = end;
     }
-    return new CountRef(new Count(beat, syllable, places, division), span);
+    return new CountRef(new Count(beat, syllable, places, division), null, span);
   }
 
   private static int endOfDigits(String text, int from) {

@@ -2,17 +2,16 @@ package tabor.parse;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.groove.CountingWords;
-import tabor.groove.Language;
 import tabor.groove.PracticeLog;
 import tabor.syntax.Num;
 import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.PageKind;
+import tabor.words.Language;
 
 /** Settings of the printed page to trees: layout, log, counting words, language. */
 final class PageBuilder {
@@ -81,7 +80,7 @@ final class PageBuilder {
             "`" + syllable.getText() + "` is no word that can be counted with",
             "A syllable is made of letters");
       }
-      syllables.add(new Ref<>(word.toLowerCase(Locale.ROOT), Spans.of(syllable)));
+      syllables.add(new Ref<>(CountingWords.plain(word), Spans.of(syllable)));
     }
     if (syllables.size() != division - 1) {
       problems.report(
@@ -102,7 +101,14 @@ final class PageBuilder {
   }
 
   private static boolean isSaid(int letter) {
-    return Character.isLetter(letter) || letter == '-' || letter == '\'' || letter == '\u2019';
+    int type = Character.getType(letter);
+    // Signs over and under letters belong to them.
+    boolean mark = type == Character.NON_SPACING_MARK || type == Character.COMBINING_SPACING_MARK;
+    return Character.isLetter(letter)
+        || mark
+        || letter == '-'
+        || letter == '\''
+        || letter == '\u2019';
   }
 
   SettingStatement.Say through(TaborParser.SayThroughContext line) {

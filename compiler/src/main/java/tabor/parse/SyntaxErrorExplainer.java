@@ -150,7 +150,9 @@ final class SyntaxErrorExplainer {
     if (capital || (at > 0 && !unknown)) {
       return null;
     }
-    if (!Vocabulary.isWord(first.getType()) && first.getType() != TaborLexer.MISSPELT) {
+    if (!Vocabulary.isWord(first.getType())
+        && first.getType() != TaborLexer.MISSPELT
+        && first.getType() != TaborLexer.SAID) {
       return SyntaxProblem.of(
           character(tokens, 0), "no line starts with " + Wording.shown(first), lines());
     }
@@ -210,7 +212,7 @@ final class SyntaxErrorExplainer {
   /** A word that is no word of the notation, whatever stands around it. */
   private @Nullable SyntaxProblem misspelt() {
     int type = offending.getType();
-    if (type != TaborLexer.MISSPELT && type != TaborLexer.STRANGE) {
+    if (type != TaborLexer.MISSPELT && type != TaborLexer.SAID && type != TaborLexer.STRANGE) {
       return null;
     }
     String written = offending.getText();

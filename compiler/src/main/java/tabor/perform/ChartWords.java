@@ -2,155 +2,178 @@ package tabor.perform;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import tabor.groove.Chart;
 import tabor.groove.Part;
 import tabor.groove.Section;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /** The lines of a chart in words that every output uses; they agree in number. */
 public final class ChartWords implements Chart.Cases<String> {
-  private static final ChartWords WORDS = new ChartWords();
+  /** For outputs that are English whatever the page is. */
+  public static final ChartWords ENGLISH = new ChartWords(Words.english());
 
-  private ChartWords() {}
+  private final Words words;
+
+  /** Charts in a language. */
+  public ChartWords(Words words) {
+    this.words = words;
+  }
+
+  /** The language. */
+  public Words words() {
+    return words;
+  }
 
   /** A line in words, without a full stop. */
-  public static String of(Chart.Item item) {
-    return item.match(WORDS);
+  public String of(Chart.Item item) {
+    return item.match(this);
   }
 
   /** {@code 1 bar}, {@code 2 bars}. */
-  public static String some(long count, String one) {
-    return count == 1 ? "1 " + one : count + " " + one + "s";
+  public String bars(long count) {
+    return words.text("some.bars", count);
   }
 
   /** {@code 90 seconds}, {@code 1 minute}, {@code 3 minutes}. */
-  public static String time(Time seconds) {
+  public String time(Time seconds) {
     Time minutes = seconds.over(60);
     return minutes.isWhole() && minutes.sign() > 0
-        ? some(minutes.num(), "minute")
-        : seconds.equals(Time.ONE) ? "1 second" : seconds.decimal() + " seconds";
+        ? words.text("some.minutes", minutes.num())
+        : words.text("some.seconds", seconds.equals(Time.ONE) ? 1 : 2, words.decimal(seconds));
   }
 
   /** How often or how long. */
-  public static String amount(Chart.Amount amount) {
+  public String amount(Chart.Amount amount) {
     Time seconds = amount.seconds();
     return seconds != null
-        ? "for " + time(seconds)
-        : amount.bars() > 0 ? some(amount.bars(), "bar") : some(amount.times(), "time");
+        ? words.text("chart.for", time(seconds))
+        : amount.bars() > 0 ? bars(amount.bars()) : words.text("some.times", amount.times());
   }
 
   /** What a play line says after the names. */
-  public static String after(Chart.Play play) {
+  public String after(Chart.Play play) {
     boolean each = play.each() && play.turns().size() > 1;
-    return (each ? "each " : "") + amount(play.amount()) + extras(play.extras());
+    String amount = amount(play.amount());
+    return with(each ? words.text("chart.each", amount) : amount, play.extras());
   }
 
   /** What a trade says after the name. */
-  public static String after(Chart.Trade trade) {
-    return some(trade.bars(), "bar")
-        + ", then "
-        + (trade.bars() == 1 ? "1 for you" : trade.bars() + " for you")
-        + ", "
-        + amount(trade.amount())
-        + extras(trade.extras());
+  public String after(Chart.Trade trade) {
+    return with(words.text("chart.trade", trade.bars(), amount(trade.amount())), trade.extras());
   }
 
   /** What a ladder says after its tempi. */
-  public static String after(Chart.Climb climb) {
+  public String after(Chart.Climb climb) {
     Time seconds = climb.seconds();
-    String unit = climb.unit() == Chart.Every.BARS ? "bar" : "time";
     String each =
-        seconds == null
-            ? some(climb.every(), unit) + " at each tempo"
-            : "for " + time(seconds) + " in all, the same at each tempo";
-    return each + extras(climb.extras());
+        seconds != null
+            ? words.text("chart.climb-time", time(seconds))
+            : words.text(
+                "chart.climb-each",
+                climb.unit() == Chart.Every.BARS
+                    ? bars(climb.every())
+                    : words.text("some.times", climb.every()));
+    return with(each, climb.extras());
   }
 
-  /** {@code , you: hands, fill: Around the toms}; empty for nothing. */
-  public static String extras(Chart.Extras extras) {
-    StringBuilder words = new StringBuilder();
+  /** With {@code you: hands} and {@code fill: Around the toms}, where there is such. */
+  private String with(String what, Chart.Extras extras) {
+    List<String> said = new ArrayList<>();
+    said.add(what);
     if (!extras.without().isEmpty()) {
-      words.append(", you: ");
-      words.append(extras.without().stream().map(Part::words).collect(Collectors.joining(", ")));
+      said.add(
+          words.text("chart.you", words.list(extras.without().stream().map(this::part).toList())));
     }
     if (extras.fill() != null) {
-      words.append(", fill: ").append(extras.fill().caption());
+      said.add(words.text("chart.fill", extras.fill().caption()));
     }
-    return words.toString();
+    return words.list(said);
+  }
+
+  private String part(Part part) {
+    Surface surface = part.surface();
+    if (surface != null) {
+      return words.surface(surface);
+    }
+    if (part.limbs().size() == 1) {
+      return words.limb(part.limbs().iterator().next());
+    }
+    return words.text(
+        part.limbs().size() > 2
+            ? "limb.everything"
+            : part.limbs().contains(Limb.RIGHT_HAND) ? "limb.hands" : "limb.feet");
   }
 
   @Override
   public String countIn(Chart.CountIn item) {
-    return "Count in " + some(item.bars(), "bar");
+    return words.text("chart.count-in", bars(item.bars()));
   }
 
   @Override
   public String click(Chart.SetClick item) {
-    List<String> words = new ArrayList<>();
+    List<String> said = new ArrayList<>();
     if (!item.beats().isEmpty()) {
-      String beats = item.beats().stream().map(String::valueOf).collect(Collectors.joining(", "));
-      words.add((item.beats().size() == 1 ? "on beat " : "on beats ") + beats);
+      List<String> beats = item.beats().stream().map(String::valueOf).toList();
+      said.add(words.text("chart.click-beats", beats.size(), words.list(beats)));
     } else {
-      words.add(
-          switch (item.click()) {
-            case OFF -> "off";
-            case ON -> "on";
-            case QUARTERS -> "on quarters";
-            case EIGHTHS -> "on eighths";
-          });
+      said.add(words.text("chart.click-" + Words.word(item.click())));
     }
     if (item.barsOn() > 0) {
-      words.add(some(item.barsOn(), "bar") + " on, " + item.barsOff() + " off");
+      said.add(words.text("chart.click-bars", bars(item.barsOn()), item.barsOff()));
     }
-    return "Click " + String.join(", ", words);
+    return words.text("chart.click", words.list(said));
   }
 
   @Override
   public String play(Chart.Play item) {
-    String names =
-        item.named().stream().map(Section::caption).collect(Collectors.joining(", then "));
-    return names + ": " + after(item);
+    return words.text("change.line", names(item), after(item));
+  }
+
+  /** What is played, in order. */
+  public String names(Chart.Play item) {
+    return words.then(item.named().stream().map(Section::caption).toList());
   }
 
   @Override
   public String rest(Chart.Rest item) {
-    return "Rest " + some(item.bars(), "bar");
+    return words.text("chart.rest", bars(item.bars()));
   }
 
   @Override
   public String trade(Chart.Trade item) {
-    return "Trade " + item.turn().groove().caption() + ": " + after(item);
+    return words.text("chart.trade-of", item.turn().groove().caption(), after(item));
   }
 
   @Override
   public String pause(Chart.Pause item) {
-    return "Rest " + time(item.seconds());
+    return words.text("chart.rest", time(item.seconds()));
   }
 
   @Override
   public String ramp(Chart.Ramp item) {
-    return "Tempo "
-        + item.from().words()
-        + " to "
-        + item.to().perMinute().decimal()
-        + " over "
-        + some(item.bars(), "bar");
+    return words.text(
+        "chart.ramp",
+        words.tempo(item.from()),
+        words.decimal(item.to().perMinute()),
+        bars(item.bars()));
   }
 
   @Override
   public String dynamic(Chart.SetDynamic item) {
-    return "Dynamic " + item.loudness().word();
+    return words.text("chart.dynamic", item.loudness().word());
   }
 
   @Override
   public String hold(Chart.Hold item) {
-    return "Hold the last stroke " + some(item.beats(), "beat");
+    return words.text("chart.hold", words.text("some.beats", item.beats()));
   }
 
   @Override
   public String cue(Chart.Cue item) {
-    return item.text() + (item.bar() == 0 ? "" : " (bar " + item.bar() + ")");
+    return item.bar() == 0 ? item.text() : words.text("chart.cue-bar", item.text(), item.bar());
   }
 
   @Override
@@ -160,12 +183,15 @@ public final class ChartWords implements Chart.Cases<String> {
 
   @Override
   public String climb(Chart.Climb item) {
-    return item.groove().caption()
-        + ": "
-        + item.tempi().get(0).words()
-        + " to "
-        + item.tempi().get(item.tempi().size() - 1).perMinute().decimal()
-        + ", "
-        + after(item);
+    return words.text(
+        "change.line", item.groove().caption(), words.list(List.of(tempi(item), after(item))));
+  }
+
+  /** From the first rung of a ladder to the last. */
+  public String tempi(Chart.Climb item) {
+    return words.text(
+        "chart.tempi",
+        words.tempo(item.tempi().get(0)),
+        words.decimal(item.tempi().get(item.tempi().size() - 1).perMinute()));
   }
 }

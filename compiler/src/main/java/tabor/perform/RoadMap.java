@@ -4,10 +4,10 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
 import tabor.rhythm.Tempo;
+import tabor.words.Words;
 
 /**
  * When each line of a chart begins: what the table of a printed chart says, worked out from the
@@ -42,7 +42,7 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
       @Nullable Tempo from,
       @Nullable Tempo to) {
     /** The tempo that it is played at, or the tempi in order; empty where no bars are counted. */
-    public String tempo() {
+    public String tempo(Words words) {
       if (from == null || to == null || bars == 0) {
         return "";
       }
@@ -53,9 +53,11 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
         written.add(trade.turn().tempo());
       }
       if (written.contains(from)) {
-        return written.stream().distinct().map(Tempo::words).collect(Collectors.joining(", then "));
+        return words.then(written.stream().distinct().map(words::tempo).toList());
       }
-      return from.equals(to) ? from.words() : from.words() + " to " + to.perMinute().rounded();
+      return from.equals(to)
+          ? words.tempo(from)
+          : words.text("chart.tempi", words.tempo(from), Long.toString(to.perMinute().rounded()));
     }
   }
 

@@ -59,7 +59,7 @@ final class AddEdits {
       Miss outside = null;
       for (int bar : bars.numbers()) {
         PlaceReading reading = reader.read(place, bar);
-        if (reading.isAmbiguous()) {
+        if (reading.isUnclear()) {
           say(view, edit, what, reading.miss());
           return draft;
         }

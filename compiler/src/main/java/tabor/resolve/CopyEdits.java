@@ -115,7 +115,7 @@ final class CopyEdits {
       }
       all.add(surface.equals(stroke.surface()) ? stroke : stroke.on(surface));
     }
-    return SectionView.of(source).with(all);
+    return SectionView.of(source).with(all).counted(draft.view().words());
   }
 
   private Stroke copied(Stroke stroke, int bar) {
@@ -208,7 +208,7 @@ final class CopyEdits {
       Miss miss = null;
       for (int bar : bars) {
         PlaceReading reading = reader.read(place, sourceBar(source, bar));
-        if (reading.isAmbiguous() && reading.miss() != null) {
+        if (reading.isUnclear() && reading.miss() != null) {
           say(reading.miss());
           return false;
         }

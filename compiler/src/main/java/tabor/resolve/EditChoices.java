@@ -182,7 +182,7 @@ final class EditChoices {
     PlaceReader reader = new PlaceReader(sight.view(), sight.target(), sight.adds());
     for (int bar : bars.numbers()) {
       PlaceReading reading = reader.read(place, bar);
-      if (reading.isAmbiguous()) {
+      if (reading.isUnclear()) {
         // The line says so itself when it is carried out.
         return List.of(new Found(place, null));
       }
@@ -278,7 +278,9 @@ final class EditChoices {
       Resolved source = draft.frame().scope().section(take.section().text());
       if (source != null && source.section() instanceof Groove groove) {
         return new Sight(
-            SectionView.of(groove), target(take.targets(), groove.setting().kit()), false);
+            SectionView.of(groove).counted(draft.draft().view().words()),
+            target(take.targets(), groove.setting().kit()),
+            false);
       }
     }
     List<TargetRef> targets = EditParts.targets(edit);

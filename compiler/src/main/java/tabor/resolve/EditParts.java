@@ -1,8 +1,10 @@
 package tabor.resolve;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.syntax.At;
+import tabor.syntax.CountRef;
 import tabor.syntax.Edit;
 import tabor.syntax.TargetRef;
 
@@ -23,6 +25,26 @@ final class EditParts {
     }
     At at = at(edit);
     return at == null ? null : at.bars();
+  }
+
+  /** The counts that an edit names, ends of ranges too, in the order written. */
+  static List<CountRef> counts(Edit edit) {
+    if (edit instanceof Edit.Move move) {
+      return List.of(move.from(), move.to());
+    }
+    At at = at(edit);
+    At.Places places =
+        edit instanceof Edit.Add add ? add.places() : at == null ? null : at.places();
+    List<CountRef> counts = new ArrayList<>();
+    for (At.Place place : places == null ? List.<At.Place>of() : places.items()) {
+      if (place instanceof At.One one) {
+        counts.add(one.count());
+      } else if (place instanceof At.Range range) {
+        counts.add(range.from());
+        counts.add(range.to());
+      }
+    }
+    return counts;
   }
 
   private static @Nullable At at(Edit edit) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.CountingWords;
-import tabor.groove.Language;
 import tabor.groove.Lesson;
 import tabor.groove.Levels;
 import tabor.groove.PageWishes;
@@ -19,6 +18,7 @@ import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.Statement;
+import tabor.words.Language;
 
 /** Reads a header. */
 public final class HeaderReader implements SettingStatement.Cases<@Nullable Void> {

@@ -28,6 +28,14 @@ public sealed interface Miss {
     }
   }
 
+  /** A count with a word that the lesson is not counted with. */
+  record Unsaid(CountRef count, int bar) implements Miss {
+    @Override
+    public Span span() {
+      return count.span();
+    }
+  }
+
   /**
    * A place that a bar does not have.
    *

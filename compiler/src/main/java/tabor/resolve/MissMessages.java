@@ -2,17 +2,21 @@ package tabor.resolve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Near;
 import tabor.groove.Level;
 import tabor.groove.Stroke;
 import tabor.rhythm.Count;
+import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
 import tabor.source.Span;
 import tabor.source.Spot;
+import tabor.syntax.CountRef;
 
 /** Says what an edit speaks of that is not there, or not plainly, and offers what is. */
 final class MissMessages {
@@ -42,6 +46,8 @@ final class MissMessages {
       noSuchBar(noBar.span());
     } else if (miss instanceof Miss.Ambiguous ambiguous) {
       ambiguous(ambiguous);
+    } else if (miss instanceof Miss.Unsaid unsaid) {
+      unsaid(unsaid);
     } else if (miss instanceof Miss.Outside outside) {
       outside(outside);
     } else if (miss instanceof Miss.Nothing nothing) {
@@ -69,24 +75,69 @@ final class MissMessages {
   }
 
   private void ambiguous(Miss.Ambiguous miss) {
-    Count count = miss.count().count();
+    CountRef count = miss.count();
     List<String> named = new ArrayList<>();
     for (CountReading reading : miss.readings()) {
-      named.add(
-          new Count(
-                  count.beat(), count.syllable(), count.places(), reading.slot().division().slots())
-              .toString());
+      named.add(named(count, reading, miss.bar()).toString());
     }
     Diagnostic made =
         make(
                 Code.AMBIGUOUS_COUNT,
                 miss.span(),
                 miss.bar(),
-                count,
-                count + " can be read in two ways here, as " + String.join(" and as ", named))
+                count.word() == null ? count.count() : null,
+                count.words()
+                    + " can be read in two ways here, as "
+                    + String.join(" and as ", named))
             .help("name the division: " + String.join(" or ", named));
     Spot spot = context.line().spot(miss.span());
     for (String text : named) {
+      made = made.fix(Diagnostic.Fix.of("write " + text, spot, text));
+    }
+    context.problems().add(made);
+  }
+
+  /** The count of a reading with its division named. */
+  private Count named(CountRef count, CountReading reading, int bar) {
+    Count own =
+        count.word() == null ? count.count() : CountNames.of(reading.slot(), view.meters().of(bar));
+    return new Count(own.beat(), own.syllable(), own.places(), reading.slot().division().slots());
+  }
+
+  /** A word that nobody has said: what it may have been meant to be. */
+  private void unsaid(Miss.Unsaid miss) {
+    context.problems().incomplete();
+    CountRef count = miss.count();
+    String word = java.util.Objects.requireNonNull(count.word());
+    Set<String> said = view.words().all();
+    List<String> fixes = new ArrayList<>(Near.names(word, said));
+    if (fixes.isEmpty() && word.matches("and|und|et|y|n")) {
+      fixes.add("&");
+    }
+    String near =
+        fixes.isEmpty()
+            ? ""
+            : "did you mean " + count.count().beat() + String.join(" or ", fixes) + "? ";
+    String help =
+        said.isEmpty()
+            ? "a count is a beat with a syllable, such as 1, 2&, 3e or 4a; other words are said in"
+                + " the header first: say threes trip let"
+            : "this lesson is counted with " + String.join(" ", said) + " besides e & a";
+    Diagnostic made =
+        make(
+                Code.SYNTAX,
+                miss.span(),
+                miss.bar(),
+                null,
+                "`"
+                    + count.words()
+                    + (said.isEmpty()
+                        ? "` is neither a number nor a count"
+                        : "` has a word that this lesson is not counted with"))
+            .help(near + help);
+    Spot spot = context.line().spot(miss.span());
+    for (String instead : fixes) {
+      String text = new CountRef(count.count(), instead, count.span()).words();
       made = made.fix(Diagnostic.Fix.of("write " + text, spot, text));
     }
     context.problems().add(made);

@@ -49,7 +49,9 @@ public record Options(
             student.limits(),
             student.counts(),
             student.sticking(),
-            student.changes()));
+            student.changes(),
+            student.words(),
+            student.language()));
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.

@@ -136,7 +136,7 @@ public final class PlaceQuery {
     Miss nothing = null;
     for (int bar : bars) {
       PlaceReading reading = reader.read(place, bar);
-      if (reading.isAmbiguous()) {
+      if (reading.isUnclear()) {
         return reading.miss();
       }
       boolean here = false;
@@ -150,7 +150,7 @@ public final class PlaceQuery {
       if (!here && reading.miss() != null) {
         outside = outside == null ? reading.miss() : outside;
       } else if (!here && nothing == null) {
-        nothing = new Miss.Nothing(place.span(), count(place), bar, null);
+        nothing = new Miss.Nothing(place.span(), count(place, bar), bar, null);
       }
     }
     boolean perBar = eachBar && (place instanceof At.One || place instanceof At.Range);
@@ -160,8 +160,8 @@ public final class PlaceQuery {
     return nothing == null ? outside : nothing;
   }
 
-  private static @Nullable Count count(At.Place place) {
-    return place instanceof At.One one ? one.count().count() : null;
+  private @Nullable Count count(At.Place place, int bar) {
+    return place instanceof At.One one ? reader.meant(one.count(), bar) : null;
   }
 
   /** The bars that a clause means, in order; all of them without one. */

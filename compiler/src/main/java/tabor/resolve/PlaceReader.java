@@ -3,10 +3,14 @@ package tabor.resolve;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import tabor.groove.Stroke;
 import tabor.rhythm.Count;
+import tabor.rhythm.Division;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 import tabor.source.Span;
@@ -45,6 +49,17 @@ final class PlaceReader {
     return new InBar(bar).count(count, false);
   }
 
+  /** A count with our own syllables, as it is told; null where the word is nobody's. */
+  @Nullable Count meant(CountRef count, int bar) {
+    List<Count> meant = SaidCounts.of(count, view.words(), view.grid(bar).meter());
+    return meant.isEmpty() ? null : meant.get(0);
+  }
+
+  /** What the lesson's own meaning of a count would have been; null where nothing speaks for it. */
+  @Nullable CountReading passedOver(CountRef count, CountReading ours, int bar) {
+    return new InBar(bar).passedOver(count, ours);
+  }
+
   /** Reads the places of one bar. */
   private final class InBar implements At.PlaceCases<PlaceReading> {
     private final int bar;
@@ -64,20 +79,74 @@ final class PlaceReader {
 
     /** The one reading of a count; readings that meet nothing count less. */
     PlaceReading count(CountRef count, boolean last) {
-      List<CountReading> readings = reader.read(count.count());
+      List<Count> meant = SaidCounts.of(count, view.words(), grid.meter());
+      if (meant.isEmpty()) {
+        return PlaceReading.missing(new Miss.Unsaid(count, bar));
+      }
+      List<CountReading> readings = readings(meant);
+      if (!adds && readings.stream().noneMatch(this::meetsTarget)) {
+        // Where our own reading meets nothing, the lesson's meaning of the same word is the only
+        // one.
+        List<CountReading> theirs =
+            readings(SaidCounts.theirs(count, view.words(), grid.meter())).stream()
+                .filter(this::meetsTarget)
+                .toList();
+        readings = theirs.isEmpty() ? readings : theirs;
+      }
       if (readings.size() > 1 && !adds) {
         List<CountReading> meeting = readings.stream().filter(this::meetsTarget).toList();
         readings =
             meeting.isEmpty() ? List.of(readings.get(last ? readings.size() - 1 : 0)) : meeting;
       }
       if (readings.isEmpty()) {
-        return PlaceReading.missing(new Miss.Outside(count.span(), count.count(), bar));
+        return PlaceReading.missing(new Miss.Outside(count.span(), meant.get(0), bar));
       }
       if (readings.size() > 1) {
         return PlaceReading.missing(new Miss.Ambiguous(count, bar, readings));
       }
       CountReading reading = readings.get(0);
       return PlaceReading.of(readings, stroke -> reader.meets(stroke, reading));
+    }
+
+    /**
+     * What a count of the lesson's own would have meant where ours won; null where that is the same
+     * place, or where nothing speaks for it.
+     */
+    @Nullable CountReading passedOver(CountRef count, CountReading ours) {
+      for (CountReading theirs : readings(SaidCounts.theirs(count, view.words(), grid.meter()))) {
+        if (!theirs.place().equals(ours.place())
+            && (adds ? isOpen(ours, theirs) : meetsTarget(theirs))) {
+          return theirs;
+        }
+      }
+      return null;
+    }
+
+    /** True if the strokes around do not settle that a beat is divided as ours is. */
+    private boolean isOpen(CountReading ours, CountReading theirs) {
+      boolean settled = false;
+      for (Stroke stroke : view.inBar(bar)) {
+        Division division = stroke.slot().division();
+        if (division.beats() == 1 && division.beat() == ours.slot().division().beat()) {
+          if (division.slots() == theirs.slot().division().slots()) {
+            return true;
+          }
+          settled |= division.slots() == ours.slot().division().slots();
+        }
+      }
+      return !settled;
+    }
+
+    /** The places that one of some counts may mean, in order of time. */
+    private List<CountReading> readings(List<Count> meant) {
+      if (meant.size() == 1) {
+        return reader.read(meant.get(0));
+      }
+      Map<Time, CountReading> places = new TreeMap<>();
+      for (Count one : meant) {
+        reader.read(one).forEach(reading -> places.putIfAbsent(reading.place(), reading));
+      }
+      return List.copyOf(places.values());
     }
 
     private boolean meetsTarget(CountReading reading) {
@@ -126,7 +195,7 @@ final class PlaceReader {
       List<CountReading> found = new ArrayList<>();
       for (int beat = view.firstBeat(bar) + 1; beat <= grid.beats(); beat++) {
         PlaceReading one = count(new CountRef(in.apply(beat), span), false);
-        if (one.isAmbiguous()) {
+        if (one.isUnclear()) {
           return one;
         }
         found.addAll(one.readings());

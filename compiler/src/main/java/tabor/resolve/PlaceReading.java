@@ -25,7 +25,8 @@ record PlaceReading(List<CountReading> readings, Predicate<Stroke> chosen, @Null
     return new PlaceReading(List.of(), stroke -> false, miss);
   }
 
-  boolean isAmbiguous() {
-    return miss instanceof Miss.Ambiguous;
+  /** True if it cannot be said in any bar before the count is written in another way. */
+  boolean isUnclear() {
+    return miss instanceof Miss.Ambiguous || miss instanceof Miss.Unsaid;
   }
 }

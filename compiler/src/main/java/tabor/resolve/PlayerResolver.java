@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.CountingWords;
-import tabor.groove.Language;
 import tabor.groove.PageWishes;
 import tabor.groove.Player;
 import tabor.kit.Kit;
@@ -26,6 +25,7 @@ import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.Shown;
 import tabor.syntax.Statement;
 import tabor.syntax.Text;
+import tabor.words.Language;
 
 /** Players as written to players. Which sections they name is not looked at: it differs weekly. */
 public final class PlayerResolver {

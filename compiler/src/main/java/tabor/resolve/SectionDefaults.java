@@ -3,8 +3,11 @@ package tabor.resolve;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.CountingWords;
 import tabor.groove.Groove;
+import tabor.groove.Lesson;
 import tabor.groove.Levels;
+import tabor.groove.Wording;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
 import tabor.kit.Limits;
@@ -12,6 +15,7 @@ import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
 import tabor.source.Spot;
+import tabor.words.Language;
 
 /**
  * What the sections of a file start from: what its header says, else what the file that uses it
@@ -25,6 +29,7 @@ import tabor.source.Spot;
  * @param shows what is printed
  * @param kit the kit
  * @param limits limits of players by name; the empty name is everybody
+ * @param wording what is counted and printed with
  */
 public record SectionDefaults(
     @Nullable Meters meters,
@@ -34,7 +39,8 @@ public record SectionDefaults(
     Levels levels,
     Shows shows,
     Kit kit,
-    Map<String, Limits> limits) {
+    Map<String, Limits> limits,
+    Wording wording) {
   /** What a file starts from that no other uses. */
   public static final SectionDefaults USUAL =
       new SectionDefaults(
@@ -45,7 +51,8 @@ public record SectionDefaults(
           Levels.DEFAULT,
           Shows.ALL,
           Kits.FIVE_PIECE,
-          Map.of());
+          Map.of(),
+          Wording.USUAL);
 
   /** Copies the map. */
   public SectionDefaults {
@@ -66,7 +73,15 @@ public record SectionDefaults(
         header.levels() == null ? levels : header.levels(),
         header.shows() == null ? shows : header.shows(),
         named != null ? named : header.kit() == null ? kit : Kits.FIVE_PIECE,
-        header.limits());
+        header.limits(),
+        wording(header.extras()));
+  }
+
+  private Wording wording(Lesson.Extras said) {
+    boolean none = said.words().equals(CountingWords.OURS);
+    CountingWords words = none ? wording.printed() : said.words();
+    Language language = said.language();
+    return new Wording(words, words, language == null ? wording.language() : language);
   }
 
   /** What is handed down to a file in use: values that mean the same in any meter. */
@@ -81,7 +96,8 @@ public record SectionDefaults(
         levels,
         shows,
         kit,
-        Map.of());
+        Map.of(),
+        wording);
   }
 
   private Meter firstMeter() {
@@ -99,7 +115,8 @@ public record SectionDefaults(
         levels,
         shows.counts(),
         shows.sticking(),
-        shows.changes());
+        shows.changes(),
+        wording);
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
@@ -113,11 +130,12 @@ public record SectionDefaults(
         && levels.equals(that.levels)
         && shows.equals(that.shows)
         && kit.equals(that.kit)
-        && limits.equals(that.limits);
+        && limits.equals(that.limits)
+        && wording.equals(that.wording);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(meters, meterIn, tempo, feel, levels, shows, kit, limits);
+    return Objects.hash(meters, meterIn, tempo, feel, levels, shows, kit, limits, wording);
   }
 }

@@ -59,7 +59,12 @@ record SectionDraft(
   static SectionDraft empty(SectionFrame frame, int bars, Map<Limb, Surface> plays) {
     return new SectionDraft(
         SectionView.of(
-            frame.meters(), frame.setting().feel(), frame.pickupBeats(), bars, List.of()),
+            frame.meters(),
+            frame.setting().feel(),
+            frame.setting().wording().read(),
+            frame.pickupBeats(),
+            bars,
+            List.of()),
         plays,
         List.of(),
         List.of(),

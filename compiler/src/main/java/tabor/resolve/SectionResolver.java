@@ -182,7 +182,8 @@ public final class SectionResolver {
                 defaults.levels(),
                 defaults.shows().counts(),
                 defaults.shows().sticking(),
-                defaults.shows().changes()));
+                defaults.shows().changes(),
+                scope.options().view().wording(defaults.wording())));
     SectionFrame frame =
         new SectionFrame(
             name,
@@ -272,7 +273,12 @@ public final class SectionResolver {
             name, title(), heading, scope, base, setting, view.pickupBeats(), null, lenient);
     SectionView own =
         SectionView.of(
-            setting.meters(), setting.feel(), view.pickupBeats(), base.bars(), base.written());
+            setting.meters(),
+            setting.feel(),
+            setting.wording().read(),
+            view.pickupBeats(),
+            base.bars(),
+            base.written());
     SectionDraft draft =
         new SectionDraft(
             own,
@@ -350,6 +356,9 @@ public final class SectionResolver {
         LineContext context = new LineContext(frame, problems, line);
         if (context.tooMuch(draft)) {
           break;
+        }
+        if (TwoReadings.mayBe(draft.view())) {
+          new TwoReadings(context, draft.view()).check(edit);
         }
         draft = edit.match(new EditLine(context, draft));
       } else if (statement instanceof PartStatement.Bars written && lanes == null) {

@@ -59,7 +59,8 @@ final class SectionSettings {
         levels,
         shows.counts(),
         shows.sticking(),
-        shows.changes());
+        shows.changes(),
+        scope.options().view().wording(scope.defaults().wording()));
   }
 
   private Kit kit(Line line, SettingStatement.On on) {

@@ -1,6 +1,7 @@
 package tabor.resolve;
 
 import java.util.List;
+import tabor.groove.CountingWords;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.rhythm.Feel;
@@ -11,6 +12,7 @@ import tabor.rhythm.Time;
 public final class SectionView {
   private final Meters meters;
   private final Feel feel;
+  private final CountingWords words;
   private final int pickupBeats;
   private final int bars;
   private final List<Stroke> strokes;
@@ -18,9 +20,16 @@ public final class SectionView {
   private int[] starts = {};
 
   private SectionView(
-      Meters meters, Feel feel, int pickupBeats, int bars, List<Stroke> strokes, BarGrid[] grids) {
+      Meters meters,
+      Feel feel,
+      CountingWords words,
+      int pickupBeats,
+      int bars,
+      List<Stroke> strokes,
+      BarGrid[] grids) {
     this.meters = meters;
     this.feel = feel;
+    this.words = words;
     this.pickupBeats = pickupBeats;
     this.bars = bars;
     this.strokes = strokes;
@@ -30,16 +39,23 @@ public final class SectionView {
   /**
    * A section of strokes.
    *
+   * @param words what is counted with besides our own syllables
    * @param pickupBeats how many beats bar 0 has; 0 where there is none
    * @param bars whole bars
    * @param strokes in the order of {@link Stroke#ORDER}; not changed afterwards
    */
-  static SectionView of(Meters meters, Feel feel, int pickupBeats, int bars, List<Stroke> strokes) {
+  static SectionView of(
+      Meters meters,
+      Feel feel,
+      CountingWords words,
+      int pickupBeats,
+      int bars,
+      List<Stroke> strokes) {
     BarGrid[] grids = new BarGrid[meters.size()];
     for (int i = 0; i < grids.length; i++) {
       grids[i] = BarGrid.of(meters.cycle().get(i));
     }
-    return new SectionView(meters, feel, pickupBeats, bars, strokes, grids);
+    return new SectionView(meters, feel, words, pickupBeats, bars, strokes, grids);
   }
 
   /** A finished section's strokes as its source names them. */
@@ -47,6 +63,7 @@ public final class SectionView {
     return of(
         groove.setting().meters(),
         groove.setting().feel(),
+        groove.setting().wording().read(),
         pickupBeats(groove),
         groove.bars(),
         groove.written());
@@ -62,16 +79,23 @@ public final class SectionView {
     return beats;
   }
 
+  /** The same section, its places read with other words. */
+  SectionView counted(CountingWords others) {
+    return others.equals(words)
+        ? this
+        : new SectionView(meters, feel, others, pickupBeats, bars, strokes, grids);
+  }
+
   /** The same section with other strokes. */
   SectionView with(List<Stroke> others) {
     return others == strokes
         ? this
-        : new SectionView(meters, feel, pickupBeats, bars, others, grids);
+        : new SectionView(meters, feel, words, pickupBeats, bars, others, grids);
   }
 
   /** The same section with another number of bars. */
   SectionView with(int otherBars, List<Stroke> others) {
-    return new SectionView(meters, feel, pickupBeats, otherBars, others, grids);
+    return new SectionView(meters, feel, words, pickupBeats, otherBars, others, grids);
   }
 
   /** All strokes in order. */
@@ -110,6 +134,11 @@ public final class SectionView {
 
   Feel feel() {
     return feel;
+  }
+
+  /** What its places are counted with besides our own syllables. */
+  public CountingWords words() {
+    return words;
   }
 
   /** The beats of a bar. */

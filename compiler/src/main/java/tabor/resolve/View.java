@@ -2,10 +2,13 @@ package tabor.resolve;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import tabor.groove.CountingWords;
 import tabor.groove.Player;
+import tabor.groove.Wording;
 import tabor.kit.Limits;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
+import tabor.words.Language;
 
 /**
  * What one student's section says over a lesson, as far as the music is worked out with it.
@@ -15,15 +18,19 @@ import tabor.rhythm.Time;
  * @param counts whether counts are printed; null for as written, as in the next two
  * @param sticking whether the sticking is printed
  * @param changes whether changes are marked
+ * @param words what is printed for counts; null for as written
+ * @param language of the fixed words of printed outputs; null for as written
  */
 public record View(
     Player.@Nullable Speed speed,
     @Nullable Limits limits,
     @Nullable Boolean counts,
     @Nullable Boolean sticking,
-    @Nullable Boolean changes) {
+    @Nullable Boolean changes,
+    @Nullable CountingWords words,
+    @Nullable Language language) {
   /** Everything as written. */
-  public static final View NONE = new View(null, null, null, null, null);
+  public static final View NONE = new View(null, null, null, null, null, null, null);
 
   /** A tempo of the lesson as this student plays it. */
   public Tempo tempo(Tempo written) {
@@ -57,6 +64,16 @@ public record View(
         changes == null ? written.changes() : changes);
   }
 
+  /** The words of a lesson, or those that this student has instead. */
+  public Wording wording(Wording written) {
+    return words == null && language == null
+        ? written
+        : new Wording(
+            written.read(),
+            words == null ? written.printed() : words,
+            language == null ? written.language() : language);
+  }
+
   // Written out: what records get by themselves is linked anew at every start, at some cost.
 
   @Override
@@ -67,11 +84,13 @@ public record View(
             && Objects.equals(limits, that.limits)
             && Objects.equals(counts, that.counts)
             && Objects.equals(sticking, that.sticking)
-            && Objects.equals(changes, that.changes));
+            && Objects.equals(changes, that.changes)
+            && Objects.equals(words, that.words)
+            && language == that.language);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(speed, limits, counts, sticking, changes);
+    return Objects.hash(speed, limits, counts, sticking, changes, words, language);
   }
 }

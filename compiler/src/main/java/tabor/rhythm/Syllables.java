@@ -43,7 +43,7 @@ public final class Syllables {
   }
 
   /** Into how many counted parts the beat falls: 4, 3, 2, or 1 where only the beat has a name. */
-  private static int parts(int slots, boolean dotted) {
+  public static int parts(int slots, boolean dotted) {
     if (dotted) {
       return slots % 3 == 0 ? 3 : slots % 4 == 0 ? 4 : slots == 2 ? 2 : 1;
     }

@@ -3,13 +3,13 @@ package tabor.syntax;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.CountingWords;
-import tabor.groove.Language;
 import tabor.groove.Level;
 import tabor.groove.PracticeLog;
 import tabor.rhythm.BeatUnit;
 import tabor.rhythm.Feel;
 import tabor.rhythm.NoteValue;
 import tabor.source.Span;
+import tabor.words.Language;
 
 /** What the header says, and what a section may say for itself. */
 public sealed interface SettingStatement extends Statement {

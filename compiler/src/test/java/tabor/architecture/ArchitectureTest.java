@@ -34,7 +34,6 @@ class ArchitectureTest {
           "tabor.groove.Level",
           "tabor.groove.Loudness",
           "tabor.groove.CountingWords$Named",
-          "tabor.groove.Language",
           "tabor.groove.PracticeLog$Unit",
           "tabor.groove.Ornament",
           "tabor.groove.Chart$Click");

@@ -250,17 +250,6 @@ class StudentsTest {
     assertThat(built(out)).containsExactly("week.ben.pdf");
   }
 
-  @Test
-  void whatThePageDoesNotFollowYetIsTold() throws IOException {
-    Files.writeString(lesson, LESSON + "\nplayer mia\n  language de\n");
-    Path out = folder.resolve("out");
-    String[] rest = {"-o", out.toString(), "--as", "pdf", "--for"};
-    assertThat(ran("build", rest[0], rest[1], rest[2], rest[3], rest[4], "mia").err())
-        .contains("for mia: what is printed does not follow these lines yet: language");
-    assertThat(ran("build", rest[0], rest[1], rest[2], rest[3], rest[4], "ben").err())
-        .doesNotContain("does not follow");
-  }
-
   private Ran builtForAll(Path out, String... more) {
     return Ran.of(
         Stream.concat(

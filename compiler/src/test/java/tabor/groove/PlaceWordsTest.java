@@ -55,7 +55,8 @@ class PlaceWordsTest {
       return;
     }
     Groove groove = sketch.done();
-    PlaceWords.of(groove, groove.strokes())
+    new PlaceWords(groove, Terms.PLAIN)
+        .of(groove.strokes())
         .filter(words -> !words.matches(".* in \\d+ bars.*"))
         .ifPresent(words -> assertThat(read(words, bars.size())).as(words).isEqualTo(there));
   }
@@ -131,7 +132,7 @@ class PlaceWordsTest {
       sketch.word(bar, 0, Limb.LEFT_HAND, "snare", "x");
     }
     Groove groove = sketch.done();
-    return PlaceWords.of(groove, groove.strokes()).orElse("too many");
+    return new PlaceWords(groove, Terms.PLAIN).of(groove.strokes()).orElse("too many");
   }
 
   @Test
@@ -159,17 +160,18 @@ class PlaceWordsTest {
   void thePickupIsNoNumber() {
     Groove pickup =
         Sketch.groove("g").pickup(1).part(Limb.LEFT_HAND, "snare", "x | x . . .").done();
-    assertThat(PlaceWords.of(pickup, pickup.strokes().subList(0, 1)))
+    assertThat(new PlaceWords(pickup, Terms.PLAIN).of(pickup.strokes().subList(0, 1)))
         .contains("on 4 in the pickup");
-    assertThat(PlaceWords.barNames(List.of(0))).isEqualTo("the pickup");
+    assertThat(new PlaceWords(pickup, Terms.PLAIN).barNames(List.of(0))).isEqualTo("the pickup");
   }
 
   /** A list that nobody would read is not made. */
   @Test
   void tooManyPlacesAreOnlyCounted() {
     Groove six = Sketch.groove("g").part(Limb.LEFT_HAND, "snare", "x.x. xx.. x..x .").done();
-    assertThat(PlaceWords.of(six, six.strokes())).contains("on 1, 1&, 2, 2e, 3 and 3a");
+    assertThat(new PlaceWords(six, Terms.PLAIN).of(six.strokes()))
+        .contains("on 1, 1&, 2, 2e, 3 and 3a");
     Groove seven = Sketch.groove("g").part(Limb.LEFT_HAND, "snare", "x.x. xx.. x..x .x..").done();
-    assertThat(PlaceWords.of(seven, seven.strokes())).isEmpty();
+    assertThat(new PlaceWords(seven, Terms.PLAIN).of(seven.strokes())).isEmpty();
   }
 }

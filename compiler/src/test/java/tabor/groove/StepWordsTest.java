@@ -52,7 +52,7 @@ class StepWordsTest {
         "R hihat: x . x .; R floor: . x . x # R ride: x . . .; R hihat: . . x .; R floor: . x . x #"
             + " right hand: to the ride on 1",
         "R hihat: x . x .; R tom1: . x . .; R floor: . . . x # R ride: x x x .; R floor: . . . x #"
-            + " right hand: from the hi-hat and first tom to the ride",
+            + " right hand: from the hi-hat and from the first tom to the ride",
         "R hihat: x x x x          # R ride: X X X X         # right hand: now on the ride,"
             + " accented",
         "R hihat: X X X X          # R ride: x x x x         # right hand: now on the ride",

@@ -49,6 +49,13 @@ class CompletionTest {
   }
 
   @Test
+  void countsInTheLessonsWords() {
+    String said = "say threes trip let\nsay twos und\n" + TWO_BARS;
+    assertThat(asked(said + "  add kick at §")).contains("2trip", "3let", "2&", "4und");
+    assertThat(asked(said + "  accent hihat at §")).contains("2und", "2&").doesNotContain("2trip");
+  }
+
+  @Test
   void theWordsOfTeachersStandWhereTheyBelong() {
     String sheet = TWO_BARS.replace("step b \"B\"\n", "sheet s \"S\" from a\n");
     assertThat(asked(sheet + "  §")).contains("each", "and", "goal", "add");

@@ -18,6 +18,12 @@ class HoverTest {
       "groove a\n  kick : x . . . | . x . . | . . x . | . . . x\nstep b \"B\"\n";
 
   @Test
+  void aCountInTheLessonsWordsSaysWhatItIs() {
+    String said = "say threes trip let\n" + FOUR;
+    assertThat(at(said + "  add kick at §2trip\n")).contains("2trip, that is 2&/3");
+  }
+
+  @Test
   void aCountSpeaksOfTheBarThatItsLineNames() {
     assertThat(at(FOUR + "  double kick at §2 in bar 2\n")).contains("2 in bar 2");
     assertThat(at(FOUR + "  double kick at §3\n")).contains("here bar 3");

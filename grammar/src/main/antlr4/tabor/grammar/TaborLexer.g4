@@ -202,6 +202,8 @@ SUM : Digits ('+' Digits)+ ;
 PERCENT : Digits ('.' Digits)? '%' ;
 ORDINAL : Digits ('st' | 'nd' | 'rd' | 'th') ;
 COUNT : Digits [ea&+]? ('.' Digits)* ('/' Digits)? ;
+// A beat and a word that the header says is counted with, such as 2trip.
+SAID : Digits [a-z\u00AA\u00B5\u00BA\u00C0-\u1FFF\u2C00-\u2DFF\u3005-\uD7FF\uF900-\uFDFF\uFE70-\uFEFC\uFF10-\uFFDC\u{10000}-\u{1EFFF}\u{20000}-\u{3FFFF}] [a-z'’\u00AA\u00B5\u00BA\u00C0-\u1FFF\u2C00-\u2DFF\u3005-\uD7FF\uF900-\uFDFF\uFE70-\uFEFC\uFF10-\uFFDC\u{10000}-\u{1EFFF}\u{20000}-\u{3FFFF}-]* ('.' Digits)* ;
 AMPERSAND : [&+] ;
 SLOT : '.' Digits ;
 COMMA : ',' ;

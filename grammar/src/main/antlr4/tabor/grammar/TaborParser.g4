@@ -271,7 +271,7 @@ barList
   | EVERY nth=ORDINAL BAR                                                     # everyNth
   ;
 
-count : digits=(WHOLE | DECIMAL | RATIO | COUNT) ;
+count : digits=(WHOLE | DECIMAL | RATIO | COUNT) | said=(SAID | ORDINAL) ;
 
 // ---- who and what
 

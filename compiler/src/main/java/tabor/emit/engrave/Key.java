@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Surface;
+import tabor.words.Words;
 
 /**
  * The key: every note head that a lesson uses, in its place on a staff, with its name, and the
@@ -21,11 +21,13 @@ import tabor.kit.Surface;
  */
 public final class Key {
   private final TextMetrics font;
+  private final Words words;
   private final double width;
   private final double size;
 
-  private Key(TextMetrics font, double width, double size) {
+  private Key(TextMetrics font, Words words, double width, double size) {
     this.font = font;
+    this.words = words;
     this.width = width;
     this.size = size;
   }
@@ -33,32 +35,33 @@ public final class Key {
   /**
    * The rows of the key of these sections; none if they hold no stroke.
    *
+   * @param words the language
    * @param width of a row at most
    * @param size of the letters
    */
   public static List<Drawing> rows(
-      List<Groove> grooves, double width, double size, TextMetrics font) {
-    return new Key(font, width, size).of(grooves);
+      List<Groove> grooves, Words words, double width, double size, TextMetrics font) {
+    return new Key(font, words, width, size).of(grooves);
   }
 
   /** The rows under one another; empty if the sections hold no stroke. */
   public static Optional<Drawing> whole(
-      List<Groove> grooves, double width, double size, TextMetrics font) {
-    List<Drawing> rows = rows(grooves, width, size, font);
+      List<Groove> grooves, Words words, double width, double size, TextMetrics font) {
+    List<Drawing> rows = rows(grooves, words, width, size, font);
     if (rows.isEmpty()) {
       return Optional.empty();
     }
     List<Mark> marks = new ArrayList<>();
-    StringBuilder words = new StringBuilder();
+    List<String> said = new ArrayList<>();
     double y = 0;
     double wide = 0;
     for (Drawing row : rows) {
       marks.addAll(Moving.down(row.marks(), y));
       y += row.height() + size * 0.4;
       wide = Math.max(wide, row.width());
-      words.append(words.isEmpty() ? "" : ", ").append(row.words());
+      said.add(row.words());
     }
-    return Optional.of(new Drawing(wide, y, "Key", words.toString(), marks));
+    return Optional.of(new Drawing(wide, y, words.text("key.title"), words.list(said), marks));
   }
 
   private record Cell(String label, List<Mark> marks, double width) {}
@@ -127,7 +130,7 @@ public final class Key {
       double foot = surface.isFoot() ? y + 1.8 : Math.min(y, 0) - 0.9;
       marks.add(new Mark.Glyph(over, -over.box().width() / 2, foot, 1));
     }
-    return cell(surface.words(), marks);
+    return cell(words.surface(surface), marks);
   }
 
   private static Mark ledger(double half, double y) {
@@ -147,14 +150,14 @@ public final class Key {
   private List<Cell> signs(Set<Ornament> ornaments, boolean ghosts, boolean accents) {
     List<Cell> cells = new ArrayList<>();
     if (accents) {
-      cells.add(cell("accent", List.of(middle("articAccentAbove", 0, 1))));
+      cells.add(cell(words.text("key.accent"), List.of(middle("articAccentAbove", 0, 1))));
     }
     if (ghosts) {
       Sign paren = Sign.of("noteheadParenthesisLeft");
       double half = Sign.of("noteheadBlack").box().width() / 2;
       cells.add(
           cell(
-              "ghost stroke",
+              words.text("key.ghost"),
               List.of(
                   middle("noteheadBlack", 0, 1),
                   new Mark.Glyph(paren, -half - 0.1 - paren.box().width(), 0, 1),
@@ -162,24 +165,10 @@ public final class Key {
     }
     for (Ornament ornament : Ornament.values()) {
       if (ornaments.contains(ornament)) {
-        cells.add(cell(words(ornament), sign(ornament)));
+        cells.add(cell(words.text("key." + ornament.word()), sign(ornament)));
       }
     }
     return cells;
-  }
-
-  private static String words(Ornament ornament) {
-    return switch (ornament) {
-      case FLAM -> "flam";
-      case DRAG -> "drag";
-      case RUFF -> "ruff";
-      case DIDDLE -> "diddle: two strokes";
-      case OPEN_ROLL -> "open roll: four strokes";
-      case ROLL -> "roll, two and two";
-      case BUZZ -> "press roll";
-      case CHOKE -> "choke: catch the cymbal";
-      case RIMSHOT -> "rimshot";
-    };
   }
 
   private static List<Mark> sign(Ornament ornament) {
@@ -306,8 +295,12 @@ public final class Key {
       x += cell.width();
     }
     marks.add(Mark.Group.of("key", labels));
-    String words = cells.stream().map(Cell::label).collect(Collectors.joining(", "));
+    String said = words.list(cells.stream().map(Cell::label).toList());
     return new Drawing(
-        Math.max(x, 1), top + base + size * 1.3, "Key", words, Moving.down(marks, top));
+        Math.max(x, 1),
+        top + base + size * 1.3,
+        words.text("key.title"),
+        said,
+        Moving.down(marks, top));
   }
 }

@@ -7,6 +7,7 @@ import tabor.groove.Stroke;
 import tabor.notation.Score;
 import tabor.notation.Voice;
 import tabor.rhythm.Meter;
+import tabor.words.Words;
 
 /**
  * A section, measured, ready to be broken into systems.
@@ -196,12 +197,15 @@ record SectionPlan(
     List<Mark> marks = Moving.by(canvas.marks, 0, top * scale, scale);
     int first = line.bars().get(0).bar().number();
     int last = line.bars().get(line.bars().size() - 1).bar().number();
-    String title = score.groove().caption() + (first == last ? ", bar " : ", bars ") + first;
+    Words words = Words.of(score.groove().setting().wording().language());
+    String caption = score.groove().caption();
     Drawing drawing =
         new Drawing(
             width,
             height,
-            first == last ? title : title + " to " + last,
+            first == last
+                ? words.text("drawing.bar", caption, first)
+                : words.text("drawing.bars", caption, first, last),
             spoken.bars(first, last),
             marks);
     return new Engraving.StaffSystem(drawing, moments, top * scale);

@@ -6,15 +6,13 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import tabor.groove.Groove;
-import tabor.groove.Level;
-import tabor.groove.Ornament;
 import tabor.groove.Stroke;
+import tabor.groove.StrokeWords;
+import tabor.groove.Terms;
 import tabor.notation.Bar;
 import tabor.notation.Score;
-import tabor.rhythm.CountNames;
-import tabor.rhythm.Division;
-import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /** A section in words, for whoever listens to the page: bar by bar, count by count. */
 final class Spoken {
@@ -29,73 +27,71 @@ final class Spoken {
   /** The whole section. */
   String all() {
     Groove groove = score.groove();
-    StringBuilder text = new StringBuilder();
-    text.append(
-        groove.isPickupOnly()
-            ? "The end of a bar"
-            : groove.bars() == 1 ? "1 bar" : groove.bars() + " bars");
-    text.append(" of ").append(groove.meters().inWords());
-    text.append(", ").append(groove.setting().tempo().words()).append('.');
-    bars(Integer.MIN_VALUE, Integer.MAX_VALUE, text);
-    return text.toString();
+    Words words = Terms.of(groove).words();
+    return words.text(
+            "spoken.section",
+            groove.isPickupOnly()
+                ? words.text("spoken.end-of-bar")
+                : words.text("some.bars", groove.bars()),
+            words.meters(groove.meters()),
+            words.tempo(groove.setting().tempo()))
+        + said(Integer.MIN_VALUE, Integer.MAX_VALUE);
   }
 
   /** The bars from one number to another. */
   String bars(int first, int last) {
-    StringBuilder text = new StringBuilder();
-    bars(first, last, text);
-    return text.toString().strip();
+    return said(first, last).strip();
   }
 
-  private void bars(int first, int last, StringBuilder text) {
+  private String said(int first, int last) {
+    Groove groove = score.groove();
+    Terms terms = Terms.of(groove);
+    Words words = terms.words();
+    StringBuilder text = new StringBuilder();
     for (Bar bar : score.printed()) {
       if (bar.number() < first || bar.number() > last) {
         continue;
       }
-      text.append(bar.isPickup() ? " Pickup: " : " Bar " + bar.number() + ": ");
-      text.append(
-          bar.repeat() ? "as the bar before" : bar(score.groove(), byBar.get(bar.number())));
-      text.append('.');
+      String said =
+          bar.repeat()
+              ? words.text("spoken.same")
+              : bar(groove, byBar.getOrDefault(bar.number(), List.of()), terms);
+      text.append(' ')
+          .append(
+              bar.isPickup()
+                  ? words.text("spoken.pickup", said)
+                  : words.text("spoken.bar", bar.number(), said));
     }
+    return text.toString();
   }
 
-  private static String bar(
-      Groove groove, @org.jspecify.annotations.Nullable List<Stroke> strokes) {
-    if (strokes == null) {
-      return "silent";
+  private static String bar(Groove groove, List<Stroke> strokes, Terms terms) {
+    Words words = terms.words();
+    if (strokes.isEmpty()) {
+      return words.text("spoken.silent");
     }
     TreeMap<Time, List<Stroke>> places = new TreeMap<>();
     for (Stroke stroke : strokes) {
       places.computeIfAbsent(stroke.at(), t -> new ArrayList<>()).add(stroke);
     }
     List<String> said = new ArrayList<>();
-    for (Map.Entry<Time, List<Stroke>> place : places.entrySet()) {
-      Stroke first = place.getValue().get(0);
-      String count = count(first, groove.meter(first.bar()));
+    for (List<Stroke> place : places.values()) {
+      Stroke first = place.get(0);
       said.add(
-          count
-              + " "
-              + place.getValue().stream().map(Spoken::stroke).collect(Collectors.joining(" and ")));
+          words.text(
+              "spoken.place",
+              terms.counts().full(first, groove.meter(first.bar())),
+              place.stream()
+                  .map(stroke -> stroke(stroke, words))
+                  .collect(Collectors.joining(words.text("spoken.and")))));
     }
-    return String.join("; ", said);
+    return String.join(words.text("spoken.next"), said);
   }
 
-  private static String count(Stroke stroke, Meter meter) {
-    Division division = stroke.slot().division();
-    boolean fits = division.beat() + division.beats() <= meter.beatCount();
-    return (fits ? CountNames.of(division, stroke.at(), meter) : CountNames.of(stroke.at(), meter))
-        .toString();
-  }
-
-  private static String stroke(Stroke stroke) {
-    StringBuilder text = new StringBuilder();
-    text.append(stroke.limb().words()).append(' ').append(stroke.surface().words());
-    if (stroke.level() != Level.PLAIN) {
-      text.append(stroke.level() == Level.GHOST ? " ghosted" : " accented");
-    }
-    for (Ornament ornament : stroke.ornaments().list()) {
-      text.append(' ').append(ornament.word().replace('-', ' '));
-    }
-    return text.toString();
+  private static String stroke(Stroke stroke, Words words) {
+    return StrokeWords.with(
+        stroke,
+        words.text("spoken.stroke", words.limb(stroke.limb()), words.surface(stroke.surface())),
+        words);
   }
 }

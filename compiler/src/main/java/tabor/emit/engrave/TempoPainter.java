@@ -8,6 +8,7 @@ import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /** Draws what stands over the first system: the title, the tempo and the swing mark. */
 public final class TempoPainter {
@@ -27,16 +28,17 @@ public final class TempoPainter {
   static void paint(Canvas canvas, Groove groove, boolean straight, double width) {
     Tempo tempo = groove.setting().tempo();
     Feel feel = groove.setting().feel();
-    String words = straight || !feel.isStraight() ? feel.words() : "";
+    Words said = Words.of(groove.setting().wording().language());
+    String words = straight || !feel.isStraight() ? said.feel(feel) : "";
     double base = -(canvas.above.reach(0, width) + 0.9);
-    List<Mark> marks = mark(tempo, words, canvas.font, 0, base);
+    List<Mark> marks = mark(tempo, words, said, canvas.font, 0, base);
     if (right(marks) > width && !words.isEmpty()) {
       // The swing has a line of its own under the tempo.
       marks = new ArrayList<>();
       List<String> lines =
           FilledText.fill(words, Rule.TEMPO_SIZE, width, Face.REGULAR, canvas.font);
       double y = base - (lines.size() - 1) * Rule.TEMPO_SIZE * LEADING;
-      marks.addAll(mark(tempo, "", canvas.font, 0, y - Rule.TEMPO_SIZE * LEADING - 0.2));
+      marks.addAll(mark(tempo, "", said, canvas.font, 0, y - Rule.TEMPO_SIZE * LEADING - 0.2));
       for (String line : lines) {
         marks.add(canvas.words(line, 0, y, Rule.TEMPO_SIZE, Mark.Align.LEFT));
         y += Rule.TEMPO_SIZE * LEADING;
@@ -73,18 +75,20 @@ public final class TempoPainter {
    * A tempo, and the swing where there is one: a small note, {@code = 92}, {@code swing eighths
    * 62%}.
    *
+   * @param said the language
    * @param x its left edge
    * @param base the base line of its text
    */
-  public static List<Mark> mark(Tempo tempo, Feel feel, TextMetrics font, double x, double base) {
-    return mark(tempo, feel.isStraight() ? "" : feel.words(), font, x, base);
+  public static List<Mark> mark(
+      Tempo tempo, Feel feel, Words said, TextMetrics font, double x, double base) {
+    return mark(tempo, feel.isStraight() ? "" : said.feel(feel), said, font, x, base);
   }
 
   private static List<Mark> mark(
-      Tempo tempo, String feel, TextMetrics font, double x, double base) {
+      Tempo tempo, String feel, Words said, TextMetrics font, double x, double base) {
     List<Mark> marks = new ArrayList<>();
     double right = note(tempo.beat(), x, base - 0.35, marks);
-    String text = "= " + tempo.perMinute().decimal() + (feel.isEmpty() ? "" : "    " + feel);
+    String text = "= " + said.decimal(tempo.perMinute()) + (feel.isEmpty() ? "" : "    " + feel);
     double size = Rule.TEMPO_SIZE;
     marks.add(
         new Mark.Words(text, right + 0.5, base, size, Mark.Align.LEFT, font.width(text, size)));

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import tabor.groove.CountLabels;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Division;
@@ -20,24 +21,31 @@ import tabor.rhythm.Time;
  */
 final class CountRows {
   private final Meter meter;
+  private final CountLabels words;
   private final List<Map<Time, String>> rows = new ArrayList<>();
 
-  private CountRows(Meter meter) {
+  private CountRows(Meter meter, CountLabels words) {
     this.meter = meter;
+    this.words = words;
   }
 
   /**
    * The rows for one bar, at least one.
    *
+   * @param words what is counted aloud
    * @param beats the beats of the bar, 0-based; fewer than the meter's in a pickup
    * @param slots where the bar's strokes stand
    * @param syllables false to count beats only
    */
   static List<Map<Time, String>> of(
-      Meter meter, List<Integer> beats, Collection<Slot> slots, boolean syllables) {
-    CountRows found = new CountRows(meter);
+      Meter meter,
+      CountLabels words,
+      List<Integer> beats,
+      Collection<Slot> slots,
+      boolean syllables) {
+    CountRows found = new CountRows(meter, words);
     Map<Time, String> first = new TreeMap<>();
-    beats.forEach(beat -> first.put(meter.beatStart(beat), Integer.toString(beat + 1)));
+    beats.forEach(beat -> first.put(meter.beatStart(beat), words.beat(beat, meter)));
     found.rows.add(first);
     if (syllables) {
       Map<Division, Map<Time, String>> divisions = new HashMap<>();
@@ -70,13 +78,17 @@ final class CountRows {
 
   /** The count without the number of its beat, which stands at the beat's start. */
   private String label(Slot slot) {
+    Time place = slot.place(meter);
+    int beat = meter.beatAt(place);
+    if (place.equals(meter.beatStart(beat))) {
+      return words.beat(beat, meter);
+    }
+    String above = words.above(slot, meter);
+    if (!above.isEmpty()) {
+      return above;
+    }
     Count count = CountNames.of(slot, meter);
-    int beat = meter.beatAt(slot.place(meter));
-    String text = count.toString();
-    String number = Integer.toString(beat + 1);
-    return text.startsWith(number) && text.length() > number.length() && count.beat() == beat + 1
-        ? text.substring(number.length())
-        : text;
+    return count.beat() == beat + 1 ? words.after(slot, meter) : count.toString();
   }
 
   private void join(Map<Time, String> labels) {
@@ -99,7 +111,9 @@ final class CountRows {
       int beat = meter.beatAt(entry.getKey());
       for (Map.Entry<Time, String> other : row.entrySet()) {
         boolean sameName = other.getValue().equals(entry.getValue());
+        boolean twice = entry.getValue().equals(labels.get(other.getKey()));
         if (sameName
+            && !twice
             && !other.getKey().equals(entry.getKey())
             && meter.beatAt(other.getKey()) == beat) {
           return false;

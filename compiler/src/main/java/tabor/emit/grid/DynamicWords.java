@@ -2,39 +2,40 @@ package tabor.emit.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
-import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /** Dynamic marks and hairpins in words: {@code p on 1 of bar 1}. */
 final class DynamicWords {
   private DynamicWords() {}
 
-  static List<String> of(Groove groove) {
-    List<String> words = new ArrayList<>();
+  static List<String> of(Groove groove, Words words) {
+    List<String> said = new ArrayList<>();
     for (Loudness.Mark mark : groove.marks()) {
-      words.add(mark.loudness().word() + " from " + place(groove, mark.bar(), mark.at()));
+      said.add(
+          words.text(
+              "dynamic.from", mark.loudness().word(), place(groove, mark.bar(), mark.at(), words)));
     }
     for (Loudness.Hairpin hairpin : groove.hairpins()) {
-      words.add(
-          (hairpin.grows() ? "crescendo" : "diminuendo")
-              + " from "
-              + place(groove, hairpin.fromBar(), hairpin.from())
-              + " to "
-              + hairpin.target().word()
-              + " at "
-              + place(groove, hairpin.toBar(), hairpin.to()));
+      said.add(
+          words.text(
+              hairpin.grows() ? "dynamic.crescendo" : "dynamic.diminuendo",
+              place(groove, hairpin.fromBar(), hairpin.from(), words),
+              hairpin.target().word(),
+              place(groove, hairpin.toBar(), hairpin.to(), words)));
     }
-    return words;
+    return said;
   }
 
-  private static String place(Groove groove, int bar, Time at) {
+  private static String place(Groove groove, int bar, Time at, Words words) {
     // A hairpin may end on the barline.
     Meter meter = groove.meter(bar);
     boolean atEnd = !at.before(meter.bar());
-    String count = atEnd ? "the end" : CountNames.of(at, meter).toString();
-    return groove.bars() == 1 && bar == 1 ? count : count + " of bar " + bar;
+    String count = atEnd ? words.text("dynamic.end") : CountLabels.of(groove).full(at, meter);
+    return groove.bars() == 1 && bar == 1 ? count : words.text("dynamic.of-bar", count, bar);
   }
 }

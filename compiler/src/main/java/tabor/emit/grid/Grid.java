@@ -13,6 +13,7 @@ import tabor.groove.Lesson;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.groove.StandIns;
+import tabor.words.Words;
 
 /**
  * The counted grid of a lesson: title, then each section with its number, what a step changed, its
@@ -23,12 +24,14 @@ public final class Grid {
   private static final int PROSE_WIDTH = 78;
 
   private final Lesson lesson;
+  private final Words words;
   private final List<String> lines = new ArrayList<>();
   private final Set<String> told = new HashSet<>();
   private Groove.@Nullable Setting known;
 
   private Grid(Lesson lesson) {
     this.lesson = lesson;
+    this.words = Words.of(lesson.setting().wording().language());
   }
 
   /** The sections of a lesson that {@code chosen} picks, in order; lines end with LF. */
@@ -58,27 +61,33 @@ public final class Grid {
         grid.chart(chart);
       }
     }
-    List<String> legend = GridSigns.legend(shown);
+    List<String> legend = GridSigns.legend(shown, grid.words);
     if (!legend.isEmpty()) {
       grid.gap();
-      grid.lines.addAll(TextWrapper.wrap("Signs: " + String.join(", ", legend), "", PROSE_WIDTH));
+      grid.lines.addAll(
+          TextWrapper.wrap(
+              grid.words.text("grid.signs", grid.words.list(legend)), "", PROSE_WIDTH));
     }
     return grid.text();
   }
 
   /** The bars of a section alone, as a hover shows them. */
   public static String bars(Groove groove) {
-    return String.join("\n", GridWriter.write(GridLayout.of(groove))) + "\n";
+    return String.join(
+            "\n", GridWriter.write(GridLayout.of(groove, Words.english()), Words.english()))
+        + "\n";
   }
 
   /** One bar of a section alone; the number is one of the section's. */
   public static String bar(Groove groove, int number) {
-    GridLayout.Sheet sheet = GridLayout.of(groove);
+    GridLayout.Sheet sheet = GridLayout.of(groove, Words.english());
     GridBar bar = sheet.bars().get(number - groove.firstBar());
     GridBar shown = new GridBar(bar.number(), false, bar.columns());
     return String.join(
             "\n",
-            GridWriter.write(new GridLayout.Sheet(sheet.parts(), sheet.sticks(), List.of(shown))))
+            GridWriter.write(
+                new GridLayout.Sheet(sheet.parts(), sheet.sticks(), List.of(shown)),
+                Words.english()))
         + "\n";
   }
 
@@ -100,7 +109,7 @@ public final class Grid {
     }
     lesson.extras().head().forEach(text -> lines.addAll(TextWrapper.wrap(text, "", PROSE_WIDTH)));
     known = lesson.setting();
-    lines.addAll(TextWrapper.wrap(SettingLine.of(lesson.setting(), null), "", PROSE_WIDTH));
+    lines.addAll(TextWrapper.wrap(SettingLine.of(lesson.setting(), null, words), "", PROSE_WIDTH));
   }
 
   private void groove(Groove groove, int number) {
@@ -108,23 +117,24 @@ public final class Grid {
     lines.add("");
     heading(number + ". ", groove);
     if (groove.isStep()) {
-      String changes = Changes.of(groove).text();
+      String changes = Changes.printed(groove).text();
       lines.addAll(
-          TextWrapper.wrap(changes.isEmpty() ? "as before" : changes, INDENT, PROSE_WIDTH));
+          TextWrapper.wrap(
+              changes.isEmpty() ? words.text("grid.as-before") : changes, INDENT, PROSE_WIDTH));
     }
-    String setting = SettingLine.of(groove.setting(), known);
+    String setting = SettingLine.of(groove.setting(), known, words);
     if (!setting.isEmpty()) {
       lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
     }
     standIns(groove);
     known = groove.setting();
     prose(groove.prose());
-    List<String> dynamics = DynamicWords.of(groove);
+    List<String> dynamics = DynamicWords.of(groove, words);
     if (!dynamics.isEmpty()) {
       lines.addAll(TextWrapper.wrap(String.join("; ", dynamics), INDENT, PROSE_WIDTH));
     }
     lines.add("");
-    lines.addAll(GridWriter.write(GridLayout.of(groove)));
+    lines.addAll(GridWriter.write(GridLayout.of(groove, words), words));
   }
 
   /** The variations of a sheet: for each its name, what changed, and its bars. */
@@ -132,18 +142,20 @@ public final class Grid {
     gap();
     lines.add("");
     heading(number + ". ", sheet);
-    lines.addAll(TextWrapper.wrap("variations of " + sheet.base().caption(), INDENT, PROSE_WIDTH));
+    lines.addAll(
+        TextWrapper.wrap(
+            words.text("grid.variations", sheet.base().caption()), INDENT, PROSE_WIDTH));
     prose(sheet.prose());
     for (Groove groove : some) {
       gap();
       heading("", groove);
-      String setting = SettingLine.of(groove.setting(), known);
+      String setting = SettingLine.of(groove.setting(), known, words);
       if (!setting.isEmpty()) {
         lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
       }
       standIns(groove);
       known = groove.setting();
-      lines.addAll(GridWriter.write(GridLayout.of(groove)));
+      lines.addAll(GridWriter.write(GridLayout.of(groove, words), words));
     }
   }
 
@@ -151,11 +163,11 @@ public final class Grid {
   private void standIns(Groove groove) {
     List<String> moved =
         StandIns.words(groove).stream()
-            .filter(words -> told.add(groove.setting().kit().name() + ": " + words))
+            .filter(one -> told.add(groove.setting().kit().name() + ": " + one))
             .toList();
     if (!moved.isEmpty()) {
-      String words = "on this kit: " + String.join(", ", moved);
-      lines.addAll(TextWrapper.wrap(words, INDENT, PROSE_WIDTH));
+      String said = words.text("grid.on-this-kit", words.list(moved));
+      lines.addAll(TextWrapper.wrap(said, INDENT, PROSE_WIDTH));
     }
   }
 
@@ -177,9 +189,9 @@ public final class Grid {
   private void chart(Chart chart) {
     gap();
     lines.add("");
-    heading("Play-along: ", chart);
+    heading(words.text("grid.play-along") + " ", chart);
     prose(chart.prose());
-    for (String item : ChartLines.of(chart)) {
+    for (String item : ChartLines.of(chart, words)) {
       lines.addAll(TextWrapper.wrap(item, INDENT, PROSE_WIDTH));
     }
   }

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import tabor.emit.grid.GridBar.Cell;
 import tabor.emit.grid.GridBar.Column;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
@@ -19,6 +20,7 @@ import tabor.kit.Surface;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /**
  * Lays a section out: which parts have a row, and which places a column.
@@ -32,6 +34,7 @@ final class GridLayout {
   private static final long MOST_REGULAR = 6;
 
   private final Groove groove;
+  private final Words words;
   private final Snap snap;
   private final List<Surface> parts;
   private final boolean handsShown;
@@ -49,8 +52,9 @@ final class GridLayout {
    */
   record Sheet(List<String> parts, List<String> sticks, List<GridBar> bars) {}
 
-  private GridLayout(Groove groove, boolean everyLimb) {
+  private GridLayout(Groove groove, Words words, boolean everyLimb) {
     this.groove = groove;
+    this.words = words;
     this.snap = Snap.of(groove);
     this.parts = parts(groove);
     this.handsShown =
@@ -73,15 +77,15 @@ final class GridLayout {
   }
 
   /** Lays out all bars. */
-  static Sheet of(Groove groove) {
-    GridLayout layout = new GridLayout(groove, false);
+  static Sheet of(Groove groove, Words words) {
+    GridLayout layout = new GridLayout(groove, words, false);
     return new Sheet(
-        layout.parts.stream().map(Surface::label).toList(), layout.stickNames(), layout.bars());
+        layout.parts.stream().map(words::label).toList(), layout.stickNames(), layout.bars());
   }
 
   /** Lays out all bars without their parts: counts, hands and feet, whatever else is shown. */
-  static Sheet limbs(Groove groove) {
-    GridLayout layout = new GridLayout(groove, true);
+  static Sheet limbs(Groove groove, Words words) {
+    GridLayout layout = new GridLayout(groove, words, true);
     List<GridBar> bars = new ArrayList<>();
     for (GridBar bar : layout.bars()) {
       List<Column> columns =
@@ -147,10 +151,10 @@ final class GridLayout {
   private List<String> stickNames() {
     List<String> names = new ArrayList<>();
     if (handsShown) {
-      names.add("hands");
+      names.add(words.text("limb.hands"));
     }
     if (feetShown) {
-      names.add("feet");
+      names.add(words.text("limb.feet"));
     }
     return names;
   }
@@ -160,7 +164,8 @@ final class GridLayout {
     Meter meter = groove.meter(number);
     List<Integer> beats = beats(number);
     List<Slot> slots = strokes.stream().map(snap::slot).toList();
-    List<Map<Time, String>> counts = CountRows.of(meter, beats, slots, countsShown);
+    List<Map<Time, String>> counts =
+        CountRows.of(meter, CountLabels.of(groove), beats, slots, countsShown);
     Map<String, Set<Time>> own = new HashMap<>();
     Set<Time> places = new TreeSet<>();
     long regular = regular(strokes);

@@ -11,6 +11,7 @@ import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
+import tabor.words.Words;
 
 /** How a stroke is shown, and the legend of the signs that are used. */
 final class GridSigns {
@@ -37,7 +38,7 @@ final class GridSigns {
   }
 
   /** The signs that these sections use, each with its meaning; empty where all is plain. */
-  static List<String> legend(List<Groove> grooves) {
+  static List<String> legend(List<Groove> grooves, Words words) {
     Set<Level> levels = EnumSet.noneOf(Level.class);
     Set<Ornament> ornaments = EnumSet.noneOf(Ornament.class);
     boolean rolls = false;
@@ -55,22 +56,22 @@ final class GridSigns {
     if (levels.isEmpty()) {
       return legend;
     }
-    legend.add("x stroke");
+    legend.add(words.text("grid.sign", "x", words.text("grid.stroke")));
     if (levels.contains(Level.ACCENT)) {
-      legend.add("X accent");
+      legend.add(words.text("grid.sign", "X", words.text("key.accent")));
     }
     if (levels.contains(Level.GHOST)) {
-      legend.add("(x) ghost");
+      legend.add(words.text("grid.sign", "(x)", words.text("grid.ghost")));
     }
     for (Ornament ornament : ornaments) {
-      legend.add(meaning(ornament));
+      legend.add(meaning(ornament, words));
     }
     if (rolls) {
-      legend.add("- the roll continues");
+      legend.add(words.text("grid.sign", "-", words.text("grid.roll-goes-on")));
     }
-    legend.add(". silent");
+    legend.add(words.text("grid.sign", ".", words.text("grid.silent")));
     if (both) {
-      legend.add("RL both hands, that of the upper row first");
+      legend.add(words.text("grid.sign", "RL", words.text("grid.both")));
     }
     return legend;
   }
@@ -89,8 +90,11 @@ final class GridSigns {
   }
 
   /** {@code x// open roll}. */
-  private static String meaning(Ornament ornament) {
-    return ornament.before() + "x" + ornament.after() + " " + ornament.words();
+  private static String meaning(Ornament ornament, Words words) {
+    return words.text(
+        "grid.sign",
+        ornament.before() + "x" + ornament.after(),
+        words.text("ornament." + ornament.word()));
   }
 
   /** True for a roll that is held beyond its own slot. */

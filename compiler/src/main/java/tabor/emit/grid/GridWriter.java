@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import tabor.emit.grid.GridBar.Cell;
 import tabor.emit.grid.GridBar.Column;
 import tabor.emit.grid.GridLayout.Sheet;
+import tabor.words.Words;
 
 /** Sets laid-out bars in lines. Widths are chosen here and nowhere else. */
 final class GridWriter {
@@ -16,6 +17,7 @@ final class GridWriter {
   private static final String REPEAT = "%  ";
 
   private final Sheet sheet;
+  private final Words words;
   private final int gutter;
   private final int room;
   private final boolean even;
@@ -31,8 +33,9 @@ final class GridWriter {
     }
   }
 
-  private GridWriter(Sheet sheet) {
+  private GridWriter(Sheet sheet, Words words) {
     this.sheet = sheet;
+    this.words = words;
     int longest = 7;
     for (List<String> names : List.of(sheet.parts(), sheet.sticks())) {
       for (String name : names) {
@@ -50,8 +53,8 @@ final class GridWriter {
   }
 
   /** The bars as lines of at most {@link #MOST_COLUMNS} columns, an empty line between systems. */
-  static List<String> write(Sheet sheet) {
-    GridWriter writer = new GridWriter(sheet);
+  static List<String> write(Sheet sheet, Words words) {
+    GridWriter writer = new GridWriter(sheet, words);
     List<Piece> line = new ArrayList<>();
     int used = 0;
     for (GridBar bar : sheet.bars()) {
@@ -73,7 +76,7 @@ final class GridWriter {
   // Widths.
 
   /** How long the longest heading can be that a line of these bars may get. */
-  private static int longestHeading(List<GridBar> bars) {
+  private int longestHeading(List<GridBar> bars) {
     int last = bars.isEmpty() ? 1 : bars.get(bars.size() - 1).number();
     int digits = Integer.toString(last).length();
     int beats =
@@ -82,8 +85,8 @@ final class GridWriter {
             .mapToInt(column -> Integer.toString(column.beat()).length())
             .max()
             .orElse(1);
-    int range = bars.size() < 2 ? 0 : "bars -".length() + 2 * digits;
-    return Math.max(range, "bar .".length() + digits + beats);
+    int range = bars.size() < 2 ? 0 : words.text("grid.bars", "", "").length() + 2 * digits;
+    return Math.max(range, words.text("grid.bar", ".").length() + digits + beats);
   }
 
   private static int before(Column column) {
@@ -230,17 +233,19 @@ final class GridWriter {
     return text.isEmpty() ? Cell.NONE : new Cell("", text.charAt(0), text.substring(1));
   }
 
-  private static String heading(List<Piece> pieces) {
+  private String heading(List<Piece> pieces) {
     Piece first = pieces.get(0);
     int number = first.bar().number();
     if (first.from() > 0) {
-      return "bar " + number + "." + first.columns().get(0).beat();
+      return words.text("grid.bar", number + "." + first.columns().get(0).beat());
     }
     int last = pieces.get(pieces.size() - 1).bar().number();
     if (number == 0) {
-      return "pickup";
+      return words.text("grid.pickup");
     }
-    return number == last ? "bar " + number : "bars " + number + "-" + last;
+    return number == last
+        ? words.text("grid.bar", Integer.toString(number))
+        : words.text("grid.bars", Integer.toString(number), Integer.toString(last));
   }
 
   private interface Chosen {

@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tabor.body.RudimentFinder;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
-import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
+import tabor.words.Words;
 
 /**
  * Who strikes: hands and feet under the counts, the rudiments that the hands play, and what was
@@ -57,7 +58,7 @@ public final class Sticking {
       lines.add(INDENT + "nothing is played");
       return;
     }
-    lines.addAll(GridWriter.write(GridLayout.limbs(groove)));
+    lines.addAll(GridWriter.write(GridLayout.limbs(groove, Words.english()), Words.english()));
     lines.addAll(rudiments(groove));
     String dealt = dealt(groove);
     if (!dealt.isEmpty()) {
@@ -135,7 +136,7 @@ public final class Sticking {
   }
 
   private static String count(Groove groove, Stroke stroke) {
-    return CountNames.of(stroke.slot(), groove.meter(stroke.bar())).toString();
+    return CountLabels.of(groove).full(stroke.slot(), groove.meter(stroke.bar()));
   }
 
   /** {@code hi-hat with the right hand, snare with both hands}. */

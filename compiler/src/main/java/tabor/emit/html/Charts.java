@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.html.PlayData.Leg;
@@ -18,6 +17,7 @@ import tabor.perform.Performer;
 import tabor.perform.RoadMap;
 import tabor.perform.Segment;
 import tabor.rhythm.Tempo;
+import tabor.words.Words;
 
 /**
  * Turns a chart into legs and into the rows that the page shows. The performance has one segment
@@ -33,19 +33,22 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private final List<Integer> takes;
   private final Figures figures;
   private final List<RoadMap.Stop> stops;
-  private final Map<Integer, String> words = new HashMap<>();
+  private final ChartWords said;
+  private final Map<Integer, String> cues = new HashMap<>();
   private final List<Leg> legs = new ArrayList<>();
   private final List<Page.Row> rows = new ArrayList<>();
   private int item;
 
-  private Charts(Performance performance, Chart chart, List<Integer> takes, Figures figures) {
+  private Charts(
+      Performance performance, Chart chart, Words words, List<Integer> takes, Figures figures) {
+    this.said = new ChartWords(words);
     this.performance = performance;
     this.takes = takes;
     this.figures = figures;
     this.stops = RoadMap.of(chart).stops();
-    for (Performance.Words said : performance.words()) {
-      String text = said.mark() ? "[" + said.text() + "]" : said.text();
-      words.merge(said.segment(), text, (a, b) -> a + " · " + b);
+    for (Performance.Words cue : performance.words()) {
+      String text = cue.mark() ? "[" + cue.text() + "]" : cue.text();
+      cues.merge(cue.segment(), text, (a, b) -> a + " · " + b);
     }
   }
 
@@ -53,19 +56,20 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   record Reading(List<Leg> legs, List<Page.Row> rows, boolean click) {}
 
   /** Reads a chart. One without a click can be given one on the page. */
-  static Reading read(Chart chart, Takes takes, Figures figures) {
+  static Reading read(Chart chart, Words words, Takes takes, Figures figures) {
     boolean clicks =
         chart.items().stream()
             .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
     Performance performance = Performer.chart(chart);
     Performance eighths = Performer.chart(clicking(chart));
-    Charts charts = new Charts(performance, chart, takes.of(performance, eighths), figures);
+    Charts charts = new Charts(performance, chart, words, takes.of(performance, eighths), figures);
     for (charts.item = 0; charts.item < charts.stops.size(); charts.item++) {
       chart.items().get(charts.item).match(charts);
     }
     RoadMap map = RoadMap.of(chart);
-    String total = RoadMap.clock(map.micros()) + ", " + ChartWords.some(map.bars(), "bar");
-    charts.rows.add(Page.Row.of("Total " + total));
+    charts.rows.add(
+        Page.Row.of(
+            words.text("web.total", RoadMap.clock(map.micros()), charts.said.bars(map.bars()))));
     return new Reading(charts.legs, charts.rows, clicks);
   }
 
@@ -97,7 +101,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   }
 
   private @Nullable Void line(Chart.Item one) {
-    String line = ChartWords.of(one);
+    String line = said.of(one);
     take(line);
     rows.add(Page.Row.of(stamp(line)));
     return null;
@@ -109,8 +113,14 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     if (stop.segments() == 0) {
       return line;
     }
-    String bar = stop.bars() > 0 ? "bar " + stop.bar() + ", " : "";
-    return line + " (" + bar + "at " + RoadMap.clock(stop.start()) + ")";
+    String clock = RoadMap.clock(stop.start());
+    return stop.bars() > 0
+        ? said.words().text("web.stamp-bar", line, stop.bar(), clock)
+        : said.words().text("web.stamp", line, clock);
+  }
+
+  private String tempo(Tempo tempo) {
+    return PageWording.tempo(tempo, said.words());
   }
 
   @Override
@@ -130,8 +140,8 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     }
     List<String> titles = one.named().stream().map(Section::caption).toList();
     List<Tempo> tempi = one.turns().stream().map(Chart.Turn::tempo).distinct().toList();
-    String tempo = tempi.stream().map(PageWording::tempo).collect(Collectors.joining(", then "));
-    return entered(titles, ChartWords.after(one), tempo);
+    String tempo = said.words().then(tempi.stream().map(this::tempo).toList());
+    return entered(titles, said.after(one), tempo);
   }
 
   @Override
@@ -142,12 +152,12 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   @Override
   public @Nullable Void trade(Chart.Trade one) {
     List<String> titles = List.of(one.turn().groove().caption());
-    return entered(titles, ChartWords.after(one), PageWording.tempo(one.turn().tempo()));
+    return entered(titles, said.after(one), tempo(one.turn().tempo()));
   }
 
   private @Nullable Void entered(List<String> titles, String amount, String tempo) {
     int first = legs.size();
-    int count = take(String.join(" · ", titles) + ", " + amount);
+    int count = take(said.words().list(List.of(String.join(" · ", titles), amount)));
     Page.Rung rung = new Page.Rung(first, legs.size() - 1, tempo, count);
     rows.add(new Page.Row(titles, stamp(amount), List.of(rung)));
     return null;
@@ -197,34 +207,33 @@ final class Charts implements Chart.Cases<@Nullable Void> {
         to++;
       }
       int first = legs.size();
-      int count = take(at, to, name + ", " + PageWording.tempo(tempo));
-      String words = PageWording.decimal(tempo.perMinute());
+      int count = take(at, to, said.words().list(List.of(name, tempo(tempo))));
+      String words = said.words().decimal(PageWording.decimal(tempo.perMinute()));
       if (to > at) {
         rungs.add(new Page.Rung(first, legs.size() - 1, words, count));
       }
       at = to;
     }
-    String to = PageWording.decimal(tempi.get(tempi.size() - 1).perMinute());
-    String line = PageWording.tempo(tempi.get(0)) + " to " + to + ", " + ChartWords.after(one);
+    String line = said.words().list(List.of(said.tempi(one), said.after(one)));
     rows.add(new Page.Row(List.of(name), stamp(line), rungs));
     return null;
   }
 
   /** Takes the segments of the line; answers how many times through they are. */
-  private int take(String said) {
+  private int take(String words) {
     int first = stops.get(item).first();
-    return take(first, first + stops.get(item).segments(), said);
+    return take(first, first + stops.get(item).segments(), words);
   }
 
   /** Those that repeat the one before become one leg. */
-  private int take(int from, int to, String said) {
+  private int take(int from, int to, String words) {
     int begin = legs.size();
     int through = 0;
     String cue = "";
     for (int i = from; i < to; i++) {
       Segment segment = performance.segments().get(i);
-      boolean fresh = words.containsKey(i);
-      cue = words.getOrDefault(i, cue);
+      boolean fresh = cues.containsKey(i);
+      cue = cues.getOrDefault(i, cue);
       boolean begins = i == from || begins(segment, performance.segments().get(i - 1));
       through += begins ? 1 : 0;
       int take = takes.get(i);
@@ -239,7 +248,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
           && last.tempo().equals(segment.tempo())) {
         legs.set(legs.size() - 1, last.again());
       } else {
-        legs.add(new Leg(take, segment.tempo(), 1, figure, said, cue, Math.max(1, through)));
+        legs.add(new Leg(take, segment.tempo(), 1, figure, words, cue, Math.max(1, through)));
       }
     }
     return Math.max(1, through);

@@ -8,6 +8,7 @@ import tabor.emit.engrave.Drawing;
 import tabor.find.Found;
 import tabor.find.Likeness;
 import tabor.kit.Limb;
+import tabor.words.Words;
 
 /** What was found in a library of lessons, with a picture of each section. */
 public final class FoundPage {
@@ -83,7 +84,7 @@ public final class FoundPage {
       facts.add(how);
     }
     facts.add(found.groove().meters().inWords());
-    facts.add(PageWording.tempo(found.groove().setting().tempo()));
+    facts.add(PageWording.tempo(found.groove().setting().tempo(), Words.english()));
     Limb hardest = found.difficulty().hardest();
     if (hardest != null) {
       facts.add("hardest limb: " + hardest.words() + ", " + found.difficulty().share() + "\u00a0%");

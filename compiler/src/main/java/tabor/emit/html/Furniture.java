@@ -9,7 +9,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tabor.kit.Limb;
+import tabor.words.Words;
 
 /** What every page has: script, style, desk and the list of keys. */
 final class Furniture {
@@ -32,43 +35,59 @@ final class Furniture {
   /** The one style sheet. */
   static final String STYLE = "\n" + resource("page.css");
 
+  private static final Pattern KEY = Pattern.compile("\\[\\[([a-z-]+)\\]\\]");
+
   private static final String DESK = resource("desk.html");
 
   /** What the keys do; the last line switches the letters and digits off. */
-  static final String KEYS =
+  private static final String KEYS =
       """
       <details class="keys">
-      <summary>Keys</summary>
+      <summary>[[title]]</summary>
       <dl>
-      <div><dt><kbd>space</kbd></dt><dd>play or stop</dd></div>
-      <div><dt><kbd>←</kbd> <kbd>→</kbd></dt><dd>the section before, the section after</dd></div>
-      <div><dt><kbd>+</kbd> <kbd>−</kbd></dt><dd>one beat per minute faster, slower</dd></div>
-      <div><dt><kbd>0</kbd></dt><dd>the written tempo</dd></div>
-      <div><dt><kbd>1</kbd> <kbd>2</kbd></dt><dd>left hand, right hand on or off</dd></div>
-      <div><dt><kbd>3</kbd> <kbd>4</kbd></dt><dd>left foot, right foot on or off</dd></div>
-      <div><dt><kbd>n</kbd> <kbd>l</kbd> <kbd>c</kbd></dt><dd>count-in, loop, click on or off</dd></div>
-      <div><dt><kbd>t</kbd></dt><dd>tap the tempo</dd></div>
-      <div><dt><kbd>f</kbd></dt><dd>big view and back</dd></div>
-      <div><dt><kbd>esc</kbd></dt><dd>leave the big view; else stop</dd></div>
+      <div><dt><kbd>[[space]]</kbd></dt><dd>[[play]]</dd></div>
+      <div><dt><kbd>←</kbd> <kbd>→</kbd></dt><dd>[[walk]]</dd></div>
+      <div><dt><kbd>+</kbd> <kbd>−</kbd></dt><dd>[[nudge]]</dd></div>
+      <div><dt><kbd>0</kbd></dt><dd>[[written]]</dd></div>
+      <div><dt><kbd>1</kbd> <kbd>2</kbd></dt><dd>[[hands]]</dd></div>
+      <div><dt><kbd>3</kbd> <kbd>4</kbd></dt><dd>[[feet]]</dd></div>
+      <div><dt><kbd>n</kbd> <kbd>l</kbd> <kbd>c</kbd></dt><dd>[[switches]]</dd></div>
+      <div><dt><kbd>t</kbd></dt><dd>[[tap]]</dd></div>
+      <div><dt><kbd>f</kbd></dt><dd>[[big]]</dd></div>
+      <div><dt><kbd>[[escape]]</kbd></dt><dd>[[leave]]</dd></div>
       </dl>
-      <p><label><input type="checkbox" id="KeysOn" checked> Letters and digits work as keys</label></p>
+      <p><label><input type="checkbox" id="KeysOn" checked> [[letters]]</label></p>
       </details>
       """;
 
   private Furniture() {}
 
   /** The player at the foot of the window; the limbs stand as the player sees them. */
-  static String desk(String icon, List<Limb> limbs) {
+  static String desk(Words words, String icon, List<Limb> limbs) {
     StringBuilder switches = new StringBuilder();
     for (Limb limb : List.of(limbs.get(1), limbs.get(0), limbs.get(3), limbs.get(2))) {
       switches
           .append("<label class=\"switch\"><input type=\"checkbox\" checked data-limb=\"")
           .append(limb.ordinal())
           .append("\"><span>")
-          .append(limb.words())
+          .append(Markup.text(words.limb(limb)))
           .append("</span></label>\n");
     }
-    return DESK.formatted(icon, switches);
+    return filled(DESK, "desk.", words)
+        .replace("[[=icon]]", icon)
+        .replace("[[=limbs]]", switches.toString());
+  }
+
+  /** What the keys do. */
+  static String keys(Words words) {
+    return filled(KEYS, "keys.", words);
+  }
+
+  /** A text with words of a language in place of their keys between double brackets. */
+  private static String filled(String text, String prefix, Words words) {
+    return KEY.matcher(text)
+        .replaceAll(
+            found -> Matcher.quoteReplacement(Markup.text(words.text(prefix + found.group(1)))));
   }
 
   /** The source expression by which a policy allows exactly this text. */

@@ -11,6 +11,7 @@ import tabor.find.LessonSummary;
 import tabor.find.Overview;
 import tabor.find.Technique;
 import tabor.rhythm.Tempo;
+import tabor.words.Words;
 
 /** A term on one page: every lesson, and what comes first when. */
 public final class OverviewPage {
@@ -104,8 +105,10 @@ public final class OverviewPage {
     if (slowest != null && fastest != null) {
       facts.add(
           slowest.equals(fastest)
-              ? PageWording.tempo(slowest)
-              : PageWording.tempo(slowest) + " to " + PageWording.tempo(fastest));
+              ? PageWording.tempo(slowest, Words.english())
+              : PageWording.tempo(slowest, Words.english())
+                  + " to "
+                  + PageWording.tempo(fastest, Words.english()));
     }
     LessonSummary.Hardest hardest = lesson.hardest();
     if (hardest != null) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tabor.words.Language;
 
 /**
  * A lesson's page, before it is written. All texts are raw; drawings are markup.
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param head for whom the page is: the name, what is other than written, texts; empty for nobody
  *     in particular
  * @param caution the line above the first section; empty to leave it out
+ * @param language of its fixed words
  * @param data what the script plays; its parts are those of the blocks
  */
 public record Page(
@@ -27,6 +29,7 @@ public record Page(
     List<Block> blocks,
     List<String> head,
     String caution,
+    Language language,
     PlayData data) {
   /** Copies the lists. */
   public Page {
@@ -55,6 +58,7 @@ public record Page(
         named,
         head,
         caution,
+        language,
         new PlayData(data.takes(), data.figures(), parts));
   }
 

@@ -15,8 +15,10 @@ import tabor.emit.html.PlayData.Leg;
 import tabor.emit.html.PlayData.Part;
 import tabor.emit.html.PlayData.Take;
 import tabor.emit.html.PlayData.Tick;
+import tabor.kit.Limb;
 import tabor.rhythm.Time;
 import tabor.timbre.Timbres;
+import tabor.words.Words;
 
 /**
  * Writes what the script plays as JSON that may stand in a page: every {@code <}, {@code >}, {@code
@@ -32,12 +34,15 @@ final class PageJson {
 
   private final Map<String, Integer> sounds = new LinkedHashMap<>();
 
-  private PageJson() {
+  private final Words words;
+
+  private PageJson(Words words) {
+    this.words = words;
     json.setHtmlSafe(true);
   }
 
-  static String of(PlayData data) {
-    PageJson writer = new PageJson();
+  static String of(PlayData data, Words words) {
+    PageJson writer = new PageJson(words);
     try {
       writer.data(data);
       writer.json.close();
@@ -51,7 +56,14 @@ final class PageJson {
     for (Take take : data.takes()) {
       take.blows().forEach(blow -> sounds.putIfAbsent(blow.sound(), sounds.size()));
     }
-    json.beginObject();
+    json.beginObject().name("words").beginObject();
+    for (Map.Entry<String, String> word : words.starting("script.").entrySet()) {
+      json.name(word.getKey()).value(word.getValue());
+    }
+    for (Limb limb : Limb.values()) {
+      json.name(Words.word(limb)).value(words.limb(limb));
+    }
+    json.endObject();
     Set<String> heard = new LinkedHashSet<>(List.of(Timbres.CLICK_STRONG, Timbres.CLICK));
     heard.addAll(sounds.keySet());
     json.name("timbres").jsonValue(Timbres.json(heard));
@@ -158,7 +170,7 @@ final class PageJson {
       json.beginObject().name("take").value(leg.take());
       json.name("whole").jsonValue(number(leg.tempo().secondsPerWhole()));
       json.name("tempo").jsonValue(PageWording.decimal(leg.tempo().perMinute(), 3));
-      json.name("unit").value(PageWording.unit(leg.tempo().beat(), true));
+      json.name("unit").value(PageWording.units(leg.tempo().beat(), words));
       json.name("times").value(leg.times()).name("figure").value(leg.figure());
       json.name("words").value(Markup.clean(leg.words()));
       json.name("through").value(leg.through());

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tabor.emit.html.PlayData.Leg;
+import tabor.groove.Caution;
 import tabor.groove.Changes;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
@@ -12,10 +13,12 @@ import tabor.groove.Lesson;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /** From a lesson to its page. */
 public final class PageMaker {
   private final Pictures pictures;
+  private final Words words;
   private final boolean changes;
   private final Map<Groove, Page.Figure> figures = new LinkedHashMap<>();
   private final List<Groove> shown = new ArrayList<>();
@@ -23,8 +26,9 @@ public final class PageMaker {
   private final Takes takes = new Takes();
   private final List<PlayData.Part> parts = new ArrayList<>();
 
-  private PageMaker(Pictures pictures, boolean changes) {
+  private PageMaker(Pictures pictures, Words words, boolean changes) {
     this.pictures = pictures;
+    this.words = words;
     this.changes = changes;
   }
 
@@ -37,7 +41,9 @@ public final class PageMaker {
    * @param caution the line above the first section; empty to leave it out
    */
   public static Page of(Lesson lesson, Pictures pictures, boolean changes, String caution) {
-    return new PageMaker(pictures, changes).page(lesson, caution);
+    Words words = Words.of(lesson.setting().wording().language());
+    String said = caution.equals(Caution.WORDS) ? Caution.in(words) : caution;
+    return new PageMaker(pictures, words, changes).page(lesson, said);
   }
 
   private Page page(Lesson lesson, String caution) {
@@ -59,11 +65,12 @@ public final class PageMaker {
     return new Page(
         lesson.title(),
         lesson.by(),
-        PageWording.facts(lesson.setting()),
+        PageWording.facts(lesson.setting(), words),
         pictures.key(List.copyOf(shown)),
         blocks,
         lesson.extras().head(),
         caution,
+        words.language(),
         new PlayData(takes.list(), List.copyOf(figures.values()), parts));
   }
 
@@ -99,15 +106,15 @@ public final class PageMaker {
         number,
         groove.name(),
         title,
-        changes ? Changes.of(pictures.printed(groove)).words() : List.of(),
-        PageWording.facts(groove.setting(), head),
+        changes ? Changes.printed(pictures.printed(groove)).words() : List.of(),
+        PageWording.facts(groove.setting(), head, words),
         groove.prose(),
         figure(groove));
   }
 
   private Page.Block practice(Chart chart) {
     others.clear();
-    Charts.Reading reading = Charts.read(chart, takes, g -> figure(g).number());
+    Charts.Reading reading = Charts.read(chart, words, takes, g -> figure(g).number());
     String title = chart.caption();
     parts.add(
         new PlayData.Part(

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Drawing;
 import tabor.kit.Limb;
+import tabor.words.Words;
 
 /**
  * Writes a page as one HTML file. Its Content-Security-Policy allows exactly the one script and the
@@ -25,11 +26,15 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   private final StringBuilder out = new StringBuilder(1 << 17);
   private final SymbolTable symbols = new SymbolTable();
 
-  private PageWriter() {}
+  private final Words words;
+
+  private PageWriter(Words words) {
+    this.words = words;
+  }
 
   /** The text of the file, lines ending in a line feed, to be stored as UTF-8. */
   public static String write(Page page) {
-    PageWriter writer = new PageWriter();
+    PageWriter writer = new PageWriter(Words.of(page.language()));
     writer.page(page);
     return writer.out.toString();
   }
@@ -40,7 +45,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
    * twice.
    */
   public static PagePlayerParts players(Page page) {
-    return new PageWriter().pieces(page.namedForPlayers());
+    return new PageWriter(Words.of(page.language())).pieces(page.namedForPlayers());
   }
 
   private PagePlayerParts pieces(Page page) {
@@ -53,8 +58,8 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
       articles.add(out.toString());
     }
     out.setLength(0);
-    out.append(Furniture.desk(PLAY_ICON, List.of(Limb.values())));
-    script(page.data());
+    out.append(Furniture.desk(words, PLAY_ICON, List.of(Limb.values())));
+    script(page.data(), words);
     return new PagePlayerParts(Furniture.STYLE, shapes, articles, out.toString());
   }
 
@@ -70,9 +75,13 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
     facts(page.facts());
     List<String> head = page.head();
-    out.append("<p class=\"given\">Name <span>");
-    out.append(head.isEmpty() ? "" : foreign(head.get(0)));
-    out.append("</span> Date <span></span></p>\n</header>\n");
+    out.append("<p class=\"given\">")
+        .append(Markup.text(words.text("page.name")))
+        .append(" <span>")
+        .append(head.isEmpty() ? "" : foreign(head.get(0)))
+        .append("</span> ")
+        .append(Markup.text(words.text("page.date")))
+        .append(" <span></span></p>\n</header>\n");
     for (int i = 0; i < head.size(); i++) {
       if (i == 0) {
         element("p", "reader", head.get(0));
@@ -86,17 +95,17 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     key(page.key());
     out.append("<main>\n");
     page.blocks().forEach(block -> block.match(this));
-    out.append("</main>\n<footer>\n").append(Furniture.KEYS).append("</footer>\n</div>\n");
+    out.append("</main>\n<footer>\n").append(Furniture.keys(words)).append("</footer>\n</div>\n");
     if (!page.blocks().isEmpty()) {
-      out.append(Furniture.desk(PLAY_ICON, List.of(Limb.values())));
+      out.append(Furniture.desk(words, PLAY_ICON, List.of(Limb.values())));
     }
-    script(page.data());
+    script(page.data(), words);
     out.append("</body>\n</html>\n");
   }
 
-  private void script(PlayData data) {
+  private void script(PlayData data, Words words) {
     out.append("<script type=\"application/json\" id=\"Data\">")
-        .append(PageJson.of(data))
+        .append(PageJson.of(data, words))
         .append("</script>\n<script>")
         .append(Furniture.SCRIPT)
         .append("</script>\n");
@@ -123,7 +132,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   }
 
   private void head(String title) {
-    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+    out.append("<!DOCTYPE html>\n<html lang=\"")
+        .append(words.language().word())
+        .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
         .append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ")
         .append("script-src '")
         .append(Furniture.hash(Furniture.SCRIPT))
@@ -146,10 +157,12 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     out.append("<p class=\"number\" aria-hidden=\"true\">").append(block.number()).append("</p>\n");
     heading(block.part(), block.number() + ". ", block.title());
     if (!block.changed().isEmpty()) {
-      out.append("<ul class=\"news\" aria-label=\"What changed\">\n");
+      out.append("<ul class=\"news\" aria-label=\"")
+          .append(Markup.text(words.text("web.changed")))
+          .append("\">\n");
       block
           .changed()
-          .forEach(words -> out.append("<li>").append(Markup.text(words)).append("</li>\n"));
+          .forEach(said -> out.append("<li>").append(Markup.text(said)).append("</li>\n"));
       out.append("</ul>\n");
     }
     facts(block.facts());
@@ -200,7 +213,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
         .append(part)
         .append("\">")
         .append(PLAY_ICON)
-        .append("<span class=\"word\">Play</span></button>\n");
+        .append("<span class=\"word\">")
+        .append(Markup.text(words.text("desk.play")))
+        .append("</span></button>\n");
   }
 
   private void row(int part, Page.Row row) {
@@ -237,7 +252,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
       out.append("</div>\n<div class=\"drawn narrow\">");
       narrow.systems().forEach(row -> drawing(row.drawing()));
     }
-    out.append("</div>\n<ol class=\"unseen\" aria-label=\"The notation in words\">\n");
+    out.append("</div>\n<ol class=\"unseen\" aria-label=\"")
+        .append(Markup.text(words.text("web.in-words")))
+        .append("\">\n");
     figure.bars().forEach(bar -> out.append("<li>").append(Markup.text(bar)).append("</li>\n"));
     out.append("</ol>\n</figure>\n");
   }
@@ -253,7 +270,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     if (wide == null) {
       return;
     }
-    out.append("<details class=\"key\" id=\"Key\" open>\n<summary>The notes</summary>\n");
+    out.append("<details class=\"key\" id=\"Key\" open>\n<summary>")
+        .append(Markup.text(words.text("web.the-notes")))
+        .append("</summary>\n");
     out.append(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
     drawing(wide);
     if (narrow != null) {
@@ -266,8 +285,8 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
 
   private void facts(List<String> facts) {
     if (!facts.isEmpty()) {
-      String words = facts.stream().map(Markup::text).collect(Collectors.joining(" · "));
-      out.append("<p class=\"facts\">").append(words).append("</p>\n");
+      String said = facts.stream().map(Markup::text).collect(Collectors.joining(" · "));
+      out.append("<p class=\"facts\">").append(said).append("</p>\n");
     }
   }
 

@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import tabor.groove.CountLabels;
 import tabor.groove.Groove;
-import tabor.groove.Level;
-import tabor.groove.Ornament;
 import tabor.groove.Stroke;
+import tabor.groove.StrokeWords;
+import tabor.groove.Terms;
 import tabor.rhythm.Count;
-import tabor.rhythm.CountNames;
-import tabor.rhythm.Division;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /**
  * The notation in words, a line for each bar, for whoever listens to the page: each count as it is
@@ -36,74 +36,72 @@ final class SpokenBars {
           .computeIfAbsent(stroke.at(), t -> new ArrayList<>())
           .add(stroke);
     }
+    Terms terms = Terms.of(groove);
+    Words words = terms.words();
     List<String> lines = new ArrayList<>();
     String before = "";
     for (var bar : bars.entrySet()) {
-      String words =
-          bar(groove.meter(bar.getKey()), bar.getValue(), !groove.page().blankSticking());
-      String name = bar.getKey() == 0 ? "Pickup" : "Bar " + bar.getKey();
-      boolean same = bar.getKey() > 1 && words.equals(before);
-      lines.add(name + ": " + (same ? "as the bar before." : words));
-      before = words;
+      String said =
+          bar(groove.meter(bar.getKey()), bar.getValue(), terms, !groove.page().blankSticking());
+      boolean same = bar.getKey() > 1 && said.equals(before);
+      String shown = same ? words.text("spoken.same") : said;
+      lines.add(
+          bar.getKey() == 0
+              ? words.text("spoken.pickup", shown)
+              : words.text("spoken.bar", bar.getKey(), shown));
+      before = said;
     }
     return lines;
   }
 
   /** Which hand strikes is not said where a student is to find it. */
-  private static String bar(Meter meter, Map<Time, List<Stroke>> places, boolean hands) {
+  private static String bar(
+      Meter meter, Map<Time, List<Stroke>> places, Terms terms, boolean hands) {
+    Words words = terms.words();
     if (places.isEmpty()) {
-      return "silent.";
+      return words.text("spoken.silent");
     }
     return places.values().stream()
-            .map(
-                strokes ->
-                    said(count(strokes.get(0), meter))
-                        + ", "
-                        + strokes.stream()
-                            .map(stroke -> stroke(stroke, hands))
-                            .collect(Collectors.joining(" and ")))
-            .collect(Collectors.joining("; "))
-        + ".";
-  }
-
-  private static Count count(Stroke stroke, Meter meter) {
-    Division division = stroke.slot().division();
-    boolean fits = division.beat() + division.beats() <= meter.beatCount();
-    return fits ? CountNames.of(division, stroke.at(), meter) : CountNames.of(stroke.at(), meter);
+        .map(
+            strokes ->
+                words.text(
+                    "spoken.count",
+                    said(strokes.get(0), meter, terms),
+                    strokes.stream()
+                        .map(stroke -> stroke(stroke, words, hands))
+                        .collect(Collectors.joining(words.text("spoken.and")))))
+        .collect(Collectors.joining(words.text("spoken.next")));
   }
 
   /** {@code 2 and}; a place without a syllable of its own {@code 2, place 3 of 5}. */
-  static String said(Count count) {
-    StringBuilder text = new StringBuilder().append(count.beat());
-    switch (count.syllable()) {
-      case NONE -> {}
-      case E -> text.append(" e");
-      case AND -> text.append(" and");
-      case A -> text.append(" a");
+  private static String said(Stroke stroke, Meter meter, Terms terms) {
+    CountLabels labels = terms.counts();
+    Words words = terms.words();
+    Count count = labels.of(stroke, meter);
+    String syllable = labels.syllable(stroke, meter);
+    String text = labels.number(stroke, meter);
+    if (!syllable.isEmpty()) {
+      text =
+          words.text(
+              "spoken.syllable", text, syllable.equals("&") ? words.text("count.and") : syllable);
     }
     for (int place : count.places()) {
-      text.append(", place ").append(place);
-      if (count.division() > 0) {
-        text.append(" of ").append(count.division());
-      }
+      text =
+          count.division() > 0
+              ? words.text("spoken.place-of", text, place, count.division())
+              : words.text("spoken.slot", text, place);
     }
-    return text.toString();
+    return text;
   }
 
-  private static String stroke(Stroke stroke, boolean hands) {
-    StringBuilder text = new StringBuilder();
-    switch (stroke.limb()) {
-      case RIGHT_HAND -> text.append(hands ? "right " : "");
-      case LEFT_HAND -> text.append(hands ? "left " : "");
-      case RIGHT_FOOT, LEFT_FOOT -> {}
-    }
-    text.append(stroke.surface().words());
-    if (stroke.level() != Level.PLAIN) {
-      text.append(stroke.level() == Level.GHOST ? " ghosted" : " accented");
-    }
-    for (Ornament ornament : stroke.ornaments().list()) {
-      text.append(' ').append(ornament.word().replace('-', ' '));
-    }
-    return text.toString();
+  private static String stroke(Stroke stroke, Words words, boolean hands) {
+    String surface = words.surface(stroke.surface());
+    String struck =
+        switch (stroke.limb()) {
+          case RIGHT_HAND -> hands ? words.text("spoken.right", surface) : surface;
+          case LEFT_HAND -> hands ? words.text("spoken.left", surface) : surface;
+          case RIGHT_FOOT, LEFT_FOOT -> surface;
+        };
+    return StrokeWords.with(stroke, struck, words);
   }
 }

@@ -149,7 +149,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   }
 
   private static String clickWords(Chart.SetClick click) {
-    return "click" + ChartWords.of(click).substring("Click".length());
+    return "click" + ChartWords.ENGLISH.of(click).substring("Click".length());
   }
 
   /** A play by bars or by the clock is written with as many repeats as it begins. */
@@ -158,7 +158,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
     Chart.Amount amount = item.amount();
     boolean counted = amount.times() > 0;
     if (!counted || !item.extras().equals(Chart.Extras.NONE)) {
-      words(XmlCharacters.line(ChartWords.after(item)));
+      words(XmlCharacters.line(ChartWords.ENGLISH.after(item)));
     }
     List<List<Chart.Turn>> rows =
         item.each() ? item.turns().stream().map(List::of).toList() : List.of(item.turns());
@@ -189,7 +189,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
       last.set(row.size() - 1, new Chart.Turn(filled, turn.tempo(), turn.feel()));
     }
     if (held) {
-      words(ChartWords.of(later.get(0)));
+      words(ChartWords.ENGLISH.of(later.get(0)));
     }
     holding = held;
     rows(last, 1);
@@ -221,7 +221,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
    */
   @Override
   public Long trade(Chart.Trade item) {
-    words(XmlCharacters.line("Trade " + ChartWords.after(item)));
+    words(XmlCharacters.line("Trade " + ChartWords.ENGLISH.after(item)));
     Chart.Turn turn = item.turn();
     int own = turn.groove().bars();
     long rounds = bars / (2L * item.bars());
@@ -267,20 +267,20 @@ final class ChartMeasures implements Chart.Cases<Long> {
   /** A hold after this line is said at its beginning where its last time is not written apart. */
   private void hold() {
     if (holds()) {
-      words(ChartWords.of(later.get(0)));
+      words(ChartWords.ENGLISH.of(later.get(0)));
     }
   }
 
   @Override
   public Long pause(Chart.Pause item) {
-    words(ChartWords.of(item));
+    words(ChartWords.ENGLISH.of(item));
     before = null;
     return 0L;
   }
 
   @Override
   public Long ramp(Chart.Ramp item) {
-    words(ChartWords.of(item));
+    words(ChartWords.ENGLISH.of(item));
     beginning = item.from();
     return 0L;
   }
@@ -299,7 +299,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   @Override
   public Long cue(Chart.Cue item) {
-    words(XmlCharacters.of(ChartWords.of(item)));
+    words(XmlCharacters.of(ChartWords.ENGLISH.of(item)));
     return 0L;
   }
 
@@ -313,7 +313,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   public Long climb(Chart.Climb item) {
     boolean plain = item.seconds() == null && item.extras().equals(Chart.Extras.NONE);
     if (!plain) {
-      words(XmlCharacters.line(ChartWords.after(item)));
+      words(XmlCharacters.line(ChartWords.ENGLISH.after(item)));
     }
     List<Tempo> tempi = item.tempi();
     for (int i = 0; i < tempi.size(); i++) {

@@ -2,6 +2,7 @@ package tabor.emit.pdf;
 
 import java.util.List;
 import tabor.emit.engrave.Mark;
+import tabor.words.Language;
 
 /**
  * A handout, laid out: what stands where on which page.
@@ -9,11 +10,17 @@ import tabor.emit.engrave.Mark;
  * @param paper its size
  * @param title the document's title
  * @param by the author; empty for none
+ * @param language of its fixed words
  * @param sheets the pages
  * @param bookmarks the outline, in order
  */
 public record Handout(
-    Paper paper, String title, String by, List<Sheet> sheets, List<Bookmark> bookmarks) {
+    Paper paper,
+    String title,
+    String by,
+    Language language,
+    List<Sheet> sheets,
+    List<Bookmark> bookmarks) {
   /** Copies the lists. */
   public Handout {
     sheets = List.copyOf(sheets);

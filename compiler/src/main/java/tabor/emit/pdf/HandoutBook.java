@@ -11,6 +11,7 @@ import tabor.emit.engrave.TextMetrics;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.PracticeLog;
+import tabor.words.Words;
 
 /**
  * Several lessons as one document: a first page with the contents and the key of all of them, then
@@ -88,7 +89,8 @@ public final class HandoutBook {
     if (end != null) {
       sheets.addAll(front.sheets(end, starts.get(parts.size()), all));
     }
-    return new Handout(look.paper(), font.showable(title()), by(), sheets, bookmarks);
+    return new Handout(
+        look.paper(), font.showable(title()), by(), front.words().language(), sheets, bookmarks);
   }
 
   /** The page, from 0, that each part starts on, and the one after the last. */
@@ -128,7 +130,7 @@ public final class HandoutBook {
   private Pager contents(HandoutMaker front, List<String> texts, List<Integer> starts) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(front.nameAndDate());
-    String head = cover.isBlank() ? "Contents" : cover;
+    String head = cover.isBlank() ? front.words().text("page.contents") : cover;
     blocks.add(type.text(head, size * 2.6, width, size * 0.6, true, Face.BOLD));
     if (!by().isEmpty()) {
       blocks.add(type.text(by(), size * 1.1, width, size * 0.6, true));
@@ -174,7 +176,8 @@ public final class HandoutBook {
     }
     Pager pager = front.pager();
     pager.section(
-        new WrittenOn(type, size).log(longest, goals.stream().distinct().toList(), width));
+        new WrittenOn(type, Words.of(lessons.get(0).setting().wording().language()), size)
+            .log(longest, goals.stream().distinct().toList(), width));
     return pager.done();
   }
 }

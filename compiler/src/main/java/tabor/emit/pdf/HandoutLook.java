@@ -1,9 +1,11 @@
 package tabor.emit.pdf;
 
 import java.util.List;
+import java.util.function.Function;
 import tabor.groove.Caution;
 import tabor.groove.Lesson;
 import tabor.groove.PageWishes;
+import tabor.words.Words;
 
 /**
  * How a handout is printed.
@@ -12,7 +14,8 @@ import tabor.groove.PageWishes;
  * @param large true for notes and letters to be read from a music stand a metre away
  * @param clean true for an examiner's copy: no counts, no stickings, no marks or words of change
  * @param caution what stands at the foot of every page; empty for nothing
- * @param note what stands under the title, such as for whom the page is; empty for nothing
+ * @param note what stands under the title in the language of the page, such as for whom the page
+ *     is; empty for nothing
  * @param columns narrow sections side by side at most, 1 to 3; 0 for as many as fit well
  * @param sections what single sections ask for
  * @param reader whose page it is
@@ -22,12 +25,17 @@ public record HandoutLook(
     boolean large,
     boolean clean,
     String caution,
-    String note,
+    Function<Words, String> note,
     int columns,
     SectionWishes sections,
     Reader reader) {
-  /** The usual caution. */
+  /** Stands for the usual caution, in the language of the page. */
   public static final String CAUTION = Caution.WORDS;
+
+  /** What stands at the foot of every page, in its language. */
+  String caution(Words words) {
+    return caution.equals(CAUTION) ? Caution.in(words) : caution;
+  }
 
   /** A4, ordinary size, everything shown. */
   public static final HandoutLook PLAIN = new HandoutLook(Paper.A4, false, false, CAUTION);
@@ -41,11 +49,11 @@ public record HandoutLook(
 
   /** No note, and sections laid out as looks best. */
   public HandoutLook(Paper paper, boolean large, boolean clean, String caution) {
-    this(paper, large, clean, caution, "", 0, SectionWishes.NONE, Reader.NONE);
+    this(paper, large, clean, caution, words -> "", 0, SectionWishes.NONE, Reader.NONE);
   }
 
   /** The same with a note under the title. */
-  public HandoutLook withNote(String text) {
+  public HandoutLook withNote(Function<Words, String> text) {
     return new HandoutLook(paper, large, clean, caution, text, columns, sections, reader);
   }
 

@@ -17,6 +17,7 @@ import tabor.groove.Lesson;
 import tabor.groove.PracticeLog;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
+import tabor.words.Words;
 
 /**
  * Lays a lesson out as a handout: a line for name and date, title and author, the tempo, the key,
@@ -47,6 +48,8 @@ public final class HandoutMaker {
 
   private final WrittenOn written;
 
+  private final Words words;
+
   private HandoutMaker(Lesson lesson, HandoutLook look, TextMetrics font) {
     this.lesson = lesson;
     this.look = look;
@@ -55,13 +58,19 @@ public final class HandoutMaker {
     this.size = look.large() ? 16 : 10.5;
     this.space = look.large() ? 8.2 : 4.9;
     this.width = look.paper().width() - 2 * SIDE;
-    this.written = new WrittenOn(type, size);
+    this.words = Words.of(lesson.setting().wording().language());
+    this.written = new WrittenOn(type, words, size);
     this.sections = new SectionBlocks(lesson, look, font, size, space, width);
   }
 
   /** The handout of a lesson. */
   public static Handout make(Lesson lesson, HandoutLook look, TextMetrics font) {
     return new HandoutMaker(lesson, look.of(lesson), font).run();
+  }
+
+  /** The language of its fixed words. */
+  Words words() {
+    return words;
   }
 
   private Handout run() {
@@ -75,7 +84,13 @@ public final class HandoutMaker {
     pager.done();
     List<Handout.Sheet> sheets = sheets(pager, 0, pager.pages().size());
     String by = lesson.by() == null ? "" : font.showable(lesson.by());
-    return new Handout(look.paper(), font.showable(lesson.title()), by, sheets, pager.bookmarks());
+    return new Handout(
+        look.paper(),
+        font.showable(lesson.title()),
+        by,
+        words.language(),
+        sheets,
+        pager.bookmarks());
   }
 
   /** Several lessons as one document, laid out by {@link HandoutBook}. */
@@ -179,7 +194,8 @@ public final class HandoutMaker {
     }
     double base = size * 1.6;
     List<Mark> tempo =
-        TempoPainter.mark(lesson.setting().tempo(), lesson.setting().feel(), font, 0, base / space);
+        TempoPainter.mark(
+            lesson.setting().tempo(), lesson.setting().feel(), words, font, 0, base / space);
     blocks.add(new Block(Moving.by(tempo, 0, 0, space), base + size * 0.5, gap, true));
     return blocks;
   }
@@ -189,7 +205,7 @@ public final class HandoutMaker {
     List<Block> blocks = new ArrayList<>();
     double small = space * 0.82;
     double letters = size * 0.82 / small;
-    for (Drawing row : Key.rows(grooves, width / small, letters, font)) {
+    for (Drawing row : Key.rows(grooves, words, width / small, letters, font)) {
       List<Mark> marks = Moving.by(row.marks(), 0, 0, small);
       blocks.add(new Block(marks, row.height() * small, size * 0.4, false));
     }
@@ -204,14 +220,14 @@ public final class HandoutMaker {
     double x = 0;
     double gap = size * 0.6;
     double room = width * 0.62;
-    x = ruled(marks, "Name", x, room, base);
+    x = ruled(marks, words.text("page.name"), x, room, base);
     if (!look.reader().name().isBlank()) {
-      double from = type.width("Name", size) + size;
+      double from = type.width(words.text("page.name"), size) + size;
       String name =
           FilledText.clip(look.reader().name(), size * 1.15, room - from, Face.BOLD, font);
       marks.add(type.line(name, from, base, size * 1.15, Mark.Align.LEFT, Face.BOLD));
     }
-    ruled(marks, "Date", x + gap * 2, width, base);
+    ruled(marks, words.text("page.date"), x + gap * 2, width, base);
     return new Block(marks, base + 4, size * 1.2, true);
   }
 
@@ -228,10 +244,11 @@ public final class HandoutMaker {
 
   /** For whom the page is, if that is not everybody. */
   private String note() {
-    if (!look.note().isBlank()) {
-      return look.note();
+    String note = look.note().apply(words);
+    if (!note.isBlank()) {
+      return note;
     }
-    return lesson.setting().kit().leftHanded() ? "For a left-handed player." : "";
+    return lesson.setting().kit().leftHanded() ? words.text("page.left-handed") : "";
   }
 
   // ---- sheets ----
@@ -297,7 +314,7 @@ public final class HandoutMaker {
     blocks.set(0, blocks.get(0).marked(List.of(chart.caption())));
     blocks.addAll(written.of(chart, look.reader().teacher(), width));
     sections.prose(chart.prose(), width, blocks);
-    blocks.addAll(new PracticeTable(type, size * 0.92, width).of(chart));
+    blocks.addAll(new PracticeTable(type, words, size * 0.92, width).of(chart));
     double high = blocks.stream().mapToDouble(block -> block.height() + block.after()).sum();
     if (high < page) {
       blocks.replaceAll(Block::kept);
@@ -313,9 +330,8 @@ public final class HandoutMaker {
   }
 
   private List<String> caution() {
-    return look.caution().isBlank()
-        ? List.of()
-        : type.wrap(look.caution(), footSize(), width, Face.REGULAR);
+    String caution = look.caution(words);
+    return caution.isBlank() ? List.of() : type.wrap(caution, footSize(), width, Face.REGULAR);
   }
 
   private void foot(List<Mark> marks, int page, int pages, List<String> caution) {

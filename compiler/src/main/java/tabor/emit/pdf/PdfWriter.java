@@ -40,7 +40,7 @@ public final class PdfWriter {
       if (!handout.by().isEmpty()) {
         document.getDocumentInformation().setAuthor(handout.by());
       }
-      document.getDocumentCatalog().setLanguage("en");
+      document.getDocumentCatalog().setLanguage(handout.language().word());
       PDViewerPreferences preferences =
           new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
       preferences.setDisplayDocTitle(true);

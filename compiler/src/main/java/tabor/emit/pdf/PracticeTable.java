@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
@@ -13,10 +12,10 @@ import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.RehearsalMark;
 import tabor.emit.engrave.Sign;
 import tabor.groove.Chart;
-import tabor.groove.Section;
 import tabor.perform.ChartWords;
 import tabor.perform.RoadMap;
 import tabor.rhythm.Tempo;
+import tabor.words.Words;
 
 /**
  * A chart as a table: mark, what is played, how often, bars, tempo, cue, the running number of its
@@ -30,7 +29,7 @@ final class PracticeTable {
   private static final double LEADING = 1.3;
 
   private static final List<String> HEADS =
-      List.of("", "What", "How much", "Bars", "Tempo", "Cue", "Bar", "Start");
+      List.of("what", "how-much", "bars", "tempo", "cue", "bar", "start");
 
   /** Columns of running text, the others being as narrow as they can. */
   private static final Map<Integer, Double> WIDE = Map.of(1, 0.3, 2, 0.28, 4, 0.19, 5, 0.23);
@@ -41,11 +40,18 @@ final class PracticeTable {
   private record Row(List<String> cells, Chart.@Nullable Climb climb, boolean holds) {}
 
   private final TextSetter type;
+  private final Words words;
+  private final ChartWords said;
+  private final List<String> heads;
   private final double size;
   private final double width;
 
-  PracticeTable(TextSetter type, double size, double width) {
+  PracticeTable(TextSetter type, Words words, double size, double width) {
     this.type = type;
+    this.words = words;
+    this.said = new ChartWords(words);
+    this.heads = new ArrayList<>(List.of(""));
+    HEADS.forEach(head -> heads.add(words.text("road-map." + head)));
     this.size = size;
     this.width = width;
   }
@@ -53,18 +59,17 @@ final class PracticeTable {
   List<Block> of(Chart chart) {
     RoadMap map = RoadMap.of(chart);
     List<Row> rows = rows(map);
-    double[] left = new double[HEADS.size()];
+    double[] left = new double[heads.size()];
     double[] wide = columns(rows, left);
     List<Block> blocks = new ArrayList<>();
-    blocks.add(row(new Row(HEADS, null, false), left, wide, Face.BOLD, true));
+    blocks.add(row(new Row(heads, null, false), left, wide, Face.BOLD, true));
     for (Row row : rows) {
       blocks.add(row(row, left, wide, Face.REGULAR, row.climb() != null));
       if (row.climb() != null) {
         blocks.addAll(climb(row.climb()));
       }
     }
-    String total =
-        "Total " + RoadMap.clock(map.micros()) + ", " + ChartWords.some(map.bars(), "bar") + ".";
+    String total = words.text("road-map.total", RoadMap.clock(map.micros()), said.bars(map.bars()));
     int last = blocks.size() - 1;
     blocks.set(last, blocks.get(last).followedBy(size * 0.5));
     blocks.add(type.text(total, size, width, size * 0.3, false, Face.BOLD));
@@ -72,7 +77,7 @@ final class PracticeTable {
   }
 
   /** Marks and cues stand in the row of what they are said for. */
-  private static List<Row> rows(RoadMap map) {
+  private List<Row> rows(RoadMap map) {
     List<Row> rows = new ArrayList<>();
     List<String> marks = new ArrayList<>();
     List<String> cues = new ArrayList<>();
@@ -80,7 +85,7 @@ final class PracticeTable {
       if (stop.item() instanceof Chart.Mark mark) {
         marks.add(mark.text());
       } else if (stop.item() instanceof Chart.Cue cue) {
-        cues.add(ChartWords.of(cue));
+        cues.add(said.of(cue));
       } else {
         boolean waits = stop.segments() == 0;
         rows.add(
@@ -100,19 +105,19 @@ final class PracticeTable {
     return rows;
   }
 
-  private static Row row(RoadMap.Stop stop, String mark, String cue) {
+  private Row row(RoadMap.Stop stop, String mark, String cue) {
     Chart.Item item = stop.item();
-    String what = ChartWords.of(item);
+    String what = said.of(item);
     String much = "";
     if (item instanceof Chart.Play play) {
-      what = play.named().stream().map(Section::caption).collect(Collectors.joining(", then "));
-      much = ChartWords.after(play);
+      what = said.names(play);
+      much = said.after(play);
     } else if (item instanceof Chart.Trade trade) {
       what = trade.turn().groove().caption();
-      much = "Trade " + ChartWords.after(trade);
+      much = words.text("road-map.trade", said.after(trade));
     } else if (item instanceof Chart.Climb climb) {
       what = climb.groove().caption();
-      much = ChartWords.after(climb);
+      much = said.after(climb);
     }
     boolean passes = stop.segments() > 0;
     List<String> cells =
@@ -121,7 +126,7 @@ final class PracticeTable {
             what,
             much,
             stop.bars() > 0 ? String.valueOf(stop.bars()) : "",
-            stop.tempo(),
+            stop.tempo(words),
             cue,
             stop.bars() > 0 ? String.valueOf(stop.bar()) : "",
             passes ? RoadMap.clock(stop.start()) : "");
@@ -132,7 +137,7 @@ final class PracticeTable {
   /** Where the columns stand and how wide they are; 0 for one in which nothing stands. */
   private double[] columns(List<Row> rows, double[] left) {
     double gap = size * 0.8;
-    double[] wide = new double[HEADS.size()];
+    double[] wide = new double[heads.size()];
     double rest = width;
     double shares = 0;
     for (int i = 0; i < wide.length; i++) {
@@ -147,7 +152,7 @@ final class PracticeTable {
         rest -= gap;
         continue;
       }
-      wide[i] = type.width(HEADS.get(i), size, Face.BOLD);
+      wide[i] = type.width(heads.get(i), size, Face.BOLD);
       for (Row row : rows) {
         String text = row.cells().get(i);
         boolean mark = i == 0 && !text.isEmpty();
@@ -225,15 +230,17 @@ final class PracticeTable {
 
   private List<Block> climb(Chart.Climb item) {
     List<Block> blocks = new ArrayList<>();
-    String unit = item.tempi().get(0).beatWords();
-    String hint = "Tick what went well (" + unit + "s per minute).";
+    String hint = words.text("road-map.tick", words.beats(item.tempi().get(0).beat()));
     blocks.add(type.text(hint, size * 0.9, width, size * 0.5, true));
     List<Tempo> tempi = item.tempi();
     if (tempi.size() > MOST) {
       tempi = tempi.subList(0, MOST);
     }
     double widest =
-        tempi.stream().mapToDouble(t -> type.width(t.perMinute().decimal(), size)).max().orElse(0);
+        tempi.stream()
+            .mapToDouble(t -> type.width(words.decimal(t.perMinute()), size))
+            .max()
+            .orElse(0);
     double cell = Math.max(size * 3.2, widest + size * 1.2);
     int columns = Math.max(1, (int) (width / cell));
     for (int start = 0; start < tempi.size(); start += columns) {
@@ -241,8 +248,8 @@ final class PracticeTable {
       blocks.add(boxes(tempi.subList(start, end), cell, end == tempi.size()));
     }
     if (tempi.size() < item.tempi().size()) {
-      String last = item.tempi().get(item.tempi().size() - 1).perMinute().decimal();
-      blocks.add(type.text("… and so on to " + last + ".", size, width, size * 0.3, false));
+      String last = words.decimal(item.tempi().get(item.tempi().size() - 1).perMinute());
+      blocks.add(type.text(words.text("road-map.so-on", last), size, width, size * 0.3, false));
     }
     return blocks;
   }
@@ -254,7 +261,7 @@ final class PracticeTable {
     double line = Math.max(0.6, size * 0.06);
     for (int i = 0; i < tempi.size(); i++) {
       double middle = (i + 0.5) * cell;
-      String text = tempi.get(i).perMinute().decimal();
+      String text = words.decimal(tempi.get(i).perMinute());
       marks.add(type.line(text, middle, size, size, Mark.Align.MIDDLE));
       Box box = new Box(middle - side / 2, size * 1.4, middle + side / 2, size * 1.4 + side);
       marks.add(

@@ -21,6 +21,7 @@ import tabor.groove.Lesson;
 import tabor.groove.PageNotes;
 import tabor.notation.Score;
 import tabor.notation.Speller;
+import tabor.words.Words;
 
 /**
  * The grooves and steps of a handout as blocks: wide ones under each other, system by system,
@@ -39,6 +40,7 @@ final class SectionBlocks {
   private final TextMetrics font;
   private final TextSetter type;
   private final WrittenOn written;
+  private final Words words;
   private final double size;
   private final double space;
   private final double width;
@@ -63,7 +65,8 @@ final class SectionBlocks {
     this.look = look;
     this.font = font;
     this.type = new TextSetter(font);
-    this.written = new WrittenOn(type, size);
+    this.words = Words.of(head.wording().language());
+    this.written = new WrittenOn(type, words, size);
     this.size = size;
     this.space = space;
     this.width = width;
@@ -113,7 +116,7 @@ final class SectionBlocks {
   private Piece piece(Groove whole, int number) {
     PageNotes page = whole.page();
     Groove groove = BlankParts.of(whole, page.blankParts());
-    Changes changes = look.clean() ? Changes.NONE : Changes.of(groove);
+    Changes changes = look.clean() ? Changes.NONE : Changes.printed(groove);
     Look full =
         new Look(width / space, true, true, true, false, false)
             .withTempo(groove.setting(), head)
@@ -206,7 +209,7 @@ final class SectionBlocks {
     List<Block> blocks =
         new ArrayList<>(heading(Integer.toString(piece.number()), piece.groove().caption(), room));
     if (!piece.changes().words().isEmpty()) {
-      String changed = "Changed: " + piece.changes().text();
+      String changed = words.text("page.changed", piece.changes().text());
       blocks.add(type.text(changed, size * 0.92, room, size * 0.2, true, Face.ITALIC));
     }
     blocks.addAll(written.of(piece.groove(), look.reader().teacher(), room));

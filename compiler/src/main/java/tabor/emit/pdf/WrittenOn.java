@@ -10,6 +10,7 @@ import tabor.emit.engrave.Moving;
 import tabor.groove.Lesson;
 import tabor.groove.PracticeLog;
 import tabor.groove.Section;
+import tabor.words.Words;
 
 /** What a page has to be ticked and filled in, and what it says to the teacher. */
 final class WrittenOn {
@@ -20,10 +21,12 @@ final class WrittenOn {
   private static final int MOST = 8;
 
   private final TextSetter type;
+  private final Words words;
   private final double size;
 
-  WrittenOn(TextSetter type, double size) {
+  WrittenOn(TextSetter type, Words words, double size) {
     this.type = type;
+    this.words = words;
     this.size = size;
   }
 
@@ -57,8 +60,8 @@ final class WrittenOn {
       if (text.isBlank()) {
         continue;
       }
-      String words = "For the teacher: " + text;
-      Block set = type.text(words, size * 0.9, room - indent, size * 0.5, true, Face.ITALIC);
+      String said = words.text("page.for-teacher", text);
+      Block set = type.text(said, size * 0.9, room - indent, size * 0.5, true, Face.ITALIC);
       List<Mark> marks = new ArrayList<>();
       marks.add(Mark.Line.rule(size * 0.3, 0, size * 0.3, set.height(), size * 0.18));
       marks.addAll(Moving.by(set.marks(), indent, 0, 1));
@@ -86,21 +89,22 @@ final class WrittenOn {
     List<Double> lefts = new ArrayList<>();
     List<String> heads = new ArrayList<>();
     double x = 0;
-    x = column(lefts, heads, x, weeks ? "Week" : "Day", first);
-    x = column(lefts, heads, x, "Minutes", minutes);
+    x = column(lefts, heads, x, words.text(weeks ? "log.week" : "log.day"), first);
+    x = column(lefts, heads, x, words.text("log.minutes"), minutes);
     for (int i = 0; i < columns; i++) {
-      String goal = numbered ? "Tempo, goal " + (i + 1) : "Tempo: " + goals.get(i);
+      String goal =
+          numbered ? words.text("log.tempo-of-goal", i + 1) : words.text("log.tempo", goals.get(i));
       x = column(lefts, heads, x, goal, share);
     }
-    column(lefts, heads, x, "How it went", how);
+    column(lefts, heads, x, words.text("log.how"), how);
     lefts.add(width);
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block(List.of(), 0.1, size * 0.6, true));
-    String title = weeks ? "Practice log by week" : "Practice log";
+    String title = words.text(weeks ? "log.by-week" : "log.title");
     blocks.add(type.text(title, size * 1.25, width, size * 0.5, true, Face.BOLD));
     if (numbered) {
       for (int i = 0; i < goals.size(); i++) {
-        String line = "Goal " + (i + 1) + ": " + goals.get(i);
+        String line = words.text("log.goal", i + 1, goals.get(i));
         blocks.add(type.text(line, size * 0.92, width, size * 0.2, true));
       }
     }

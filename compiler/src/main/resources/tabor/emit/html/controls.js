@@ -3,7 +3,7 @@
  * a label change under the pressed pointer forgets the click.
  */
 const Controls = (() => {
-  const { one, all, byId, say } = Ui;
+  const { one, all, byId, say, phrase } = Ui;
 
   /** @param act the page's actions */
   function wire(act, data, articles) {
@@ -62,19 +62,19 @@ const Controls = (() => {
     });
   }
 
-  function announced(id, words, change) {
+  function announced(id, key, change) {
     byId(id).addEventListener("change", () => {
       change(byId(id).checked);
-      say(words + (byId(id).checked ? " on" : " off"));
+      say(phrase(byId(id).checked ? "on" : "off", phrase(key)));
     });
   }
 
   function switches(act) {
-    announced("Loop", "Loop", (on) => Player.set("loop", on));
-    announced("CountIn", "Count-in", (on) => Player.set("countIn", on));
-    announced("Follow", "Following", (on) => Bead.follow(on));
-    announced("Alone", "Click alone", (on) => Player.set("alone", on));
-    announced("Click", "Click", () => {
+    announced("Loop", "loop", (on) => Player.set("loop", on));
+    announced("CountIn", "count-in", (on) => Player.set("countIn", on));
+    announced("Follow", "following", (on) => Bead.follow(on));
+    announced("Alone", "click-alone", (on) => Player.set("alone", on));
+    announced("Click", "click-switch", () => {
       act.touchClick();
       act.setClick();
     });
@@ -82,7 +82,7 @@ const Controls = (() => {
       act.touchClick();
       byId("Click").checked = true;
       act.setClick();
-      say("Click " + byId("ClickAs").selectedOptions[0].textContent);
+      say(phrase("click", byId("ClickAs").selectedOptions[0].textContent));
     });
     all("[data-limb]").forEach((box) => {
       box.addEventListener("change", () => act.setLimb(Number(box.dataset.limb), box.checked));
@@ -110,7 +110,7 @@ const Controls = (() => {
         say(words);
       });
     });
-    announced("Climb", "Speed trainer", (on) => {
+    announced("Climb", "trainer", (on) => {
       if (on && !byId("Loop").checked) {
         act.flip("Loop");
       }

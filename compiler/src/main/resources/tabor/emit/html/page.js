@@ -3,8 +3,8 @@
  * the page itself; remembers nothing and asks nobody.
  */
 const Page = (() => {
-  const LIMBS = ["right hand", "left hand", "right foot", "left foot"];
-  const { one, all, byId, text, value, attribute, say } = Ui;
+  const LIMBS = ["right-hand", "left-hand", "right-foot", "left-foot"];
+  const { one, all, byId, text, value, attribute, say, phrase } = Ui;
   const data = JSON.parse(byId("Data").textContent);
   const articles = all("[data-part]");
   const calm = matchMedia("(prefers-reduced-motion: reduce)");
@@ -24,7 +24,7 @@ const Page = (() => {
     const { plan, takes } = Practice.programme(index, part, data);
     if (plan.turns === 0) {
       Player.halt();
-      say("There is nothing to play in this section.", true);
+      say(phrase("nothing"), true);
       return;
     }
     Player.play(index, plan, takes, leg, Practice.speeds(plan.legs[leg].tempo));
@@ -33,7 +33,7 @@ const Page = (() => {
   function stop() {
     if (Player.running()) {
       Player.halt();
-      say("Stopped");
+      say(phrase("stopped"));
     }
   }
 
@@ -63,7 +63,7 @@ const Page = (() => {
   function setTempo(tempo) {
     if (tempo > 0) {
       setRate(tempo / leg().tempo);
-      say("Tempo " + speed());
+      say(phrase("tempo", speed()));
     } else {
       show();
     }
@@ -79,7 +79,7 @@ const Page = (() => {
     if (tempo > 0) {
       setTempo(Math.round(tempo));
     } else {
-      say("Tap on in time");
+      say(phrase("tap-on"));
     }
   }
 
@@ -89,7 +89,7 @@ const Page = (() => {
     const run = Player.running();
     const legs = data.parts[chosen].legs;
     const index = run && run.index === chosen && run.legNow !== undefined ? run.legNow : 0;
-    return legs[Math.min(index, legs.length - 1)] || { tempo: 90, unit: "quarters" };
+    return legs[Math.min(index, legs.length - 1)] || { tempo: 90, unit: "" };
   }
 
   function speed() {
@@ -131,10 +131,10 @@ const Page = (() => {
     value(byId("Jump"), String(chosen));
     const percent = Math.round(Player.rate() * 100) + " %";
     value(byId("Bpm"), String(speed()));
-    attribute(byId("Bpm"), "aria-label", "tempo, " + leg().unit + " per minute");
-    text(byId("Unit"), leg().unit + " per minute · " + percent);
+    attribute(byId("Bpm"), "aria-label", phrase("tempo-label", leg().unit));
+    text(byId("Unit"), phrase("per-minute", leg().unit, percent));
     value(byId("Tempo"), String(Math.round(Player.rate() * 100)));
-    attribute(byId("Tempo"), "aria-valuetext", percent + " of the written tempo");
+    attribute(byId("Tempo"), "aria-valuetext", phrase("of-written", percent));
     const tempo = Player.rate() === 1 ? "" : "&tempo=" + speed();
     attribute(byId("Link"), "href", "#" + encodeURIComponent(part.name) + tempo);
     LIMBS.forEach((words, limb) => {
@@ -144,7 +144,7 @@ const Page = (() => {
 
   function label(button, on) {
     button.classList.toggle("on", on);
-    text(one(".word", button), on ? "Stop" : "Play");
+    text(one(".word", button), phrase(on ? "stop" : "play"));
   }
 
   /** Something began or ended. */
@@ -159,7 +159,7 @@ const Page = (() => {
   }
 
   function started(run) {
-    say("Playing " + data.parts[run.index].title);
+    say(phrase("playing", data.parts[run.index].title));
     requestAnimationFrame(() => follow(run));
   }
 
@@ -228,7 +228,7 @@ const Page = (() => {
     }
     rung.classList.add("current");
     attribute(rung, "aria-current", "step");
-    text(one(".done", rung), ", " + (turn.leg.through + turn.time) + " of " + rung.dataset.count);
+    text(one(".done", rung), phrase("of", turn.leg.through + turn.time, rung.dataset.count));
     if (rung.closest("#Ladder")) {
       rung.scrollIntoView({ block: "nearest", inline: "nearest" });
     }
@@ -245,7 +245,7 @@ const Page = (() => {
   function setLimb(limb, on) {
     Player.set("limbs", Player.settings.limbs.map((was, i) => (i === limb ? on : was)));
     one(`[data-limb="${limb}"]`).checked = on;
-    say(LIMBS[limb] + (on ? " on" : " off"));
+    say(phrase(on ? "on" : "off", phrase(LIMBS[limb])));
   }
 
   function setClick() {
@@ -261,14 +261,14 @@ const Page = (() => {
   /** The part before or after, or any; it plays on there if something was playing. */
   function go(index) {
     if (index < 0 || index >= data.parts.length) {
-      say(index < 0 ? "This is the first section" : "This is the last section");
+      say(phrase(index < 0 ? "first" : "last"));
       return;
     }
     if (Player.running()) {
       play(index);
     } else {
       choose(index);
-      say(`${index + 1} of ${data.parts.length}: ${data.parts[index].title}`);
+      say(phrase("number-of", index + 1, data.parts.length, data.parts[index].title));
     }
     const behavior = calm.matches ? "auto" : "smooth";
     articles[index].scrollIntoView({ block: "start", behavior });
@@ -276,7 +276,7 @@ const Page = (() => {
 
   function big(on = !BigView.isOn()) {
     BigView.set(on);
-    say(on ? "Big view; Escape leaves it" : "Page view");
+    say(phrase(on ? "big" : "small"));
   }
 
   /** Escape: out of the drawer, out of the big view, else stop. */
@@ -321,7 +321,7 @@ const Page = (() => {
     play, toggle, again, stop, setRate, setTempo, nudge, tap, setLimb, setClick, flip, go, big, leave, drawer,
     written: () => {
       setRate(1);
-      say("Written tempo, " + speed());
+      say(phrase("written", speed()));
     },
     walk: (by) => go(chosen + by),
     flipLimb: (limb) => setLimb(limb, !Player.settings.limbs[limb]),
@@ -331,7 +331,7 @@ const Page = (() => {
   };
 
   if (data.parts.length > 0) {
-    Player.hook({ changed, started, said: say, sped: () => { show(); say("Tempo " + speed()); } });
+    Player.hook({ changed, started, said: say, sped: () => { show(); say(phrase("tempo", speed())); } });
     Controls.wire(actions, data, articles);
     if (small.matches && byId("Key")) {
       byId("Key").open = false;

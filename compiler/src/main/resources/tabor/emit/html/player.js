@@ -49,11 +49,11 @@ const Player = (() => {
     }
     if (context.state !== "running") {
       interrupted = true;
-      hooks.said("The sound was interrupted. It goes on as soon as the system lets it.", true);
+      hooks.said(Ui.phrase("interrupted"), true);
       wake();
     } else if (interrupted) {
       interrupted = false;
-      hooks.said("The sound goes on.");
+      hooks.said(Ui.phrase("goes-on"));
     }
   }
 
@@ -84,7 +84,7 @@ const Player = (() => {
     try {
       opened = open();
     } catch {
-      fail("This browser makes no sound in pages. Try another one, or the sound files.");
+      fail(Ui.phrase("no-sound"));
       return;
     }
     mine.cursor = new Timeline.Cursor(plan, leg, counts);
@@ -102,8 +102,8 @@ const Player = (() => {
 
   function refusal(error) {
     return error.message === "late"
-      ? "The browser holds the sound back. Press Play once more; if that does not help, look whether this page is muted."
-      : "The browser refuses to play: " + error.message;
+      ? Ui.phrase("held-back")
+      : Ui.phrase("refuses", error.message);
   }
 
   /** The sounds of the first moments; the others are made while these sound. */
@@ -216,7 +216,7 @@ const Player = (() => {
   /** Comes to its end by itself; the last cymbal rings out. */
   function finish() {
     end();
-    hooks.said("Finished");
+    hooks.said(Ui.phrase("finished"));
     rest(100);
   }
 

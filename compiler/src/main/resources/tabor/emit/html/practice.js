@@ -47,7 +47,7 @@ const Practice = (() => {
       chosen.set(index, [from, to]);
     }
     showBars(index, part);
-    return chosen.get(index) ? `Bars ${from} to ${to}` : "All bars";
+    return chosen.get(index) ? Ui.phrase("bars", from, to) : Ui.phrase("all-bars");
   }
 
   /** What is played of a part: `{ plan, takes }`. */
@@ -79,7 +79,7 @@ const Practice = (() => {
     }
     const [from, to, by, times] = ["ClimbFrom", "ClimbTo", "ClimbBy", "ClimbTimes"].map((id) => byId(id).valueAsNumber);
     if (!(from > 0 && to > 0 && by > 0 && times >= 1)) {
-      Ui.say("The speed trainer needs four numbers above nought; it is off.", true);
+      Ui.say(Ui.phrase("numbers"), true);
       byId("Climb").checked = false;
       return null;
     }

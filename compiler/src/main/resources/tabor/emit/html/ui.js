@@ -43,5 +43,13 @@ const Ui = (() => {
     }
   }
 
-  return { one, all, byId, text, value, attribute, say };
+  const script = byId("Data");
+  const words = script ? JSON.parse(script.textContent).words : {};
+
+  /** A phrase in the language of the page; {0}, {1} … stand for what goes into it. */
+  function phrase(key, ...parts) {
+    return words[key].replace(/\{(\d)\}/g, (_, i) => parts[i]);
+  }
+
+  return { one, all, byId, text, value, attribute, say, phrase };
 })();

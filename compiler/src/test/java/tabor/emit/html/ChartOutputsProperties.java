@@ -30,6 +30,7 @@ import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.testing.Sketch;
+import tabor.words.Words;
 
 /** Charts of all practice lines, at random: every output plays them at the same times. */
 class ChartOutputsProperties {
@@ -181,7 +182,7 @@ class ChartOutputsProperties {
       return;
     }
     Takes takes = new Takes();
-    Charts.Reading reading = Charts.read(chart, takes, groove -> 0);
+    Charts.Reading reading = Charts.read(chart, Words.english(), takes, groove -> 0);
     List<Double> page = new ArrayList<>();
     double at = 0;
     for (PlayData.Leg leg : reading.legs()) {

@@ -112,7 +112,8 @@ class CellsTest {
 
   @Test
   void theNoteStandsUnderTheTitle() {
-    Handout handout = handout(1, HandoutLook.PLAIN.withNote("At 80 %, for a left-hander."));
+    Handout handout =
+        handout(1, HandoutLook.PLAIN.withNote(words -> "At 80 %, for a left-hander."));
     assertThat(handout.sheets().get(0).marks().toString()).contains("At 80 %, for a left-hander.");
   }
 

@@ -32,6 +32,7 @@ import tabor.kit.Limb;
 import tabor.notation.Speller;
 import tabor.resolve.Options;
 import tabor.testing.Sketch;
+import tabor.words.Language;
 
 /** The handout as its reader finds it: text read back, paths measured, pages counted. */
 class HandoutTest {
@@ -207,7 +208,8 @@ class HandoutTest {
     List<Mark> marks = Moving.by(engraving.whole().marks(), 50, 60, scale);
     byte[] pdf =
         PdfWriter.write(
-            new Handout(Paper.A4, "t", "", List.of(new Handout.Sheet(marks)), List.of()));
+            new Handout(
+                Paper.A4, "t", "", Language.EN, List.of(new Handout.Sheet(marks)), List.of()));
     List<List<Double>> printed;
     try (PDDocument document = Loader.loadPDF(pdf)) {
       DrawnPaths paths = DrawnPaths.of(document.getPage(0));

@@ -1,4 +1,4 @@
-package tabor.groove;
+package tabor.words;
 
 import java.util.Locale;
 import java.util.Optional;

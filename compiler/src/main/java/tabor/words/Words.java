@@ -1,0 +1,293 @@
+package tabor.words;
+
+import java.math.BigDecimal;
+import java.text.MessageFormat;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import tabor.kit.Limb;
+import tabor.kit.Surface;
+import tabor.kit.SurfaceFacts.HiHat;
+import tabor.rhythm.Feel;
+import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
+import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
+
+/** The fixed words of printed outputs in one language. */
+public final class Words {
+  private static final Map<Language, Words> ALL = all();
+
+  /** From here on patterns find their parts in digits. */
+  private static final int DIGITS = 5;
+
+  private final Language language;
+  private final Map<String, MessageFormat> formats = new ConcurrentHashMap<>();
+
+  /** Loaded when somebody asks: reading a lesson does not. */
+  private volatile ResourceBundle bundle;
+
+  @SuppressWarnings("NullAway.Init")
+  private Words(Language language) {
+    this.language = language;
+  }
+
+  private static Map<Language, Words> all() {
+    Map<Language, Words> all = new EnumMap<>(Language.class);
+    for (Language language : Language.values()) {
+      all.put(language, new Words(language));
+    }
+    return all;
+  }
+
+  /** How a surface is spoken of. */
+  public enum Form {
+    /** As the subject of a sentence: {@code the snare}. */
+    THE,
+    /** Where something goes: {@code to the snare}. */
+    TO,
+    /** Where something was: {@code from the snare}. */
+    FROM,
+    /** Where something is played: {@code on the snare}. */
+    ON
+  }
+
+  /** The words of a language. */
+  public static Words of(Language language) {
+    return java.util.Objects.requireNonNull(ALL.get(language));
+  }
+
+  /** English, the language of everything that is not printed. */
+  public static Words english() {
+    return of(Language.EN);
+  }
+
+  /** Which language it is. */
+  public Language language() {
+    return language;
+  }
+
+  /**
+   * A phrase.
+   *
+   * <p>In patterns {@code {5}} to {@code {9}} are the parts 0 to 4 in plain digits: within a choice
+   * of plural forms there is no other way to write a number without marks between its thousands.
+   *
+   * @param key of the bundles; what a language lacks is English
+   * @param parts what goes into the places of its pattern: numbers for plural forms, texts
+   * @throws MissingResourceException for a key that there is not
+   */
+  public String text(String key, Object... parts) {
+    if (parts.length == 0) {
+      return pattern(key);
+    }
+    Object[] all = new Object[DIGITS + parts.length];
+    for (int i = 0; i < parts.length; i++) {
+      all[i] = parts[i];
+      all[DIGITS + i] = String.valueOf(parts[i]);
+    }
+    return format(key).format(all);
+  }
+
+  /** {@link MessageFormat} keeps notes while it works. */
+  private MessageFormat format(String key) {
+    return (MessageFormat)
+        formats.computeIfAbsent(key, k -> new MessageFormat(pattern(k), language.locale())).clone();
+  }
+
+  private String pattern(String key) {
+    return bundle().getString(key);
+  }
+
+  private ResourceBundle bundle() {
+    ResourceBundle found = bundle;
+    if (found == null) {
+      found = load(language);
+      bundle = found;
+    }
+    return found;
+  }
+
+  /** English is the bundle without a language, from which the others take what they lack. */
+  private static ResourceBundle load(Language language) {
+    return ResourceBundle.getBundle(
+        "tabor.words.words",
+        language == Language.EN ? Locale.ROOT : language.locale(),
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  }
+
+  /** The patterns whose keys start so, by what follows in their keys, in alphabetical order. */
+  public SortedMap<String, String> starting(String prefix) {
+    SortedMap<String, String> found = new TreeMap<>();
+    for (String key : bundle().keySet()) {
+      if (key.startsWith(prefix)) {
+        found.put(key.substring(prefix.length()), pattern(key));
+      }
+    }
+    return found;
+  }
+
+  private boolean has(String key) {
+    return bundle().containsKey(key);
+  }
+
+  /** A text with a capital first letter. */
+  public static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  // ---- joining
+
+  /** {@code 1, 2& and 4}. */
+  public String and(List<String> items) {
+    int last = items.size() - 1;
+    return last <= 0
+        ? String.join("", items)
+        : text(
+            "list.and", String.join(text("list.comma"), items.subList(0, last)), items.get(last));
+  }
+
+  /** {@code 1, 2, 4}. */
+  public String list(List<String> items) {
+    return String.join(text("list.comma"), items);
+  }
+
+  /** {@code Beat, then Fill}. */
+  public String then(List<String> items) {
+    return String.join(text("list.then"), items);
+  }
+
+  // ---- names
+
+  /** A surface by itself: {@code open hi-hat}. One of the writer's own has its own name. */
+  public String surface(Surface surface) {
+    String key = "surface." + surface.name();
+    return has(key) ? text(key) : surface.words();
+  }
+
+  /** A surface as the row of a table says it: {@code hi-hat open}. */
+  public String label(Surface surface) {
+    String key = "surface." + surface.name() + ".label";
+    return has(key)
+        ? text(key)
+        : has("surface." + surface.name()) ? surface(surface) : surface.label();
+  }
+
+  /** A surface in a sentence, with what stands before it. */
+  public String surface(Surface surface, Form form) {
+    String ending = "." + form.name().toLowerCase(Locale.ROOT);
+    String key = "surface." + surface.name() + ending;
+    return has(key) ? text(key) : text("surface-own" + ending, surface.words());
+  }
+
+  /** A kit; one of the writer's own has its own name. */
+  public String kit(String name) {
+    String key = "kit." + name;
+    return has(key) ? text(key) : name;
+  }
+
+  /** {@code right hand}. */
+  public String limb(Limb limb) {
+    return text("limb." + word(limb));
+  }
+
+  /** How the hi-hat is struck: {@code half open}. */
+  public String hihat(HiHat hihat) {
+    return switch (hihat) {
+      case NONE -> "";
+      case CLOSED, CHICK -> text("hihat.closed");
+      case HALF -> text("hihat.half");
+      case OPEN, SPLASH -> text("hihat.open");
+    };
+  }
+
+  /** {@code right-hand}: the name of an enum constant as keys have it. */
+  public static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  // ---- time
+
+  /** {@code dotted quarter = 60}. */
+  public String tempo(Tempo tempo) {
+    return text("tempo.is", beat(tempo.beat()), decimal(tempo.perMinute()));
+  }
+
+  /** What a tempo counts: {@code dotted quarter}. */
+  public String beat(Time beat) {
+    boolean dotted = Meter.isDotted(beat);
+    Time plain = dotted ? beat.times(Time.of(2, 3)) : beat;
+    String key = "value." + plain.den();
+    String name = plain.num() == 1 && has(key) ? text(key) : plain.toString();
+    return dotted ? text("value.dotted", name) : name;
+  }
+
+  /** What a tempo counts, in the plural: {@code dotted quarters}. */
+  public String beats(Time beat) {
+    boolean dotted = Meter.isDotted(beat);
+    Time plain = dotted ? beat.times(Time.of(2, 3)) : beat;
+    String key = "values." + plain.den();
+    String name = plain.num() == 1 && has(key) ? text(key) : beat(plain);
+    return dotted ? text("values.dotted", name) : name;
+  }
+
+  /** {@code swing eighths 62%}. */
+  public String feel(Feel feel) {
+    if (feel.isStraight()) {
+      return text("feel.straight");
+    }
+    boolean triplets = feel.share().equals(Time.of(2, 3));
+    String unit = feel.unit() == Feel.Unit.EIGHTHS ? "eighths" : "sixteenths";
+    return triplets
+        ? text("feel.swing-" + unit + "-triplets")
+        : text("feel.swing-" + unit, decimal(feel.share().times(100)));
+  }
+
+  /** {@code 4/4 and 3/4 in turn}; of one meter its own words. */
+  public String meters(Meters meters) {
+    List<String> each = meters.cycle().stream().map(this::meter).toList();
+    return each.size() == 1 ? each.get(0) : text("meter.in-turn", and(each));
+  }
+
+  private String meter(Meter meter) {
+    if (!meter.groups().isEmpty()) {
+      return text("meter.grouped", meter.signature(), sum(meter.groups()));
+    }
+    if (meter.beats().equals(Meter.of(meter.count(), meter.unit()).beats())) {
+      return meter.signature();
+    }
+    return text(
+        "meter.in",
+        meter.signature(),
+        meter.isEven()
+            ? Integer.toString(meter.beatCount())
+            : sum(meter.beats().stream().map(beat -> beat.times(meter.unit())).toList()));
+  }
+
+  private static String sum(List<?> parts) {
+    return String.join("+", parts.stream().map(String::valueOf).toList());
+  }
+
+  /** A number with the decimal sign of the language. */
+  public String decimal(Time number) {
+    return decimal(number.decimal());
+  }
+
+  /** A number that is written with a point, with the decimal sign of the language. */
+  public String decimal(String number) {
+    return number.replace(".", text("number.point"));
+  }
+
+  /** A number with the decimal sign of the language. */
+  public String decimal(BigDecimal number) {
+    return decimal(number.toPlainString());
+  }
+}
