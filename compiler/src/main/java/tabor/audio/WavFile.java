@@ -1,9 +1,10 @@
 package tabor.audio;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Section;
@@ -62,24 +63,28 @@ public final class WavFile {
   }
 
   private static byte[] bytes(PracticeTrack track) {
-    ByteArrayOutputStream data = new ByteArrayOutputStream(1 << 20);
+    // Blocks, not one array that grows: twenty minutes are 200 MB, and growing copies them.
+    List<byte[]> blocks = new ArrayList<>();
+    int length = 0;
     float[] left = new float[BLOCK];
     float[] right = new float[BLOCK];
     while (!track.isOver()) {
       track.next(left, right);
-      data.writeBytes(pcm(left, right));
+      byte[] block = pcm(left, right);
+      blocks.add(block);
+      length += block.length;
     }
-    byte[] samples = data.toByteArray();
     boolean loops = track.roundLength() > 0;
     int loop = loops ? 8 + 60 : 0;
-    ByteBuffer file = ByteBuffer.allocate(44 + samples.length + loop);
+    ByteBuffer file = ByteBuffer.allocate(44 + length + loop);
     file.order(ByteOrder.LITTLE_ENDIAN);
-    tag(file, "RIFF").putInt(36 + samples.length + loop);
+    tag(file, "RIFF").putInt(36 + length + loop);
     tag(file, "WAVE");
     tag(file, "fmt ").putInt(16).putShort((short) 1).putShort((short) 2);
     file.putInt(PracticeTrack.RATE).putInt(PracticeTrack.RATE * 4);
     file.putShort((short) 4).putShort((short) 16);
-    tag(file, "data").putInt(samples.length).put(samples);
+    tag(file, "data").putInt(length);
+    blocks.forEach(file::put);
     if (loops) {
       loop(file, track);
     }

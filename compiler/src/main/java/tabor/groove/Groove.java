@@ -2,6 +2,7 @@ package tabor.groove;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.kit.Kit;
@@ -51,6 +52,12 @@ public record Groove(
     Set<Integer> repeats,
     PageNotes page)
     implements Section {
+  /** Without the section that it starts from, which would go down a chain of steps to its first. */
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, title, bars, strokes.size());
+  }
+
   /** A section that says nothing for the printed page. */
   public Groove(
       String name,

@@ -3,6 +3,7 @@ package tabor.compile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
@@ -193,5 +194,13 @@ class LimitsOfWorkTest {
     assertThat(problems(beat + repeated(100, sheet))).isEmpty();
     assertThat(onlyTooLong(problems(beat + repeated(1_000, sheet))).message())
         .contains("too many strokes, and changes of them, together");
+  }
+
+  /** What keeps sections in tables must not go down the chain to its first. */
+  @Test
+  void aLongChainOfSteps() {
+    String text = "groove g\n kick : x . x .\n" + repeated(9_900, i -> "step\n accent kick at 1\n");
+    Compiled compiled = new Compiler(Loader.NONE).compile(Path.of("a.tabor"), text, Options.NONE);
+    assertThat(new HashSet<>(compiled.lesson().grooves())).hasSize(9_901);
   }
 }
