@@ -55,16 +55,20 @@ final class SingleStrokes {
   private void row(List<Hit> row, LimbWish[] wishes) {
     int first = row.get(0).beat();
     int beats = row.get(row.size() - 1).beat() - first + 1;
+    boolean ofPair = row.stream().anyMatch(Hit::ofPair);
     int[] own = new int[beats];
+    int[] toNeighbours = new int[beats];
     for (Hit hit : row) {
       int b = hit.beat() - first;
-      own[b] = (int) Math.min(FINEST + 1L, Time.lcm(Math.max(1, own[b]), hit.inBeat().den()));
+      own[b] = finer(own[b], hit);
+      // In the pair's own part what is written has its own pace and lends it to nobody.
+      toNeighbours[b] = hit.isOpen() || !ofPair ? finer(toNeighbours[b], hit) : toNeighbours[b];
     }
     boolean undivided = Arrays.stream(own).allMatch(one -> one <= 1);
     int[] places = new int[beats];
     long[] turns = new long[beats + 1];
     for (int b = 0; b < beats; b++) {
-      places[b] = finer(own, b);
+      places[b] = places(own[b], toNeighbours, b);
       // A beat that only its first place is struck of has another place all the same.
       turns[b + 1] = turns[b] + (undivided ? 1 : Math.max(2, places[b]));
     }
@@ -152,14 +156,18 @@ final class SingleStrokes {
     return new LimbWish(true, Weights.LEFT_ALONE, Reason.ALONE);
   }
 
+  private static int finer(int division, Hit hit) {
+    return (int) Math.min(FINEST + 1L, Time.lcm(Math.max(1, division), hit.inBeat().den()));
+  }
+
   /** The places of a beat: its own, or those of a neighbour that divides the beat further. */
-  private static int finer(int[] own, int b) {
-    int mine = Math.max(1, own[b]);
+  private static int places(int own, int[] neighbours, int b) {
+    int mine = Math.max(1, own);
     if (mine > FINEST) {
       return 1;
     }
     for (int other : new int[] {b - 1, b + 1}) {
-      int theirs = other < 0 || other >= own.length ? 0 : own[other];
+      int theirs = other < 0 || other >= neighbours.length ? 0 : neighbours[other];
       if (theirs > mine && theirs <= FINEST && theirs % mine == 0) {
         mine = theirs;
       }

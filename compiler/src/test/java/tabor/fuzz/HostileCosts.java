@@ -142,7 +142,7 @@ public final class HostileCosts {
               List.of("/usr/bin/time", "-o", cost.toString(), "-f", "%e %U %S %M", "timeout"));
       words.add("100");
       words.add(tabor.toString());
-      for (String word : command.split(" ")) {
+      for (String word : command.split(" ", -1)) {
         words.add(
             switch (word) {
               case "FILE" -> file.toString();
@@ -160,7 +160,7 @@ public final class HostileCosts {
               .start();
       int exit = process.waitFor();
       List<String> lines = Files.readAllLines(cost, StandardCharsets.UTF_8);
-      String[] figures = lines.get(lines.size() - 1).split(" ");
+      String[] figures = lines.get(lines.size() - 1).split(" ", -1);
       double wall = Double.parseDouble(figures[0]);
       double processor = Double.parseDouble(figures[1]) + Double.parseDouble(figures[2]);
       return new Cost(Math.min(wall, processor), Long.parseLong(figures[3]) / 1024, exit);

@@ -102,7 +102,7 @@ final class HostileLessons {
             i -> {
               StringBuilder word = new StringBuilder();
               for (int bit = 0; bit < 16; bit++) {
-                word.append((i * 2654435761L >> bit & 1) == 0 ? 'x' : '.');
+                word.append((((i * 2654435761L) >> bit) & 1) == 0 ? 'x' : '.');
                 word.append(bit % 4 == 3 ? " " : "");
               }
               return "groove g" + i + "\n  hihat : xx xx xx xx\n  kick : " + word;

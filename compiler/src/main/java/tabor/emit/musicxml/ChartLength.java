@@ -41,7 +41,7 @@ final class ChartLength extends ChartCases<Long> {
 
   @Override
   public Long trade(Chart.Trade item) {
-    return 2 * item.turn().groove().bars() + 1L;
+    return 2L * item.turn().groove().bars() + 1;
   }
 
   @Override
