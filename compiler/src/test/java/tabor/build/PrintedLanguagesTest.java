@@ -120,8 +120,8 @@ class PrintedLanguagesTest {
             " ", bundle("words_" + language).values().stream().map(String::valueOf).toList());
     Set<String> words = new TreeSet<>();
     for (String key : english.stringPropertyNames()) {
-      for (String piece : english.getProperty(key).split("\\{[^{}]*\\}|[{}|#<]|choice")) {
-        for (String word : piece.split("[^A-Za-z-]+")) {
+      for (String piece : english.getProperty(key).split("\\{[^{}]*\\}|[{}|#<]|choice", -1)) {
+        for (String word : piece.split("[^A-Za-z-]+", -1)) {
           if (word.length() > 2 && !has(own, word)) {
             words.add(word);
           }
