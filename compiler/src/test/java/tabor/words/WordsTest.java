@@ -120,11 +120,11 @@ class WordsTest {
       String last = key.substring(prefix.length());
       boolean asked = sources.contains("\"" + last + "\"") || sources.contains("[[" + last + "]]");
       boolean named =
-          family
+          (family
                   && (names()
                           .contains(
                               last.replaceAll("\\.(label|the|to|from|on|everywhere|some)$", ""))
-                      || last.matches("[0-9]+|(eighths|sixteenths)(-triplets)?|the|to|from|on"))
+                      || last.matches("[0-9]+|(eighths|sixteenths)(-triplets)?|the|to|from|on")))
               || (prefix.equals("kit.") && Kits.NAMES.contains(last));
       if (!asked && !named && !sources.contains("\"" + key + "\"")) {
         unused.add(key);
