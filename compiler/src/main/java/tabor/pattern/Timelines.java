@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Timelines and Euclidean patterns, in {@code x} and dots.
+ * Timelines and evenly spread strokes, in {@code x} and dots.
  *
  * <p>Sources: Godfried Toussaint, "The Euclidean algorithm generates traditional musical rhythms"
  * (BRIDGES 2005) for tresillo, cinquillo and samba; "The Geometry of Musical Rhythm", chapter 7, as
@@ -63,9 +63,9 @@ public final class Timelines {
    * @param strokes 1 to {@code places}
    * @param places at most 512
    */
-  public static List<PatternPlace> euclid(int strokes, int places) {
+  public static List<PatternPlace> spread(int strokes, int places) {
     if (strokes < 1 || places < strokes || places > 512) {
-      throw new IllegalArgumentException("euclid " + strokes + " " + places);
+      throw new IllegalArgumentException("spread " + strokes + " " + places);
     }
     String head = "x";
     String tail = ".";

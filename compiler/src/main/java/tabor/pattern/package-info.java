@@ -1,5 +1,5 @@
 /**
- * Rudiments and timelines as tables, and Euclidean patterns: what can be played without being
+ * Rudiments and timelines as tables, and evenly spread strokes: what can be played without being
  * written first. Knows no kit and no source text.
  */
 @org.jspecify.annotations.NullMarked

@@ -3,6 +3,7 @@ package tabor.resolve;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +17,6 @@ import tabor.syntax.Edit;
 import tabor.syntax.Ref;
 import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
-import tabor.syntax.Verb;
 
 /** Applies one edit to the strokes above its line. */
 final class EditLine implements Edit.Cases<SectionDraft> {
@@ -190,18 +190,15 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     if (chosen == null) {
       return draft;
     }
-    Verb verb = edit.verb();
-    Level level = verb.level();
-    if (verb == Verb.DROP) {
-      return chosen.draft().without(chosen.strokes());
-    }
-    if (level != null) {
-      return change(chosen, stroke -> stroke.at(level));
-    }
-    if (verb.strokes() > 1) {
-      return new TimeEdits(context, chosen.draft()).multiply(edit, chosen.strokes());
-    }
-    return adorn(edit, chosen);
+    return switch (edit.verb().kind()) {
+      case DROP -> chosen.draft().without(chosen.strokes());
+      case LEVEL -> {
+        Level level = Objects.requireNonNull(edit.verb().level());
+        yield change(chosen, stroke -> stroke.at(level));
+      }
+      case STROKES -> new TimeEdits(context, chosen.draft()).multiply(edit, chosen.strokes());
+      case ORNAMENT, OPEN -> adorn(edit, chosen);
+    };
   }
 
   private SectionDraft adorn(Edit.Change edit, Chosen chosen) {

@@ -40,7 +40,7 @@ final class Patterns {
       int places = spread.places().whole();
       return strokes < 1 || places < strokes || places > MOST_PLACES
           ? List.of()
-          : elements(Timelines.euclid(strokes, places));
+          : elements(Timelines.spread(strokes, places));
     }
     String name = ((PartStatement.Named) source).name().text();
     Optional<List<PatternPlace>> builtIn =

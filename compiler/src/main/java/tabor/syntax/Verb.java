@@ -8,7 +8,7 @@ import tabor.groove.Ornament;
 /** What a {@code VERB TARGET AT} line does to strokes that are there. */
 public enum Verb {
   /** Leaves them out. */
-  DROP,
+  DROP(Kind.DROP),
   /** Makes them accents. */
   ACCENT(Level.ACCENT),
   /** Makes them ghost strokes. */
@@ -27,33 +27,54 @@ public enum Verb {
   ROLL(Ornament.ROLL),
   CHOKE(Ornament.CHOKE),
   /** Moves them to the open zone of their piece. */
-  OPEN,
+  OPEN(Kind.OPEN),
   RIMSHOT(Ornament.RIMSHOT);
 
+  /** What kind of change a verb makes: each is carried out in its own way. */
+  public enum Kind {
+    /** Leaves strokes out. */
+    DROP,
+    /** Sets a level. */
+    LEVEL,
+    /** Makes several strokes of one. */
+    STROKES,
+    /** Adds an ornament. */
+    ORNAMENT,
+    /** Moves strokes to the open zone of their piece. */
+    OPEN
+  }
+
+  private final Kind kind;
   private final @Nullable Level level;
   private final @Nullable Ornament ornament;
   private final int strokes;
 
-  Verb() {
-    this(null, null, 1);
+  Verb(Kind kind) {
+    this(kind, null, null, 1);
   }
 
   Verb(Level level) {
-    this(level, null, 1);
+    this(Kind.LEVEL, level, null, 1);
   }
 
   Verb(Ornament ornament) {
-    this(null, ornament, 1);
+    this(Kind.ORNAMENT, null, ornament, 1);
   }
 
   Verb(int strokes) {
-    this(null, null, strokes);
+    this(Kind.STROKES, null, null, strokes);
   }
 
-  Verb(@Nullable Level level, @Nullable Ornament ornament, int strokes) {
+  Verb(Kind kind, @Nullable Level level, @Nullable Ornament ornament, int strokes) {
+    this.kind = kind;
     this.level = level;
     this.ornament = ornament;
     this.strokes = strokes;
+  }
+
+  /** What kind of change it makes. */
+  public Kind kind() {
+    return kind;
   }
 
   /** The level that it sets; null if it sets none. */

@@ -54,7 +54,7 @@ class TimelinesTest {
     List<PatternPlace> places =
         slash < 0
             ? Timelines.named(row.name()).orElseThrow()
-            : Timelines.euclid(
+            : Timelines.spread(
                 Integer.parseInt(row.name().substring(0, slash)),
                 Integer.parseInt(row.name().substring(slash + 1)));
     assertThat(places).hasSize(row.places());
@@ -72,17 +72,17 @@ class TimelinesTest {
 
   @Test
   void theExamplesOfTheNotation() {
-    assertThat(onsets(Timelines.euclid(3, 8))).containsExactly(0, 3, 6);
-    assertThat(onsets(Timelines.euclid(2, 3))).containsExactly(0, 1);
-    assertThat(onsets(Timelines.euclid(1, 4))).containsExactly(0);
-    assertThat(onsets(Timelines.euclid(4, 4))).containsExactly(0, 1, 2, 3);
+    assertThat(onsets(Timelines.spread(3, 8))).containsExactly(0, 3, 6);
+    assertThat(onsets(Timelines.spread(2, 3))).containsExactly(0, 1);
+    assertThat(onsets(Timelines.spread(1, 4))).containsExactly(0);
+    assertThat(onsets(Timelines.spread(4, 4))).containsExactly(0, 1, 2, 3);
   }
 
   @Test
   void strokesAreSpreadEvenlyOverAnyLength() {
     for (int places = 1; places <= 40; places++) {
       for (int strokes = 1; strokes <= places; strokes++) {
-        List<Integer> onsets = onsets(Timelines.euclid(strokes, places));
+        List<Integer> onsets = onsets(Timelines.spread(strokes, places));
         assertThat(onsets).hasSize(strokes).startsWith(0);
         for (int i = 0; i < strokes; i++) {
           int next = i + 1 < strokes ? onsets.get(i + 1) : places;
@@ -95,9 +95,9 @@ class TimelinesTest {
 
   @Test
   void nothingElseCanBeSpread() {
-    assertThatThrownBy(() -> Timelines.euclid(0, 4)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Timelines.euclid(5, 4)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Timelines.euclid(1, 513)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Timelines.spread(0, 4)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Timelines.spread(5, 4)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Timelines.spread(1, 513)).isInstanceOf(IllegalArgumentException.class);
     assertThat(Timelines.named("no-such-thing")).isEmpty();
   }
 }

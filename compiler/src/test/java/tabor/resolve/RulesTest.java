@@ -262,7 +262,7 @@ class RulesTest {
             "pattern p : Rl.\ngroove g\n bars 1\n time 3/8\n hands play p left-lead in eighths\n",
             "0 L snare>, 1/8 R snare"),
         rule(
-            "a Euclidean pattern",
+            "an evenly spread pattern",
             "groove g\n kick plays spread 3 over 8 in eighths\n",
             "0 rf kick, 3/8 rf kick, 3/4 rf kick"),
         rule(
