@@ -3,6 +3,8 @@ package tabor.emit.engrave;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tabor.emit.font.OpenFont;
@@ -50,6 +52,16 @@ class StaffPlacesTest {
     Mark.Glyph glyph = head(system.drawing().marks());
     assertThat(glyph.sign().name()).isEqualTo(head);
     assertThat(glyph.y() - system.staffTop()).isBetween(below - 1e-6, below + 1e-6);
+  }
+
+  @Test
+  void theTableHasEverySurface() throws NoSuchMethodException {
+    CsvSource table =
+        StaffPlacesTest.class
+            .getDeclaredMethod("aPieceStandsInItsPlace", String.class, double.class, String.class)
+            .getAnnotation(CsvSource.class);
+    assertThat(Stream.of(table.value()).map(row -> row.substring(0, row.indexOf(','))))
+        .containsExactlyInAnyOrderElementsOf(Kits.FIVE_PIECE.surfaces().keySet());
   }
 
   private static Mark.Glyph head(List<Mark> marks) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,6 +35,16 @@ class GeneralMidiTest {
         .as(name)
         .extracting(Sound::key)
         .isEqualTo(key);
+  }
+
+  @Test
+  void theTableHasEverySurface() throws NoSuchMethodException {
+    CsvSource table =
+        GeneralMidiTest.class
+            .getDeclaredMethod("everySurfaceSoundsOnItsKey", String.class, int.class, String.class)
+            .getAnnotation(CsvSource.class);
+    assertThat(Stream.of(table.value()).map(row -> row.substring(0, row.indexOf(','))))
+        .containsExactlyInAnyOrderElementsOf(Kits.FIVE_PIECE.surfaces().keySet());
   }
 
   @Test
