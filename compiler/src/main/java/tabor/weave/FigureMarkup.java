@@ -86,7 +86,7 @@ final class FigureMarkup {
     }
     out.append("</ul>\n");
     if (!written.isBlank()) {
-      out.append(code("tabor", written)).append('\n');
+      out.append(code("tabor", ShownSource.broken(written))).append('\n');
     }
     return out.append("</div>").toString();
   }

@@ -64,7 +64,7 @@ final class MarkdownWeaver {
     String between = lineEnd + prefix;
     if (figure == null) {
       String box = "> **Problem:** " + escaped(whatIsWrong(before));
-      return written + between.repeat(2) + box;
+      return (style.keepText() ? written : ShownSource.broken(written)) + between.repeat(2) + box;
     }
     String below = String.join(between.repeat(2), pictures(figure, prefix));
     return switch (figure.wish().as()) {

@@ -2,6 +2,7 @@ package tabor.weave;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import tabor.compile.Compiled;
 import tabor.groove.Section;
 import tabor.syntax.Line;
@@ -13,6 +14,12 @@ import tabor.syntax.SettingStatement;
  * to the teacher, which is printed on the teacher's own copy and nowhere else.
  */
 final class ShownSource {
+  /** A line for the teacher, with all of a text that runs over several lines. */
+  private static final Pattern TEACHER =
+      Pattern.compile(
+          "^[ \\t>]*teacher\\b(?:[^\\r\\n]*?\"\"\"(?s:.*?)(?:\"\"\"|\\z))?[^\\r\\n]*(?:\\R|\\z)",
+          Pattern.MULTILINE);
+
   private ShownSource() {}
 
   /** All of it. */
@@ -43,6 +50,14 @@ final class ShownSource {
       }
     }
     return String.join("\n\n", found) + "\n";
+  }
+
+  /**
+   * A text that may not be one of ours, without the lines that begin with {@code teacher} and what
+   * their quotes hold.
+   */
+  static String broken(String text) {
+    return TEACHER.matcher(text).replaceAll("");
   }
 
   /** One passage without the lines that are for the teacher. */

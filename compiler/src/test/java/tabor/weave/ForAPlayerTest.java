@@ -94,4 +94,17 @@ class ForAPlayerTest {
       assertThat(html.text()).doesNotContain("Not to be", "Nor th", "two lines");
     }
   }
+
+  @Test
+  void norHasTheBoxOfABlockThatIsWrong() {
+    String page = "```tabor\n" + CLASS.replace("groove beat", "groove Beat") + "```\n";
+    Woven html = Weaver.html(Path.of("page.md"), page, Lessons.NONE, Style.BESIDE);
+    Woven markdown = Weaver.markdown(Path.of("page.md"), page, Lessons.NONE, Style.BESIDE);
+    for (Woven woven : new Woven[] {html, markdown}) {
+      assertThat(woven.problems()).isNotEmpty();
+      assertThat(woven.text())
+          .contains("groove Beat", "To be shown", "sections elsewhere")
+          .doesNotContain("Not to be", "Nor th", "or this", "two lines", "teacher");
+    }
+  }
 }

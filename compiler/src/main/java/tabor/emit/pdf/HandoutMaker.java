@@ -75,7 +75,7 @@ public final class HandoutMaker {
 
   private Handout run() {
     Pager pager = pager();
-    pager.section(head());
+    pager.head(head());
     body(pager);
     PracticeLog log = lesson.extras().log();
     if (log != null) {
@@ -101,7 +101,7 @@ public final class HandoutMaker {
   /** The pages of a lesson in a document whose first page says what all have in common. */
   Pager inBook() {
     Pager pager = pager();
-    pager.section(title());
+    pager.head(title());
     body(pager);
     return pager.done();
   }

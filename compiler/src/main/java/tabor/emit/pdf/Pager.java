@@ -34,6 +34,7 @@ final class Pager {
   private final List<List<Mark>> pages = new ArrayList<>();
   private final List<Handout.Bookmark> bookmarks = new ArrayList<>();
   private int sections;
+  private int heads;
 
   /** A block with what it belongs to. */
   private record Item(Block block, int section, boolean newPage) {}
@@ -52,9 +53,16 @@ final class Pager {
    */
   void section(List<Block> blocks, boolean newPage) {
     for (int i = 0; i < blocks.size(); i++) {
-      items.add(new Item(blocks.get(i), sections, newPage && i == 0 && !items.isEmpty()));
+      // Behind nothing but the head a new page would leave the head alone.
+      items.add(new Item(blocks.get(i), sections, newPage && i == 0 && sections > heads));
     }
     sections++;
+  }
+
+  /** Adds what stands above the first section; it does not stay behind alone. */
+  void head(List<Block> blocks) {
+    section(blocks, false);
+    heads = sections;
   }
 
   /** Adds a section to the page where there is room. */

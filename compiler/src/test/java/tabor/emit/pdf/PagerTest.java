@@ -139,4 +139,15 @@ class PagerTest {
     pager.done();
     assertThat(texts(pager)).hasSize(2);
   }
+
+  @Test
+  void aNewPageLeavesNoHeadAlone() {
+    Pager pager = new Pager(0, TOP, BOTTOM);
+    pager.head(section("head", 1, 100));
+    pager.section(section("a", 1, 100), true);
+    pager.section(section("b", 1, 100), true);
+    pager.done();
+    assertThat(texts(pager)).hasSize(2);
+    assertThat(texts(pager).get(0)).contains("head", "a");
+  }
 }
