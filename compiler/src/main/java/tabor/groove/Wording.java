@@ -1,5 +1,7 @@
 package tabor.groove;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import tabor.words.Language;
 
 /**
@@ -13,4 +15,18 @@ public record Wording(CountingWords read, CountingWords printed, Language langua
   /** Our own syllables, in English. */
   public static final Wording USUAL =
       new Wording(CountingWords.OURS, CountingWords.OURS, Language.EN);
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Wording that
+        && read.equals(that.read)
+        && printed.equals(that.printed)
+        && language == that.language;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(read, printed, language);
+  }
 }
