@@ -109,6 +109,7 @@ class CompletionProperties {
                     i.in("newName")
                         || i.in("sectionRange")
                         || i.in("newSurface")
+                        || i.in("syllable")
                         || i.statement().equals("limits"));
     // A count may be written in several ways, of which one is offered.
     boolean otherwise = here.typed().contains("/") || here.typed().contains(".");
