@@ -47,6 +47,11 @@ public record Technique(Kind kind, String name) {
     }
   }
 
+  /** The name in a sentence: of a rudiment without the signs that join its words. */
+  public String words() {
+    return kind == Kind.RUDIMENT ? name.replace('-', ' ') : name;
+  }
+
   /** What a section uses, kind by kind, each in the order in which it comes. */
   public static List<Technique> of(Groove groove) {
     Set<Technique> found = new LinkedHashSet<>();

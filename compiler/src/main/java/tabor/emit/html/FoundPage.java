@@ -89,7 +89,7 @@ public final class FoundPage {
     if (hardest != null) {
       facts.add("hardest limb: " + hardest.words() + ", " + found.difficulty().share() + "\u00a0%");
     }
-    facts.addAll(found.rudiments());
+    found.rudiments().forEach(name -> facts.add(name.replace('-', ' ')));
     return facts;
   }
 

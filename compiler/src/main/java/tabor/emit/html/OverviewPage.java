@@ -54,7 +54,7 @@ public final class OverviewPage {
         page.raw("nothing new: practice");
       } else {
         page.raw("<ul>");
-        fresh.forEach(first -> page.raw("<li>" + Markup.text(first.technique().name()) + "</li>"));
+        fresh.forEach(first -> page.raw("<li>" + Markup.text(first.technique().words()) + "</li>"));
         page.raw("</ul>");
       }
       page.raw("</td></tr>\n");
@@ -92,7 +92,7 @@ public final class OverviewPage {
   }
 
   private static String item(Technique one, Set<Technique> fresh) {
-    String name = Markup.text(one.name());
+    String name = Markup.text(one.words());
     return fresh.contains(one)
         ? "<li class=\"first\">" + name + "<span class=\"unseen\"> (for the first time)</span></li>"
         : "<li>" + name + "</li>";
