@@ -56,7 +56,20 @@ class RandomEditsTest {
           "on four-piece\n",
           "pattern six : rl\n",
           "next\n",
-          "time 3/4\n");
+          "time 3/4\n",
+          "sheet s \"S\"\n",
+          "each ",
+          "and ",
+          "player mia \"Mia\"\n",
+          "sections first to z\n",
+          "chart c\n  play z each 2 times\n",
+          " for 3 minutes",
+          "  trade z 1 bar 2 times\n",
+          "goal \"Even\"\n",
+          "blank kick\n",
+          "say fours e und e\n",
+          "2und",
+          "language de\n");
 
   private static Editor editor;
   private static List<String> corpus;
@@ -66,7 +79,7 @@ class RandomEditsTest {
   static void start() throws Exception {
     editor = Editor.start();
     corpus = new ArrayList<>();
-    try (Stream<Path> found = Files.list(Path.of("..", "examples"))) {
+    try (Stream<Path> found = Files.walk(Path.of("..", "examples"))) {
       for (Path file : found.sorted().toList()) {
         if (file.toString().endsWith(".tabor")) {
           corpus.add(Files.readString(file));
