@@ -199,7 +199,9 @@ class LimitsOfWorkTest {
   /** What keeps sections in tables must not go down the chain to its first. */
   @Test
   void aLongChainOfSteps() {
-    String text = "groove g\n kick : x . x .\n" + repeated(9_900, i -> "step \"Louder\"\n accent kick at 1\n");
+    String text =
+        "groove g\n kick : x . x .\n"
+            + repeated(9_900, i -> "step \"Louder\"\n accent kick at 1\n");
     Compiled compiled = new Compiler(Loader.NONE).compile(Path.of("a.tabor"), text, Options.NONE);
     // The number alone: no message about thousands of sections can be read.
     assertThat(new HashSet<>(compiled.lesson().grooves()).size()).isEqualTo(9_901);
