@@ -100,7 +100,8 @@ final class RollWriting {
     Roll roll = roll(stroke);
     Time step = roll.step();
     Time whole = held.over(step);
-    long count = Math.max(1, whole.isWhole() ? whole.floor() : whole.floor() + 1);
+    long begun = Math.max(1, whole.isWhole() ? whole.floor() : whole.floor() + 1);
+    long count = Math.min(begun, roll.count());
     if (count > MOST || step.sign() <= 0) {
       return false;
     }

@@ -16,12 +16,17 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.Ornament;
+import tabor.groove.Ornaments;
 import tabor.groove.Section;
+import tabor.kit.Kits;
 import tabor.kit.Limb;
 import tabor.perform.Performer;
 import tabor.perform.Sound;
+import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
 import tabor.testing.Sketch;
 
@@ -161,6 +166,26 @@ class PlaybackProperties {
             .done();
     assertThat(Playback.of(bytes(groove)).strokes())
         .containsOnly("0 P1-snare", "1/16 P1-snare", "1/8 P1-snare", "3/16 P1-snare");
+  }
+
+  /** A diddle that is held a little beyond its slot, as after a shift, gets no stroke more. */
+  @Example
+  void aRollIsWrittenOutWithTheStrokesThatItHas() throws Exception {
+    Slot sixteenth = new Slot(new Division(0, 1, 4), 1, List.of());
+    Groove groove =
+        Sketch.groove("g")
+            .stroke(
+                Sketch.stroke(
+                    1,
+                    Time.of(1, 16),
+                    Time.of(1, 12),
+                    Limb.RIGHT_HAND,
+                    Kits.FIVE_PIECE.surfaces().get("snare"),
+                    sixteenth,
+                    Ornaments.NONE.with(Ornament.DIDDLE)))
+            .done();
+    assertThat(Playback.of(bytes(groove)).strokes())
+        .containsExactly("1/16 P1-snare", "3/32 P1-snare");
   }
 
   @Example
