@@ -107,7 +107,7 @@ final class FindCommand implements Callable<Integer> {
     FindQuestion question =
         new FindQuestion(rudiments, surfaces, like, upTo, tempo, meter, harderThan, text);
     Wanted wanted = question.wanted(io);
-    Library library = new Library(io, folders);
+    LessonFolders library = new LessonFolders(io, folders);
     Finder finder = new Finder(wanted);
     List<Found> all = new ArrayList<>();
     library

@@ -48,7 +48,7 @@ final class OverviewCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path page = SourceFiles.path(output);
-    Library library = new Library(io, folders);
+    LessonFolders library = new LessonFolders(io, folders);
     List<LessonSummary> lessons =
         library.each((file, lesson) -> LessonSummary.of(file.toString(), lesson));
     if (lessons.isEmpty()) {

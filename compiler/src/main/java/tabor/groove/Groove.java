@@ -114,7 +114,7 @@ public record Groove(
       boolean showCounts,
       boolean showSticking,
       boolean showChanges,
-      Wording wording) {
+      SectionWords wording) {
 
     /** With our own words. */
     public Setting(
@@ -126,7 +126,16 @@ public record Groove(
         boolean showCounts,
         boolean showSticking,
         boolean showChanges) {
-      this(meters, kit, tempo, feel, levels, showCounts, showSticking, showChanges, Wording.USUAL);
+      this(
+          meters,
+          kit,
+          tempo,
+          feel,
+          levels,
+          showCounts,
+          showSticking,
+          showChanges,
+          SectionWords.USUAL);
     }
 
     /** One meter throughout, changes marked. */

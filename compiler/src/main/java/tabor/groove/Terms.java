@@ -14,7 +14,7 @@ public record Terms(Words words, CountLabels counts) {
 
   /** What the printed page of a section has. */
   public static Terms of(Groove groove) {
-    Wording wording = groove.setting().wording();
+    SectionWords wording = groove.setting().wording();
     return new Terms(Words.of(wording.language()), new CountLabels(wording.printed()));
   }
 }

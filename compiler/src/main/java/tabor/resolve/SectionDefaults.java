@@ -7,7 +7,7 @@ import tabor.groove.CountingWords;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Levels;
-import tabor.groove.Wording;
+import tabor.groove.SectionWords;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
 import tabor.kit.Limits;
@@ -40,7 +40,7 @@ public record SectionDefaults(
     Shows shows,
     Kit kit,
     Map<String, Limits> limits,
-    Wording wording) {
+    SectionWords wording) {
   /** What a file starts from that no other uses. */
   public static final SectionDefaults USUAL =
       new SectionDefaults(
@@ -52,7 +52,7 @@ public record SectionDefaults(
           Shows.ALL,
           Kits.FIVE_PIECE,
           Map.of(),
-          Wording.USUAL);
+          SectionWords.USUAL);
 
   /** Copies the map. */
   public SectionDefaults {
@@ -77,11 +77,11 @@ public record SectionDefaults(
         wording(header.extras()));
   }
 
-  private Wording wording(Lesson.Extras said) {
+  private SectionWords wording(Lesson.Extras said) {
     boolean none = said.words().equals(CountingWords.OURS);
     CountingWords words = none ? wording.printed() : said.words();
     Language language = said.language();
-    return new Wording(words, words, language == null ? wording.language() : language);
+    return new SectionWords(words, words, language == null ? wording.language() : language);
   }
 
   /** What is handed down to a file in use: values that mean the same in any meter. */

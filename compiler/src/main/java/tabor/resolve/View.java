@@ -4,7 +4,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.CountingWords;
 import tabor.groove.Player;
-import tabor.groove.Wording;
+import tabor.groove.SectionWords;
 import tabor.kit.Limits;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
@@ -65,10 +65,10 @@ public record View(
   }
 
   /** The words of a lesson, or those that this student has instead. */
-  public Wording wording(Wording written) {
+  public SectionWords wording(SectionWords written) {
     return words == null && language == null
         ? written
-        : new Wording(
+        : new SectionWords(
             written.read(),
             words == null ? written.printed() : words,
             language == null ? written.language() : language);

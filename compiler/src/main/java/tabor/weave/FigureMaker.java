@@ -98,7 +98,7 @@ final class FigureMaker {
     }
     Compiler compiler = new Compiler(lessons.loader(document));
     Compiled plain = compiler.compile(document, block.text(), Options.NONE);
-    Reader reader = Reader.of(wish, plain);
+    BlockReader reader = BlockReader.of(wish, plain);
     Compiled compiled =
         reader == null ? plain : compiler.compile(document, block.text(), reader.options());
     report(placed(compiled, block));
@@ -112,7 +112,7 @@ final class FigureMaker {
           "Leave out one of the two.");
     }
     Compiled plain = found(file, Options.NONE);
-    Reader reader = Reader.of(wish, plain);
+    BlockReader reader = BlockReader.of(wish, plain);
     Compiled compiled = reader == null ? plain : found(file, reader.options());
     report(compiled);
     if (compiled.hasErrors()) {
@@ -181,7 +181,7 @@ final class FigureMaker {
     }
   }
 
-  private static Figure figure(Wish wish, Compiled compiled, @Nullable Reader reader)
+  private static Figure figure(Wish wish, Compiled compiled, @Nullable BlockReader reader)
       throws Trouble {
     Lesson lesson = reader == null ? compiled.lesson() : reader.lesson(compiled.lesson());
     List<Section> chosen = chosen(wish, lesson);

@@ -19,7 +19,7 @@ import tabor.source.VisibleText;
  * The lessons of some folders, read on all cores in the natural order of their names. What cannot
  * be read or has errors is told and passed over. Nothing is remembered from one run to the next.
  */
-final class Library {
+final class LessonFolders {
   private final Io io;
   private final List<Path> files;
   private boolean whole = true;
@@ -32,7 +32,7 @@ final class Library {
    *
    * @throws Failure if one of them is not there, or a folder has no lessons
    */
-  Library(Io io, List<String> words) {
+  LessonFolders(Io io, List<String> words) {
     this.io = io;
     for (String word : words) {
       if (!word.equals(SourceReader.STDIN) && !Files.exists(SourceFiles.path(word))) {

@@ -11,15 +11,15 @@ import tabor.words.Language;
  * @param printed what is printed; a student may have words of their own
  * @param language of the fixed words of printed outputs
  */
-public record Wording(CountingWords read, CountingWords printed, Language language) {
+public record SectionWords(CountingWords read, CountingWords printed, Language language) {
   /** Our own syllables, in English. */
-  public static final Wording USUAL =
-      new Wording(CountingWords.OURS, CountingWords.OURS, Language.EN);
+  public static final SectionWords USUAL =
+      new SectionWords(CountingWords.OURS, CountingWords.OURS, Language.EN);
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof Wording that
+    return other instanceof SectionWords that
         && read.equals(that.read)
         && printed.equals(that.printed)
         && language == that.language;

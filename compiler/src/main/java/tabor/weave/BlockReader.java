@@ -10,14 +10,14 @@ import tabor.groove.Player;
 import tabor.resolve.Options;
 
 /** The player of a lesson whom a block is for. */
-record Reader(Player player) {
+record BlockReader(Player player) {
   /**
    * The one that a block names.
    *
    * @param plain the lesson as written
    * @return null if it names nobody, or if the lesson has errors, which come first
    */
-  static @Nullable Reader of(Wish wish, Compiled plain) throws Trouble {
+  static @Nullable BlockReader of(Wish wish, Compiled plain) throws Trouble {
     String name = wish.player();
     if (name == null || plain.hasErrors()) {
       return null;
@@ -25,7 +25,7 @@ record Reader(Player player) {
     List<Player> players = plain.lesson().extras().players();
     for (Player player : players) {
       if (player.name().equals(name)) {
-        return new Reader(player);
+        return new BlockReader(player);
       }
     }
     List<String> known = players.stream().map(Player::name).toList();

@@ -6,7 +6,7 @@ import tabor.testing.RecordEquality;
 import tabor.words.Language;
 
 /** Equality of the words of a section is that of records. */
-class WordingTest {
+class SectionWordsTest {
   private static final List<String> AND = List.of("&");
   private static final List<String> TRIP_LET = List.of("trip", "let");
   private static final List<String> E_UND_E = List.of("e", "und", "e");
@@ -24,9 +24,9 @@ class WordingTest {
             new CountingWords(AND, TRIP_LET, E_UND_E, "ta", false)));
     RecordEquality.check(
         List.of(
-            new Wording(some, some, Language.DE),
-            new Wording(CountingWords.OURS, some, Language.DE),
-            new Wording(some, CountingWords.OURS, Language.DE),
-            new Wording(some, some, Language.EN)));
+            new SectionWords(some, some, Language.DE),
+            new SectionWords(CountingWords.OURS, some, Language.DE),
+            new SectionWords(some, CountingWords.OURS, Language.DE),
+            new SectionWords(some, some, Language.EN)));
   }
 }
