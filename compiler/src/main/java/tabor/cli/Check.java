@@ -79,7 +79,7 @@ final class Check {
     io.out()
         .print(
             switch (style) {
-              case TEXT -> text.summary(files, hints);
+              case TEXT -> files.isEmpty() ? "" : text.summary(files, hints);
               case JSON -> JsonReport.of(files, hints);
               case SARIF -> SarifReport.of(files, hints, docs);
             });

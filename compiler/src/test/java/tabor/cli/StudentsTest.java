@@ -197,6 +197,8 @@ class StudentsTest {
     assertThat(ran.code()).isEqualTo(ExitCode.USAGE);
     assertThat(ran.err()).contains("there is no player bem; did you mean ben?");
     assertThat(ran.out()).isEmpty();
+    // Of no lesson there is nothing to sum up.
+    assertThat(ran("check", "--for", "bem").out()).isEmpty();
   }
 
   @Test

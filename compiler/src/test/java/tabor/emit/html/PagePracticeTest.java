@@ -209,7 +209,7 @@ class PagePracticeTest extends PageInBrowser {
             + " {childList: true, characterData: true, subtree: true});"
             + " Player.context().suspend()");
     new WebDriverWait(browser.driver, Duration.ofSeconds(20))
-        .until(d -> browser.run("return said.join('|')").toString().contains("The sound goes on."));
+        .until(d -> browser.run("return said.join('|')").toString().contains("The sound is back."));
     assertThat(browser.run("return said.join('|')").toString())
         .contains("The sound was interrupted.");
     assertThat(state("playing")).isEqualTo(true);
