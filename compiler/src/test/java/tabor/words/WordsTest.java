@@ -45,6 +45,7 @@ class WordsTest {
           "feel.swing-",
           "chart.click-",
           "road-map.",
+          "hand.",
           "key.",
           "desk.",
           "keys.",
