@@ -47,6 +47,8 @@ class WordsTest {
           "road-map.",
           "hand.",
           "key.",
+          "library.",
+          "technique.",
           "desk.",
           "keys.",
           "script.");
@@ -143,7 +145,8 @@ class WordsTest {
           tabor.groove.Level.values(),
           tabor.groove.Ornament.values(),
           tabor.rhythm.NoteValue.values(),
-          tabor.groove.Chart.Click.values()
+          tabor.groove.Chart.Click.values(),
+          tabor.find.Technique.Kind.values()
         }) {
       for (Enum<?> constant : constants) {
         names.add(Words.word(constant));
