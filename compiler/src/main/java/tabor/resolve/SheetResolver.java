@@ -223,29 +223,26 @@ public final class SheetResolver {
     }
     Text title = heading.statement() instanceof Heading.Sheet written ? written.title() : null;
     PageWishes wishes = base.page().wishes();
+    HandWords hands =
+        new HandWords(
+            base.setting().kit().leftHanded(), () -> scope.defaults().wording().language());
     PageNotes page =
-        PageReader.of(
-            syntax,
-            wishes,
-            base.setting().kit(),
-            base.setting().kit().leftHanded(),
-            List.of(),
-            new Problems(name));
+        PageReader.of(syntax, wishes, base.setting().kit(), hands, List.of(), new Problems(name));
     return new Sheet(
         name,
         title == null ? null : title.value(),
         heading.spot(),
         base,
         variations,
-        prose(base.setting().kit().leftHanded()),
+        prose(hands),
         page);
   }
 
-  private List<String> prose(boolean leftHanded) {
+  private List<String> prose(HandWords hands) {
     List<String> prose = new ArrayList<>();
     for (Line line : syntax.lines()) {
       if (line.statement() instanceof Statement.Prose text) {
-        prose.add(HandWords.of(text.text().value(), leftHanded));
+        prose.add(hands.in(text.text().value()));
       }
     }
     return prose;
