@@ -85,7 +85,8 @@ class PagerTest {
         before = words.y();
         if (words.text().startsWith("row")) {
           rows.add(words.text());
-          assertThat(above).isIn("heading", rows.size() < 2 ? "heading" : rows.get(rows.size() - 2));
+          assertThat(above)
+              .isIn("heading", rows.size() < 2 ? "heading" : rows.get(rows.size() - 2));
         }
         above = words.text();
       }
