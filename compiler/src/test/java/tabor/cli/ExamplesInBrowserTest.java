@@ -6,12 +6,14 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -114,6 +116,57 @@ class ExamplesInBrowserTest {
       }
       assertThat(last.size()).as(last.text()).isLessThan(HEADING);
     }
+  }
+
+  private static void size(int width, int height) {
+    browser.driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+  }
+
+  /** On a phone upright and on its side and on a desk nothing leaves the window. */
+  @Test
+  void everyExampleFitsEveryWindow() throws IOException {
+    List<String> names;
+    try (Stream<Path> pages = Files.list(folder)) {
+      names = pages.map(page -> page.getFileName().toString().replace(".html", "")).toList();
+    }
+    assertThat(names).hasSizeGreaterThan(30);
+    for (String name : names) {
+      load(name);
+      for (int[] window : new int[][] {{360, 740}, {740, 360}, {1280, 800}}) {
+        size(window[0], window[1]);
+        Object outside =
+            browser.run(
+                """
+                document.querySelectorAll('article').forEach((one) => {
+                  one.style.contentVisibility = 'visible';
+                });
+                const width = document.documentElement.clientWidth;
+                const found = document.documentElement.scrollWidth > width ? ['the page'] : [];
+                for (const one of document.querySelectorAll('h1, h2, p, li, button, label, svg')) {
+                  const box = one.getBoundingClientRect();
+                  if (box.width > 1 && box.right > width + 1 && !one.closest('.unseen, .strip')) {
+                    found.push(one.outerHTML.slice(0, 80));
+                  }
+                }
+                return found;
+                """);
+        assertThat(outside).as("%s, %d wide", name, window[0]).isEqualTo(List.of());
+      }
+    }
+    browser.driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+  }
+
+  @Test
+  void onAPhoneTheKeyIsFoldedAway() {
+    size(360, 740);
+    load("triplets");
+    assertThat(browser.run("return document.getElementById('Key').open")).isEqualTo(false);
+    size(1280, 800);
+    load("triplets");
+    assertThat(browser.run("return document.getElementById('Key').open")).isEqualTo(true);
+    browser.driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
   }
 
   @Test
