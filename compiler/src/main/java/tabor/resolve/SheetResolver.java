@@ -343,13 +343,11 @@ public final class SheetResolver {
     Map<Key, Diagnostic> first = new LinkedHashMap<>();
     Map<Key, Integer> times = new HashMap<>();
     int number = 0;
-    int counted = 0;
     for (int i = 0; i < made.size(); i++) {
       if (left[i]) {
         continue;
       }
       number++;
-      counted++;
       Set<Key> here = new HashSet<>();
       for (Diagnostic one : made.get(i).diagnostics()) {
         Key key = new Key(one.code(), one.spot(), keyed(one));
@@ -362,7 +360,7 @@ public final class SheetResolver {
     for (Map.Entry<Key, Diagnostic> entry : first.entrySet()) {
       Key key = entry.getKey();
       boolean miss = key.code() == Code.NOTHING_THERE || key.code() == Code.COUNT_OUTSIDE_BAR;
-      if (!miss || times.getOrDefault(key, 0) == counted || !isPlain(key.spot())) {
+      if (!miss || times.getOrDefault(key, 0) == number || !isPlain(key.spot())) {
         problems.add(entry.getValue());
       }
     }
