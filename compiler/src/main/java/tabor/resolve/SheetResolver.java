@@ -65,7 +65,7 @@ public final class SheetResolver {
   private Resolved sheet() {
     choose();
     if (choices.isEmpty()) {
-      if (!problems.isIncomplete() && problems.found().isEmpty() && !hasBrokenLine()) {
+      if (!problems.isIncomplete() && problems.found().isEmpty() && !syntax.hasBrokenLine()) {
         problems.add(
             problems
                 .make(
@@ -88,16 +88,13 @@ public final class SheetResolver {
     tellOnce(left);
     Groove base = kept.get(0).section() instanceof Groove first ? first.base() : null;
     boolean partial =
-        problems.isIncomplete() || hasBrokenLine() || made.stream().anyMatch(Resolved::partial);
+        problems.isIncomplete()
+            || syntax.hasBrokenLine()
+            || made.stream().anyMatch(Resolved::partial);
     if (base == null || kept.stream().anyMatch(one -> one.section() == null)) {
       return new Resolved(null, true, problems.found(), effort);
     }
     return new Resolved(sheet(base, kept), partial, problems.found(), effort, kept);
-  }
-
-  private boolean hasBrokenLine() {
-    return heading.statement() instanceof Heading.Faulty
-        || syntax.lines().stream().anyMatch(line -> line.statement() instanceof Statement.Broken);
   }
 
   private String numbered(int number) {
