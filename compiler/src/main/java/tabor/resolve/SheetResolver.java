@@ -310,24 +310,7 @@ public final class SheetResolver {
     if (!(one.section() instanceof Groove groove) || groove.name().equals(name)) {
       return one;
     }
-    Groove other =
-        new Groove(
-            name,
-            groove.title(),
-            groove.heading(),
-            groove.base(),
-            groove.setting(),
-            groove.bars(),
-            groove.pickup(),
-            groove.strokes(),
-            groove.written(),
-            groove.plays(),
-            groove.marks(),
-            groove.hairpins(),
-            groove.prose(),
-            groove.repeats(),
-            groove.page());
-    return new Resolved(other, one.partial(), one.diagnostics(), one.effort());
+    return new Resolved(groove.named(name), one.partial(), one.diagnostics(), one.effort());
   }
 
   // ---- problems
