@@ -1,7 +1,6 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -98,7 +97,7 @@ final class CountReader {
       }
     }
     List<CountReading> found = new ArrayList<>(byPlace.values());
-    found.sort(Comparator.comparing(CountReading::place));
+    found.sort((a, b) -> a.place().compareTo(b.place()));
     return found;
   }
 
