@@ -240,8 +240,12 @@ class StudentLinesTest {
   @Test
   void theHandsOfTextsFollowThePlayer() {
     String words = "[right] [left] [Right] [Left] [Kick] [right";
-    assertThat(HandWords.of(words, false)).isEqualTo("right left Right Left [Kick] [right");
-    assertThat(HandWords.of(words, true)).isEqualTo("left right Left Right [Kick] [right");
-    assertThat(HandWords.of("right", true)).isEqualTo("right");
+    assertThat(hands(false).in(words)).isEqualTo("right left Right Left [Kick] [right");
+    assertThat(hands(true).in(words)).isEqualTo("left right Left Right [Kick] [right");
+    assertThat(hands(true).in("right")).isEqualTo("right");
+  }
+
+  private static HandWords hands(boolean leftHanded) {
+    return new HandWords(leftHanded, () -> Language.EN);
   }
 }
