@@ -15,7 +15,7 @@ public final class FoundPage {
   private FoundPage() {}
 
   /** A section and its picture. */
-  private record Shown(Found found, Pictures.Score score) {}
+  private record Shown(Found found, Pictures.@Nullable Score score) {}
 
   /**
    * One HTML file.
@@ -23,19 +23,28 @@ public final class FoundPage {
    * @param title of the page
    * @param asked what was looked for, a few words each
    * @param all in the order of the page
-   * @param drawing the notation of each
+   * @param drawing the notation of each; null for one that stands there without
    */
   public static String write(
-      String title, List<String> asked, List<Found> all, Function<Found, Pictures.Score> drawing) {
+      String title,
+      List<String> asked,
+      List<Found> all,
+      Function<Found, Pictures.@Nullable Score> drawing) {
     List<Shown> shown = new ArrayList<>();
     SymbolTable symbols = new SymbolTable();
     for (Found found : all) {
       Pictures.Score score = drawing.apply(found);
       shown.add(new Shown(found, score));
-      drawings(score.wide()).forEach(symbols::count);
-      drawings(score.narrow()).forEach(symbols::count);
+      if (score != null) {
+        drawings(score.wide()).forEach(symbols::count);
+        drawings(score.narrow()).forEach(symbols::count);
+      }
     }
     List<String> facts = new ArrayList<>(List.of(count(all)));
+    long drawn = shown.stream().filter(one -> one.score() != null).count();
+    if (drawn < all.size()) {
+      facts.add("too many to draw them all: notes for " + drawn);
+    }
     facts.addAll(asked);
     LibraryMarkup page = new LibraryMarkup(title, facts);
     page.raw(symbols.markup());
@@ -64,10 +73,15 @@ public final class FoundPage {
         .raw(LibraryMarkup.foreign(found.file() + ", " + found.groove().name()))
         .raw("</p>\n");
     page.facts(facts(found));
-    Pictures.Picture narrow = one.score().narrow();
+    Pictures.Score score = one.score();
+    if (score == null) {
+      page.raw("</article>\n");
+      return;
+    }
+    Pictures.Picture narrow = score.narrow();
     page.raw("<figure class=\"score\">\n");
     page.raw(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    drawings(one.score().wide()).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
+    drawings(score.wide()).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
     if (narrow != null) {
       page.raw("</div>\n<div class=\"drawn narrow\">");
       drawings(narrow).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
