@@ -69,7 +69,10 @@ public record CountingWords(
    * were typed.
    */
   public static String plain(String word) {
-    return Normalizer.normalize(word, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    // The tables of signs are read from a file when they are first asked for; most words need none.
+    boolean ascii = word.chars().allMatch(sign -> sign < 0x80);
+    String whole = ascii ? word : Normalizer.normalize(word, Normalizer.Form.NFC);
+    return whole.toLowerCase(Locale.ROOT);
   }
 
   /**
@@ -185,6 +188,11 @@ public record CountingWords(
         boolean through) {
       this.word = word;
       this.words = new CountingWords(twos, threes, fours, onBeat, through);
+    }
+
+    /** The words of the set; empty for a division that it leaves to ours. */
+    public CountingWords words() {
+      return words;
     }
 
     /** As written after {@code say}. */

@@ -307,7 +307,9 @@ final class SyntaxErrorExplainer {
       for (int type : expectation.types().toList()) {
         String literal = Vocabulary.literal(type);
         boolean name =
-            expectation.in(TaborParser.RULE_name) || expectation.in(TaborParser.RULE_plainName);
+            expectation.in(TaborParser.RULE_name)
+                || expectation.in(TaborParser.RULE_plainName)
+                || expectation.in(TaborParser.RULE_saidWord);
         if (literal != null && !name && !words.contains(literal)) {
           words.add(literal);
         }

@@ -20,7 +20,34 @@ import tabor.rhythm.Time;
 record SameVariation(int bars, Set<SameVariation.Struck> strokes) {
   /** A stroke; no limb where none is free. */
   record Struck(
-      int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {}
+      int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {
+    // Written out: the equality of a record is put together at run time, which takes long.
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Struck struck
+          && bar == struck.bar
+          && at.equals(struck.at)
+          && surface.equals(struck.surface)
+          && level == struck.level
+          && ornaments.equals(struck.ornaments)
+          && limb == struck.limb;
+    }
+
+    @Override
+    public int hashCode() {
+      return (bar * 31 + at.hashCode()) * 31 + surface.hashCode();
+    }
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SameVariation same && bars == same.bars && strokes.equals(same.strokes);
+  }
+
+  @Override
+  public int hashCode() {
+    return bars * 31 + strokes.hashCode();
+  }
 
   /** What is struck in a section as it is written. */
   static SameVariation of(Groove groove) {

@@ -1,7 +1,6 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +15,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Surface;
 import tabor.rhythm.CountNames;
+import tabor.rhythm.Time;
 import tabor.source.Spot;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
@@ -52,10 +52,9 @@ final class SectionFinish {
       struck = other;
     }
     List<Loudness.Mark> marks = new ArrayList<>(dealt.marks());
-    marks.sort(Comparator.comparingInt(Loudness.Mark::bar).thenComparing(Loudness.Mark::at));
+    marks.sort((a, b) -> byTime(a.bar(), a.at(), b.bar(), b.at()));
     List<Loudness.Hairpin> hairpins = new ArrayList<>(dealt.hairpins());
-    hairpins.sort(
-        Comparator.comparingInt(Loudness.Hairpin::fromBar).thenComparing(Loudness.Hairpin::from));
+    hairpins.sort((a, b) -> byTime(a.fromBar(), a.from(), b.fromBar(), b.from()));
     Groove groove =
         new Groove(
             frame.name(),
@@ -82,20 +81,30 @@ final class SectionFinish {
   private PageNotes page() {
     Groove base = frame.base();
     PageWishes from = base == null ? PageWishes.NONE : base.page().wishes();
-    return PageReader.of(syntax, from, frame.kit(), frame.kit().leftHanded(), lineStarts, problems);
+    return PageReader.of(syntax, from, frame.kit(), hands(), lineStarts, problems);
+  }
+
+  private HandWords hands() {
+    return new HandWords(
+        frame.kit().leftHanded(), () -> frame.scope().defaults().wording().language());
   }
 
   private List<String> prose() {
+    HandWords hands = hands();
     List<String> prose = new ArrayList<>();
     for (Line line : syntax.lines()) {
       if (line.statement() instanceof Statement.Prose text) {
-        prose.add(HandWords.of(text.text().value(), frame.kit().leftHanded()));
+        prose.add(hands.in(text.text().value()));
       }
     }
     return prose;
   }
 
   /** The strokes that some limb plays. */
+  private static int byTime(int barA, Time atA, int barB, Time atB) {
+    return barA == barB ? atA.compareTo(atB) : Integer.compare(barA, barB);
+  }
+
   private static List<Stroke> playable(List<Stroke> strokes) {
     return strokes.stream().allMatch(Stroke::hasLimb)
         ? strokes

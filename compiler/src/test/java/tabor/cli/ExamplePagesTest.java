@@ -170,7 +170,7 @@ class ExamplePagesTest {
   /** The names of the sections in the order of their parts. */
   private static List<String> names(String page) {
     List<String> names = new ArrayList<>();
-    Matcher matcher = Pattern.compile("<article class=\"\\w+\" id=\"([^\"]*)\"").matcher(page);
+    Matcher matcher = Pattern.compile("<article class=\"[\\w ]+\" id=\"([^\"]*)\"").matcher(page);
     while (matcher.find()) {
       names.add(matcher.group(1));
     }

@@ -34,7 +34,10 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private final Figures figures;
   private final List<RoadMap.Stop> stops;
   private final ChartWords said;
+  private final Map<Integer, String> marks = new HashMap<>();
   private final Map<Integer, String> cues = new HashMap<>();
+  private final List<String> waitingMarks = new ArrayList<>();
+  private final List<String> waitingCues = new ArrayList<>();
   private final List<Leg> legs = new ArrayList<>();
   private final List<Page.Row> rows = new ArrayList<>();
   private int item;
@@ -47,8 +50,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     this.figures = figures;
     this.stops = RoadMap.of(chart).stops();
     for (Performance.Words cue : performance.words()) {
-      String text = cue.mark() ? "[" + cue.text() + "]" : cue.text();
-      cues.merge(cue.segment(), text, (a, b) -> a + " · " + b);
+      (cue.mark() ? marks : cues).merge(cue.segment(), cue.text(), (a, b) -> a + " · " + b);
     }
   }
 
@@ -66,6 +68,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     for (charts.item = 0; charts.item < charts.stops.size(); charts.item++) {
       chart.items().get(charts.item).match(charts);
     }
+    charts.leftOver();
     RoadMap map = RoadMap.of(chart);
     charts.rows.add(
         Page.Row.of(
@@ -85,7 +88,8 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     List<Leg> legs = new ArrayList<>();
     for (int i = 1; i < numbers.size(); i++) {
       legs.add(
-          new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption(), "", 1));
+          new Leg(
+              numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption(), "", "", 1));
     }
     return new Reading(legs, List.of(), false);
   }
@@ -103,8 +107,27 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private @Nullable Void line(Chart.Item one) {
     String line = said.of(one);
     take(line);
-    rows.add(Page.Row.of(stamp(line)));
+    add(Page.Row.of(stamp(line)));
     return null;
+  }
+
+  /** Marks and cues stand in the row of what they are said for: the next in which time passes. */
+  private void add(Page.Row row) {
+    if (stops.get(item).segments() == 0) {
+      rows.add(row);
+      return;
+    }
+    rows.add(row.at(String.join(" · ", waitingMarks), String.join(" · ", waitingCues)));
+    waitingMarks.clear();
+    waitingCues.clear();
+  }
+
+  /** What is said where nothing follows. */
+  private void leftOver() {
+    if (!waitingMarks.isEmpty() || !waitingCues.isEmpty()) {
+      String said = String.join(" · ", waitingCues);
+      rows.add(Page.Row.of("").at(String.join(" · ", waitingMarks), said));
+    }
   }
 
   /** A line with the bar and the minute at which it begins, if time passes in it. */
@@ -158,8 +181,11 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private @Nullable Void entered(List<String> titles, String amount, String tempo) {
     int first = legs.size();
     int count = take(said.words().list(List.of(String.join(" · ", titles), amount)));
-    Page.Rung rung = new Page.Rung(first, legs.size() - 1, tempo, count);
-    rows.add(new Page.Row(titles, stamp(amount), List.of(rung)));
+    // While a chart goes from one tempo to another, what is played is not at the tempo it is set.
+    String played = stops.get(item).tempo(said.words());
+    String words = played.isEmpty() ? tempo : played;
+    Page.Rung rung = new Page.Rung(first, legs.size() - 1, words, count);
+    add(new Page.Row("", titles, stamp(amount), "", false, List.of(rung)));
     return null;
   }
 
@@ -180,17 +206,21 @@ final class Charts implements Chart.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void hold(Chart.Hold one) {
-    return line(one);
+    line(one);
+    rows.add(rows.remove(rows.size() - 1).held());
+    return null;
   }
 
   @Override
   public @Nullable Void cue(Chart.Cue one) {
-    return line(one);
+    waitingCues.add(said.of(one));
+    return null;
   }
 
   @Override
   public @Nullable Void mark(Chart.Mark one) {
-    return line(one);
+    waitingMarks.add(one.text());
+    return null;
   }
 
   @Override
@@ -215,7 +245,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
       at = to;
     }
     String line = said.words().list(List.of(said.tempi(one), said.after(one)));
-    rows.add(new Page.Row(List.of(name), stamp(line), rungs));
+    add(new Page.Row("", List.of(name), stamp(line), "", false, rungs));
     return null;
   }
 
@@ -229,11 +259,13 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private int take(int from, int to, String words) {
     int begin = legs.size();
     int through = 0;
+    String mark = "";
     String cue = "";
     for (int i = from; i < to; i++) {
       Segment segment = performance.segments().get(i);
-      boolean fresh = cues.containsKey(i);
-      cue = cues.getOrDefault(i, cue);
+      boolean fresh = marks.containsKey(i) || cues.containsKey(i);
+      mark = marks.getOrDefault(i, mark);
+      cue = cues.getOrDefault(i, marks.containsKey(i) ? "" : cue);
       boolean begins = i == from || begins(segment, performance.segments().get(i - 1));
       through += begins ? 1 : 0;
       int take = takes.get(i);
@@ -248,7 +280,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
           && last.tempo().equals(segment.tempo())) {
         legs.set(legs.size() - 1, last.again());
       } else {
-        legs.add(new Leg(take, segment.tempo(), 1, figure, words, cue, Math.max(1, through)));
+        legs.add(new Leg(take, segment.tempo(), 1, figure, words, mark, cue, Math.max(1, through)));
       }
     }
     return Math.max(1, through);
