@@ -72,7 +72,9 @@ final class SectionFinish {
             prose(),
             repeats(dealt),
             page());
-    problems.addAll(BodyChecks.check(groove));
+    if (problems.isNew(Code.TOO_LONG)) {
+      problems.addAll(BodyChecks.check(groove)); // a part of a section says nothing of the body
+    }
     return groove;
   }
 
