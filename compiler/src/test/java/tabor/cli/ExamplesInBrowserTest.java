@@ -28,6 +28,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import tabor.emit.html.Browser;
+import tabor.emit.html.FirefoxSession;
 
 /** Practice pages of examples as Chromium shows and prints them. */
 class ExamplesInBrowserTest {
@@ -69,11 +70,14 @@ class ExamplesInBrowserTest {
   /** A run of text on paper: how large, and how far down its page, 0 to 1. */
   private record Run(String text, double size, double down) {}
 
-  private static List<List<Run>> print() throws IOException {
+  private static byte[] print() {
     Map<String, Object> found =
         browser.driver.executeCdpCommand(
             "Page.printToPDF", Map.of("paperWidth", 8.27, "paperHeight", 11.69));
-    byte[] pdf = Base64.getDecoder().decode((String) found.get("data"));
+    return Base64.getDecoder().decode((String) found.get("data"));
+  }
+
+  private static List<List<Run>> runs(byte[] pdf) throws IOException {
     List<List<Run>> pages = new ArrayList<>();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       for (int page = 1; page <= document.getNumberOfPages(); page++) {
@@ -106,7 +110,10 @@ class ExamplesInBrowserTest {
       strings = {"gig-road-map", "ghosts-and-doubles", "hands-to-groove", "linear", "seven-eight"})
   void printedPagesAreFilledAndHeadingsStayWithTheirSections(String example) throws IOException {
     load(example);
-    List<List<Run>> pages = print();
+    filled(runs(print()));
+  }
+
+  private static void filled(List<List<Run>> pages) {
     assertThat(pages).hasSizeBetween(1, 4);
     for (int i = 0; i < pages.size(); i++) {
       List<Run> runs = pages.get(i);
@@ -115,6 +122,18 @@ class ExamplesInBrowserTest {
         assertThat(last.down()).as("page %d ends with %s", i + 1, last.text()).isGreaterThan(0.5);
       }
       assertThat(last.size()).as(last.text()).isLessThan(HEADING);
+    }
+  }
+
+  /** Firefox keeps nothing with what follows it unless it is made to. */
+  @Test
+  void pagesPrintedByFirefoxAreFilledToo() throws IOException, InterruptedException {
+    try (FirefoxSession firefox = FirefoxSession.open()) {
+      for (String example :
+          List.of("gig-road-map", "practice-by-minutes", "hands-to-groove", "ladder", "linear")) {
+        firefox.get(folder.resolve(example + ".html").toUri().toString());
+        filled(runs(firefox.print()));
+      }
     }
   }
 
