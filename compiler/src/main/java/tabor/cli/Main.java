@@ -19,6 +19,9 @@ public final class Main {
   static int run(String[] args, Io io) {
     int code;
     try {
+      if (args.length > 1 && WarmUp.HELPS.contains(args[0])) {
+        WarmUp.start();
+      }
       code = isPlainCheck(args) ? plainCheck(args, io) : Commands.run(args, io);
     } catch (Failure e) {
       code = complain(io, e);

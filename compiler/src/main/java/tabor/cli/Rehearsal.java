@@ -85,13 +85,32 @@ final class Rehearsal {
         hands : 'rl rl rlr
         crash : . . x
         choke crash at 3
+      sheet kicks "Kicks" from beat
+        each kick : x . x . | x . xx .
+        each add kick at 2 4
+        each add kick at 2 of 1& 2& 3&
+        each accent hihat at every & in bar 1
+        accent snare
+      groove own
+        blank 2 bars
       chart c
         tempo 80
         count-in 1 bar
         click quarters
+        mark "A"
+        cue "Now" in bar 1
         play up few 2 times at tempo 70
         rest 1 bar
         climb beat from 60 to 80 by 10 every 2 times
+        hold 2 beats
+        rest 2 seconds
+        dynamic mf
+        click 2 bars on 1 off
+        trade beat 1 bar 2 times without feet
+        click at 2 4
+        tempo 80 to 60 over 2 bars
+        play kicks each 2 times fill beat
+        play beat for 1 minute
       """;
 
   private static final String BROKEN = FINE + "groove broken\n  hands : rl rl rlr\n  hnads : r\n";
@@ -134,6 +153,17 @@ final class Rehearsal {
       run(FINE, "build", "-", "--as", "all", "-o", out.toString());
       run("", "format", "--check", fine.toString());
       run("", "diff", fine.toString(), lesson.toString());
+      run(
+          "",
+          "find",
+          folder.toString(),
+          "--plays",
+          "paradiddle",
+          "--like",
+          fine.toString(),
+          "beat");
+      run("", "find", folder.toString(), "--as", "html");
+      run("", "overview", folder.toString(), "-o", out.resolve("term.html").toString());
       Files.writeString(page, PAGE);
       for (int i = 0; i < 2; i++) {
         run("", "weave", page.toString(), "-o", out.toString());

@@ -20,7 +20,34 @@ import tabor.rhythm.Time;
 record SameVariation(int bars, Set<SameVariation.Struck> strokes) {
   /** A stroke; no limb where none is free. */
   record Struck(
-      int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {}
+      int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Struck that
+          && bar == that.bar
+          && at.equals(that.at)
+          && surface.equals(that.surface)
+          && level == that.level
+          && ornaments.equals(that.ornaments)
+          && limb == that.limb;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * (31 * bar + at.hashCode()) + surface.hashCode()) + level.ordinal();
+    }
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SameVariation that && bars == that.bars && strokes.equals(that.strokes);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * bars + strokes.hashCode();
+  }
 
   /** What is struck in a section as it is written. */
   static SameVariation of(Groove groove) {

@@ -1,6 +1,7 @@
 package tabor.rhythm;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A place of the bar as it is counted aloud.
@@ -40,6 +41,21 @@ public record Count(int beat, Syllable syllable, List<Integer> places, int divis
   /** A plain count without parts. */
   public static Count of(int beat, Syllable syllable) {
     return new Count(beat, syllable, List.of(), 0);
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Count that
+        && beat == that.beat
+        && syllable == that.syllable
+        && places.equals(that.places)
+        && division == that.division;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * (31 * beat + syllable.ordinal()) + places.hashCode()) + division;
   }
 
   /** {@code 3&.2/4}. */

@@ -88,9 +88,9 @@ class ExamplePagesTest {
             + " of a doctor, audiologist or other licensed professional come first.";
     String german =
         "Schlagzeug ist laut, und Üben heißt Wiederholen. Spiel leise, wo es geht, schütze dein"
-            + " Gehör, mach Pausen. Hör auf, wenn etwas schmerzt, kribbelt oder in den Ohren klingt."
-            + " Örtliche Vorschriften und der Rat von Ärztinnen, Ärzten, Fachleuten für Hörakustik"
-            + " und anderen zugelassenen Fachkräften gehen vor.";
+            + " Gehör, mach Pausen. Hör auf, wenn etwas schmerzt, kribbelt oder in den Ohren"
+            + " klingt. Örtliche Vorschriften und der Rat von Ärztinnen, Ärzten, Fachleuten für"
+            + " Hörakustik und anderen zugelassenen Fachkräften gehen vor.";
     for (String page : PAGES.values()) {
       int first = page.indexOf("<article");
       String above = first < 0 ? page : page.substring(0, first);
