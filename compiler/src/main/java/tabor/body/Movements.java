@@ -16,8 +16,10 @@ import tabor.rhythm.Time;
 /** Takes a section apart into what each limb does, in order of time. */
 final class Movements {
   private static final Comparator<Movement> ORDER =
-      Comparator.comparing(Movement::start)
-          .thenComparing(Movement::lead, Comparator.reverseOrder());
+      (a, b) -> {
+        int order = a.start().compareTo(b.start());
+        return order == 0 ? Integer.compare(b.lead(), a.lead()) : order;
+      };
 
   private final Groove groove;
   private final Snap snap;

@@ -106,7 +106,7 @@ final class Roles {
       }
       from = to + 1;
     }
-    singles.sort(java.util.Comparator.comparingInt(Hit::number));
+    singles.sort((a, b) -> Integer.compare(a.number(), b.number()));
   }
 
   /** Strokes per second that one foot cannot go over. */

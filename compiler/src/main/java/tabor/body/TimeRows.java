@@ -2,7 +2,6 @@ package tabor.body;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -120,8 +119,12 @@ final class TimeRows {
     List<List<Hit>> drums = new ArrayList<>(byDrum.values());
     // The time is kept on the drum furthest to the right.
     drums.sort(
-        Comparator.comparing((List<Hit> drum) -> -loop.places.of(drum.get(0).surface()).x())
-            .thenComparing(drum -> drum.get(0).surface().name()));
+        (a, b) -> {
+          Surface one = a.get(0).surface();
+          Surface two = b.get(0).surface();
+          int order = Double.compare(loop.places.of(two).x(), loop.places.of(one).x());
+          return order == 0 ? one.name().compareTo(two.name()) : order;
+        });
     drums.forEach(this::drum);
   }
 

@@ -14,7 +14,8 @@ public final class LibraryPages {
 
   /**
    * What was found, with a picture of each section. It may be shown to students, so what a lesson
-   * leaves blank for them stays blank.
+   * leaves blank for them stays blank. What comes after {@link DrawnSize#MOST} strokes stands there
+   * without notes.
    *
    * @param asked what was looked for, a few words each
    * @param words that the page is written in
@@ -22,8 +23,17 @@ public final class LibraryPages {
   public static String found(List<String> asked, List<Found> all, Words words) {
     List<Found> printed =
         all.stream().map(one -> one.with(Printing.plain().printed(one.groove()))).toList();
+    long[] drawn = {0};
     return FoundPage.write(
-        asked, printed, one -> PageDrawings.alone(one.groove(), OpenFont.get()), words);
+        asked,
+        printed,
+        one -> {
+          drawn[0] += DrawnSize.of(one.groove());
+          return drawn[0] > DrawnSize.MOST
+              ? null
+              : PageDrawings.alone(one.groove(), OpenFont.get());
+        },
+        words);
   }
 
   /**

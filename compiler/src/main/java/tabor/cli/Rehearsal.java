@@ -22,6 +22,11 @@ final class Rehearsal {
       """
       title "Rehearsal"
       by "Nobody"
+      goal "Even"
+      log 7 days
+      teacher "Nothing."
+      say fours e & a
+      page 4 bars a line
       time 4/4
       tempo quarter = 92
       feel swing eighths 60%
@@ -31,6 +36,15 @@ final class Rehearsal {
       kit mine like four-piece
         surface gong  letter g  key 52  staff a5  head x
         without tom2  plays floor
+        place gong 60 cm 50 degrees right 55 cm high
+      player one "One"
+        on junior
+        left-handed
+        open-handed
+        tempo 80%
+        sections beat to few
+        limits hands 6 to 9
+        text "The [right] hand."
       pattern six : RlrrLl
       groove six-eight
         time 6/8
@@ -45,6 +59,10 @@ final class Rehearsal {
         snare : . l {ll}. l
         ostinato kick : x . .x .
         text "Prose."
+      sheet many-kicks "Kicks" from beat
+        each add kick at 1& 2
+        each kick : x . x . | x x . .
+          and snare : . x . x | . . x .
       step up "Up"
         right plays ride
         ghost left at 2
@@ -85,35 +103,57 @@ final class Rehearsal {
         hands : 'rl rl rlr
         crash : . . x
         choke crash at 3
-      sheet kicks "Kicks" from beat
-        each kick : x . x . | x . xx .
-        each add kick at 2 4
-        each add kick at 2 of 1& 2& 3&
-        each accent hihat at every & in bar 1
-        accent snare
-      groove own
-        blank 2 bars
       chart c
         tempo 80
         count-in 1 bar
         click quarters
-        mark "A"
-        cue "Now" in bar 1
         play up few 2 times at tempo 70
         rest 1 bar
         climb beat from 60 to 80 by 10 every 2 times
-        hold 2 beats
-        rest 2 seconds
-        dynamic mf
-        click 2 bars on 1 off
-        trade beat 1 bar 2 times without feet
+        mark "A"
+        cue "Look" in bar 1
         click at 2 4
+        play many-kicks each 1 times
+        click 2 bars on 1 off
+        dynamic f
+        trade beat 1 bar 2 times
+        play beat 4 bars without hands fill lines
         tempo 80 to 60 over 2 bars
-        play kicks each 2 times fill beat
-        play beat for 1 minute
+        play beat for 30 seconds
+        rest 10 seconds
+        hold 4 beats
       """;
 
-  private static final String BROKEN = FINE + "groove broken\n  hands : rl rl rlr\n  hnads : r\n";
+  private static final String BROKEN =
+      FINE
+          + """
+          groove broken
+            hands : rl rl rlr
+            hnads : r
+          groove quick
+            hands : rlrl rlrl rlrl rlrl
+            kick : x . xx xxxx
+          step quicker
+            accent left at 2a 3.2/3
+            ghost hands at every a where accented
+          chart fast
+            climb quick from 60 to 380 by 40 every 2 times
+            play roll at tempo 400
+          """;
+
+  /** Takes from the lesson beside it. */
+  private static final String TAKING =
+      """
+      use "fine.tabor"
+      on mine
+      kit other like mine
+        letter q = gong
+      groove own
+        hands play six in sixteenths
+      step taken from beat
+        take kick from many
+        add gong at 4&
+      """;
 
   private static final String PAGE =
       """
@@ -132,19 +172,37 @@ final class Rehearsal {
       ```
       """;
 
-  /** Runs the commands; always ends well. */
+  /**
+   * Runs the commands; always ends well.
+   *
+   * @param args {@code check} or {@code weave} to run nothing else
+   */
   public static void main(String[] args) throws IOException {
+    String only = args.length == 0 ? "" : args[0];
     Path folder = Files.createTempDirectory("tabor");
     Path lesson = folder.resolve("rehearsal.tabor");
     Path fine = folder.resolve("fine.tabor");
+    Path taking = folder.resolve("taking.tabor");
     Path page = folder.resolve("page.md");
     Path out = folder.resolve("out");
     try {
       Io.ofProcess();
-      Files.writeString(lesson, BROKEN);
+      Files.writeString(page, PAGE);
       Files.writeString(fine, FINE);
+      for (int i = 0; i < 2 && !only.equals("check"); i++) {
+        run("", "weave", page.toString(), "-o", out.toString());
+      }
+      if (only.equals("weave")) {
+        return;
+      }
+      Files.writeString(lesson, BROKEN);
       run("", "check", lesson.toString());
       run("", "check", fine.toString());
+      Files.writeString(taking, TAKING);
+      run("", "check", taking.toString());
+      if (only.equals("check")) {
+        return;
+      }
       run(BROKEN, "check", "--hints", "--report", "json", "-");
       run(BROKEN, "explain", "bar-length");
       run(BROKEN, "--help");
@@ -164,10 +222,6 @@ final class Rehearsal {
           "beat");
       run("", "find", folder.toString(), "--as", "html");
       run("", "overview", folder.toString(), "-o", out.resolve("term.html").toString());
-      Files.writeString(page, PAGE);
-      for (int i = 0; i < 2; i++) {
-        run("", "weave", page.toString(), "-o", out.toString());
-      }
     } finally {
       try (Stream<Path> files = Files.walk(folder)) {
         for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {

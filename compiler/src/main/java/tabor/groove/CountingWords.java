@@ -69,7 +69,10 @@ public record CountingWords(
    * were typed.
    */
   public static String plain(String word) {
-    return Normalizer.normalize(word, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    // The tables of signs are read from a file when they are first asked for; most words need none.
+    boolean ascii = word.chars().allMatch(sign -> sign < 0x80);
+    String whole = ascii ? word : Normalizer.normalize(word, Normalizer.Form.NFC);
+    return whole.toLowerCase(Locale.ROOT);
   }
 
   /**

@@ -1,7 +1,6 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -98,7 +97,7 @@ final class CountReader {
       }
     }
     List<CountReading> found = new ArrayList<>(byPlace.values());
-    found.sort(Comparator.comparing(CountReading::place));
+    found.sort((a, b) -> a.place().compareTo(b.place()));
     return found;
   }
 
@@ -181,10 +180,5 @@ final class CountReader {
     Division plain = plain(syllable, beat);
     int index = Syllables.slot(plain.slots(), grid.dotted(beat), syllable);
     return index >= 0 && grid.slotStart(plain, index).equals(at);
-  }
-
-  /** True if a stroke is in this 0-based slot of its own word. */
-  boolean hasSlot(Stroke stroke, int index) {
-    return stroke.slot().index() == index;
   }
 }

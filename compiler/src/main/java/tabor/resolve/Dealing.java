@@ -23,9 +23,14 @@ import tabor.source.Spot;
 final class Dealing {
   /** The order in which the dealer takes open strokes: of time, then of surface. */
   static final Comparator<Stroke> BY_SURFACE =
-      Comparator.<Stroke>comparingInt(Stroke::bar)
-          .thenComparing((a, b) -> a.at().compareTo(b.at()))
-          .thenComparing(stroke -> stroke.surface().name());
+      (a, b) -> {
+        // Written out, since the comparators that Java puts together are in no class archive.
+        int order = Integer.compare(a.bar(), b.bar());
+        if (order == 0) {
+          order = a.at().compareTo(b.at());
+        }
+        return order == 0 ? a.surface().name().compareTo(b.surface().name()) : order;
+      };
 
   /** What it costs to deal one stroke beside looking at it. */
   private static final int COST = 50;

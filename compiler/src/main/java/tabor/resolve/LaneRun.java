@@ -1,7 +1,6 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -149,7 +148,7 @@ final class LaneRun {
     if (waiting.isEmpty()) {
       return draft;
     }
-    waiting.sort(Comparator.comparing(one -> one.either().stroke(), Dealing.BY_SURFACE));
+    waiting.sort((a, b) -> Dealing.BY_SURFACE.compare(a.either().stroke(), b.either().stroke()));
     List<Stroke> open = waiting.stream().map(one -> one.either().stroke()).toList();
     List<@Nullable Limb> limbs = Dealing.limbs(frame, draft, open);
     List<Stroke> settled = new ArrayList<>();

@@ -21,32 +21,32 @@ record SameVariation(int bars, Set<SameVariation.Struck> strokes) {
   /** A stroke; no limb where none is free. */
   record Struck(
       int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
+    // Written out: the equality of a record is put together at run time, which takes long.
     @Override
     public boolean equals(@Nullable Object other) {
-      return other instanceof Struck that
-          && bar == that.bar
-          && at.equals(that.at)
-          && surface.equals(that.surface)
-          && level == that.level
-          && ornaments.equals(that.ornaments)
-          && limb == that.limb;
+      return other instanceof Struck struck
+          && bar == struck.bar
+          && at.equals(struck.at)
+          && surface.equals(struck.surface)
+          && level == struck.level
+          && ornaments.equals(struck.ornaments)
+          && limb == struck.limb;
     }
 
     @Override
     public int hashCode() {
-      return 31 * (31 * (31 * bar + at.hashCode()) + surface.hashCode()) + level.ordinal();
+      return (bar * 31 + at.hashCode()) * 31 + surface.hashCode();
     }
   }
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof SameVariation that && bars == that.bars && strokes.equals(that.strokes);
+    return other instanceof SameVariation same && bars == same.bars && strokes.equals(same.strokes);
   }
 
   @Override
   public int hashCode() {
-    return 31 * bars + strokes.hashCode();
+    return bars * 31 + strokes.hashCode();
   }
 
   /** What is struck in a section as it is written. */

@@ -1,7 +1,6 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +15,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Surface;
 import tabor.rhythm.CountNames;
+import tabor.rhythm.Time;
 import tabor.source.Spot;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
@@ -52,10 +52,9 @@ final class SectionFinish {
       struck = other;
     }
     List<Loudness.Mark> marks = new ArrayList<>(dealt.marks());
-    marks.sort(Comparator.comparingInt(Loudness.Mark::bar).thenComparing(Loudness.Mark::at));
+    marks.sort((a, b) -> byTime(a.bar(), a.at(), b.bar(), b.at()));
     List<Loudness.Hairpin> hairpins = new ArrayList<>(dealt.hairpins());
-    hairpins.sort(
-        Comparator.comparingInt(Loudness.Hairpin::fromBar).thenComparing(Loudness.Hairpin::from));
+    hairpins.sort((a, b) -> byTime(a.fromBar(), a.from(), b.fromBar(), b.from()));
     Groove groove =
         new Groove(
             frame.name(),
@@ -73,7 +72,9 @@ final class SectionFinish {
             prose(),
             repeats(dealt),
             page());
-    problems.addAll(BodyChecks.check(groove));
+    if (problems.isNew(Code.TOO_LONG)) {
+      problems.addAll(BodyChecks.check(groove)); // a part of a section says nothing of the body
+    }
     return groove;
   }
 
@@ -100,6 +101,10 @@ final class SectionFinish {
   }
 
   /** The strokes that some limb plays. */
+  private static int byTime(int barA, Time atA, int barB, Time atB) {
+    return barA == barB ? atA.compareTo(atB) : Integer.compare(barA, barB);
+  }
+
   private static List<Stroke> playable(List<Stroke> strokes) {
     return strokes.stream().allMatch(Stroke::hasLimb)
         ? strokes

@@ -43,19 +43,20 @@ public record Count(int beat, Syllable syllable, List<Integer> places, int divis
     return new Count(beat, syllable, List.of(), 0);
   }
 
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  // Written out: the equality of a record is put together at run time, and counts are compared in
+  // every check.
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof Count that
-        && beat == that.beat
-        && syllable == that.syllable
-        && places.equals(that.places)
-        && division == that.division;
+    return other instanceof Count count
+        && beat == count.beat
+        && syllable == count.syllable
+        && places.equals(count.places)
+        && division == count.division;
   }
 
   @Override
   public int hashCode() {
-    return 31 * (31 * (31 * beat + syllable.ordinal()) + places.hashCode()) + division;
+    return ((beat * 31 + syllable.sign().hashCode()) * 31 + places.hashCode()) * 31 + division;
   }
 
   /** {@code 3&.2/4}. */

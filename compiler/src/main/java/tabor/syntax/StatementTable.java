@@ -1,9 +1,5 @@
 package tabor.syntax;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -12,26 +8,22 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tabor.grammar.StatementTexts;
 
 /**
  * The statements of the notation, each said once: where it may stand, how it is written, what it
- * does. The table stands beside the grammar, which is held to it by a test.
+ * does. The table is {@code statements.txt} beside the grammar, which is held to it by a test.
  */
 public final class StatementTable {
   /** The label of the rows that are signs of the beats. */
   public static final String SIGN = "sign";
 
-  private static final String RESOURCE = "/tabor/grammar/statements.txt";
+  /** How many texts there are to a block. */
+  private static final int FIELDS = 6;
+
   private static final List<StatementRow> ROWS = read();
   private static final Map<String, StatementRow> BY_NAME = byName();
-
-  private static final Set<String> LABELS =
-      ROWS.stream()
-          .filter(row -> !row.isSign())
-          .map(StatementRow::label)
-          .collect(Collectors.toUnmodifiableSet());
 
   private StatementTable() {}
 
@@ -72,7 +64,12 @@ public final class StatementTable {
 
   /** True for the name of a grammar rule that reads a statement. */
   public static boolean isLabel(String name) {
-    return LABELS.contains(name);
+    for (StatementRow row : ROWS) {
+      if (!row.isSign() && row.label().equals(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Map<String, StatementRow> byName() {
@@ -83,59 +80,32 @@ public final class StatementTable {
         throw new IllegalStateException("two rows " + name);
       }
     }
-    return Map.copyOf(map);
+    return map;
   }
 
   private static List<StatementRow> read() {
-    List<StatementRow> rows = new ArrayList<>();
-    Map<String, String> fields = new HashMap<>();
-    String name = null;
-    for (String line : text().split("\n", -1)) {
-      if (line.startsWith(" ")) {
-        String[] field = line.strip().split(" +", 2);
-        fields.put(field[0], field[1]);
-      } else if (line.isBlank() && name != null) {
-        rows.add(row(name, fields));
-        name = null;
-      } else if (!line.isBlank() && !line.startsWith("#")) {
-        name = line.strip();
-        fields.clear();
+    String[] texts = StatementTexts.all();
+    List<StatementRow> rows = new ArrayList<>(texts.length / FIELDS);
+    // Few blocks have sections that no block above them has.
+    Map<String, Set<SectionKind>> sections = new HashMap<>();
+    for (int i = 0; i < texts.length; i += FIELDS) {
+      Set<SectionKind> kinds = sections.get(texts[i + 2]);
+      if (kinds == null) {
+        kinds = sections(texts[i + 2]);
+        sections.put(texts[i + 2], kinds);
       }
+      rows.add(
+          new StatementRow(
+              texts[i], texts[i + 1], kinds, texts[i + 3], texts[i + 4], texts[i + 5]));
     }
     return List.copyOf(rows);
   }
 
-  private static StatementRow row(String name, Map<String, String> fields) {
-    String[] names = name.split(" ", 2);
-    Set<SectionKind> sections = EnumSet.noneOf(SectionKind.class);
-    for (String section : field(name, fields, "sections").split(" ", -1)) {
-      sections.add(SectionKind.valueOf(section.toUpperCase(Locale.ROOT)));
+  private static Set<SectionKind> sections(String words) {
+    Set<SectionKind> kinds = EnumSet.noneOf(SectionKind.class);
+    for (String word : words.split(" ", -1)) {
+      kinds.add(SectionKind.valueOf(word.toUpperCase(Locale.ROOT)));
     }
-    return new StatementRow(
-        names[0],
-        names.length == 1 ? null : names[1],
-        sections,
-        field(name, fields, "usage"),
-        field(name, fields, "meaning"),
-        field(name, fields, "example"));
-  }
-
-  private static String field(String name, Map<String, String> fields, String key) {
-    String value = fields.get(key);
-    if (value == null) {
-      throw new IllegalStateException("no " + key + " of " + name);
-    }
-    return value;
-  }
-
-  private static String text() {
-    try (InputStream in = StatementTable.class.getResourceAsStream(RESOURCE)) {
-      if (in == null) {
-        throw new IllegalStateException("not packed: " + RESOURCE);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r", "");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return Set.copyOf(kinds);
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
@@ -64,7 +65,11 @@ public final class Key {
     return Optional.of(new Drawing(wide, y, words.text("key.title"), words.list(said), marks));
   }
 
-  private record Cell(String label, List<Mark> marks, double width) {}
+  /** Room for the clef, and between the staff and the signs beside it. */
+  private static final double START = 3;
+
+  /** {@code low} is where its marks end, below the top of the staff or of the signs. */
+  private record Cell(String label, List<Mark> marks, double width, double low) {}
 
   private List<Drawing> of(List<Groove> grooves) {
     Map<String, Surface> used = new LinkedHashMap<>();
@@ -92,18 +97,26 @@ public final class Key {
     for (Surface surface : surfaces) {
       cells.add(surface(surface));
     }
-    List<Drawing> drawings = new ArrayList<>(rows(cells, true));
     List<Cell> signs = signs(ornaments, ghosts, accents);
+    double both = START + width(cells) + START + width(signs);
+    if (!signs.isEmpty() && both <= width) {
+      return List.of(row(cells, true, signs));
+    }
+    List<Drawing> drawings = new ArrayList<>(rows(cells, true));
     if (!signs.isEmpty()) {
       drawings.addAll(rows(signs, false));
     }
     return drawings;
   }
 
-  private Cell cell(String label, List<Mark> marks) {
+  private static double width(List<Cell> cells) {
+    return cells.stream().mapToDouble(Cell::width).sum();
+  }
+
+  private Cell cell(String label, List<Mark> marks, double low) {
     String shown = font.showable(label);
     double text = font.width(shown, size);
-    return new Cell(shown, marks, Math.max(6.5, text + 2.2));
+    return new Cell(shown, marks, Math.max(6.5, text + 2.2), low);
   }
 
   /** A head around x = 0 on the staff. */
@@ -130,7 +143,8 @@ public final class Key {
       double foot = surface.isFoot() ? y + 1.8 : Math.min(y, 0) - 0.9;
       marks.add(new Mark.Glyph(over, -over.box().width() / 2, foot, 1));
     }
-    return cell(words.surface(surface), marks);
+    double low = y + (surface.isFoot() && !sign.isEmpty() ? 2.2 : 0.5);
+    return cell(words.surface(surface), marks, low);
   }
 
   private static Mark ledger(double half, double y) {
@@ -150,7 +164,7 @@ public final class Key {
   private List<Cell> signs(Set<Ornament> ornaments, boolean ghosts, boolean accents) {
     List<Cell> cells = new ArrayList<>();
     if (accents) {
-      cells.add(cell(words.text("key.accent"), List.of(middle("articAccentAbove", 0, 1))));
+      cells.add(cell(words.text("key.accent"), List.of(middle("articAccentAbove", 0, 1)), 1));
     }
     if (ghosts) {
       Sign paren = Sign.of("noteheadParenthesisLeft");
@@ -161,11 +175,12 @@ public final class Key {
               List.of(
                   middle("noteheadBlack", 0, 1),
                   new Mark.Glyph(paren, -half - 0.1 - paren.box().width(), 0, 1),
-                  new Mark.Glyph(Sign.of("noteheadParenthesisRight"), half + 0.1, 0, 1))));
+                  new Mark.Glyph(Sign.of("noteheadParenthesisRight"), half + 0.1, 0, 1)),
+              1));
     }
     for (Ornament ornament : Ornament.values()) {
       if (ornaments.contains(ornament)) {
-        cells.add(cell(words.text("key." + ornament.word()), sign(ornament)));
+        cells.add(cell(words.text("key." + ornament.word()), sign(ornament), 1));
       }
     }
     return cells;
@@ -228,10 +243,10 @@ public final class Key {
 
   /** Cells side by side in as many rows as they need, on a staff or on none. */
   private List<Drawing> rows(List<Cell> cells, boolean staff) {
-    double most = width - (staff ? 3 : 0);
+    double most = width - (staff ? START : 0);
     int rows = ends(cells, most).size();
     // As many rows as needed, and these about equally long.
-    double least = cells.stream().mapToDouble(Cell::width).sum() / rows;
+    double least = width(cells) / rows;
     double room = most;
     for (int i = 0; i < 20; i++) {
       double narrower = (least + room) / 2;
@@ -244,8 +259,7 @@ public final class Key {
     List<Drawing> drawings = new ArrayList<>();
     int start = 0;
     for (int end : ends(cells, room)) {
-      List<Cell> row = cells.subList(start, end);
-      drawings.add(row(row, row.stream().mapToDouble(Cell::width).sum(), staff));
+      drawings.add(row(cells.subList(start, end), staff, List.of()));
       start = end;
     }
     return drawings;
@@ -266,41 +280,47 @@ public final class Key {
     return ends;
   }
 
-  private Drawing row(List<Cell> cells, double used, boolean staff) {
+  /** One row, on a staff or on none; signs beside the staff stand at the height of its middle. */
+  private Drawing row(List<Cell> cells, boolean staff, List<Cell> signs) {
     List<Mark> marks = new ArrayList<>();
     double top = staff ? 3.2 : 2.4;
-    double start = staff ? 3 : 0;
+    double start = staff ? START : 0;
+    double used = start + width(cells);
     if (staff) {
       List<Mark> lines = new ArrayList<>();
       for (int i = 0; i < 5; i++) {
-        lines.add(Mark.Line.rule(0, i, start + used, i, 0.12));
+        lines.add(Mark.Line.rule(0, i, used, i, 0.12));
       }
       marks.add(Mark.Group.of("staff", lines));
       marks.add(new Mark.Glyph(Sign.of("unpitchedPercussionClef1"), 0.7, 2, 1));
     }
-    double x = start;
-    double base = staff ? 6.9 : 1.3;
+    // Labels stand on one line, close under what stands lowest.
+    double low = cells.stream().mapToDouble(Cell::low).max().orElse(0);
+    double base = (staff ? Math.max(4.3, low) : low) + 0.4 + size;
     List<Mark> labels = new ArrayList<>();
+    labels(cells, start, 0, base, marks, labels);
+    labels(signs, used + START, 2, base, marks, labels);
+    marks.add(Mark.Group.of("key", labels));
+    List<String> said = Stream.concat(cells.stream(), signs.stream()).map(Cell::label).toList();
+    double right = signs.isEmpty() ? used : used + START + width(signs);
+    return new Drawing(
+        Math.max(right, 1),
+        top + base + size * 0.3,
+        words.text("key.title"),
+        words.list(said),
+        Moving.down(marks, top));
+  }
+
+  /** Cells from a place on, their marks at one height and their labels on one line. */
+  private void labels(
+      List<Cell> cells, double from, double y, double base, List<Mark> marks, List<Mark> labels) {
+    double x = from;
     for (Cell cell : cells) {
       double middle = x + cell.width() / 2;
-      marks.addAll(Moving.by(cell.marks(), middle, 0, 1));
-      labels.add(
-          new Mark.Words(
-              cell.label(),
-              middle,
-              base + size,
-              size,
-              Mark.Align.MIDDLE,
-              font.width(cell.label(), size)));
+      marks.addAll(Moving.by(cell.marks(), middle, y, 1));
+      double text = font.width(cell.label(), size);
+      labels.add(new Mark.Words(cell.label(), middle, base, size, Mark.Align.MIDDLE, text));
       x += cell.width();
     }
-    marks.add(Mark.Group.of("key", labels));
-    String said = words.list(cells.stream().map(Cell::label).toList());
-    return new Drawing(
-        Math.max(x, 1),
-        top + base + size * 1.3,
-        words.text("key.title"),
-        said,
-        Moving.down(marks, top));
   }
 }

@@ -104,7 +104,7 @@ record SectionPlan(
       comfort += measured.comfort()[i];
       least += measured.least()[i];
     }
-    return Math.max(comfort * CELL_AIR, least) <= measured.first()
+    return Math.max(comfort, least) * CELL_AIR <= measured.first()
         && look.lines().starts().stream().noneMatch(bar -> bar > score.groove().firstBar());
   }
 

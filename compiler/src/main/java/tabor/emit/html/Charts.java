@@ -29,26 +29,40 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     int of(Groove groove);
   }
 
+  /** What the page calls a section. */
+  interface Names {
+    String of(Section section);
+  }
+
+  private final Names names;
   private final Performance performance;
   private final List<Integer> takes;
   private final Figures figures;
   private final List<RoadMap.Stop> stops;
   private final ChartWords said;
+  private final Map<Integer, String> marks = new HashMap<>();
   private final Map<Integer, String> cues = new HashMap<>();
+  private final List<String> waitingMarks = new ArrayList<>();
+  private final List<String> waitingCues = new ArrayList<>();
   private final List<Leg> legs = new ArrayList<>();
   private final List<Page.Row> rows = new ArrayList<>();
   private int item;
 
   private Charts(
-      Performance performance, Chart chart, Words words, List<Integer> takes, Figures figures) {
+      Performance performance,
+      Chart chart,
+      Words words,
+      Names names,
+      List<Integer> takes,
+      Figures figures) {
+    this.names = names;
     this.said = new ChartWords(words);
     this.performance = performance;
     this.takes = takes;
     this.figures = figures;
     this.stops = RoadMap.of(chart).stops();
     for (Performance.Words cue : performance.words()) {
-      String text = cue.mark() ? "[" + cue.text() + "]" : cue.text();
-      cues.merge(cue.segment(), text, (a, b) -> a + " · " + b);
+      (cue.mark() ? marks : cues).merge(cue.segment(), cue.text(), (a, b) -> a + " · " + b);
     }
   }
 
@@ -56,16 +70,18 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   record Reading(List<Leg> legs, List<Page.Row> rows, boolean click) {}
 
   /** Reads a chart. One without a click can be given one on the page. */
-  static Reading read(Chart chart, Words words, Takes takes, Figures figures) {
+  static Reading read(Chart chart, Words words, Names names, Takes takes, Figures figures) {
     boolean clicks =
         chart.items().stream()
             .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
     Performance performance = Performer.chart(chart);
     Performance eighths = Performer.chart(clicking(chart));
-    Charts charts = new Charts(performance, chart, words, takes.of(performance, eighths), figures);
+    Charts charts =
+        new Charts(performance, chart, words, names, takes.of(performance, eighths), figures);
     for (charts.item = 0; charts.item < charts.stops.size(); charts.item++) {
       chart.items().get(charts.item).match(charts);
     }
+    charts.leftOver();
     RoadMap map = RoadMap.of(chart);
     charts.rows.add(
         Page.Row.of(
@@ -74,7 +90,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   }
 
   /** The section after a bar of count-in, then once more without its pickup. */
-  static Reading read(Groove groove, Takes takes, Figures figures) {
+  static Reading read(Groove groove, Names names, Takes takes, Figures figures) {
     Groove.Setting setting = groove.setting();
     Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
     List<Chart.Item> items =
@@ -85,7 +101,8 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     List<Leg> legs = new ArrayList<>();
     for (int i = 1; i < numbers.size(); i++) {
       legs.add(
-          new Leg(numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption(), "", 1));
+          new Leg(
+              numbers.get(i), setting.tempo(), 1, figures.of(groove), names.of(groove), "", "", 1));
     }
     return new Reading(legs, List.of(), false);
   }
@@ -103,8 +120,27 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private @Nullable Void line(Chart.Item one) {
     String line = said.of(one);
     take(line);
-    rows.add(Page.Row.of(stamp(line)));
+    add(Page.Row.of(stamp(line)));
     return null;
+  }
+
+  /** Marks and cues stand in the row of what they are said for: the next in which time passes. */
+  private void add(Page.Row row) {
+    if (stops.get(item).segments() == 0) {
+      rows.add(row);
+      return;
+    }
+    rows.add(row.at(String.join(" · ", waitingMarks), String.join(" · ", waitingCues)));
+    waitingMarks.clear();
+    waitingCues.clear();
+  }
+
+  /** What is said where nothing follows. */
+  private void leftOver() {
+    if (!waitingMarks.isEmpty() || !waitingCues.isEmpty()) {
+      String said = String.join(" · ", waitingCues);
+      rows.add(Page.Row.of("").at(String.join(" · ", waitingMarks), said));
+    }
   }
 
   /** A line with the bar and the minute at which it begins, if time passes in it. */
@@ -138,7 +174,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     if (one.turns().isEmpty()) {
       return null;
     }
-    List<String> titles = one.named().stream().map(Section::caption).toList();
+    List<String> titles = one.named().stream().map(names::of).toList();
     List<Tempo> tempi = one.turns().stream().map(Chart.Turn::tempo).distinct().toList();
     String tempo = said.words().then(tempi.stream().map(this::tempo).toList());
     return entered(titles, said.after(one), tempo);
@@ -151,15 +187,18 @@ final class Charts implements Chart.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void trade(Chart.Trade one) {
-    List<String> titles = List.of(one.turn().groove().caption());
+    List<String> titles = List.of(names.of(one.turn().groove()));
     return entered(titles, said.after(one), tempo(one.turn().tempo()));
   }
 
   private @Nullable Void entered(List<String> titles, String amount, String tempo) {
     int first = legs.size();
     int count = take(said.words().list(List.of(String.join(" · ", titles), amount)));
-    Page.Rung rung = new Page.Rung(first, legs.size() - 1, tempo, count);
-    rows.add(new Page.Row(titles, stamp(amount), List.of(rung)));
+    // While a chart goes from one tempo to another, what is played is not at the tempo it is set.
+    String played = stops.get(item).tempo(said.words());
+    String words = played.isEmpty() ? tempo : played;
+    Page.Rung rung = new Page.Rung(first, legs.size() - 1, words, count);
+    add(new Page.Row("", titles, stamp(amount), "", false, List.of(rung)));
     return null;
   }
 
@@ -180,23 +219,27 @@ final class Charts implements Chart.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void hold(Chart.Hold one) {
-    return line(one);
+    line(one);
+    rows.add(rows.remove(rows.size() - 1).held());
+    return null;
   }
 
   @Override
   public @Nullable Void cue(Chart.Cue one) {
-    return line(one);
+    waitingCues.add(said.of(one));
+    return null;
   }
 
   @Override
   public @Nullable Void mark(Chart.Mark one) {
-    return line(one);
+    waitingMarks.add(one.text());
+    return null;
   }
 
   @Override
   public @Nullable Void climb(Chart.Climb one) {
     List<Tempo> tempi = one.tempi();
-    String name = one.groove().caption();
+    String name = names.of(one.groove());
     List<Page.Rung> rungs = new ArrayList<>();
     // The plan plays the rungs in order: each begins where the tempo changes.
     int at = stops.get(item).first();
@@ -215,7 +258,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
       at = to;
     }
     String line = said.words().list(List.of(said.tempi(one), said.after(one)));
-    rows.add(new Page.Row(List.of(name), stamp(line), rungs));
+    add(new Page.Row("", List.of(name), stamp(line), "", false, rungs));
     return null;
   }
 
@@ -229,11 +272,13 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private int take(int from, int to, String words) {
     int begin = legs.size();
     int through = 0;
+    String mark = "";
     String cue = "";
     for (int i = from; i < to; i++) {
       Segment segment = performance.segments().get(i);
-      boolean fresh = cues.containsKey(i);
-      cue = cues.getOrDefault(i, cue);
+      boolean fresh = marks.containsKey(i) || cues.containsKey(i);
+      mark = marks.getOrDefault(i, mark);
+      cue = cues.getOrDefault(i, marks.containsKey(i) ? "" : cue);
       boolean begins = i == from || begins(segment, performance.segments().get(i - 1));
       through += begins ? 1 : 0;
       int take = takes.get(i);
@@ -248,7 +293,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
           && last.tempo().equals(segment.tempo())) {
         legs.set(legs.size() - 1, last.again());
       } else {
-        legs.add(new Leg(take, segment.tempo(), 1, figure, words, cue, Math.max(1, through)));
+        legs.add(new Leg(take, segment.tempo(), 1, figure, words, mark, cue, Math.max(1, through)));
       }
     }
     return Math.max(1, through);

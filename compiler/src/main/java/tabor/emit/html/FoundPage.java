@@ -15,27 +15,36 @@ public final class FoundPage {
   private FoundPage() {}
 
   /** A section and its picture. */
-  private record Shown(Found found, Pictures.Score score) {}
+  private record Shown(Found found, Pictures.@Nullable Score score) {}
 
   /**
    * One HTML file.
    *
    * @param asked what was looked for, a few words each
    * @param all in the order of the page, each section as it is printed
-   * @param drawing the notation of each
+   * @param drawing the notation of each; null for one that stands there without
    * @param words that the page is written in
    */
   public static String write(
-      List<String> asked, List<Found> all, Function<Found, Pictures.Score> drawing, Words words) {
+      List<String> asked,
+      List<Found> all,
+      Function<Found, Pictures.@Nullable Score> drawing,
+      Words words) {
     List<Shown> shown = new ArrayList<>();
     SymbolTable symbols = new SymbolTable();
     for (Found found : all) {
       Pictures.Score score = drawing.apply(found);
       shown.add(new Shown(found, score));
-      drawings(score.wide()).forEach(symbols::count);
-      drawings(score.narrow()).forEach(symbols::count);
+      if (score != null) {
+        drawings(score.wide()).forEach(symbols::count);
+        drawings(score.narrow()).forEach(symbols::count);
+      }
     }
     List<String> facts = new ArrayList<>(List.of(count(all, words)));
+    long drawn = shown.stream().filter(one -> one.score() != null).count();
+    if (drawn < all.size()) {
+      facts.add(words.text("library.drawn", drawn));
+    }
     facts.addAll(asked);
     LibraryMarkup page = new LibraryMarkup(words.text("library.what-was-found"), facts, words);
     page.raw(symbols.markup());
@@ -67,10 +76,15 @@ public final class FoundPage {
         .raw(LibraryMarkup.foreign(found.file() + ", " + found.groove().name()))
         .raw("</p>\n");
     page.facts(facts(found, words));
-    Pictures.Picture narrow = one.score().narrow();
+    Pictures.Score score = one.score();
+    if (score == null) {
+      page.raw("</article>\n");
+      return;
+    }
+    Pictures.Picture narrow = score.narrow();
     page.raw("<figure class=\"score\">\n");
     page.raw(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    drawings(one.score().wide()).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
+    drawings(score.wide()).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
     if (narrow != null) {
       page.raw("</div>\n<div class=\"drawn narrow\">");
       drawings(narrow).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));

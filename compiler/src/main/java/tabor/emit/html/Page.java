@@ -167,14 +167,28 @@ public record Page(
   /**
    * A line of a chart.
    *
+   * @param mark the rehearsal mark that it begins at; empty for none
    * @param titles the sections that are played, as the teacher called them
    * @param words what happens, or what follows the titles
+   * @param cue what is called there; empty for nothing
+   * @param holds true if the last stroke is held
    * @param rungs where it may be entered; several make a ladder
    */
-  public record Row(List<String> titles, String words, List<Rung> rungs) {
+  public record Row(
+      String mark, List<String> titles, String words, String cue, boolean holds, List<Rung> rungs) {
     /** A line without sections. */
     static Row of(String words) {
-      return new Row(List.of(), words, List.of());
+      return new Row("", List.of(), words, "", false, List.of());
+    }
+
+    /** The same where a rehearsal mark and a cue stand. */
+    Row at(String otherMark, String otherCue) {
+      return new Row(otherMark, titles, words, otherCue, holds, rungs);
+    }
+
+    /** The same as what holds the last stroke. */
+    Row held() {
+      return new Row(mark, titles, words, cue, true, rungs);
     }
 
     /** Copies the lists. */

@@ -174,6 +174,9 @@ final class PageJson {
       json.name("times").value(leg.times()).name("figure").value(leg.figure());
       json.name("words").value(Markup.clean(leg.words()));
       json.name("through").value(leg.through());
+      if (!leg.mark().isEmpty()) {
+        json.name("mark").value(Markup.clean(leg.mark()));
+      }
       if (!leg.cue().isEmpty()) {
         json.name("cue").value(Markup.clean(leg.cue()));
       }

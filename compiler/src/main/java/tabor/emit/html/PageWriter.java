@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Drawing;
+import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Sign;
 import tabor.kit.Limb;
 import tabor.words.Words;
 
@@ -22,6 +25,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
       "<svg class=\"icon\" viewBox=\"0 0 16 16\" aria-hidden=\"true\">"
           + "<path class=\"go\" d=\"M3 1.5 14 8 3 14.5Z\"/>"
           + "<path class=\"halt\" d=\"M2.5 2.5h11v11h-11Z\"/></svg>";
+
+  /** A hold sign before its words. */
+  private static final String HOLD = hold();
 
   private final StringBuilder out = new StringBuilder(1 << 17);
   private final SymbolTable symbols = new SymbolTable();
@@ -153,7 +159,10 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void lesson(Page.Lesson block) {
-    open(block.part(), block.name(), "lesson");
+    // What is one line even where it is narrow is printed two to a row.
+    Pictures.Score score = block.figure().score();
+    Pictures.Picture narrow = score.narrow() == null ? score.wide() : score.narrow();
+    open(block.part(), block.name(), narrow.systems().size() == 1 ? "lesson cell" : "lesson");
     out.append("<p class=\"number\" aria-hidden=\"true\">").append(block.number()).append("</p>\n");
     heading(block.part(), block.number() + ". ", block.title());
     if (!block.changed().isEmpty()) {
@@ -220,8 +229,15 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
 
   private void row(int part, Page.Row row) {
     out.append("<li><span class=\"row\">");
+    if (!row.mark().isEmpty()) {
+      out.append("<b class=\"mark\">").append(foreign(row.mark())).append("</b> ");
+    }
+    out.append(row.holds() ? HOLD : "");
     out.append(row.titles().stream().map(PageWriter::foreign).collect(Collectors.joining(" · ")));
     out.append(row.titles().isEmpty() ? "" : ", ").append(Markup.text(row.words()));
+    if (!row.cue().isEmpty()) {
+      out.append(" <i class=\"said\">").append(foreign(row.cue())).append("</i>");
+    }
     out.append("</span>\n");
     if (!row.rungs().isEmpty()) {
       out.append("<ol class=\"ladder\">\n");
@@ -241,6 +257,14 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
       out.append("</ol>");
     }
     out.append("</li>\n");
+  }
+
+  private static String hold() {
+    Sign sign = Sign.of("fermataAbove");
+    Box box = sign.box();
+    Mark glyph = new Mark.Glyph(sign, -box.left(), -box.top(), 1);
+    Drawing drawing = new Drawing(box.width(), box.height(), "", "", List.of(glyph));
+    return DrawingMarkup.of(drawing, new SymbolTable()).strip() + " ";
   }
 
   private void figure(Page.Figure figure) {

@@ -74,13 +74,22 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    * @param times 1 or more
    * @param figure the drawing that shows it; -1 for a count-in or a rest
    * @param words what is said when it begins
+   * @param mark the rehearsal mark that holds; empty for none
    * @param cue the words that stand there; empty for none
    * @param through which time through its line this is, from 1
    */
-  record Leg(int take, Tempo tempo, int times, int figure, String words, String cue, int through) {
+  record Leg(
+      int take,
+      Tempo tempo,
+      int times,
+      int figure,
+      String words,
+      String mark,
+      String cue,
+      int through) {
     /** The same once more. */
     Leg again() {
-      return new Leg(take, tempo, times + 1, figure, words, cue, through);
+      return new Leg(take, tempo, times + 1, figure, words, mark, cue, through);
     }
   }
 

@@ -8,8 +8,11 @@ import java.util.List;
  * best overall. Rows keep their number of columns where they can.
  */
 final class CellRows {
-  /** What the empty place of a cell costs, in points of height. */
-  private static final double EMPTY = 20;
+  /** What the empty place of a cell costs, in points of height, but for the last row's. */
+  private static final double EMPTY = 45;
+
+  /** The same in the last row, where sections run out. */
+  private static final double LAST = 10;
 
   /** What another number of columns than in the row before costs, in points of height. */
   private static final double CHANGE = 25;
@@ -53,7 +56,7 @@ final class CellRows {
           height = Math.max(height, cells.height(start, columns));
           for (int earlier = start == 0 ? 0 : 1; earlier <= (start == 0 ? 0 : most); earlier++) {
             double cost = best[start][earlier] + height;
-            cost += (end == count ? EMPTY / 2 : EMPTY) * (columns - (end - start));
+            cost += (end == count ? LAST : EMPTY) * empty(start, end, columns, most, cells);
             cost += earlier > 0 && earlier != columns ? CHANGE : 0;
             if (cost < best[end][columns]) {
               best[end][columns] = cost;
@@ -67,6 +70,17 @@ final class CellRows {
         }
       }
     }
+    return chosen(count, most, best, chosen, before);
+  }
+
+  /** Empty places of a row: one also beside a narrow section that has the width to itself. */
+  private static int empty(int start, int end, int columns, int most, Cells cells) {
+    boolean alone = columns == 1 && most > 1 && cells.fits(start, 2);
+    return alone ? 1 : columns - (end - start);
+  }
+
+  private static List<Row> chosen(
+      int count, int most, double[][] best, Row[][] chosen, int[][] before) {
     List<Row> rows = new ArrayList<>();
     int columns = 0;
     for (int c = 1; count > 0 && c <= most; c++) {

@@ -83,7 +83,8 @@ final class Pager {
           best[end] = best[start] + cost;
           from[end] = start;
         }
-        if (cost == Double.POSITIVE_INFINITY && height(start, end, SQUEEZE) > bottom - top) {
+        double least = height(start, end, SQUEEZE) - items.get(start).block().headroom();
+        if (cost == Double.POSITIVE_INFINITY && least > bottom - top) {
           break;
         }
         if (items.get(start).newPage()) {
@@ -112,7 +113,7 @@ final class Pager {
   }
 
   private double height(int start, int end, double factor) {
-    double sum = 0;
+    double sum = items.get(start).block().headroom();
     for (int i = start; i < end; i++) {
       Block block = items.get(i).block();
       double after = block.elastic() ? block.after() * factor : block.after();
@@ -174,6 +175,11 @@ final class Pager {
     pages.add(page);
     double factor = factor(start, end);
     double y = top;
+    Block head = items.get(start).block().head();
+    if (head != null) {
+      page.addAll(Moving.by(head.marks(), left, y, 1));
+      y += items.get(start).block().headroom();
+    }
     for (int i = start; i < end; i++) {
       Block block = items.get(i).block();
       for (String title : block.bookmarks()) {

@@ -9,6 +9,7 @@ import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.RehearsalMark;
 import tabor.emit.engrave.Sign;
 import tabor.groove.Chart;
@@ -20,7 +21,8 @@ import tabor.words.Words;
 /**
  * A chart as a table: mark, what is played, how often, bars, tempo, cue, the running number of its
  * first bar and the minute at which it starts; below each climb a row of boxes; the total time
- * closes it. Columns in which nothing stands are left out.
+ * closes it. Columns in which nothing stands are left out. On each page that it goes on to, the
+ * heading row stands again.
  */
 final class PracticeTable {
   /** More rungs than this are not given a box each. */
@@ -62,16 +64,21 @@ final class PracticeTable {
     double[] left = new double[heads.size()];
     double[] wide = columns(rows, left);
     List<Block> blocks = new ArrayList<>();
-    blocks.add(row(new Row(heads, null, false), left, wide, Face.BOLD, true));
-    for (Row row : rows) {
-      blocks.add(row(row, left, wide, Face.REGULAR, row.climb() != null));
+    Block head = row(new Row(heads, null, false), left, wide, Face.BOLD, true);
+    blocks.add(head);
+    for (int i = 0; i < rows.size(); i++) {
+      Row row = rows.get(i);
+      // No row stands alone under its heading, neither the first nor the last.
+      boolean keep = row.climb() != null || i == 0 || i == rows.size() - 2;
+      blocks.add(row(row, left, wide, Face.REGULAR, keep).under(head));
       if (row.climb() != null) {
-        blocks.addAll(climb(row.climb()));
+        boolean goesOn = i + 1 < rows.size();
+        climb(row.climb()).forEach(block -> blocks.add(goesOn ? block.under(head) : block));
       }
     }
     String total = words.text("road-map.total", RoadMap.clock(map.micros()), said.bars(map.bars()));
     int last = blocks.size() - 1;
-    blocks.set(last, blocks.get(last).followedBy(size * 0.5));
+    blocks.set(last, blocks.get(last).followedBy(size * 0.5).kept());
     blocks.add(type.text(total, size, width, size * 0.3, false, Face.BOLD));
     return blocks;
   }
@@ -231,7 +238,10 @@ final class PracticeTable {
   private List<Block> climb(Chart.Climb item) {
     List<Block> blocks = new ArrayList<>();
     String hint = words.text("road-map.tick", words.beats(item.tempi().get(0).beat()));
-    blocks.add(type.text(hint, size * 0.9, width, size * 0.5, true));
+    Block tick = type.text(hint, size * 0.9, width, size * 0.5, true);
+    double air = size * 0.3;
+    blocks.add(
+        new Block(Moving.by(tick.marks(), 0, air, 1), tick.height() + air, tick.after(), true));
     List<Tempo> tempi = item.tempi();
     if (tempi.size() > MOST) {
       tempi = tempi.subList(0, MOST);

@@ -104,6 +104,14 @@ const Bead = (() => {
     }
   }
 
+  /** Brings the first line of a view into view, before anything sounds. */
+  function face(view) {
+    const drawing = view && visible(view);
+    if (drawing && drawing.systems.length > 0) {
+      bringIntoView(drawing.systems[0].svg);
+    }
+  }
+
   /** Back into view, after the window or the wish to follow has changed. */
   function stay() {
     if (shown) {
@@ -122,6 +130,7 @@ const Bead = (() => {
   return {
     view,
     move,
+    face,
     clear,
     /** Whether the page follows the bead. */
     follow(on) {

@@ -153,6 +153,7 @@ const Page = (() => {
       Bead.clear();
       all(".rung.current").forEach(unmark);
       byId("Ladder").replaceChildren();
+      text(byId("Mark"), "");
       text(byId("Cue"), "");
     }
     show();
@@ -160,6 +161,9 @@ const Page = (() => {
 
   function started(run) {
     say(phrase("playing", data.parts[run.index].title));
+    // During the count-in the reader finds the place.
+    const shown = run.plan.legs.slice(run.leg).find((each) => each.figure >= 0);
+    Bead.face(shown && look(run.index, shown.figure));
     requestAnimationFrame(() => follow(run));
   }
 
@@ -194,11 +198,12 @@ const Page = (() => {
       showLadder(run, turn);
       show();
       BigView.fit();
-      const news = [turn.leg.words, turn.leg.cue].filter(Boolean).join(". ");
+      const news = [turn.leg.words, turn.leg.mark, turn.leg.cue].filter(Boolean).join(". ");
       if (run.plan.legs.length > 1 && news !== run.said) {
         run.said = news;
         say(news);
       }
+      text(byId("Mark"), turn.leg.mark || "");
       text(byId("Cue"), turn.leg.cue || "");
     }
     all(`.rung[data-of="${run.index}"]`).forEach((rung) => mark(rung, turn));

@@ -3,6 +3,7 @@ package tabor.emit.engrave;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -160,11 +161,58 @@ class SpacingProperties {
     sketch.part(
         Limb.RIGHT_HAND,
         "hihat",
-        String.join(" | ", java.util.Collections.nCopies(12, "xxxx xxxx xxxx xxxx")));
+        String.join(" | ", Collections.nCopies(12, "xxxx xxxx xxxx xxxx")));
     sketch.hairpin(
         new Loudness.Hairpin(
             grows, 1, Time.ZERO, 12, Time.of(3, 4), grows ? Loudness.FF : Loudness.PP));
     return sketch.done();
+  }
+
+  /** One hairpin from anywhere to anywhere, over as many systems as it takes. */
+  @Property(tries = 60)
+  void everyHairpinOpensOrClosesThroughAllItsSystems(@ForAll long seed) {
+    Random random = new Random(seed);
+    int bars = 2 + random.nextInt(14);
+    List<String> words = new ArrayList<>();
+    for (int bar = 0; bar < bars; bar++) {
+      words.add(bar(random) + " x x");
+    }
+    int first = 1 + random.nextInt(bars);
+    int last = first + random.nextInt(bars - first + 1);
+    boolean grows = random.nextBoolean();
+    Groove groove =
+        Sketch.groove("g")
+            .meter(Meter.of(6, 4))
+            .bars(bars)
+            .part(Limb.RIGHT_HAND, "hihat", String.join(" | ", words))
+            .hairpin(
+                new Loudness.Hairpin(
+                    grows, first, Time.ZERO, last, Time.of(5, 4), grows ? Loudness.F : Loudness.P))
+            .done();
+    List<Double> openings = new ArrayList<>();
+    for (Engraving.StaffSystem system : engrave(groove).systems()) {
+      List<Mark.Line> lines = new ArrayList<>();
+      collect(system.drawing().marks(), lines);
+      if (!lines.isEmpty()) {
+        assertThat(lines).hasSize(2);
+        openings.add(Math.abs(lines.get(0).y1() - lines.get(1).y1()));
+        openings.add(Math.abs(lines.get(0).y2() - lines.get(1).y2()));
+      }
+    }
+    if (!grows) {
+      Collections.reverse(openings);
+    }
+    assertThat(openings).isNotEmpty();
+    assertThat(openings.get(0)).isZero();
+    for (int i = 1; i < openings.size(); i++) {
+      if (i % 2 == 0) {
+        // The next system goes on where the last one ended.
+        assertThat(openings.get(i))
+            .isBetween(openings.get(i - 1) - 1e-9, openings.get(i - 1) + 1e-9);
+      } else {
+        assertThat(openings.get(i)).isGreaterThan(openings.get(i - 1));
+      }
+    }
   }
 
   /** From left to right through all systems, each opening beginning where the last one ended. */

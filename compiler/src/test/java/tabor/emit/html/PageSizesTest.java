@@ -167,6 +167,24 @@ class PageSizesTest extends PageInBrowser {
   }
 
   @Test
+  void theNotesComeIntoViewBeforeAnythingSounds() {
+    size(740, 360);
+    for (int part = 0; part < 4; part++) {
+      browser.run("scrollTo(0, 0); document.getElementById('Tempo').value = 30");
+      browser.run("document.getElementById('Tempo').dispatchEvent(new Event('input'))");
+      byId("Play").click();
+      Object seen =
+          browser.run(
+              "const at = document.querySelector('.chosen .stage svg, .chosen .score svg')"
+                  + ".getBoundingClientRect(); return Page.state().leg == null && at.top >= 0 &&"
+                  + " at.bottom <= document.querySelector('.desk').getBoundingClientRect().top");
+      assertThat(seen).as("part %d", part).isEqualTo(true);
+      press(Keys.ESCAPE);
+      press(Keys.ARROW_RIGHT);
+    }
+  }
+
+  @Test
   void followingCanBeSwitchedOff() {
     size(740, 360);
     browser.run("scrollTo(0, 0); document.getElementById('CountIn').click()");

@@ -117,6 +117,12 @@ class CellsTest {
     assertThat(handout.sheets().get(0).marks().toString()).contains("At 80 %, for a left-hander.");
   }
 
+  /** What the empty places of a row cost, beside a narrow section that stands alone too. */
+  private static double empty(int from, int to, int columns, List<Integer> widths, int most) {
+    boolean alone = columns == 1 && most > 1 && widths.get(from) > 1;
+    return (to == widths.size() ? 10 : 45) * (alone ? 1 : columns - (to - from));
+  }
+
   /** Every way to put sections in rows, by trying. */
   private static double cheapest(int from, int before, List<Integer> widths, int most) {
     if (from == widths.size()) {
@@ -133,7 +139,7 @@ class CellsTest {
           }
         }
         if (fits) {
-          double cost = 100 + (to == widths.size() ? 10 : 20) * (columns - (to - from));
+          double cost = 100 + empty(from, to, columns, widths, most);
           cost += before > 0 && before != columns ? 25 : 0;
           best = Math.min(best, cost + cheapest(to, columns, widths, most));
         }
@@ -173,8 +179,7 @@ class CellsTest {
       for (int i = row.from(); row.columns() > 1 && i < row.to(); i++) {
         assertThat(widths.get(i)).isGreaterThanOrEqualTo(row.columns());
       }
-      cost += 100;
-      cost += (row.to() == widths.size() ? 10 : 20) * (row.columns() - (row.to() - row.from()));
+      cost += 100 + empty(row.from(), row.to(), row.columns(), widths, 3);
       cost += before > 0 && before != row.columns() ? 25 : 0;
       before = row.columns();
       at = row.to();

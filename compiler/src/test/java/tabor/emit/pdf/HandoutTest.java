@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -89,6 +90,26 @@ class HandoutTest {
     // The key names what is played and nothing else.
     assertThat(text).contains("hi-hat with the foot", "ghost stroke", "flam", "accent");
     assertThat(text).doesNotContain("crash", "cowbell", "press roll");
+  }
+
+  @Test
+  void aChartThatGoesOnSaysItsHeadingAgain() throws IOException {
+    String play = "  mark \"%d\"\n  play beat 4 times\n  cue \"go on\"\n";
+    StringBuilder chart = new StringBuilder("groove beat\n  snare : x x x x\n\nchart long\n");
+    for (int i = 0; i < 60; i++) {
+      chart.append(String.format(Locale.ROOT, play, i));
+    }
+    chart.append("  climb beat 60 to 160 by 2\n  rest 1 bar\n");
+    try (PDDocument document = Loader.loadPDF(pdf(lesson(chart.toString()), HandoutLook.PLAIN))) {
+      assertThat(document.getNumberOfPages()).isGreaterThan(1);
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setSortByPosition(true);
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        assertThat(stripper.getText(document)).containsOnlyOnce("How much");
+      }
+    }
   }
 
   @Test

@@ -61,6 +61,39 @@ class PagerTest {
     assertThat(all).isPositive();
   }
 
+  @Property(tries = 200)
+  void aTableSaysItsHeadingOnEveryPage(
+      @ForAll @Size(min = 2, max = 60) List<@IntRange(min = 10, max = 120) Integer> heights) {
+    Pager pager = new Pager(0, TOP, BOTTOM);
+    Block head = block("heading", 20);
+    List<Block> table = new ArrayList<>(List.of(head.kept()));
+    List<String> expected = new ArrayList<>();
+    for (int i = 0; i < heights.size(); i++) {
+      table.add(block("row " + i, heights.get(i)).under(head));
+      expected.add("row " + i);
+    }
+    pager.section(List.of(block("before", 300)));
+    pager.section(table);
+    pager.done();
+    List<String> rows = new ArrayList<>();
+    for (List<Mark> page : pager.pages()) {
+      double before = TOP;
+      String above = "";
+      for (Mark mark : page) {
+        Mark.Words words = (Mark.Words) mark;
+        assertThat(words.y()).isGreaterThan(before).isLessThanOrEqualTo(BOTTOM + 0.001);
+        before = words.y();
+        if (words.text().startsWith("row")) {
+          rows.add(words.text());
+          assertThat(above)
+              .isIn("heading", rows.size() < 2 ? "heading" : rows.get(rows.size() - 2));
+        }
+        above = words.text();
+      }
+    }
+    assertThat(rows).isEqualTo(expected);
+  }
+
   private static int greedy(List<List<Integer>> heights) {
     int pages = 1;
     double y = TOP;
