@@ -68,7 +68,7 @@ public record Difficulty(
   }
 
   private static long hits(Movement move) {
-    return move.inner().sign() > 0 ? 2 : 1L + Math.max(0, move.lead() - move.lastLead() - 1);
+    return move.inner().sign() > 0 || move.lead() > move.lastLead() ? 2 : 1;
   }
 
   private static int together(List<Stroke> strokes) {

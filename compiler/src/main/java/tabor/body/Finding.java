@@ -1,6 +1,7 @@
 package tabor.body;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Stroke;
@@ -13,8 +14,8 @@ import tabor.rhythm.Time;
  * @param code what kind
  * @param at the stroke whose count names the place
  * @param strokes all strokes that have part in it, {@code at} among them
- * @param message a sentence, the count named, the bar not
- * @param help what would mend it; null where there is nothing to say
+ * @param words the message, asked for where it is told: most findings are only counted
+ * @param help what would put it right; null where there is nothing to say
  * @param limb for what is told once a limb and line, the worst of it; null for what is told once
  *     for each set of places in the source
  * @param weight how bad it is beside others of the same limb and line
@@ -23,7 +24,7 @@ record Finding(
     Code code,
     Stroke at,
     List<Stroke> strokes,
-    String message,
+    Supplier<String> words,
     @Nullable String help,
     @Nullable Limb limb,
     Time weight) {
@@ -33,8 +34,13 @@ record Finding(
     strokes = List.copyOf(strokes);
   }
 
+  /** A sentence, the count named, the bar not. */
+  String message() {
+    return words.get();
+  }
+
   /** A clash: told once for each set of places in the source. */
   static Finding clash(Code code, Stroke at, List<Stroke> strokes, String message, String help) {
-    return new Finding(code, at, strokes, message, help, null, Time.ZERO);
+    return new Finding(code, at, strokes, () -> message, help, null, Time.ZERO);
   }
 }

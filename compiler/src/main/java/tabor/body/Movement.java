@@ -18,10 +18,4 @@ import tabor.rhythm.Time;
  *     notes, which nobody measures
  */
 record Movement(
-    Stroke stroke, Limb limb, Time start, int lead, Time last, int lastLead, Time inner) {
-
-  /** True for what is made before another limb's stroke. */
-  boolean isGrace() {
-    return limb != stroke.limb() && lastLead > 0;
-  }
-}
+    Stroke stroke, Limb limb, Time start, int lead, Time last, int lastLead, Time inner) {}

@@ -2,6 +2,7 @@ package tabor.body;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import tabor.body.Demands.Grade;
 import tabor.diagnostic.Code;
 import tabor.groove.Grace;
@@ -44,17 +45,17 @@ final class PaceChecks {
     Time lead = Grace.SECONDS.times((long) demand.to().lead() - demand.from().lastLead());
     boolean impossible = demand.kind() != Demand.Kind.SINGLES && !lead.before(seconds);
     if (impossible && !demand.isInside()) {
-      add(demand, Code.NO_FREE_HAND, noTime(demand));
+      add(demand, Code.NO_FREE_HAND, () -> noTime(demand));
       return;
     }
     switch (demand.kind()) {
-      case SINGLES -> add(demand, Code.TOO_FAST, singles(demand));
-      case DOUBLES -> add(demand, Code.TOO_FAST, doubles(demand, seconds.minus(lead)));
-      case REACH -> add(demand, Code.FAR_REACH, reach(demand, seconds.minus(lead)));
+      case SINGLES -> add(demand, Code.TOO_FAST, () -> singles(demand));
+      case DOUBLES -> add(demand, Code.TOO_FAST, () -> doubles(demand, seconds.minus(lead)));
+      case REACH -> add(demand, Code.FAR_REACH, () -> reach(demand, seconds.minus(lead)));
     }
   }
 
-  private void add(Demand demand, Code code, String message) {
+  private void add(Demand demand, Code code, Supplier<String> words) {
     Stroke from = demand.from().stroke();
     Stroke to = demand.to().stroke();
     long fits = demand.fastest(tempo.beat()).floor();
@@ -63,7 +64,7 @@ final class PaceChecks {
             code,
             to,
             from.equals(to) ? List.of(to) : List.of(from, to),
-            message,
+            words,
             "it fits up to tempo " + fits + "; or give it to another limb, or leave strokes out",
             demand.limb(),
             demand.needs().over(demand.seconds(tempo))));

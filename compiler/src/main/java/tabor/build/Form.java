@@ -77,9 +77,17 @@ public enum Form {
    * @param options what is asked for
    */
   public Optional<String> refusal(Lesson lesson, BuildOptions options) {
-    if (this != WAV) {
-      return Optional.empty();
-    }
+    return switch (this) {
+      case MIDI, GRID, MUSICXML -> Optional.empty();
+      case SVG, PDF, HTML -> DrawnSize.refusal(lesson, options).map(s -> s + DrawnSize.WAY_OUT);
+      case PNG ->
+          DrawnSize.refusal(lesson, options, DrawnSize.MOST_IN_DOTS)
+              .map(s -> s + DrawnSize.WAY_OUT);
+      case WAV -> tooLong(lesson, options);
+    };
+  }
+
+  private static Optional<String> tooLong(Lesson lesson, BuildOptions options) {
     return SoundFiles.tooLong(lesson, options)
         .map(
             section ->

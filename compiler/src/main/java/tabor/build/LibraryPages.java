@@ -6,23 +6,42 @@ import tabor.emit.html.FoundPage;
 import tabor.emit.html.OverviewPage;
 import tabor.find.Found;
 import tabor.find.Overview;
+import tabor.words.Words;
 
 /** Pages about many lessons. */
 public final class LibraryPages {
   private LibraryPages() {}
 
   /**
-   * What was found, with a picture of each section.
+   * What was found, with a picture of each section. It may be shown to students, so what a lesson
+   * leaves blank for them stays blank. What comes after {@link DrawnSize#MOST} strokes stands there
+   * without notes.
    *
    * @param asked what was looked for, a few words each
+   * @param words that the page is written in
    */
-  public static String found(String title, List<String> asked, List<Found> all) {
+  public static String found(List<String> asked, List<Found> all, Words words) {
+    List<Found> printed =
+        all.stream().map(one -> one.with(Printing.plain().printed(one.groove()))).toList();
+    long[] drawn = {0};
     return FoundPage.write(
-        title, asked, all, one -> PageDrawings.alone(one.groove(), OpenFont.get()));
+        asked,
+        printed,
+        one -> {
+          drawn[0] += DrawnSize.of(one.groove());
+          return drawn[0] > DrawnSize.MOST
+              ? null
+              : PageDrawings.alone(one.groove(), OpenFont.get());
+        },
+        words);
   }
 
-  /** A term: every lesson, and what comes first when. */
-  public static String overview(String title, Overview overview) {
-    return OverviewPage.write(title, overview);
+  /**
+   * A term: every lesson, and what comes first when.
+   *
+   * @param words that the page is written in
+   */
+  public static String overview(String title, Overview overview, Words words) {
+    return OverviewPage.write(title, overview, words);
   }
 }

@@ -28,22 +28,7 @@ final class PageOf {
             old.blankBars(),
             old.lineStarts());
     if (section instanceof Groove one) {
-      return new Groove(
-          one.name(),
-          one.title(),
-          one.heading(),
-          one.base(),
-          one.setting(),
-          one.bars(),
-          one.pickup(),
-          one.strokes(),
-          one.written(),
-          one.plays(),
-          one.marks(),
-          one.hairpins(),
-          one.prose(),
-          one.repeats(),
-          page);
+      return one.on(page);
     }
     if (section instanceof Sheet one) {
       return new Sheet(

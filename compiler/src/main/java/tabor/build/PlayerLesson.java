@@ -65,7 +65,9 @@ public final class PlayerLesson {
 
   private static List<String> texts(Lesson lesson, Player player) {
     boolean leftHanded = lesson.setting().kit().leftHanded() || player.leftHanded();
-    return player.prose().stream().map(text -> HandWords.of(text, leftHanded)).toList();
+    Language written = player.language() == null ? lesson.extras().language() : player.language();
+    HandWords hands = new HandWords(leftHanded, () -> written == null ? Language.EN : written);
+    return player.prose().stream().map(hands::in).toList();
   }
 
   /** Whose page it is, for the handout of a lesson that was made for a student. */

@@ -103,6 +103,7 @@ final class BuildPlanner {
     Set<String> sections = new LinkedHashSet<>();
     List<BuildPlan.Part> parts = new ArrayList<>();
     boolean clean = true;
+    boolean refused = false;
     for (int i = 0; i < students.size(); i++) {
       Student student = students.get(i);
       Compiled compiled = warned(told.get(i), i == 0);
@@ -111,7 +112,11 @@ final class BuildPlanner {
       Optional<Lesson> lesson = lesson(source, student, aside);
       if (lesson.isPresent()) {
         sections.addAll(names(lesson.get()));
-        parts.add(part(source, student, lesson.get()));
+        refused |= refused(source, student, lesson.get(), aside);
+        BuildPlan.Part part = part(source, student, lesson.get());
+        if (!part.files().isEmpty()) {
+          parts.add(part);
+        }
       }
       sources.put(source, Fingerprint.MISSING);
       compiled.places().values().forEach(where -> sources.put(where.file(), Fingerprint.MISSING));
@@ -119,7 +124,7 @@ final class BuildPlanner {
     sources.replaceAll((file, none) -> Fingerprint.of(file));
     // Saved while it was compiled, it may not be what was compiled: such a lesson is not noted.
     clean &= sources.values().stream().noneMatch(print -> print.isLater(started));
-    boolean whole = parts.size() == students.size();
+    boolean whole = !refused && parts.size() == students.size();
     return new BuildPlan(source, List.copyOf(sections), parts, sources, clean && whole, whole);
   }
 
@@ -177,16 +182,29 @@ final class BuildPlanner {
         compiled.places());
   }
 
+  /** Says which forms cannot be made of a lesson, and why; the others are made. */
+  private boolean refused(Path source, Student student, Lesson lesson, Io aside) {
+    boolean refused = false;
+    for (Form form : forms) {
+      Optional<String> reason = form.refusal(lesson, wanted.apply(student));
+      reason.ifPresent(
+          why ->
+              Main.complain(
+                  aside,
+                  Failure.outside(
+                      "no " + form.word() + " of " + BuildPlan.shown(source) + ": " + why)));
+      refused |= reason.isPresent();
+    }
+    return refused;
+  }
+
   private BuildPlan.Part part(Path source, Student student, Lesson lesson) {
     BuildOptions own = wanted.apply(student);
     List<Output> outputs = new ArrayList<>();
     for (Form form : forms) {
-      form.refusal(lesson, own)
-          .ifPresent(
-              reason -> {
-                throw Failure.outside(source + ": " + reason);
-              });
-      outputs.addAll(form.outputs(lesson, own));
+      if (form.refusal(lesson, own).isEmpty()) {
+        outputs.addAll(form.outputs(lesson, own));
+      }
     }
     List<String> files = outputs.stream().map(Output::name).toList();
     return new BuildPlan.Part(source, player(student), files, outputs);

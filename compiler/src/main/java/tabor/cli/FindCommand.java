@@ -95,6 +95,14 @@ final class FindCommand implements Callable<Integer> {
       description = "Where it is written instead of standard output.")
   private @Nullable String output;
 
+  @Option(
+      names = "--language",
+      paramLabel = "LANG",
+      description =
+          "The language of the page: de, en, es or fr. If not given, that of the lessons if it is"
+              + " the same in all, else en.")
+  private @Nullable String language;
+
   FindCommand(Io io) {
     this.io = io;
   }
@@ -104,6 +112,10 @@ final class FindCommand implements Callable<Integer> {
     if (!List.of("text", "json", "html").contains(form)) {
       throw Failure.usage("--as takes text, json or html, not " + form);
     }
+    if (language != null && !form.equals("html")) {
+      throw Failure.usage("--language is for the page: --as html");
+    }
+    PageLanguage speaks = new PageLanguage(language);
     FindQuestion question =
         new FindQuestion(rudiments, surfaces, like, upTo, tempo, meter, harderThan, text);
     Wanted wanted = question.wanted(io);
@@ -114,7 +126,11 @@ final class FindCommand implements Callable<Integer> {
         .each(
             (file, lesson) -> {
               question.noteSurfaces(lesson);
-              return finder.in(file.toString(), lesson);
+              List<Found> found = finder.in(file.toString(), lesson);
+              if (!found.isEmpty()) {
+                speaks.note(lesson);
+              }
+              return found;
             })
         .forEach(all::addAll);
     question.refuseUnknownSurfaces();
@@ -123,7 +139,7 @@ final class FindCommand implements Callable<Integer> {
     String text =
         switch (form) {
           case "json" -> FoundText.json(all);
-          case "html" -> LibraryPages.found("What was found", question.inWords(), all);
+          case "html" -> LibraryPages.found(question.inWords(speaks.words()), all, speaks.words());
           default -> FoundText.table(all, wanted.like() != null);
         };
     if (output == null) {

@@ -24,6 +24,7 @@ import tabor.kit.Surface;
 import tabor.pattern.Rudiments;
 import tabor.resolve.Options;
 import tabor.rhythm.Time;
+import tabor.words.Words;
 
 /** What the words after {@code tabor find} ask for. */
 final class FindQuestion {
@@ -78,25 +79,36 @@ final class FindQuestion {
         texts);
   }
 
-  /** What is asked, a few words for each option. */
-  List<String> inWords() {
+  /** What is asked, a few words for each option, in the language of a page. */
+  List<String> inWords(Words page) {
     List<String> words = new ArrayList<>();
-    rudiments.forEach(name -> words.add("the hands play " + rudiment(name)));
-    surfaces.forEach(name -> words.add("strikes " + name));
+    rudiments.forEach(name -> words.add(page.text("asked.plays", rudiment(name))));
+    surfaces.forEach(
+        name ->
+            words.add(
+                page.text(
+                    "asked.strikes",
+                    Kits.FIVE_PIECE.surfaces().containsKey(name)
+                        ? page.surface(Kits.FIVE_PIECE.surfaces().get(name))
+                        : name)));
     if (!like.isEmpty()) {
-      words.add("like " + like.get(1) + " of " + like.get(0) + ", up to " + upTo + " strokes off");
+      words.add(page.text("asked.like", like.get(1), like.get(0), Long.parseLong(upTo)));
     }
     if (tempo != null) {
-      words.add("at " + tempo.replace("-", " to "));
+      int dash = tempo.indexOf('-');
+      words.add(
+          dash < 0
+              ? page.text("asked.tempo", tempo)
+              : page.text("asked.tempi", tempo.substring(0, dash), tempo.substring(dash + 1)));
     }
     if (meter != null) {
-      words.add("in " + meter);
+      words.add(page.text("asked.meter", meter));
     }
     if (harderThan != null) {
-      words.add("harder than " + harderThan + " %");
+      words.add(page.text("asked.harder", harderThan));
     }
     if (text != null) {
-      words.add("with the words “" + text.strip() + "”");
+      words.add(page.text("asked.text", text.strip()));
     }
     return words;
   }

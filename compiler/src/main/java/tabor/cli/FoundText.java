@@ -9,6 +9,7 @@ import tabor.report.Json;
 import tabor.report.Version;
 import tabor.source.DisplayWidth;
 import tabor.source.VisibleText;
+import tabor.words.Words;
 
 /** What was found, as a table and as data. */
 final class FoundText {
@@ -51,7 +52,7 @@ final class FoundText {
   private static List<String> row(Found found, boolean compared) {
     List<String> row = new ArrayList<>();
     if (compared) {
-      row.add(FoundPage.likeness(found.likeness()));
+      row.add(FoundPage.likeness(found.likeness(), Words.english()));
     }
     Limb limb = found.difficulty().hardest();
     row.add(VisibleText.line(found.file()));

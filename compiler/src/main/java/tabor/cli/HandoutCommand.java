@@ -14,6 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.build.BuildOptions;
+import tabor.build.DrawnSize;
 import tabor.build.PlayerLesson;
 import tabor.emit.font.OpenFont;
 import tabor.emit.pdf.Handout;
@@ -130,6 +131,11 @@ final class HandoutCommand extends LessonCommand {
         List<Section> wanted =
             new BuildOptions(new HashSet<>(only), true).in(lesson).sections(lesson);
         if (!wanted.isEmpty()) {
+          DrawnSize.refusal(lesson, new BuildOptions(new HashSet<>(only), true))
+              .ifPresent(
+                  why -> {
+                    throw Failure.outside(file + ": " + why + DrawnSize.WAY_OUT);
+                  });
           Player player = student.player();
           documents
               .computeIfAbsent(

@@ -2,6 +2,7 @@ package tabor.cli;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import tabor.resolve.Options;
 import tabor.source.VisibleText;
@@ -19,7 +20,10 @@ public final class Main {
   static int run(String[] args, Io io) {
     int code;
     try {
-      code = isPlainCheck(args) ? plainCheck(args, io) : Commands.run(args, io);
+      code =
+          isPlainCheck(args)
+              ? plainCheck(args, io)
+              : isPlainWeave(args) ? plainWeave(args, io) : Commands.run(args, io);
     } catch (Failure e) {
       code = complain(io, e);
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
@@ -36,13 +40,33 @@ public final class Main {
     if (args.length < 2 || !args[0].equals("check")) {
       return false;
     }
-    for (int i = 1; i < args.length; i++) {
+    return isPlain(args, 1);
+  }
+
+  /** True for {@code weave … -o FOLDER} and nothing else: what a docs build says each time. */
+  private static boolean isPlainWeave(String[] args) {
+    int n = args.length;
+    return n >= 4
+        && args[0].equals("weave")
+        && args[n - 2].equals("-o")
+        && isPlain(args, n - 1)
+        && isPlain(Arrays.copyOf(args, n - 2), 1);
+  }
+
+  /** True if nothing from here on asks for the command line parser. */
+  private static boolean isPlain(String[] args, int from) {
+    for (int i = from; i < args.length; i++) {
       boolean option = args[i].startsWith("-") && !args[i].equals(SourceReader.STDIN);
       if (option || args[i].startsWith("@") || args[i].isEmpty()) {
         return false;
       }
     }
     return true;
+  }
+
+  private static int plainWeave(String[] args, Io io) {
+    List<String> words = List.of(args).subList(1, args.length - 2);
+    return WeaveRun.plain(SourceFiles.path(args[args.length - 1]), words, io);
   }
 
   private static int plainCheck(String[] args, Io io) {

@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import tabor.build.LibraryPages;
 import tabor.find.LessonSummary;
 import tabor.find.Overview;
+import tabor.words.Words;
 
 /** {@code tabor overview}: a term on one page. */
 @Command(
@@ -41,20 +42,34 @@ final class OverviewCommand implements Callable<Integer> {
       description = "The title of the page; the folder's name if not given.")
   private @Nullable String title;
 
+  @Option(
+      names = "--language",
+      paramLabel = "LANG",
+      description =
+          "The language of the page: de, en, es or fr. If not given, that of the lessons if it is"
+              + " the same in all, else en.")
+  private @Nullable String language;
+
   OverviewCommand(Io io) {
     this.io = io;
   }
 
   @Override
   public Integer call() {
+    PageLanguage speaks = new PageLanguage(language);
     Path page = SourceFiles.path(output);
     LessonFolders library = new LessonFolders(io, folders);
     List<LessonSummary> lessons =
-        library.each((file, lesson) -> LessonSummary.of(file.toString(), lesson));
+        library.each(
+            (file, lesson) -> {
+              speaks.note(lesson);
+              return LessonSummary.of(file.toString(), lesson);
+            });
     if (lessons.isEmpty()) {
       throw Failure.outside("there is no lesson to show; nothing is written");
     }
-    String text = LibraryPages.overview(heading(), Overview.of(lessons));
+    String text =
+        LibraryPages.overview(heading(speaks.words()), Overview.of(lessons), speaks.words());
     Path into = page.toAbsolutePath().getParent();
     if (into != null) {
       OutputFiles.makeFolder(into);
@@ -69,11 +84,11 @@ final class OverviewCommand implements Callable<Integer> {
     return library.isWhole() ? ExitCode.FINE : ExitCode.ERRORS;
   }
 
-  private String heading() {
+  private String heading(Words words) {
     if (title != null && !title.isBlank()) {
       return title;
     }
     Path folder = SourceFiles.path(folders.get(0)).toAbsolutePath().normalize().getFileName();
-    return folders.size() > 1 || folder == null ? "Lessons" : folder.toString();
+    return folders.size() > 1 || folder == null ? words.text("library.heading") : folder.toString();
   }
 }

@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -176,10 +175,10 @@ final class Rehearsal {
   /**
    * Runs the commands; always ends well.
    *
-   * @param args {@code check} to run nothing else than checks
+   * @param args {@code check} or {@code weave} to run nothing else
    */
   public static void main(String[] args) throws IOException {
-    boolean checks = List.of(args).contains("check");
+    String only = args.length == 0 ? "" : args[0];
     Path folder = Files.createTempDirectory("tabor");
     Path lesson = folder.resolve("rehearsal.tabor");
     Path fine = folder.resolve("fine.tabor");
@@ -188,13 +187,20 @@ final class Rehearsal {
     Path out = folder.resolve("out");
     try {
       Io.ofProcess();
-      Files.writeString(lesson, BROKEN);
+      Files.writeString(page, PAGE);
       Files.writeString(fine, FINE);
+      for (int i = 0; i < 2 && !only.equals("check"); i++) {
+        run("", "weave", page.toString(), "-o", out.toString());
+      }
+      if (only.equals("weave")) {
+        return;
+      }
+      Files.writeString(lesson, BROKEN);
       run("", "check", lesson.toString());
       run("", "check", fine.toString());
       Files.writeString(taking, TAKING);
       run("", "check", taking.toString());
-      if (checks) {
+      if (only.equals("check")) {
         return;
       }
       run(BROKEN, "check", "--hints", "--report", "json", "-");
@@ -205,10 +211,6 @@ final class Rehearsal {
       run(FINE, "build", "-", "--as", "all", "-o", out.toString());
       run("", "format", "--check", fine.toString());
       run("", "diff", fine.toString(), lesson.toString());
-      Files.writeString(page, PAGE);
-      for (int i = 0; i < 2; i++) {
-        run("", "weave", page.toString(), "-o", out.toString());
-      }
     } finally {
       try (Stream<Path> files = Files.walk(folder)) {
         for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {

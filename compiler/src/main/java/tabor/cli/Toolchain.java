@@ -13,6 +13,7 @@ import tabor.kit.Kits;
 import tabor.resolve.Options;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.source.Passage;
@@ -98,11 +99,12 @@ final class Toolchain {
     Passage passage = problem.spot().passage();
     Groove.Setting setting =
         new Groove.Setting(
-            Meter.COMMON,
+            Meters.of(Meter.COMMON),
             Kits.FIVE_PIECE,
             new Tempo(Time.of(1, 4), Time.of(90)),
             Feel.STRAIGHT,
             Levels.DEFAULT,
+            true,
             true,
             true);
     String name = SourceFiles.lessonName(file);

@@ -3,10 +3,8 @@ package tabor.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -52,7 +50,7 @@ final class WeaveCommand implements Callable<Integer> {
       names = "--pictures",
       paramLabel = "NAME",
       description = "The folder in DIR that pictures go to; ${DEFAULT-VALUE} if not given.",
-      defaultValue = "pictures")
+      defaultValue = WeaveRun.PICTURES)
   private String pictures = "";
 
   @Option(
@@ -105,7 +103,9 @@ final class WeaveCommand implements Callable<Integer> {
     if (into == null) {
       throw Failure.usage("say with -o which folder to write into, or --in-place");
     }
-    return weave(SourceFiles.path(into), form());
+    Path out = SourceFiles.path(into);
+    return WeaveRun.into(
+        out, words, new Weave(out, form(), keepGoing, force, pictures, below()), io);
   }
 
   private Weave.To form() {
@@ -124,46 +124,6 @@ final class WeaveCommand implements Callable<Integer> {
       throw Failure.usage("--lessons takes a folder, and there is none called " + lessons);
     }
     return folder;
-  }
-
-  private int weave(Path into, Weave.To form) {
-    List<DocumentFiles.Document> documents = DocumentFiles.find(words, into);
-    for (DocumentFiles.Document document : documents) {
-      if (DocumentFiles.real(document.root()).equals(DocumentFiles.real(into))) {
-        throw Failure.usage(
-            "the documents lie in " + into + " themselves: name another folder, or use --in-place");
-      }
-    }
-    Weave weave = new Weave(into, form, keepGoing, force, pictures, below());
-    List<Weave.Outcome> outcomes = weave.run(documents, new Progress(io));
-    Set<String> reports = new LinkedHashSet<>();
-    int done = 0;
-    int fresh = 0;
-    int failed = 0;
-    for (Weave.Outcome outcome : outcomes) {
-      outcome.problems().forEach(problem -> reports.add(problem.report()));
-      if (outcome.state() == Weave.State.FAILED) {
-        failed++;
-        reports.add("tabor: nothing is written for " + outcome.document().path() + "\n");
-      } else if (outcome.document().isMarkdown()) {
-        done += outcome.state() == Weave.State.DONE ? 1 : 0;
-        fresh += outcome.state() == Weave.State.FRESH ? 1 : 0;
-      }
-    }
-    reports.forEach(io.err()::print);
-    io.out()
-        .print(
-            pages(done)
-                + " woven into "
-                + into
-                + (fresh > 0 ? ", " + fresh + " unchanged" : "")
-                + (failed > 0 ? ", " + failed + " with problems" : "")
-                + "\n");
-    return failed > 0 ? ExitCode.ERRORS : ExitCode.FINE;
-  }
-
-  private static String pages(int count) {
-    return count == 1 ? "1 document" : count + " documents";
   }
 
   private int weaveInPlace() {

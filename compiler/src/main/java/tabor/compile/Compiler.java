@@ -202,14 +202,16 @@ public final class Compiler {
         header.by(),
         setting,
         result.sections(),
-        extras(header.extras(), result, setting.kit().leftHanded()));
+        extras(header.extras(), result, setting));
   }
 
-  private static Lesson.Extras extras(Lesson.Extras header, Result result, boolean leftHanded) {
+  private static Lesson.Extras extras(Lesson.Extras header, Result result, Groove.Setting setting) {
+    HandWords hands =
+        new HandWords(setting.kit().leftHanded(), () -> result.setting().wording().language());
     return new Lesson.Extras(
         header.wishes(),
-        header.goals().stream().map(text -> HandWords.of(text, leftHanded)).toList(),
-        header.teacher().stream().map(text -> HandWords.of(text, leftHanded)).toList(),
+        header.goals().stream().map(hands::in).toList(),
+        header.teacher().stream().map(hands::in).toList(),
         header.log(),
         header.words(),
         header.language(),

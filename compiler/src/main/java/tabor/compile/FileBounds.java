@@ -26,6 +26,9 @@ final class FileBounds {
   /** What a section costs whatever is in it, in strokes. */
   private static final long STROKES_OF_A_SECTION = 10;
 
+  /** Most players of a file: each may ask for every output. */
+  static final int MOST_PLAYERS = 200;
+
   /** Most errors of a file that are told. */
   private static final int MOST_ERRORS = 1000;
 
@@ -92,6 +95,15 @@ final class FileBounds {
             node.headingLine().spot(),
             "there are too many problems before this line; from here on nothing is told")
         .help("correct those first");
+  }
+
+  /** What is said at the first player that is one too many; those below it are not there. */
+  static Diagnostic manyPlayers(SectionNode node) {
+    return Diagnostic.of(
+            Code.TOO_LONG,
+            node.headingLine().spot(),
+            "a file has at most " + MOST_PLAYERS + " players")
+        .help("make a file for each class");
   }
 
   private static int errors(List<Diagnostic> found) {

@@ -121,6 +121,10 @@ final class FileCompiler {
         continue;
       }
       Name name = node.ownName;
+      if (builtPlayers.size() == FileBounds.MOST_PLAYERS) {
+        nameProblems.put(node, FileBounds.manyPlayers(node));
+        return;
+      }
       PlayerResolver.Built built =
           PlayerResolver.resolve(
               node.syntax,

@@ -28,4 +28,9 @@ public record Found(
   public Found {
     rudiments = List.copyOf(rudiments);
   }
+
+  /** The same with its section in another form. */
+  public Found with(Groove other) {
+    return new Found(file, lesson, number, other, difficulty, rudiments, likeness);
+  }
 }

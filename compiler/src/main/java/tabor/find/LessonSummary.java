@@ -46,7 +46,7 @@ public record LessonSummary(
    * A section.
    *
    * @param caption its title, else its name
-   * @param kind {@code groove}, {@code step}, {@code sheet} or {@code play-along}
+   * @param kind {@code groove}, {@code step}, {@code sheet} or {@code chart}
    */
   public record Line(String caption, String kind) {}
 
@@ -98,7 +98,7 @@ public record LessonSummary(
       return "sheet";
     }
     if (section instanceof Chart) {
-      return "play-along";
+      return "chart";
     }
     return section instanceof Groove groove && groove.isStep() ? "step" : "groove";
   }

@@ -196,6 +196,11 @@ final class EditPrinter implements Edit.Cases<String> {
     public String everyValue(At.EveryValue place) {
       return "every " + place.value().singular();
     }
+
+    @Override
+    public String everySaid(At.EverySaid place) {
+      return "every " + place.word();
+    }
   }
 
   private static final class BarsPrinter implements At.BarsCases<String> {

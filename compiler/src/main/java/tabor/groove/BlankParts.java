@@ -22,34 +22,24 @@ public final class BlankParts {
     }
     boolean mirrored = groove.setting().kit().leftHanded();
     Groove base = groove.base();
-    return new Groove(
-        groove.name(),
-        groove.title(),
-        groove.heading(),
-        base == null ? null : of(base, parts),
-        groove.setting(),
-        groove.bars(),
-        groove.pickup(),
-        groove.strokes().stream()
-            .filter(
-                stroke ->
-                    blank.getOrDefault(stroke.bar(), List.of()).stream()
-                        .noneMatch(one -> isThis(one, stroke, mirrored)))
-            .toList(),
-        written.stream()
-            .filter(stroke -> parts.stream().noneMatch(part -> part.test(stroke)))
-            .toList(),
-        groove.plays(),
-        groove.marks(),
-        groove.hairpins(),
-        groove.prose(),
-        groove.repeats(),
-        groove.page());
+    return groove
+        .from(base == null ? null : of(base, parts))
+        .playing(
+            groove.strokes().stream()
+                .filter(
+                    stroke ->
+                        blank.getOrDefault(stroke.bar(), List.of()).stream()
+                            .noneMatch(one -> isThis(one, stroke, mirrored)))
+                .toList(),
+            written.stream()
+                .filter(stroke -> parts.stream().noneMatch(part -> part.test(stroke)))
+                .toList(),
+            groove.repeats());
   }
 
   /** A variation with what its sheet says of the page, but for what is said once for all. */
   public static Groove on(PageNotes sheet, Groove variation) {
-    PageNotes page =
+    return variation.on(
         new PageNotes(
             sheet.wishes(),
             false,
@@ -58,23 +48,7 @@ public final class BlankParts {
             sheet.blankSticking(),
             sheet.blankParts(),
             0,
-            List.of());
-    return new Groove(
-        variation.name(),
-        variation.title(),
-        variation.heading(),
-        variation.base(),
-        variation.setting(),
-        variation.bars(),
-        variation.pickup(),
-        variation.strokes(),
-        variation.written(),
-        variation.plays(),
-        variation.marks(),
-        variation.hairpins(),
-        variation.prose(),
-        variation.repeats(),
-        page);
+            List.of()));
   }
 
   /** True if a stroke is struck for one as written, whatever stands in for it on this kit. */

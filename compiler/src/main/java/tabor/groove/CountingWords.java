@@ -190,6 +190,11 @@ public record CountingWords(
       this.words = new CountingWords(twos, threes, fours, onBeat, through);
     }
 
+    /** The words of the set; empty for a division that it leaves to ours. */
+    public CountingWords words() {
+      return words;
+    }
+
     /** As written after {@code say}. */
     public String word() {
       return word;

@@ -138,18 +138,6 @@ public record Groove(
           SectionWords.USUAL);
     }
 
-    /** One meter throughout, changes marked. */
-    public Setting(
-        Meter meter,
-        Kit kit,
-        Tempo tempo,
-        Feel feel,
-        Levels levels,
-        boolean showCounts,
-        boolean showSticking) {
-      this(Meters.of(meter), kit, tempo, feel, levels, showCounts, showSticking, true);
-    }
-
     /** Time signature and beats of bar 1. */
     public Meter meter() {
       return meters.first();
@@ -168,6 +156,34 @@ public record Groove(
     if (bars < 1) {
       throw new IllegalArgumentException("bars " + bars);
     }
+  }
+
+  /** The same by another name. */
+  public Groove named(String other) {
+    return new Groove(
+        other, title, heading, base, setting, bars, pickup, strokes, written, plays, marks,
+        hairpins, prose, repeats, page);
+  }
+
+  /** The same with something else said for the printed page. */
+  public Groove on(PageNotes other) {
+    return new Groove(
+        name, title, heading, base, setting, bars, pickup, strokes, written, plays, marks, hairpins,
+        prose, repeats, other);
+  }
+
+  /** The same with other strokes, and bars that repeat the one before. */
+  public Groove playing(List<Stroke> heard, List<Stroke> named, Set<Integer> again) {
+    return new Groove(
+        name, title, heading, base, setting, bars, pickup, heard, named, plays, marks, hairpins,
+        prose, again, page);
+  }
+
+  /** The same as a step of another section; null for none. */
+  public Groove from(@Nullable Groove other) {
+    return new Groove(
+        name, title, heading, other, setting, bars, pickup, strokes, written, plays, marks,
+        hairpins, prose, repeats, page);
   }
 
   /** True for a step. */

@@ -54,21 +54,6 @@ public record Stroke(
     this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, false);
   }
 
-  /** A stroke that is neither open nor in a line. */
-  public Stroke(
-      int bar,
-      Time at,
-      Time length,
-      Limb limb,
-      Surface surface,
-      Level level,
-      Ornaments ornaments,
-      Slot slot,
-      Spot spot,
-      boolean dealt) {
-    this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false);
-  }
-
   /** The order of every list: bar, place, limb, surface. */
   public static final Comparator<Stroke> ORDER =
       (a, b) -> {

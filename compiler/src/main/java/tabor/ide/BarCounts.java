@@ -56,14 +56,22 @@ final class BarCounts {
     for (int beat = 1; beat <= beats; beat++) {
       for (String word : words.all()) {
         List<CountingWords.Meaning> meanings = words.meanings(word);
-        boolean own = word.equals("e") || word.equals("&") || word.equals("a");
-        if (!own && meanings.size() == 1) {
+        if (!isOurs(word) && meanings.size() == 1) {
           CountingWords.Meaning one = meanings.get(0);
           found.put(beat + word, new Count(beat, one.syllable(), List.of(), one.division()));
         }
       }
     }
     return found;
+  }
+
+  /** The words of the lesson that are none of our syllables. */
+  static List<String> everySaid(Groove groove) {
+    return groove.setting().wording().read().all().stream().filter(word -> !isOurs(word)).toList();
+  }
+
+  private static boolean isOurs(String word) {
+    return word.equals("e") || word.equals("&") || word.equals("a");
   }
 
   /**

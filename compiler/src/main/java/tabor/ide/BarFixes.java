@@ -6,6 +6,7 @@ import java.util.Optional;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.rhythm.Meter;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Beat;
@@ -44,8 +45,12 @@ final class BarFixes {
       LaneBar bar = lane.bars().get(i);
       Span where = cursor.inFile(bar.span());
       if (!bar.repeat() && where.touches(span.start())) {
-        narrow(bar, i);
-        if (i > 0) {
+        narrow(bar);
+        List<TextEdit> lines = SystemParts.around(cursor).barLines();
+        if (!lines.isEmpty()) {
+          found.add(new QuickFix("Set the bar lines of all these parts", lines, false));
+        }
+        if (i > 0 && canRepeat(lane.bars().get(i - 1))) {
           found.add(QuickFix.of("Replace this bar with the bar before", where, "%"));
         }
         return;
@@ -53,12 +58,20 @@ final class BarFixes {
     }
   }
 
+  /** True if the bar before can be played again: a whole bar of the same meter, without a fault. */
+  private boolean canRepeat(LaneBar before) {
+    int bar = bar();
+    return bar > 1
+        && meter(bar - 1).equals(meter(bar))
+        && (before.repeat() || sum(before) == meter(bar).beatCount());
+  }
+
   /** A last word that spreads too far: over fewer beats, down to one. */
-  private void narrow(LaneBar bar, int index) {
+  private void narrow(LaneBar bar) {
     Beat last = bar.beats().get(bar.beats().size() - 1);
-    long needed = bar.beats().stream().mapToLong(BarFixes::beats).sum() - room(index);
+    long needed = sum(bar) - meter(bar()).beatCount();
     int left = (int) (beats(last) - needed);
-    if (last.beats() == null || needed <= 0 || left < 1) {
+    if (last.beats() == null || bar() == 0 || needed <= 0 || left < 1) {
       return;
     }
     Span number = cursor.inFile(last.beats().span());
@@ -74,13 +87,22 @@ final class BarFixes {
     return beat.beats() == null ? 1 : Math.max(1, beat.beats().whole());
   }
 
-  /** How many beats a bar of the line has room for; the first has index 0. */
-  private long room(int index) {
+  private static long sum(LaneBar bar) {
+    return bar.beats().stream().mapToLong(BarFixes::beats).sum();
+  }
+
+  /** The bar that the diagnostic is about; 0 for the pickup. */
+  private int bar() {
+    Diagnostic.Place place = diagnostic.place();
+    Integer bar = place == null ? null : place.bar();
+    return bar == null ? 0 : bar;
+  }
+
+  private Meter meter(int bar) {
     return cursor
         .groove()
-        .map(g -> g.meter(g.firstBar() + index))
-        .orElse(compiled.lesson().setting().meter())
-        .beatCount();
+        .map(groove -> groove.meter(bar))
+        .orElse(compiled.lesson().setting().meter());
   }
 
   /** Repeats or cuts whole bars, so that the part is as long as the other one. */

@@ -87,6 +87,10 @@ public final class Completion {
       return;
     }
     for (Item item : expected.items()) {
+      if (item.in("syllable") && !explicit && !typed.isEmpty()) {
+        // Any word may be said: the one that is being typed may be finished.
+        continue;
+      }
       context.row(item).ifPresent(row -> offer(item, row));
     }
     withoutDeadEnds(expected.items());
@@ -121,7 +125,13 @@ public final class Completion {
         }
       }
       case "SLOT" -> slots();
-      case "AMPERSAND" -> add("&", Kind.COUNT, "every half beat", "");
+      case "AMPERSAND" -> {
+        if (!item.in("syllable")) {
+          add("&", Kind.COUNT, "every half beat", "");
+        }
+      }
+      case "saidWord" ->
+          everySaid().forEach(word -> add(word, Kind.COUNT, "a word of this lesson", ""));
       case "BAR_LINE" -> {
         if (new ModelFilter(context).allows(item, "|")) {
           add("|", Kind.KEYWORD, "", "");
@@ -150,7 +160,10 @@ public final class Completion {
   }
 
   private void names(Item item) {
-    if (item.in("sectionName") || item.in("furtherName")) {
+    if (item.in("syllable")) {
+      SaySyllables.next(context.expected().words())
+          .forEach((word, sets) -> add(word, Kind.COUNT, sets, ""));
+    } else if (item.in("sectionName") || item.in("furtherName")) {
       sections(context.kind());
     } else if (item.in("patternName")) {
       patterns();
@@ -244,6 +257,11 @@ public final class Completion {
                 add(said, Kind.COUNT, who(strokes), "");
               }
             });
+  }
+
+  /** The words of the lesson that {@code every} takes besides ours. */
+  private List<String> everySaid() {
+    return context.above().map(BarCounts::everySaid).orElse(List.of());
   }
 
   private static String who(List<Stroke> strokes) {

@@ -15,6 +15,7 @@ import tabor.syntax.Edit;
 import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
+import tabor.syntax.SectionKind;
 
 /** What might fix a diagnostic, by its code and where it stands in the tree. */
 final class FixFinder {
@@ -54,7 +55,7 @@ final class FixFinder {
       case ALL_ACCENTS -> smallLetters();
       case ALREADY_THERE -> {
         if (line != null) {
-          takeOut(line);
+          takeOutChoice(line);
         }
       }
       case UNKNOWN_NAME,
@@ -129,6 +130,29 @@ final class FixFinder {
                     place instanceof At.One one
                         && one.count().count().toString().equals(music.count()))
             .findFirst();
+  }
+
+  /** The count that says nothing new, of a line that varies; else the whole line. */
+  private void takeOutChoice(Line line) {
+    if (Definitions.kind(cursor.section()) != SectionKind.SHEET) {
+      takeOut(line);
+      return;
+    }
+    At.Places places = SyntaxNodes.first(line.statement(), At.Places.class).orElse(null);
+    if (places == null || places.choose() != null) {
+      return;
+    }
+    for (List<At.Place> group : places.groups()) {
+      for (At.Place place : group) {
+        if (group.size() > 1 && cursor.inFile(place.span()).equals(span)) {
+          String text = compiled.text();
+          int from =
+              place == group.get(0) ? span.start() : LineEnds.blanksBefore(text, span.start());
+          int to = place == group.get(0) ? cursor.inFile(group.get(1).span()).start() : span.end();
+          add("Take " + span.in(text) + " out", new Span(from, to), "");
+        }
+      }
+    }
   }
 
   private void takeOut(Line line) {

@@ -71,7 +71,9 @@ public final class Hover {
           case SECTION, SECTION_NAME -> names.section(token.text());
           case KIT, KIT_NAME -> names.kit(token.text());
           case COUNT ->
-              token.count() == null ? music.statement() : music.count(token.span(), token.count());
+              token.count() == null
+                  ? NoteText.joined(music.every(token.text()), music.statement())
+                  : music.count(token.span(), token.count());
           case NUMBER, SIGN -> NoteText.joined(signs.beatSign(), signs.spread(token));
           case KEYWORD, VALUE, LEVEL, PLAYER, PLAYER_NAME -> music.statement();
           case LETTER_NAME, TEXT, FILE -> null;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.CountingWords;
 import tabor.groove.Groove;
@@ -122,6 +123,25 @@ final class MusicNotes {
         + NamedBars.words(bars)
         + (bars.size() == 1 ? "" : ", here bar " + bar)
         + NoteText.code(BarPreview.beats(groove, bar, beat, 1));
+  }
+
+  /** On a word of the lesson after {@code every}: the counts that it means, in our syllables. */
+  @Nullable String every(String word) {
+    Groove groove = cursor.groove().orElse(null);
+    if (groove == null || !BarCounts.everySaid(groove).contains(word)) {
+      return null;
+    }
+    String means =
+        groove.setting().wording().read().meanings(word).stream()
+            .map(
+                one ->
+                    IntStream.rangeClosed(1, groove.meter().beatCount())
+                        .mapToObj(
+                            beat -> new Count(beat, one.syllable(), List.of(), one.division()))
+                        .map(Count::toString)
+                        .collect(Collectors.joining(" ")))
+            .collect(Collectors.joining(" or "));
+    return "every " + word + ", that is " + means;
   }
 
   /** How the statement is written and what it does; below {@code follows} where it struck. */

@@ -56,11 +56,12 @@ final class PlaceFilter {
           case Item.WORD -> Optional.ofNullable(item.word()).stream().toList();
           case "AMPERSAND" -> List.of("&");
           case "count" -> counts(line);
+          case "saidWord" -> BarCounts.everySaid(groove);
           default -> List.of();
         };
     // Numbers and slots are not gone through: they are looked at once they are written.
     return next.isEmpty()
-        ? !item.kind().equals("count")
+        ? !item.kind().equals("count") && !item.kind().equals("saidWord")
         : next.stream().anyMatch(word -> goesOn(line + " " + word, words));
   }
 

@@ -22,18 +22,25 @@ public final class QuickFixes {
   /** The fixes of a diagnostic, the likeliest first, none twice. */
   public static List<QuickFix> of(Compiled compiled, Diagnostic diagnostic) {
     List<QuickFix> found = new ArrayList<>();
+    boolean here = compiled.file().equals(compiled.fileOf(diagnostic.spot()));
+    Cursor cursor = here ? Cursor.at(compiled, compiled.span(diagnostic.spot()).start()) : null;
+    FixFilter filter = cursor == null ? null : new FixFilter(cursor, diagnostic);
+    if (filter != null && filter.isUnsettled()) {
+      return List.of();
+    }
     for (Diagnostic.Fix fix : diagnostic.fixes()) {
       if (fix.edits().stream().allMatch(edit -> isHere(compiled, edit))) {
         List<TextEdit> edits = new ArrayList<>();
         for (Diagnostic.Edit edit : fix.edits()) {
           edits.add(new TextEdit(compiled.span(edit.spot()), edit.text()));
         }
-        boolean lossless = LosslessEdits.are(compiled, diagnostic, edits);
-        add(found, new QuickFix(capital(fix.title()), edits, lossless));
+        if (filter == null || filter.canHold(edits)) {
+          boolean lossless = LosslessEdits.are(compiled, diagnostic, edits);
+          add(found, new QuickFix(capital(fix.title()), edits, lossless));
+        }
       }
     }
-    if (compiled.file().equals(compiled.fileOf(diagnostic.spot()))) {
-      Cursor cursor = Cursor.at(compiled, compiled.span(diagnostic.spot()).start());
+    if (cursor != null) {
       for (QuickFix fix : new FixFinder(cursor, diagnostic).find()) {
         add(found, fix);
       }

@@ -79,6 +79,8 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
       add(roleOfWord(word.value()), word.value().toString(), word.span());
     } else if (node instanceof At.EverySyllable every) {
       add(Role.COUNT, every.syllable().sign(), every.span());
+    } else if (node instanceof At.EverySaid every) {
+      add(Role.COUNT, every.word(), every.span());
     } else if (node instanceof LaneBar bar) {
       bar.beats().forEach(this::walk);
     } else if (node instanceof Record) {

@@ -42,11 +42,6 @@ public record Kit(
     return surfaces.get(surfaceName);
   }
 
-  /** True if some surface is this piece or a zone of it. */
-  public boolean hasPiece(String piece) {
-    return surfaces.values().stream().anyMatch(s -> s.piece().equals(piece));
-  }
-
   /** True if the kit lacks this surface. */
   public boolean lacks(String surfaceName) {
     return standIns.containsKey(surfaceName);

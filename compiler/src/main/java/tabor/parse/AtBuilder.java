@@ -7,6 +7,7 @@ import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
+import tabor.groove.CountingWords;
 import tabor.rhythm.Count.Syllable;
 import tabor.source.Span;
 import tabor.syntax.At;
@@ -127,6 +128,12 @@ final class AtBuilder {
     @Override
     public At.Place visitEveryValue(TaborParser.EveryValueContext every) {
       return new At.EveryValue(NameBuilder.noteValue(every.value).value(), Spans.of(every));
+    }
+
+    @Override
+    public At.Place visitEverySaid(TaborParser.EverySaidContext every) {
+      String word = every.saidWord().getText();
+      return new At.EverySaid(CountingWords.plain(word), Spans.of(every));
     }
   }
 

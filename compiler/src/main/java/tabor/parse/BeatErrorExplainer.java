@@ -91,13 +91,33 @@ final class BeatErrorExplainer {
     StringBuilder closing = new StringBuilder();
     open.forEach(o -> closing.append(o.getType() == TaborLexer.GROUP_OPEN ? '}' : ')'));
     int end = Spans.of(before).end();
-    return SyntaxProblem.of(
+    SyntaxProblem made =
+        SyntaxProblem.of(
             Spans.of(first),
             "this " + first.getText() + " is not closed",
             group
                 ? "Write } after the last stroke of the group; a group does not cross a space"
-                : "Write ) after the last ghost stroke; parentheses do not cross a space")
-        .fix("Close it at the end of the word", new Span(end, end), closing.toString());
+                : "Write ) after the last ghost stroke; parentheses do not cross a space");
+    Token accent = accentInGhost();
+    if (accent == null) {
+      return made.fix("Close it at the end of the word", new Span(end, end), closing.toString());
+    }
+    int start = Spans.of(accent).start();
+    return made.fix("Close it before the accent", new Span(start, start), closing.toString());
+  }
+
+  /** The first capital after a parenthesis that is open: no ghost stroke has an accent. */
+  private @Nullable Token accentInGhost() {
+    boolean inside = false;
+    for (Token token : tokens.subList(wordStart, at)) {
+      inside |= open.contains(token) && token.getType() == TaborLexer.GHOST_OPEN;
+      if (inside
+          && token.getType() == TaborLexer.STROKE
+          && Character.isUpperCase(token.getText().charAt(0))) {
+        return token;
+      }
+    }
+    return null;
   }
 
   private SyntaxProblem graceNotes() {

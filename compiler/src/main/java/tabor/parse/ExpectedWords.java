@@ -89,6 +89,7 @@ public record ExpectedWords(
           TaborParser.RULE_surface,
           TaborParser.RULE_letter,
           TaborParser.RULE_count,
+          TaborParser.RULE_saidWord,
           TaborParser.RULE_number,
           TaborParser.RULE_text);
 

@@ -84,6 +84,7 @@ final class Insertions {
                 e.types().contains(type)
                     && (e.starting().contains(TaborParser.RULE_name)
                         || e.starting().contains(TaborParser.RULE_plainName)
+                        || e.starting().contains(TaborParser.RULE_saidWord)
                         || e.starting().contains(TaborParser.RULE_surface)
                         || e.starting().contains(TaborParser.RULE_limb)));
   }

@@ -207,11 +207,6 @@ final class LineSimulation {
     return state.expected.stream().anyMatch(e -> e.in(rule));
   }
 
-  /** True if something may come next that starts with this rule. */
-  boolean expectsStartOf(int rule) {
-    return state.expected.stream().anyMatch(e -> e.starting().contains(rule));
-  }
-
   /** True if whatever comes next is read by this rule. */
   boolean expectsOnlyStartOf(int rule) {
     return state.expected.stream().allMatch(e -> e.starting().contains(rule));

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.antlr.v4.runtime.Token;
-import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
@@ -122,10 +121,6 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
           "It is 16 or more; count it in quarters or eighths");
     }
     return new Tempo(unit, speed, Spans.of(tempo));
-  }
-
-  @Nullable Tempo tempoOrNull(TaborParser.@Nullable TempoContext tempo) {
-    return tempo == null ? null : tempo(tempo);
   }
 
   @Override

@@ -107,12 +107,21 @@ final class SyntaxErrorExplainer {
       if (token.getType() == TaborLexer.OPEN_QUOTED) {
         Span span = Spans.of(token);
         int end = BrokenLine.span(tokens).end();
-        return SyntaxProblem.of(
+        String rest = line.substring(span.start(), end);
+        int from = heading ? rest.lastIndexOf(" from ") : -1;
+        int close =
+            from < 0 ? end : span.start() + rest.substring(0, from).stripTrailing().length();
+        SyntaxProblem made =
+            SyntaxProblem.of(
                 new Span(span.start(), span.start() + 1),
                 "this text has no closing quotes",
                 "Write \" after its last word; a text over several lines stands between \"\"\" and"
-                    + " \"\"\"")
-            .fix("Close the text", new Span(end, end), "\"");
+                    + " \"\"\"");
+        if (from >= 0) {
+          made = made.fix("Close the text before “from”", new Span(close, close), "\"");
+        }
+        // What looks like a part was a line of its own once.
+        return rest.contains(" : ") ? made : made.fix("Close the text", new Span(end, end), "\"");
       }
       if (token.getType() == TaborLexer.OPEN_TRIPLE) {
         return SyntaxProblem.of(
@@ -298,7 +307,9 @@ final class SyntaxErrorExplainer {
       for (int type : expectation.types().toList()) {
         String literal = Vocabulary.literal(type);
         boolean name =
-            expectation.in(TaborParser.RULE_name) || expectation.in(TaborParser.RULE_plainName);
+            expectation.in(TaborParser.RULE_name)
+                || expectation.in(TaborParser.RULE_plainName)
+                || expectation.in(TaborParser.RULE_saidWord);
         if (literal != null && !name && !words.contains(literal)) {
           words.add(literal);
         }

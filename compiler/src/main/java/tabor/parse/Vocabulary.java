@@ -136,6 +136,7 @@ public final class Vocabulary {
             Map.entry(TaborParser.RULE_name, EnumSet.noneOf(Role.class)),
             Map.entry(TaborParser.RULE_plainName, EnumSet.noneOf(Role.class)),
             Map.entry(TaborParser.RULE_surface, EnumSet.noneOf(Role.class)),
+            Map.entry(TaborParser.RULE_saidWord, EnumSet.noneOf(Role.class)),
             Map.entry(TaborParser.RULE_letter, EnumSet.noneOf(Role.class)));
 
     static final Map<Role, SortedSet<String>> WORDS = words();

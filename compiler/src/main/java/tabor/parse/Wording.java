@@ -18,6 +18,8 @@ final class Wording {
   private static final int MOST = 6;
   private static final int LONGEST = 30;
 
+  private static final String SAID = "a word that the lesson is counted with";
+
   private static final Map<Integer, String> RULES =
       Map.ofEntries(
           Map.entry(TaborParser.RULE_newName, "a name"),
@@ -26,6 +28,7 @@ final class Wording {
           Map.entry(TaborParser.RULE_kitName, "the name of a kit"),
           Map.entry(TaborParser.RULE_furtherName, "the name of a section"),
           Map.entry(TaborParser.RULE_syllable, "a syllable"),
+          Map.entry(TaborParser.RULE_saidWord, SAID),
           Map.entry(TaborParser.RULE_surface, "a surface such as snare"),
           Map.entry(TaborParser.RULE_letter, "a letter"),
           Map.entry(TaborParser.RULE_limb, "a limb: right, left, right foot or left foot"),
@@ -65,7 +68,7 @@ final class Wording {
           Map.entry(TaborLexer.LANE_START, "a colon"));
 
   /** Left out where there is more to say: these are seldom what is missing. */
-  private static final Set<String> SELDOM = Set.of("`hand`", "`foot`", "a comma");
+  private static final Set<String> SELDOM = Set.of("`hand`", "`foot`", "a comma", SAID);
 
   private Wording() {}
 

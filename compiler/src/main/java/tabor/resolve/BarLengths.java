@@ -63,7 +63,7 @@ final class BarLengths {
                   Diagnostic.Fix.of(
                       "write “" + regrouped + "”", line.spot(written.span()), regrouped));
     }
-    return has < room ? tooShort(made, written, has, room) : tooLong(made, written, has, room);
+    return has < room ? tooShort(made, written, has, room) : tooLong(made, written, bar, has, room);
   }
 
   /** A word for each unit where {@code in} made longer beats of them. */
@@ -130,7 +130,7 @@ final class BarLengths {
             "fill the bar with rests", line.spot(end), " .".repeat((int) (room - has))));
   }
 
-  private Diagnostic tooLong(Diagnostic made, LaneBar written, long has, int room) {
+  private Diagnostic tooLong(Diagnostic made, LaneBar written, int bar, long has, int room) {
     Diagnostic told =
         made.help() != null
             ? made
@@ -141,10 +141,13 @@ final class BarLengths {
     List<Beat> words = written.beats();
     List<Diagnostic.Edit> barLines = new ArrayList<>();
     Span surplus = null;
+    int next = bar;
+    long full = room; // beats from the beginning to the end of the bar that is being filled
     long kept = 0;
     for (int i = 0; i + 1 < words.size(); i++) {
       kept += beats(words.get(i));
-      if (room > 0 && kept % room == 0) {
+      if (kept == full) {
+        full += frame.meters().of(++next).beatCount();
         Span end = new Span(words.get(i).span().end(), words.get(i).span().end());
         barLines.add(new Diagnostic.Edit(line.spot(end), " |"));
         surplus =
@@ -153,8 +156,9 @@ final class BarLengths {
                 : surplus;
       }
     }
-    if (room > 0 && has % room == 0 && barLines.size() == has / room - 1) {
-      told = told.fix(new Diagnostic.Fix("set the bar line", barLines));
+    if (!barLines.isEmpty() && has == full) {
+      String title = barLines.size() == 1 ? "set the bar line" : "set the bar lines";
+      told = told.fix(new Diagnostic.Fix(title, barLines));
     }
     return surplus == null
         ? told

@@ -81,7 +81,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       } else if (statement instanceof SettingStatement.FeelSetting setting) {
         resolver.feel = SettingReader.feel(setting);
       } else if (statement instanceof Statement.Prose text) {
-        prose.add(HandWords.of(text.text().value(), resolver.leftHanded()));
+        prose.add(resolver.hands().in(text.text().value()));
       } else if (statement instanceof Statement.Broken) {
         resolver.partial = true;
       }
@@ -94,7 +94,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     resolver.measure(finished);
     PageNotes page =
         PageReader.of(
-            syntax, PageWishes.NONE, null, resolver.leftHanded(), List.of(), resolver.problems);
+            syntax, PageWishes.NONE, null, resolver.hands(), List.of(), resolver.problems);
     Chart chart =
         new Chart(
             name, title == null ? null : title.value(), heading.spot(), finished, prose, page);
@@ -108,6 +108,10 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private boolean leftHanded() {
     Options options = scope.options();
     return options.leftHanded() || (options.on() == null && scope.defaults().kit().leftHanded());
+  }
+
+  private HandWords hands() {
+    return new HandWords(leftHanded(), () -> scope.defaults().wording().language());
   }
 
   private void put(Chart.Item item) {
@@ -304,9 +308,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   @Override
   public @Nullable Void cue(ChartStatement.Cue item) {
     Num bar = item.bar();
-    put(
-        new Chart.Cue(
-            HandWords.of(item.text().value(), leftHanded()), bar == null ? 0 : bar.whole()));
+    put(new Chart.Cue(hands().in(item.text().value()), bar == null ? 0 : bar.whole()));
     return null;
   }
 

@@ -181,9 +181,4 @@ final class CountReader {
     int index = Syllables.slot(plain.slots(), grid.dotted(beat), syllable);
     return index >= 0 && grid.slotStart(plain, index).equals(at);
   }
-
-  /** True if a stroke is in this 0-based slot of its own word. */
-  boolean hasSlot(Stroke stroke, int index) {
-    return stroke.slot().index() == index;
-  }
 }

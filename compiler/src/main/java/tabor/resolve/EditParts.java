@@ -3,6 +3,7 @@ package tabor.resolve;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.rhythm.Count.Syllable;
 import tabor.syntax.At;
 import tabor.syntax.CountRef;
 import tabor.syntax.Edit;
@@ -32,11 +33,8 @@ final class EditParts {
     if (edit instanceof Edit.Move move) {
       return List.of(move.from(), move.to());
     }
-    At at = at(edit);
-    At.Places places =
-        edit instanceof Edit.Add add ? add.places() : at == null ? null : at.places();
     List<CountRef> counts = new ArrayList<>();
-    for (At.Place place : places == null ? List.<At.Place>of() : places.items()) {
+    for (At.Place place : places(edit)) {
       if (place instanceof At.One one) {
         counts.add(one.count());
       } else if (place instanceof At.Range range) {
@@ -45,6 +43,22 @@ final class EditParts {
       }
     }
     return counts;
+  }
+
+  /** The syllables of ours that an edit names of every beat. */
+  static List<At.EverySyllable> everySyllables(Edit edit) {
+    return places(edit).stream()
+        .filter(
+            place -> place instanceof At.EverySyllable every && every.syllable() != Syllable.NONE)
+        .map(At.EverySyllable.class::cast)
+        .toList();
+  }
+
+  private static List<At.Place> places(Edit edit) {
+    At at = at(edit);
+    At.Places places =
+        edit instanceof Edit.Add add ? add.places() : at == null ? null : at.places();
+    return places == null ? List.of() : places.items();
   }
 
   private static @Nullable At at(Edit edit) {

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.groove.Level;
 import tabor.rhythm.Count;
 import tabor.source.Span;
+import tabor.syntax.At;
 import tabor.syntax.CountRef;
 
 /** What an edit speaks of that is not there, or not plainly. */
@@ -15,8 +16,13 @@ public sealed interface Miss {
   /** A bar that the section does not have. */
   record NoBar(Span span) implements Miss {}
 
-  /** A count that may mean several places of a bar; two readings or more. */
-  record Ambiguous(CountRef count, int bar, List<CountReading> readings) implements Miss {
+  /**
+   * A count that may mean several places of a bar; two readings or more.
+   *
+   * @param single true for a count that is written, false for one of those that {@code every} means
+   */
+  record Ambiguous(CountRef count, int bar, List<CountReading> readings, boolean single)
+      implements Miss {
     /** Copies the list. */
     public Ambiguous {
       readings = List.copyOf(readings);
@@ -33,6 +39,14 @@ public sealed interface Miss {
     @Override
     public Span span() {
       return count.span();
+    }
+  }
+
+  /** A word after {@code every} that the lesson is not counted with. */
+  record UnsaidEvery(At.EverySaid place) implements Miss {
+    @Override
+    public Span span() {
+      return place.span();
     }
   }
 

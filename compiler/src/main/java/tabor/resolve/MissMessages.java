@@ -1,6 +1,7 @@
 package tabor.resolve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -14,8 +15,10 @@ import tabor.groove.Stroke;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
+import tabor.rhythm.NoteValue;
 import tabor.source.Span;
 import tabor.source.Spot;
+import tabor.syntax.At;
 import tabor.syntax.CountRef;
 
 /** Says what an edit speaks of that is not there, or not plainly, and offers what is. */
@@ -48,6 +51,8 @@ final class MissMessages {
       ambiguous(ambiguous);
     } else if (miss instanceof Miss.Unsaid unsaid) {
       unsaid(unsaid);
+    } else if (miss instanceof Miss.UnsaidEvery unsaid) {
+      unsaid(unsaid.place());
     } else if (miss instanceof Miss.Outside outside) {
       outside(outside);
     } else if (miss instanceof Miss.Nothing nothing) {
@@ -89,9 +94,13 @@ final class MissMessages {
                 count.words()
                     + " can be read in two ways here, as "
                     + String.join(" and as ", named))
-            .help("name the division: " + String.join(" or ", named));
+            .help(
+                (miss.single()
+                        ? "name the division: "
+                        : "write out the counts with their division: ")
+                    + String.join(" or ", named));
     Spot spot = context.line().spot(miss.span());
-    for (String text : named) {
+    for (String text : miss.single() ? named : List.<String>of()) {
       made = made.fix(Diagnostic.Fix.of("write " + text, spot, text));
     }
     context.problems().add(made);
@@ -139,6 +148,36 @@ final class MissMessages {
     for (String instead : fixes) {
       String text = new CountRef(count.count(), instead, count.span()).words();
       made = made.fix(Diagnostic.Fix.of("write " + text, spot, text));
+    }
+    context.problems().add(made);
+  }
+
+  /** A word after {@code every} that nobody has said. */
+  private void unsaid(At.EverySaid place) {
+    context.problems().incomplete();
+    Set<String> said = view.words().all();
+    List<String> known = new ArrayList<>(said);
+    known.add("beat");
+    Arrays.stream(NoteValue.values()).map(NoteValue::singular).forEach(known::add);
+    List<String> near = Near.names(place.word(), known);
+    Diagnostic made =
+        context
+            .make(
+                Code.SYNTAX,
+                place.span(),
+                "`every " + place.word() + "` has a word that this lesson is not counted with")
+            .help(
+                (near.isEmpty()
+                        ? ""
+                        : "did you mean every " + String.join(" or every ", near) + "? ")
+                    + "after every stands beat, &, e or a, a slot such as .3, a note value such as"
+                    + " sixteenth, or "
+                    + (said.isEmpty()
+                        ? "a word that the header says: say threes trip let"
+                        : "a word of this lesson: " + String.join(" ", said)));
+    for (String instead : near) {
+      String text = "every " + instead;
+      made = made.fix(Diagnostic.Fix.of("write " + text, context.line().spot(place.span()), text));
     }
     context.problems().add(made);
   }

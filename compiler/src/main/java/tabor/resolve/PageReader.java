@@ -26,14 +26,14 @@ final class PageReader {
    *
    * @param from the wishes that it takes over
    * @param kit what its blank parts are named on; null for a chart, which has none
-   * @param leftHanded whose hands texts speak of
+   * @param hands whose hands texts speak of, and how
    * @param lineStarts the bars before which the writer began a line
    */
   static PageNotes of(
       SectionSyntax syntax,
       PageWishes from,
       @Nullable Kit kit,
-      boolean leftHanded,
+      HandWords hands,
       List<Integer> lineStarts,
       Problems problems) {
     PageWishes wishes = from;
@@ -49,9 +49,9 @@ final class PageReader {
         newPage |= page.kind().value() == SettingStatement.PageKind.NEW;
         wishes = wished(wishes, page);
       } else if (statement instanceof SettingStatement.Goal goal) {
-        goals.add(HandWords.of(goal.text().value(), leftHanded));
+        goals.add(hands.in(goal.text().value()));
       } else if (statement instanceof SettingStatement.Teacher text) {
-        teacher.add(HandWords.of(text.text().value(), leftHanded));
+        teacher.add(hands.in(text.text().value()));
       } else if (statement instanceof PartStatement.BlankBars blank) {
         blankBars = blank.bars().whole();
       } else if (statement instanceof PartStatement.BlankPart blank) {

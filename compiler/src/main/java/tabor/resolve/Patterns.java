@@ -21,11 +21,6 @@ final class Patterns {
     this.scope = scope;
   }
 
-  /** True if a built-in pattern has this name. */
-  static boolean isBuiltIn(String name) {
-    return Rudiments.named(name).isPresent() || Timelines.named(name).isPresent();
-  }
-
   /** The places of what a line plays, mirrored if it says so; null if there is no such pattern. */
   @Nullable List<Beat.Element> of(PartStatement.Played played) {
     List<Beat.Element> places = unmirrored(played.pattern());

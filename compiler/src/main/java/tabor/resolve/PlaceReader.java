@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Stroke;
@@ -102,7 +103,7 @@ final class PlaceReader {
         return PlaceReading.missing(new Miss.Outside(count.span(), meant.get(0), bar));
       }
       if (readings.size() > 1) {
-        return PlaceReading.missing(new Miss.Ambiguous(count, bar, readings));
+        return PlaceReading.missing(new Miss.Ambiguous(count, bar, readings, true));
       }
       CountReading reading = readings.get(0);
       return PlaceReading.of(readings, stroke -> reader.meets(stroke, reading));
@@ -177,24 +178,51 @@ final class PlaceReader {
 
     @Override
     public PlaceReading every(At.EverySyllable place) {
-      return adds
-          ? eachBeat(place.span(), beat -> Count.of(beat, place.syllable()))
+      return adds || isTheirsAlone(place.syllable())
+          ? eachBeat(
+              place.span(), beat -> new CountRef(Count.of(beat, place.syllable()), place.span()))
           : PlaceReading.of(List.of(), stroke -> reader.hasSyllable(stroke, place.syllable()));
+    }
+
+    /** True for a word of the lesson that is a syllable of ours at which no stroke is. */
+    private boolean isTheirsAlone(Count.Syllable syllable) {
+      return syllable != Count.Syllable.NONE
+          && view.words().meanings(syllable.sign()).stream().anyMatch(one -> one.division() > 0)
+          && view.inBar(bar).stream()
+              .noneMatch(stroke -> target.test(stroke) && reader.hasSyllable(stroke, syllable));
+    }
+
+    @Override
+    public PlaceReading everySaid(At.EverySaid place) {
+      return view.words().meanings(place.word()).isEmpty()
+          ? PlaceReading.missing(new Miss.UnsaidEvery(place))
+          : eachBeat(
+              place.span(),
+              beat ->
+                  new CountRef(Count.of(beat, Count.Syllable.NONE), place.word(), place.span()));
     }
 
     @Override
     public PlaceReading everySlot(At.EverySlot place) {
       int slot = place.slot().whole();
       return adds
-          ? eachBeat(place.span(), beat -> new Count(beat, Count.Syllable.NONE, List.of(slot), 0))
+          ? eachBeat(
+              place.span(),
+              beat ->
+                  new CountRef(
+                      new Count(beat, Count.Syllable.NONE, List.of(slot), 0), place.span()))
           : PlaceReading.of(List.of(), stroke -> stroke.slot().index() == slot - 1);
     }
 
     /** The places that a count has in each beat; beats without it are passed over. */
-    private PlaceReading eachBeat(Span span, java.util.function.IntFunction<Count> in) {
+    private PlaceReading eachBeat(Span span, IntFunction<CountRef> in) {
       List<CountReading> found = new ArrayList<>();
       for (int beat = view.firstBeat(bar) + 1; beat <= grid.beats(); beat++) {
-        PlaceReading one = count(new CountRef(in.apply(beat), span), false);
+        PlaceReading one = count(in.apply(beat), false);
+        if (one.miss() instanceof Miss.Ambiguous unclear) {
+          return PlaceReading.missing(
+              new Miss.Ambiguous(unclear.count(), bar, unclear.readings(), false));
+        }
         if (one.isUnclear()) {
           return one;
         }
@@ -202,7 +230,8 @@ final class PlaceReader {
       }
       return found.isEmpty()
           ? PlaceReading.missing(new Miss.Outside(span, null, bar))
-          : PlaceReading.of(found, stroke -> false);
+          : PlaceReading.of(
+              found, stroke -> found.stream().anyMatch(reading -> reader.meets(stroke, reading)));
     }
 
     @Override

@@ -27,6 +27,8 @@ record PlaceReading(List<CountReading> readings, Predicate<Stroke> chosen, @Null
 
   /** True if it cannot be said in any bar before the count is written in another way. */
   boolean isUnclear() {
-    return miss instanceof Miss.Ambiguous || miss instanceof Miss.Unsaid;
+    return miss instanceof Miss.Ambiguous
+        || miss instanceof Miss.Unsaid
+        || miss instanceof Miss.UnsaidEvery;
   }
 }

@@ -128,9 +128,7 @@ public final class PlayerResolver {
       written.ranges().forEach(range -> sections.add(pick(range)));
     } else if (statement instanceof SettingStatement.LimitsSetting written) {
       limited = true;
-      // A player is one person: a name here names nobody else.
-      SettingReader.limits(
-          new SettingStatement.LimitsSetting(null, written.limits(), written.span()), limits);
+      SettingReader.limits(written, limits);
     } else if (statement instanceof SettingStatement.Show show) {
       show(show.shown());
     } else if (statement instanceof SettingStatement.Page page) {

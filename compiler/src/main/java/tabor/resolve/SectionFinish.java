@@ -72,21 +72,29 @@ final class SectionFinish {
             prose(),
             repeats(dealt),
             page());
-    problems.addAll(BodyChecks.check(groove));
+    if (problems.isNew(Code.TOO_LONG)) {
+      problems.addAll(BodyChecks.check(groove)); // a part of a section says nothing of the body
+    }
     return groove;
   }
 
   private PageNotes page() {
     Groove base = frame.base();
     PageWishes from = base == null ? PageWishes.NONE : base.page().wishes();
-    return PageReader.of(syntax, from, frame.kit(), frame.kit().leftHanded(), lineStarts, problems);
+    return PageReader.of(syntax, from, frame.kit(), hands(), lineStarts, problems);
+  }
+
+  private HandWords hands() {
+    return new HandWords(
+        frame.kit().leftHanded(), () -> frame.scope().defaults().wording().language());
   }
 
   private List<String> prose() {
+    HandWords hands = hands();
     List<String> prose = new ArrayList<>();
     for (Line line : syntax.lines()) {
       if (line.statement() instanceof Statement.Prose text) {
-        prose.add(HandWords.of(text.text().value(), frame.kit().leftHanded()));
+        prose.add(hands.in(text.text().value()));
       }
     }
     return prose;

@@ -57,7 +57,7 @@ public final class SectionResolver {
    */
   public static Resolved resolve(SectionSyntax syntax, String name, Scope scope) {
     SectionResolver resolver = new SectionResolver(syntax, name, scope);
-    if (resolver.hasBrokenLine()) {
+    if (syntax.hasBrokenLine()) {
       resolver.problems.incomplete();
     }
     return resolver.isStep() ? resolver.step(false) : resolver.groove();
@@ -70,7 +70,7 @@ public final class SectionResolver {
    */
   static Resolved variation(SectionSyntax syntax, String name, Scope scope) {
     SectionResolver resolver = new SectionResolver(syntax, name, scope);
-    if (resolver.hasBrokenLine()) {
+    if (syntax.hasBrokenLine()) {
       resolver.problems.incomplete();
     }
     return resolver.step(true);
@@ -100,11 +100,6 @@ public final class SectionResolver {
             ? groove.title()
             : heading.statement() instanceof Heading.Step step ? step.title() : null;
     return title == null ? null : title.value();
-  }
-
-  private boolean hasBrokenLine() {
-    return heading.statement() instanceof Heading.Faulty
-        || syntax.lines().stream().anyMatch(line -> line.statement() instanceof Statement.Broken);
   }
 
   private Resolved failed() {

@@ -65,7 +65,7 @@ public final class SheetResolver {
   private Resolved sheet() {
     choose();
     if (choices.isEmpty()) {
-      if (!problems.isIncomplete() && problems.found().isEmpty() && !hasBrokenLine()) {
+      if (!problems.isIncomplete() && problems.found().isEmpty() && !syntax.hasBrokenLine()) {
         problems.add(
             problems
                 .make(
@@ -88,16 +88,13 @@ public final class SheetResolver {
     tellOnce(left);
     Groove base = kept.get(0).section() instanceof Groove first ? first.base() : null;
     boolean partial =
-        problems.isIncomplete() || hasBrokenLine() || made.stream().anyMatch(Resolved::partial);
+        problems.isIncomplete()
+            || syntax.hasBrokenLine()
+            || made.stream().anyMatch(Resolved::partial);
     if (base == null || kept.stream().anyMatch(one -> one.section() == null)) {
       return new Resolved(null, true, problems.found(), effort);
     }
     return new Resolved(sheet(base, kept), partial, problems.found(), effort, kept);
-  }
-
-  private boolean hasBrokenLine() {
-    return heading.statement() instanceof Heading.Faulty
-        || syntax.lines().stream().anyMatch(line -> line.statement() instanceof Statement.Broken);
   }
 
   private String numbered(int number) {
@@ -223,29 +220,26 @@ public final class SheetResolver {
     }
     Text title = heading.statement() instanceof Heading.Sheet written ? written.title() : null;
     PageWishes wishes = base.page().wishes();
+    HandWords hands =
+        new HandWords(
+            base.setting().kit().leftHanded(), () -> scope.defaults().wording().language());
     PageNotes page =
-        PageReader.of(
-            syntax,
-            wishes,
-            base.setting().kit(),
-            base.setting().kit().leftHanded(),
-            List.of(),
-            new Problems(name));
+        PageReader.of(syntax, wishes, base.setting().kit(), hands, List.of(), new Problems(name));
     return new Sheet(
         name,
         title == null ? null : title.value(),
         heading.spot(),
         base,
         variations,
-        prose(base.setting().kit().leftHanded()),
+        prose(hands),
         page);
   }
 
-  private List<String> prose(boolean leftHanded) {
+  private List<String> prose(HandWords hands) {
     List<String> prose = new ArrayList<>();
     for (Line line : syntax.lines()) {
       if (line.statement() instanceof Statement.Prose text) {
-        prose.add(HandWords.of(text.text().value(), leftHanded));
+        prose.add(hands.in(text.text().value()));
       }
     }
     return prose;
@@ -313,24 +307,7 @@ public final class SheetResolver {
     if (!(one.section() instanceof Groove groove) || groove.name().equals(name)) {
       return one;
     }
-    Groove other =
-        new Groove(
-            name,
-            groove.title(),
-            groove.heading(),
-            groove.base(),
-            groove.setting(),
-            groove.bars(),
-            groove.pickup(),
-            groove.strokes(),
-            groove.written(),
-            groove.plays(),
-            groove.marks(),
-            groove.hairpins(),
-            groove.prose(),
-            groove.repeats(),
-            groove.page());
-    return new Resolved(other, one.partial(), one.diagnostics(), one.effort());
+    return new Resolved(groove.named(name), one.partial(), one.diagnostics(), one.effort());
   }
 
   // ---- problems
@@ -343,13 +320,11 @@ public final class SheetResolver {
     Map<Key, Diagnostic> first = new LinkedHashMap<>();
     Map<Key, Integer> times = new HashMap<>();
     int number = 0;
-    int counted = 0;
     for (int i = 0; i < made.size(); i++) {
       if (left[i]) {
         continue;
       }
       number++;
-      counted++;
       Set<Key> here = new HashSet<>();
       for (Diagnostic one : made.get(i).diagnostics()) {
         Key key = new Key(one.code(), one.spot(), keyed(one));
@@ -362,7 +337,7 @@ public final class SheetResolver {
     for (Map.Entry<Key, Diagnostic> entry : first.entrySet()) {
       Key key = entry.getKey();
       boolean miss = key.code() == Code.NOTHING_THERE || key.code() == Code.COUNT_OUTSIDE_BAR;
-      if (!miss || times.getOrDefault(key, 0) == counted || !isPlain(key.spot())) {
+      if (!miss || times.getOrDefault(key, 0) == number || !isPlain(key.spot())) {
         problems.add(entry.getValue());
       }
     }

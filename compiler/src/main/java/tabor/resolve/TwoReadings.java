@@ -42,14 +42,39 @@ final class TwoReadings {
     PlaceQuery.Bars bars = new PlaceQuery(view, stroke -> true).bars(bars(edit));
     for (CountRef count : EditParts.counts(edit)) {
       for (int bar : bars.numbers()) {
-        List<CountReading> ours = reader.read(count, bar).readings();
-        CountReading theirs = ours.size() == 1 ? reader.passedOver(count, ours.get(0), bar) : null;
-        if (theirs != null) {
-          tell(count, bar, named(ours.get(0), bar), named(theirs, bar));
+        Two two = two(reader, count, bar);
+        if (two != null) {
+          tell(count, bar, two);
           break;
         }
       }
     }
+    for (At.EverySyllable every : EditParts.everySyllables(edit)) {
+      bars.numbers().stream()
+          .map(bar -> two(reader, every, bar))
+          .filter(java.util.Objects::nonNull)
+          .findFirst()
+          .ifPresent(two -> tell(every, two));
+    }
+  }
+
+  /** A word as we read it and as the lesson is counted, each with its division named. */
+  private record Two(Count ours, Count theirs) {}
+
+  private @Nullable Two two(PlaceReader reader, CountRef count, int bar) {
+    List<CountReading> ours = reader.read(count, bar).readings();
+    CountReading theirs = ours.size() == 1 ? reader.passedOver(count, ours.get(0), bar) : null;
+    return theirs == null ? null : new Two(named(ours.get(0), bar), named(theirs, bar));
+  }
+
+  private @Nullable Two two(PlaceReader reader, At.EverySyllable every, int bar) {
+    for (int beat = 1; beat <= view.grid(bar).beats(); beat++) {
+      Two two = two(reader, new CountRef(Count.of(beat, every.syllable()), every.span()), bar);
+      if (two != null) {
+        return two;
+      }
+    }
+    return null;
   }
 
   private static List<TargetRef> targets(Edit edit) {
@@ -66,7 +91,31 @@ final class TwoReadings {
         count.beat(), count.syllable(), count.places(), reading.slot().division().slots());
   }
 
-  private void tell(CountRef count, int bar, Count ours, Count theirs) {
+  private void tell(At.EverySyllable every, Two two) {
+    String written = "every " + every.syllable().sign();
+    context
+        .problems()
+        .add(
+            context
+                .make(
+                    Code.COUNTING_WORD,
+                    every.span(),
+                    written
+                        + " is read as "
+                        + two.ours()
+                        + " and its like here, not as "
+                        + two.theirs()
+                        + ", though the lesson is counted so")
+                .help(
+                    "write out the counts with their division, such as "
+                        + two.ours()
+                        + " or "
+                        + two.theirs()));
+  }
+
+  private void tell(CountRef count, int bar, Two two) {
+    Count ours = two.ours();
+    Count theirs = two.theirs();
     Spot spot = context.line().spot(count.span());
     context
         .problems()

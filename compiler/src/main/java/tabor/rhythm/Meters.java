@@ -138,17 +138,6 @@ public record Meters(List<Meter> cycle) {
     return cycle.stream().map(Meter::words).collect(Collectors.joining(" "));
   }
 
-  /** For a reader: {@code 4/4 and 3/4 in turn}, of one meter its own words. */
-  public String inWords() {
-    int last = cycle.size() - 1;
-    return last == 0
-        ? first().words()
-        : cycle.subList(0, last).stream().map(Meter::words).collect(Collectors.joining(", "))
-            + " and "
-            + cycle.get(last).words()
-            + " in turn";
-  }
-
   /** The signatures alone: {@code 4/4 3/4}. */
   @Override
   public String toString() {

@@ -79,6 +79,8 @@ public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Ref<Lev
     R everySlot(EverySlot place);
 
     R everyValue(EveryValue place);
+
+    R everySaid(EverySaid place);
   }
 
   /** {@code 2&}. */
@@ -128,6 +130,18 @@ public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Ref<Lev
     @Override
     public <R> R match(PlaceCases<R> cases) {
       return cases.everyValue(this);
+    }
+  }
+
+  /**
+   * {@code every trip}: a word that the header says is counted with.
+   *
+   * @param word as it is compared
+   */
+  public record EverySaid(String word, Span span) implements Place {
+    @Override
+    public <R> R match(PlaceCases<R> cases) {
+      return cases.everySaid(this);
     }
   }
 

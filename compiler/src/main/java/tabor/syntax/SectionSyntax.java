@@ -21,4 +21,10 @@ public record SectionSyntax(
     lines = List.copyOf(lines);
     problems = List.copyOf(problems);
   }
+
+  /** True if its heading or one of its lines could not be read. */
+  public boolean hasBrokenLine() {
+    return (heading != null && heading.statement() instanceof Heading.Faulty)
+        || lines.stream().anyMatch(line -> line.statement() instanceof Statement.Broken);
+  }
 }

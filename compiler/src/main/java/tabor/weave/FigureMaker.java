@@ -6,7 +6,10 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tabor.build.BuildOptions;
+import tabor.build.DrawnSize;
 import tabor.compile.Compiled;
 import tabor.compile.Compiler;
 import tabor.diagnostic.Diagnostic;
@@ -197,6 +200,10 @@ final class FigureMaker {
             lesson.setting(),
             chosen,
             lesson.extras());
+    Optional<String> tooMuch = DrawnSize.refusal(shown, BuildOptions.ALL);
+    if (tooMuch.isPresent() && (wish.as() != Wish.As.SOURCE && wish.as() != Wish.As.GRID)) {
+      throw new Trouble(tooMuch.get(), "Name some of its sections with section=.");
+    }
     if (wish.as() == Wish.As.SVG || wish.as() == Wish.As.BOTH) {
       if (shown.grooves().isEmpty()) {
         throw new Trouble(

@@ -1,6 +1,5 @@
 package tabor.weave;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -187,10 +186,5 @@ final class MarkdownWeaver {
       }
     }
     return out.toString();
-  }
-
-  /** The bytes of a text. */
-  static byte[] bytes(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -18,6 +18,7 @@ import tabor.kit.Surface;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
@@ -133,6 +134,7 @@ final class Played {
         ornaments,
         slot,
         spot,
+        false,
         false);
   }
 
@@ -149,11 +151,12 @@ final class Played {
 
   static Groove.Setting setting(Meter meter, Kit kit, int perMinute) {
     return new Groove.Setting(
-        meter,
+        Meters.of(meter),
         kit,
         new Tempo(meter.tempoBeat(), Time.of(perMinute)),
         Feel.STRAIGHT,
         Levels.DEFAULT,
+        true,
         true,
         true);
   }

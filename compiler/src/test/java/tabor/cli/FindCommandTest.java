@@ -161,6 +161,34 @@ class FindCommandTest {
   }
 
   @Test
+  void thePageHasALanguage() {
+    String german = find("--as", "html", "--language", "de", "--uses", "hihat.open").out();
+    assertThat(german)
+        .contains("<html lang=\"de\">", "angeschlagen: offene Hi-Hat", "Die Noten in Worten")
+        .doesNotContain("What was found", "hardest limb");
+    assertThat(find("--as", "html", "--language", "fr", "--meter", "5/4").out())
+        .contains("<html lang=\"fr\">", "rien trouvé", "à 5/4");
+    assertThat(find("--as", "html").out()).contains("<html lang=\"en\">", "What was found");
+    Ran table = find("--language", "de");
+    assertThat(table.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(table.err()).contains("--language is for the page: --as html");
+  }
+
+  /** The page may be shown to students: what they are to write stays empty on it. */
+  @Test
+  void whatIsLeftBlankStaysBlankOnThePage() throws IOException {
+    lesson(
+        "blank.tabor",
+        "title \"Unique\"\ngroove a\n  blank sticking\n  blank kick\n"
+            + "  hands play paradiddle in eighths\n  kick : x . x .\n");
+    String html = find("--as", "html", "--text", "unique").out();
+    assertThat(html).contains("1 section of 1 lesson");
+    assertThat(html.replaceAll("(?s)<style>.*</style>", ""))
+        .doesNotContain("paradiddle", "kick", ">R<", ">L<", "right hand on");
+    assertThat(find("--text", "unique").out()).contains("paradiddle");
+  }
+
+  @Test
   void nothingFoundIsNoError() {
     Ran ran = find("--meter", "5/4");
     assertThat(ran).isEqualTo(new Ran(0, "", "tabor: nothing found\n"));

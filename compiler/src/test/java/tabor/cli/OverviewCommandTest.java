@@ -52,6 +52,33 @@ class OverviewCommandTest {
     assertThat(table.split("<li>4/4</li>", -1)).as("new once").hasSize(2);
   }
 
+  /** The lessons' own language where they agree; what is asked for wins. */
+  @Test
+  void thePageHasALanguage() throws IOException {
+    term();
+    for (String week : new String[] {"week-2", "week-10"}) {
+      Path file = folder.resolve(week + ".tabor");
+      Files.writeString(file, "language de\n" + Files.readString(file));
+    }
+    assertThat(overview().code()).isZero();
+    String german = Files.readString(folder.resolve("term/page.html"));
+    assertThat(german)
+        .contains("<html lang=\"de\">", "2 Lektionen", "Was in jeder Lektion neu ist")
+        .contains("<li>Viertel</li>", "<dt>Taktarten</dt>", "Viertel = 60", "aria-label=\"Ziele\"")
+        .doesNotContain("2 lessons", "For the first time", "Goals", "quarters");
+    assertThat(overview("--language", "es").code()).isZero();
+    assertThat(Files.readString(folder.resolve("term/page.html")))
+        .contains("<html lang=\"es\">", "2 lecciones", "<li>negras</li>");
+    Path second = folder.resolve("week-2.tabor");
+    Files.writeString(second, Files.readString(second).replace("language de", "language fr"));
+    assertThat(overview().code()).isZero();
+    assertThat(Files.readString(folder.resolve("term/page.html")))
+        .contains("<html lang=\"en\">", "2 lessons");
+    Ran wrong = overview("--language", "it");
+    assertThat(wrong.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(wrong.err()).contains("--language takes de, en, es or fr, not it");
+  }
+
   @Test
   void aLessonWithErrorsIsLeftOut() throws IOException {
     term();

@@ -148,6 +148,31 @@ class WeaveCommandTest {
     assertThat(edited).isEqualTo(files(other));
   }
 
+  /** The usual words go past the command line parser; with one more they do not. */
+  @Test
+  void theUsualWordsDoWhatTheSpelledOutOnesDo() throws IOException {
+    write("a.md", block("", BEAT) + "[b](b.md)\n");
+    write("b.md", block("", "groove x\n  hnads : r\n"));
+    Ran plain = weave();
+    Map<String, String> made = files(out);
+    Path other = work.resolve("spelled-out");
+    Ran spelledOut =
+        Ran.of(
+            "weave",
+            "-o",
+            other.toString(),
+            docs.toString(),
+            "--to",
+            "html",
+            "--pictures",
+            "pictures");
+    assertThat(plain.code()).isEqualTo(1);
+    assertThat(spelledOut.code()).isEqualTo(1);
+    assertThat(spelledOut.err()).isEqualTo(plain.err()).isNotEmpty();
+    assertThat(spelledOut.out().replace(other.toString(), out.toString())).isEqualTo(plain.out());
+    assertThat(files(other)).isEqualTo(made).containsKey("a.html");
+  }
+
   @Test
   void aRunThatWasBrokenOffGoesOnWhereItStopped() throws IOException {
     for (int i = 0; i < 5; i++) {

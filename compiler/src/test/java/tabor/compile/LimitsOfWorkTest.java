@@ -71,6 +71,14 @@ class LimitsOfWorkTest {
   }
 
   @Test
+  void tooManyPlayers() {
+    String players = repeated(201, i -> "player p" + i + " \"P\"\n");
+    tooLongAt("groove g\n kick : x . x .\n" + players, "player p200 \"P\"");
+    assertThat(problems("groove g\n kick : x . x .\n" + repeated(200, i -> "player p" + i + "\n")))
+        .isEmpty();
+  }
+
+  @Test
   void tooManyChangesOfTooManyStrokes() {
     String text =
         "groove g\n bars 512\n ostinato hihat : rrrr rrrr rrrr rrrr\n"

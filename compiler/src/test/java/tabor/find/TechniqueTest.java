@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,6 +16,8 @@ import tabor.groove.Lesson;
 import tabor.kit.Limb;
 import tabor.resolve.Options;
 import tabor.rhythm.Time;
+import tabor.words.Language;
+import tabor.words.Words;
 
 class TechniqueTest {
   private static Lesson lesson(String source) {
@@ -50,7 +54,29 @@ class TechniqueTest {
   void divisionsHaveTheirNames(String length, long parts, int beats, String name) {
     String[] fraction = length.split("/", -1);
     Time time = Time.of(Long.parseLong(fraction[0]), Long.parseLong(fraction[1]));
-    assertThat(Technique.division(time, parts, beats)).isEqualTo(name);
+    assertThat(Technique.division(time, parts, beats).name()).isEqualTo(name);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "DE | Achtel, Triolen über 2 Schläge, punktierte Achtel | 7/8 in 2+2+3",
+        "FR | croches, triolets sur 2 temps, croches pointées | 7/8 en 2+2+3",
+        "ES | corcheas, tresillos sobre 2 pulsos, corcheas con puntillo | 7/8 en 2+2+3",
+      })
+  void theirNamesInEveryLanguage(Language language, String divisions, String meter) {
+    Words words = Words.of(language);
+    assertThat(
+            Stream.of(
+                    Technique.division(Time.of(1, 4), 2, 1),
+                    Technique.division(Time.of(1, 2), 3, 2),
+                    Technique.division(Time.of(3, 16), 1, 1))
+                .map(one -> one.words(words))
+                .collect(Collectors.joining(", ")))
+        .isEqualTo(divisions);
+    String source = "time 7/8 in 2+2+3\ngroove g\n  kick : x. .. ...\n";
+    assertThat(Technique.of(lesson(source).grooves().get(0)).get(0).words(words)).isEqualTo(meter);
   }
 
   @Test
@@ -101,9 +127,9 @@ class TechniqueTest {
             new LessonSummary.Line("First", "groove"),
             new LessonSummary.Line("Second", "step"),
             new LessonSummary.Line("Third", "sheet"),
-            new LessonSummary.Line("Fourth", "play-along"));
+            new LessonSummary.Line("Fourth", "chart"));
     assertThat(summary.techniques())
-        .containsEntry(new Technique(Technique.Kind.STROKE, "flam"), "Second");
+        .containsEntry(new Technique(Technique.Kind.STROKE, "ornament.flam", List.of()), "Second");
     LessonSummary.Hardest hardest = summary.hardest();
     assertThat(hardest).isNotNull();
     assertThat(hardest.limb()).isEqualTo(Limb.RIGHT_HAND);

@@ -50,6 +50,9 @@ public final class HostileCosts {
           "format --check FILE",
           "grid --for-git FILE",
           "diff FILE OTHER",
+          "diff OTHER FILE",
+          "find ALONE",
+          "overview -o OUT/overview.html ALONE",
           "merge FILE OTHER THIRD",
           "weave -o OUT --keep-going DOCUMENT");
 
@@ -60,7 +63,10 @@ public final class HostileCosts {
           "grid FILE",
           "sticking --why FILE",
           "steps FILE",
+          "steps --as=tsv FILE",
           "fastest FILE",
+          "find --plays=paradiddle ALONE",
+          "find --as=html -o OUT/found.html ALONE",
           "build --as=midi -o OUT FILE",
           "build --as=grid -o OUT FILE",
           "build --as=musicxml -o OUT FILE",
@@ -112,6 +118,9 @@ public final class HostileCosts {
       sibling(path, ".third", text.replace("rlrl r", "rlll r") + "\ngroove another\n  kick : x\n");
       Files.writeString(
           Path.of(path + ".md"), "# Hostile\n\n```tabor\n" + text + "\n```\n\nThe end.\n");
+      Path alone = folder.resolve("alone");
+      deleteAll(alone);
+      Files.writeString(Files.createDirectories(alone).resolve("a.tabor"), text);
       Goal goal = text.length() <= HostileFiles.SHORT ? Goal.SHORT : Goal.LONG;
       List<String> all = new ArrayList<>(ON_ANY);
       if (run(path, "check FILE").exit() == 0) {
@@ -149,6 +158,7 @@ public final class HostileCosts {
               case "OTHER" -> file.toString().replace(".tabor", ".other.tabor");
               case "THIRD" -> file.toString().replace(".tabor", ".third.tabor");
               case "DOCUMENT" -> file + ".md";
+              case "ALONE" -> folder.resolve("alone").toString();
               default -> word.replace("OUT", out.toString());
             });
       }

@@ -53,6 +53,24 @@ class CompletionTest {
     String said = "say threes trip let\nsay twos und\n" + TWO_BARS;
     assertThat(asked(said + "  add kick at §")).contains("2trip", "3let", "2&", "4und");
     assertThat(asked(said + "  accent hihat at §")).contains("2und", "2&").doesNotContain("2trip");
+    assertThat(asked(said + "  add kick at every §")).contains("trip", "let", "und", "beat", "&");
+    assertThat(asked(said + "  add kick at every t§")).contains("trip").doesNotContain("und");
+    assertThat(asked(said + "  accent hihat at every §"))
+        .contains("und", "beat")
+        .doesNotContain("trip");
+  }
+
+  @Test
+  void whatIsCountedWithIsOffered() {
+    assertThat(asked("say §"))
+        .contains("twos", "threes", "fours", "1-e-&-a", "1-trip-let", "1-la-li", "ta-ka-di-mi");
+    assertThat(asked("say fours §")).contains("e", "ka").doesNotContain("trip", "&");
+    assertThat(asked("say fours e §")).contains("&", "und", "et", "di").doesNotContain("e");
+    assertThat(asked("say fours e und §")).contains("a", "mi");
+    assertThat(asked("say fours e und e §")).isEmpty();
+    assertThat(asked("say threes §")).contains("trip", "la", "ki").doesNotContain("ka");
+    assertThat(asked("say threes trip §")).contains("let");
+    assertThat(asked("say twos §")).contains("&", "und", "di");
   }
 
   @Test

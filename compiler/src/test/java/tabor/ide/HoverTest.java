@@ -21,6 +21,8 @@ class HoverTest {
   void aCountInTheLessonsWordsSaysWhatItIs() {
     String said = "say threes trip let\n" + FOUR;
     assertThat(at(said + "  add kick at §2trip\n")).contains("2trip, that is 2&/3");
+    assertThat(at(said + "  add kick at every §trip\n"))
+        .contains("every trip, that is 1&/3 2&/3 3&/3 4&/3");
   }
 
   @Test

@@ -20,14 +20,17 @@ import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.groove.Groove;
-import tabor.groove.Stroke;
 import tabor.source.Span;
 import tabor.syntax.Edit;
 import tabor.syntax.Line;
 
 /** Fixes of errors put into the examples at random. */
 class QuickFixProperties {
-  private static final int ERRORS_PER_FILE = 60;
+  private static final int ERRORS_PER_FILE = Integer.getInteger("tabor.fixes", 60);
+
+  /** What a line on other strokes is told. */
+  private static final Set<Code> UNSEEN =
+      Set.of(Code.NOTHING_THERE, Code.COUNT_OUTSIDE_BAR, Code.ALREADY_THERE);
 
   /** A way to spoil a text at an offset; null where it does not apply. */
   private interface Spoiler {
@@ -87,7 +90,13 @@ class QuickFixProperties {
   }
 
   private static List<Path> corpus() throws IOException {
-    return CompletionProperties.examples().toList();
+    List<Path> found = new ArrayList<>(CompletionProperties.examples().toList());
+    for (String folder : List.of("main/resources/tabor/cli/new", "test/resources/tabor/body")) {
+      try (Stream<Path> files = Files.walk(Path.of("src").resolve(folder))) {
+        files.filter(file -> file.toString().endsWith(".tabor")).sorted().forEach(found::add);
+      }
+    }
+    return found;
   }
 
   @TestFactory
@@ -103,28 +112,61 @@ class QuickFixProperties {
   private static void check(MemoryFiles files, String good) {
     Random dice = new Random(good.length());
     Compiled before = files.trial(MemoryFiles.path("a.tabor"), good);
-    int listed = 0;
     int working = 0;
+    int hidden = 0;
     List<String> failed = new ArrayList<>();
     for (int i = 0; i < ERRORS_PER_FILE; i++) {
       String bad = spoiled(good, dice);
       Compiled compiled = files.trial(MemoryFiles.path("a.tabor"), bad);
       for (Diagnostic diagnostic : compiled.diagnostics()) {
         for (QuickFix fix : QuickFixes.of(compiled, diagnostic)) {
-          listed++;
           if (QuickFixes.works(compiled, diagnostic, fix, files)) {
             working++;
             holds(files, before, compiled, diagnostic, fix);
+          } else if (bringsUp(files, compiled, diagnostic, fix)) {
+            hidden++;
           } else {
-            failed.add(diagnostic.code() + ": " + fix.title() + "\n" + line(compiled, diagnostic));
+            failed.add(told(files, compiled, diagnostic, fix));
           }
         }
       }
     }
-    // What is listed is meant to work: trying is for the few that meet something else.
-    assertThat(working)
-        .as("%s of %s work; not%n%s", working, listed, String.join("\n", failed))
-        .isGreaterThanOrEqualTo(listed * 9 / 10);
+    assertThat(failed).isEmpty();
+    assertThat(working).isGreaterThan(0);
+    assertThat(hidden)
+        .as("of %s only to be found out by trying", working)
+        .isLessThanOrEqualTo(working / 10);
+  }
+
+  /**
+   * True if the fix does all it says, and what is wrong after it the faulty bar kept from being
+   * seen: a line on the strokes of that part that finds nothing there. Only trying shows that,
+   * which is why a fix is tried before the text is changed.
+   */
+  private static boolean bringsUp(
+      MemoryFiles files, Compiled bad, Diagnostic diagnostic, QuickFix fix) {
+    Compiled after =
+        files.trial(MemoryFiles.path("a.tabor"), TextEdit.apply(fix.edits(), bad.text()));
+    List<String> before = bad.diagnostics().stream().map(Diagnostic::message).toList();
+    List<Diagnostic> more =
+        after.diagnostics().stream().filter(d -> !before.contains(d.message())).toList();
+    return diagnostic.code() == Code.BAR_LENGTH
+        && !more.isEmpty()
+        && more.stream().allMatch(d -> UNSEEN.contains(d.code()))
+        && more.stream().noneMatch(d -> line(after, d).equals(line(bad, diagnostic)));
+  }
+
+  /** What a fix that does not hold was to do, and what is wrong after it. */
+  private static String told(MemoryFiles files, Compiled bad, Diagnostic diagnostic, QuickFix fix) {
+    String text = TextEdit.apply(fix.edits(), bad.text());
+    Compiled after = files.trial(MemoryFiles.path("a.tabor"), text);
+    StringBuilder told = new StringBuilder("##" + diagnostic.code() + ": " + fix.title());
+    told.append(" of “").append(diagnostic.message()).append("”\n").append(line(bad, diagnostic));
+    for (Diagnostic left : after.diagnostics()) {
+      told.append("\n  ").append(left.code()).append(' ').append(left.message());
+      told.append(": ").append(line(after, left));
+    }
+    return told.toString();
   }
 
   private static String line(Compiled compiled, Diagnostic diagnostic) {
@@ -221,118 +263,6 @@ class QuickFixProperties {
     Span line = LineEnds.whole(text, span);
     return fix.edits().stream()
         .anyMatch(e -> e.span().start() < line.end() && line.start() <= e.span().end());
-  }
-
-  private static List<Stroke> strokes(String text, String section) {
-    return MemoryFiles.alone(text).lesson().grooves().stream()
-        .filter(groove -> groove.name().equals(section))
-        .findFirst()
-        .orElseThrow()
-        .written();
-  }
-
-  private static QuickFix fix(String text, Code code, String title) {
-    Compiled compiled = MemoryFiles.alone(text);
-    return compiled.diagnostics().stream()
-        .filter(d -> d.code() == code)
-        .flatMap(d -> QuickFixes.of(compiled, d).stream())
-        .filter(one -> one.title().startsWith(title))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  /** In a section of several bars a stroke that is given away stays in its bar. */
-  @Test
-  void aStrokeGivenToAnotherLimbStaysInItsBar() {
-    String text = "groove a\n  right : h h h h | h h h h\n  snare : . . . . | r . . .\n";
-    String other = "groove a\n  snare : r . . . | r . . .\n  right : . . . . | h h h h\n";
-    QuickFix letter = fix(text, Code.LIMB_CONFLICT, "Give it to the other");
-    assertThat(strokes(TextEdit.apply(letter.edits(), text), "a"))
-        .filteredOn(s -> s.surface().name().equals("snare"))
-        .extracting(Stroke::bar)
-        .containsExactly(2);
-    QuickFix below = fix(other, Code.LIMB_CONFLICT, "Give it to the left hand");
-    String fixed = TextEdit.apply(below.edits(), other);
-    assertThat(MemoryFiles.alone(fixed).hasErrors()).as(fixed).isFalse();
-    assertThat(strokes(fixed, "a"))
-        .filteredOn(s -> s.surface().name().equals("hihat"))
-        .extracting(Stroke::bar)
-        .containsOnly(2)
-        .hasSize(4);
-  }
-
-  /** The other limb takes over where it is free; the tempo is that of the figures in force. */
-  @Test
-  void whatIsTooFastIsSharedOrSlowed() {
-    String hands = "tempo 200\ngroove a\n  hands : rrrr rrRr rrrr rrrr\n";
-    assertThat(fixed(hands, Code.TOO_FAST, "Give every other stroke to the left hand"))
-        .isEqualTo(hands.replace("rrrr rrRr rrrr rrrr", "rlrl rlRl rlrl rlrl"));
-    assertThat(fixed(hands, Code.TOO_FAST, "Slow this section down"))
-        .isEqualTo(hands.replace("groove a\n", "groove a\n  tempo 150\n"));
-    String right = "groove a\n  tempo 200\n  right : hhhh hhhh hhhh hhhh # all of it\n";
-    assertThat(fixed(right, Code.TOO_FAST, "Give every other stroke to the left hand"))
-        .isEqualTo(
-            "groove a\n  tempo 200\n  right : h.h. h.h. h.h. h.h. # all of it\n"
-                + "  left  : .h.h .h.h .h.h .h.h\n");
-    assertThat(fixed(right, Code.TOO_FAST, "Slow this section down"))
-        .isEqualTo(right.replace("tempo 200", "tempo 150"));
-    String far = "tempo 150\ngroove a\n  left : h.hf ...f h.hf ...f\n";
-    assertThat(fixed(far, Code.FAR_REACH, "Give the floor tom to the right hand"))
-        .isEqualTo(
-            "tempo 150\ngroove a\n  left : h.h. .... h.h. ....\n"
-                + "  right : ...f ...f ...f ...f\n");
-    String eight = "time 6/8\ntempo 140\ngroove a\n  hands : rrrrrr rrrrrr\n";
-    assertThat(fixed(eight, Code.TOO_FAST, "Slow this section down")).contains("  tempo dotted");
-  }
-
-  @Test
-  void noStrokeIsGivenToALimbThatIsBusy() {
-    String text =
-        "tempo 200\ngroove a\n  hihat : rrrr rrrr rrrr rrrr\n  snare : .... .l.. .... .l..\n";
-    Compiled compiled = MemoryFiles.alone(text);
-    assertThat(compiled.diagnostics())
-        .filteredOn(d -> d.code() == Code.TOO_FAST)
-        .isNotEmpty()
-        .allSatisfy(
-            d ->
-                assertThat(QuickFixes.of(compiled, d))
-                    .extracting(QuickFix::title)
-                    .noneMatch(title -> title.startsWith("Give")));
-    String three = "groove a\n  hihat : b . . .\n  snare : l . . .\n";
-    Compiled clash = MemoryFiles.alone(three);
-    assertThat(clash.diagnostics())
-        .isNotEmpty()
-        .allSatisfy(
-            d ->
-                assertThat(QuickFixes.of(clash, d))
-                    .extracting(QuickFix::title)
-                    .doesNotContain("Give it to the other limb"));
-  }
-
-  /** The text after a fix that works. */
-  private static String fixed(String text, Code code, String title) {
-    MemoryFiles files = new MemoryFiles().put("a.tabor", text);
-    Compiled compiled = files.compiled("a.tabor");
-    Diagnostic diagnostic =
-        compiled.diagnostics().stream().filter(d -> d.code() == code).findFirst().orElseThrow();
-    QuickFix fix = fix(text, code, title);
-    assertThat(QuickFixes.works(compiled, diagnostic, fix, files)).as(fix.title()).isTrue();
-    return TextEdit.apply(fix.edits(), text);
-  }
-
-  @Test
-  void aKickInAHandsPartGoesToAFoot() {
-    String text = "groove a\n  right : h k h h\n";
-    QuickFix fix = fix(text, Code.WRONG_LIMB, "Give the kick to a foot");
-    assertThat(TextEdit.apply(fix.edits(), text))
-        .isEqualTo("groove a\n  right : h . h h\n  add kick at 2 in bar 1\n");
-  }
-
-  @Test
-  void aChokeThatCannotBeGoesAndTheStrokeStays() {
-    String text = "groove a\n  snare : r! . l .\n";
-    QuickFix fix = fix(text, Code.MISSING_SURFACE, "Leave the “!” out");
-    assertThat(TextEdit.apply(fix.edits(), text)).isEqualTo("groove a\n  snare : r . l .\n");
   }
 
   @Test

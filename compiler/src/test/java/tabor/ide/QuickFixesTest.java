@@ -39,6 +39,42 @@ class QuickFixesTest {
               "groove a\n  hands : rl rl rl .\n"),
           c(
               "bar-length",
+              "groove a\n"
+                  + "  pickup 1 beat\n"
+                  + "  hands : r l r l r | r l r l\n"
+                  + "  kick : . | x . x . | x . x .\n",
+              "Set the bar line",
+              "groove a\n"
+                  + "  pickup 1 beat\n"
+                  + "  hands : r | l r l r | r l r l\n"
+                  + "  kick : . | x . x . | x . x .\n"),
+          c(
+              "bar-length",
+              "groove a\n  hands : r l r l r l r l\n  kick : x . x . x . x .\n",
+              "Set the bar lines of all these parts",
+              "groove a\n  hands : r l r l | r l r l\n  kick : x . x . | x . x .\n"),
+          c(
+              "syntax",
+              HANDS + "step b \"Second from a\n  accent right at 1\n",
+              "Close the text before “from”",
+              HANDS + "step b \"Second\" from a\n  accent right at 1\n"),
+          c(
+              "syntax",
+              HANDS + "step b \"Second from the top\n  accent right at 1\n",
+              "Close the text",
+              HANDS + "step b \"Second from the top\"\n  accent right at 1\n"),
+          c(
+              "syntax",
+              "groove a\n  snare : r (lL r l\n",
+              "Close it before the accent",
+              "groove a\n  snare : r (l)L r l\n"),
+          c(
+              "already-there",
+              HANDS + "sheet b \"Kicks\" from a\n  each add kick at 2& 3 3 4&\n",
+              "Take 3 out",
+              HANDS + "sheet b \"Kicks\" from a\n  each add kick at 2& 3 4&\n"),
+          c(
+              "bar-length",
               "groove a\n  kick : x . x . .\n",
               "Cut the surplus",
               "groove a\n  kick : x . x .\n"),

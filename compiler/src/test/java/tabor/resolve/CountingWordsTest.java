@@ -61,6 +61,17 @@ class CountingWordsTest {
         // Ours stay.
         "say threes trip let, add kick at 1& 2a, 1/12 7/16",
         "say threes trip let, add kick at 1lett, syntax",
+        // Of every beat, in its division.
+        "say threes trip let, add kick at every trip, 1/12 1/3 7/12 5/6",
+        "say fours e und e, add kick at every und, 1/8 3/8 5/8 7/8",
+        "say fours e und e, add kick at every Und, 1/8 3/8 5/8 7/8",
+        "say twos et, add kick at every et in bar 1, 1/8 3/8 5/8 7/8",
+        "say fours é ét è, add kick at every è, 3/16 7/16 11/16 15/16",
+        "say fours en es de, add kick at every es, 1/8 3/8 5/8 7/8",
+        "say ta-ka-di-mi, add kick at every ta, 0 1/4 1/2 3/4",
+        "say 1-trip-let, add kick at every e, 1/16 5/16 9/16 13/16",
+        "say threes trip let, add kick at every und, syntax",
+        "-, add kick at every trip, syntax",
         "-, add kick at 1trip, syntax",
       })
   void wordsAreReadInPlaces(String header, String line, String expected) {
@@ -103,6 +114,54 @@ class CountingWordsTest {
     assertThat(told.fixes())
         .extracting(fix -> fix.edits().get(0).text())
         .containsExactly("1e/4", "1&/3");
+  }
+
+  /** A word of theirs meets what stands at its places, however that was written. */
+  @Test
+  void everyWordOfTheirsChoosesStrokes() {
+    String header = "say threes trip let\nsay fours e und e";
+    assertThat(accents(compile(header, "accent hihat at every trip"))).containsExactly("1/12");
+    assertThat(accents(compile(header, "accent hihat at every und"))).containsExactly("3/8", "5/8");
+    assertThat(kick(header, "accent hihat at every trip in bar 1 where ghosted"))
+        .isEqualTo("nothing-there");
+    assertThat(kick("say 1-la-li", "drop kick at every li")).isEqualTo("nothing-there");
+  }
+
+  @Test
+  void oursWinsAfterEveryTooAndIsTold() {
+    String header = "say threes e a";
+    Diagnostic told = compile(header, "add kick at every e").diagnostics().get(0);
+    assertThat(told.code().word()).isEqualTo("counting-word");
+    assertThat(told.message()).contains("every e is read as 1e/4", "not as 1&/3");
+    // Where only theirs meets a stroke, it is meant, as at one count.
+    Compiled only =
+        Compact.compile(
+            header + "\ngroove a\n hihat : xxx xxx . .\nstep s\n accent hihat at every e\n");
+    assertThat(only.diagnostics()).isEmpty();
+    assertThat(accents(only)).containsExactly("1/12", "1/3");
+  }
+
+  @Test
+  void nearWordsAreOfferedAfterEvery() {
+    Diagnostic told =
+        compile("say threes trip let", "add kick at every tripp").diagnostics().get(0);
+    assertThat(told.help()).startsWith("did you mean every trip?");
+    assertThat(told.fixes().get(0).edits().get(0).text()).isEqualTo("every trip");
+    assertThat(
+            compile("", "add kick at every sixtenth").diagnostics().get(0).fixes().get(0).edits())
+        .extracting(edit -> edit.text())
+        .containsExactly("every sixteenth");
+  }
+
+  @Test
+  void anUnclearWordAfterEveryIsToldWithoutAFixForOneBeat() {
+    Diagnostic told =
+        compile("say threes ta ti\nsay fours ti ta tu", "add kick at every ti")
+            .diagnostics()
+            .get(0);
+    assertThat(told.code().word()).isEqualTo("ambiguous-count");
+    assertThat(told.fixes()).isEmpty();
+    assertThat(told.help()).contains("write out the counts");
   }
 
   @Test

@@ -27,6 +27,7 @@ import tabor.kit.Surface;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
@@ -44,11 +45,12 @@ import tabor.source.Spot;
 public class DealingBenchmark {
   private static final Groove.Setting SETTING =
       new Groove.Setting(
-          Meter.COMMON,
+          Meters.of(Meter.COMMON),
           Kits.FIVE_PIECE,
           new Tempo(Time.of(1, 4), Time.of(90)),
           Feel.STRAIGHT,
           Levels.DEFAULT,
+          true,
           true,
           true);
 
@@ -92,6 +94,7 @@ public class DealingBenchmark {
             Ornaments.NONE,
             slot,
             new Spot(new Passage(""), new Span(0, 0)),
+            false,
             false);
     return new Dealer.Open(stroke, hands, false, null);
   }

@@ -214,6 +214,7 @@ public final class Sketch {
             ornaments,
             slot,
             NOWHERE,
+            false,
             false));
   }
 
@@ -227,7 +228,8 @@ public final class Sketch {
   /** A plain stroke that needs no lane. */
   public static Stroke stroke(
       int bar, Time at, Time length, Limb limb, Surface surface, Slot slot, Ornaments ornaments) {
-    return new Stroke(bar, at, length, limb, surface, Level.PLAIN, ornaments, slot, NOWHERE, false);
+    return new Stroke(
+        bar, at, length, limb, surface, Level.PLAIN, ornaments, slot, NOWHERE, false, false);
   }
 
   private static Level level(char letter) {
@@ -372,6 +374,7 @@ public final class Sketch {
               ornaments,
               new Slot(division, index, parts),
               NOWHERE,
+              false,
               false));
     }
 

@@ -45,7 +45,10 @@ class WordsTest {
           "feel.swing-",
           "chart.click-",
           "road-map.",
+          "hand.",
           "key.",
+          "library.",
+          "technique.",
           "desk.",
           "keys.",
           "script.");
@@ -142,7 +145,8 @@ class WordsTest {
           tabor.groove.Level.values(),
           tabor.groove.Ornament.values(),
           tabor.rhythm.NoteValue.values(),
-          tabor.groove.Chart.Click.values()
+          tabor.groove.Chart.Click.values(),
+          tabor.find.Technique.Kind.values()
         }) {
       for (Enum<?> constant : constants) {
         names.add(Words.word(constant));

@@ -260,7 +260,11 @@ every
   | EVERY BEAT                                                                # everyBeat
   | EVERY slot=SLOT                                                           # everySlot
   | EVERY value=noteValue                                                     # everyValue
+  | EVERY saidWord                                                            # everySaid
   ;
+
+// A word that the header says is counted with.
+saidWord : word=(NAME | MISSPELT | LETTER_X | CM | DE | EN | ES | FF | FR | MF | MP | PIANO | FORTE | PP) ;
 
 inBar : IN BAR value=WHOLE ;
 inBars : IN items=barList ;

@@ -23,12 +23,15 @@ final class DiagnosticPublisher {
   /** What each open file was last told, or would be. */
   private final Map<Path, Told> told = new HashMap<>();
 
+  /** The version of each open file that was answered, by the document itself. */
+  private final Map<Path, OpenDocument> answered = new HashMap<>();
+
   /** Changed files whose dependents were not looked at since. */
   private final Set<Path> changed = new LinkedHashSet<>();
 
   private int number;
 
-  private record Told(OpenDocument document, String diagnostics, String id) {}
+  private record Told(String diagnostics, String id) {}
 
   DiagnosticPublisher(Session session) {
     this.session = session;
@@ -65,6 +68,7 @@ final class DiagnosticPublisher {
                 session.compiled().forget(document.path());
                 session.tokens().forget(document.path());
                 told.remove(document.path());
+                answered.remove(document.path());
                 if (!pulls()) {
                   session
                       .client()
@@ -82,11 +86,10 @@ final class DiagnosticPublisher {
   private void check(Path path) {
     OpenDocument document = session.documents().at(path).orElse(null);
     if (document != null) {
-      Told before = told.get(path);
-      if (before != null && before.document == document) {
+      if (answered.get(path) == document) {
         return; // a later change was answered already, by the same text
       }
-      tell(document, true);
+      tell(document);
     }
     dependentsOf(path);
   }
@@ -106,7 +109,7 @@ final class DiagnosticPublisher {
     for (OpenDocument other : session.documents().all()) {
       Set<Path> rests = session.compiled().dependencies(other.path());
       if (causes.stream().anyMatch(rests::contains)) {
-        different |= tell(other, false);
+        different |= tell(other);
       }
     }
     if (different
@@ -116,12 +119,16 @@ final class DiagnosticPublisher {
     }
   }
 
-  /** Checks a document and publishes; true if its diagnostics are different from before. */
-  private boolean tell(OpenDocument document, boolean always) {
+  /**
+   * Checks a document and publishes; true if its diagnostics are different from before. Those of a
+   * version that the client was told nothing of yet are published even where they are the same.
+   */
+  private boolean tell(OpenDocument document) {
     Told before = told.get(document.path());
     Told now = look(document);
     boolean different = before == null || !before.diagnostics.equals(now.diagnostics);
-    if (!pulls() && (always || different)) {
+    boolean isNew = answered.put(document.path(), document) != document;
+    if (!pulls() && (isNew || different)) {
       session
           .client()
           .publish(
@@ -145,7 +152,7 @@ final class DiagnosticPublisher {
         before != null && before.diagnostics.equals(found)
             ? before.id
             : document.version() + "-" + ++number;
-    Told now = new Told(document, found, id);
+    Told now = new Told(found, id);
     told.put(document.path(), now);
     return now;
   }

@@ -12,6 +12,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.DocumentSymbolParams;
 import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.Position;
@@ -20,6 +21,7 @@ import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tabor.lsp.Scheduler.Lane;
@@ -168,5 +170,73 @@ class LanesTest {
         .hasMessageContaining("changed meanwhile");
     release.countDown();
     assertThat(answers.get(Lane.READING).get(30, TimeUnit.SECONDS)).isEqualTo(true);
+  }
+
+  /** A file that is looked at for another's sake just when it changes is answered all the same. */
+  @Test
+  void aVersionMetWhileDependentsAreCheckedIsAnswered() throws Exception {
+    List<String> published = new CopyOnWriteArrayList<>();
+    session.connect(
+        new Client(
+            new Endpoint() {
+              @Override
+              public CompletableFuture<?> request(String method, Object parameter) {
+                return new CompletableFuture<>();
+              }
+
+              @Override
+              public void notify(String method, Object parameter) {
+                published.add(parameter.toString());
+              }
+            }));
+    String b = "file:///none/b.tabor";
+    String using = "use \"a.tabor\"\ngroove b\n  snare : x . x .\n";
+    opened(URI, "groove a\n  snare : x . x .\n");
+    opened(b, using);
+    idle();
+    occupy(Lane.TYPING);
+    changed(URI, "groove a\n  kick : x . x .\n");
+    // The next change of b has been taken in; its check comes after that of the dependents.
+    Runnable check = changedUnchecked(b, using + "# again\n");
+    release.countDown();
+    idle();
+    check.run();
+    idle();
+    assertThat(published)
+        .filteredOn(p -> p.contains("b.tabor") && p.contains("\"version\":2"))
+        .hasSize(1);
+  }
+
+  private void opened(String uri, String text) {
+    session
+        .requests()
+        .notify(
+            "textDocument/didOpen",
+            new DidOpenTextDocumentParams(new TextDocumentItem(uri, "tabor", 1, text)));
+  }
+
+  private void changed(String uri, String text) {
+    changedUnchecked(uri, text).run();
+  }
+
+  private Runnable changedUnchecked(String uri, String text) {
+    OpenDocument document =
+        session
+            .documents()
+            .change(
+                new VersionedTextDocumentIdentifier(uri, 2),
+                List.of(new TextDocumentContentChangeEvent(text)),
+                PositionEncoding.UTF_16)
+            .orElseThrow();
+    return () -> session.diagnostics().touched(document.path());
+  }
+
+  /** Waits until nothing is left to check. */
+  private void idle() throws Exception {
+    for (int i = 0; i < 2; i++) { // the first may find dependents yet to come
+      CountDownLatch done = new CountDownLatch(1);
+      scheduler.later(Rank.DEPENDENTS, done::countDown);
+      assertThat(done.await(30, TimeUnit.SECONDS)).isTrue();
+    }
   }
 }

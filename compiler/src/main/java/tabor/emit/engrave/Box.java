@@ -35,11 +35,6 @@ public record Box(double left, double top, double right, double bottom) {
         Math.max(bottom, other.bottom));
   }
 
-  /** The same box elsewhere. */
-  public Box moved(double dx, double dy) {
-    return new Box(left + dx, top + dy, right + dx, bottom + dy);
-  }
-
   /** This box with {@code by} more on each side. */
   public Box grown(double by) {
     return new Box(left - by, top - by, right + by, bottom + by);

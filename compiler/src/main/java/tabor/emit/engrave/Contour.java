@@ -61,11 +61,6 @@ public final class Contour {
     return new Contour(ops, placed);
   }
 
-  /** The same shape elsewhere. */
-  public Contour moved(double dx, double dy) {
-    return placed(dx, dy, 1, 1);
-  }
-
   /**
    * The box of the shape: exact for straight lines, and for curves the box of points sampled finely
    * enough to be right within a hundredth.

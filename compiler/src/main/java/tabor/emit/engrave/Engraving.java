@@ -57,13 +57,4 @@ public record Engraving(Score score, List<StaffSystem> systems, String title, St
     }
     return new Drawing(width, y - BETWEEN, title, words, marks);
   }
-
-  /** How far down {@link #whole} the drawing of a system starts. */
-  public double topOf(int system) {
-    double y = 0;
-    for (int i = 0; i < system; i++) {
-      y += systems.get(i).drawing().height() + BETWEEN;
-    }
-    return y;
-  }
 }

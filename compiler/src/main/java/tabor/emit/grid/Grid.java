@@ -78,19 +78,6 @@ public final class Grid {
         + "\n";
   }
 
-  /** One bar of a section alone; the number is one of the section's. */
-  public static String bar(Groove groove, int number) {
-    GridLayout.Sheet sheet = GridLayout.of(groove, Words.english());
-    GridBar bar = sheet.bars().get(number - groove.firstBar());
-    GridBar shown = new GridBar(bar.number(), false, bar.columns());
-    return String.join(
-            "\n",
-            GridWriter.write(
-                new GridLayout.Sheet(sheet.parts(), sheet.sticks(), List.of(shown)),
-                Words.english()))
-        + "\n";
-  }
-
   private String text() {
     return String.join("\n", lines) + "\n";
   }

@@ -15,47 +15,59 @@ public final class FoundPage {
   private FoundPage() {}
 
   /** A section and its picture. */
-  private record Shown(Found found, Pictures.Score score) {}
+  private record Shown(Found found, Pictures.@Nullable Score score) {}
 
   /**
    * One HTML file.
    *
-   * @param title of the page
    * @param asked what was looked for, a few words each
-   * @param all in the order of the page
-   * @param drawing the notation of each
+   * @param all in the order of the page, each section as it is printed
+   * @param drawing the notation of each; null for one that stands there without
+   * @param words that the page is written in
    */
   public static String write(
-      String title, List<String> asked, List<Found> all, Function<Found, Pictures.Score> drawing) {
+      List<String> asked,
+      List<Found> all,
+      Function<Found, Pictures.@Nullable Score> drawing,
+      Words words) {
     List<Shown> shown = new ArrayList<>();
     SymbolTable symbols = new SymbolTable();
     for (Found found : all) {
       Pictures.Score score = drawing.apply(found);
       shown.add(new Shown(found, score));
-      drawings(score.wide()).forEach(symbols::count);
-      drawings(score.narrow()).forEach(symbols::count);
+      if (score != null) {
+        drawings(score.wide()).forEach(symbols::count);
+        drawings(score.narrow()).forEach(symbols::count);
+      }
     }
-    List<String> facts = new ArrayList<>(List.of(count(all)));
+    List<String> facts = new ArrayList<>(List.of(count(all, words)));
+    long drawn = shown.stream().filter(one -> one.score() != null).count();
+    if (drawn < all.size()) {
+      facts.add(words.text("library.drawn", drawn));
+    }
     facts.addAll(asked);
-    LibraryMarkup page = new LibraryMarkup(title, facts);
+    LibraryMarkup page = new LibraryMarkup(words.text("library.what-was-found"), facts, words);
     page.raw(symbols.markup());
     int number = 0;
     for (Shown one : shown) {
-      article(page, ++number, one, symbols);
+      article(page, ++number, one, symbols, words);
     }
     return page.close();
   }
 
   /** How many sections of how many lessons. */
-  static String count(List<Found> all) {
+  private static String count(List<Found> all, Words words) {
     long lessons = all.stream().map(Found::file).distinct().count();
     return all.isEmpty()
-        ? "nothing found"
-        : (all.size() == 1 ? "1 section" : all.size() + " sections")
-            + (lessons == 1 ? " of 1 lesson" : " of " + lessons + " lessons");
+        ? words.text("library.nothing")
+        : words.text(
+            "library.sections-of",
+            words.text("library.sections", all.size()),
+            words.text("library.of-lessons", lessons));
   }
 
-  private static void article(LibraryMarkup page, int number, Shown one, SymbolTable symbols) {
+  private static void article(
+      LibraryMarkup page, int number, Shown one, SymbolTable symbols, Words words) {
     Found found = one.found();
     page.open("found", number, found.groove().caption());
     page.raw("<p class=\"file\">")
@@ -63,49 +75,54 @@ public final class FoundPage {
         .raw(" · ")
         .raw(LibraryMarkup.foreign(found.file() + ", " + found.groove().name()))
         .raw("</p>\n");
-    page.facts(facts(found));
-    Pictures.Picture narrow = one.score().narrow();
+    page.facts(facts(found, words));
+    Pictures.Score score = one.score();
+    if (score == null) {
+      page.raw("</article>\n");
+      return;
+    }
+    Pictures.Picture narrow = score.narrow();
     page.raw("<figure class=\"score\">\n");
     page.raw(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    drawings(one.score().wide()).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
+    drawings(score.wide()).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
     if (narrow != null) {
       page.raw("</div>\n<div class=\"drawn narrow\">");
       drawings(narrow).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
     }
-    page.raw("</div>\n<ol class=\"unseen\" aria-label=\"The notation in words\">\n");
+    page.raw("</div>\n<ol class=\"unseen\" aria-label=\"");
+    page.raw(Markup.text(words.text("web.in-words"))).raw("\">\n");
     SpokenBars.of(found.groove()).forEach(bar -> page.raw("<li>" + Markup.text(bar) + "</li>\n"));
     page.raw("</ol>\n</figure>\n</article>\n");
   }
 
-  private static List<String> facts(Found found) {
+  private static List<String> facts(Found found, Words words) {
     List<String> facts = new ArrayList<>();
-    String how = likeness(found.likeness());
+    String how = likeness(found.likeness(), words);
     if (!how.isEmpty()) {
       facts.add(how);
     }
-    facts.add(found.groove().meters().inWords());
-    facts.add(PageWording.tempo(found.groove().setting().tempo(), Words.english()));
+    facts.add(words.meters(found.groove().meters()));
+    facts.add(PageWording.tempo(found.groove().setting().tempo(), words));
     Limb hardest = found.difficulty().hardest();
     if (hardest != null) {
-      facts.add("hardest limb: " + hardest.words() + ", " + found.difficulty().share() + "\u00a0%");
+      facts.add(words.text("library.hardest", words.limb(hardest), found.difficulty().share()));
     }
-    found.rudiments().forEach(name -> facts.add(name.replace('-', ' ')));
+    if (!found.groove().page().blankSticking()) {
+      found.rudiments().forEach(name -> facts.add(name.replace('-', ' ')));
+    }
     return facts;
   }
 
   /** How far a section is from what it was compared with; empty if it was not. */
-  public static String likeness(Likeness likeness) {
-    String kick = strokes("kick", likeness.kick());
-    String hands = strokes("hands", likeness.hands());
-    return kick + (kick.isEmpty() || hands.isEmpty() ? "" : ", ") + hands;
-  }
-
-  private static String strokes(String part, @Nullable Integer count) {
-    if (count == null) {
-      return "";
+  public static String likeness(Likeness likeness, Words words) {
+    List<String> parts = new ArrayList<>(2);
+    if (likeness.kick() != null) {
+      parts.add(words.text("library.kick-off", likeness.kick()));
     }
-    return part
-        + (count == 0 ? " the same" : count == 1 ? " 1 stroke off" : " " + count + " strokes off");
+    if (likeness.hands() != null) {
+      parts.add(words.text("library.hands-off", likeness.hands()));
+    }
+    return words.list(parts);
   }
 
   private static List<Drawing> drawings(Pictures.@Nullable Picture picture) {

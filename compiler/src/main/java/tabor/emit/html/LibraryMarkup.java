@@ -2,6 +2,7 @@ package tabor.emit.html;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import tabor.words.Words;
 
 /**
  * What the pages about many lessons have in common: one file each, no script, and a policy that
@@ -13,9 +14,15 @@ final class LibraryMarkup {
 
   private final StringBuilder out = new StringBuilder(1 << 16);
 
-  /** Starts a page with its heading. */
-  LibraryMarkup(String title, List<String> facts) {
-    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+  /**
+   * Starts a page with its heading.
+   *
+   * @param words that the page is written in
+   */
+  LibraryMarkup(String title, List<String> facts, Words words) {
+    out.append("<!DOCTYPE html>\n<html lang=\"")
+        .append(words.language().word())
+        .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
         .append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ")
         .append("style-src '")
         .append(Furniture.hash(STYLE))

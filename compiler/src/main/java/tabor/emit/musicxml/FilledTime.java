@@ -50,22 +50,7 @@ final class FilledTime {
     strokes.sort(Stroke.ORDER);
     Set<Integer> repeats = new HashSet<>(groove.repeats());
     repeats.removeIf(number -> cut.before(bar.times(number)));
-    return new Groove(
-        groove.name(),
-        groove.title(),
-        groove.heading(),
-        groove.base(),
-        groove.setting(),
-        groove.bars(),
-        groove.pickup(),
-        strokes,
-        strokes,
-        groove.plays(),
-        groove.marks(),
-        groove.hairpins(),
-        groove.prose(),
-        repeats,
-        groove.page());
+    return groove.playing(strokes, strokes, repeats);
   }
 
   /** True if the line ends with the end of its section. */

@@ -103,9 +103,4 @@ public record HandoutLook(
         sections == SectionWishes.NONE ? new LessonWishes(wishes) : sections,
         reader);
   }
-
-  /** The same with the wishes of its sections. */
-  public HandoutLook withSections(SectionWishes wishes) {
-    return new HandoutLook(paper, large, clean, caution, note, columns, wishes, reader);
-  }
 }

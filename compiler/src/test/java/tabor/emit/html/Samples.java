@@ -17,6 +17,7 @@ import tabor.kit.Kits;
 import tabor.kit.Limb;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.source.Passage;
@@ -33,7 +34,7 @@ final class Samples {
 
   static Groove.Setting setting(Meter meter, Tempo tempo) {
     return new Groove.Setting(
-        meter, Kits.FIVE_PIECE, tempo, Feel.STRAIGHT, Levels.DEFAULT, true, true);
+        Meters.of(meter), Kits.FIVE_PIECE, tempo, Feel.STRAIGHT, Levels.DEFAULT, true, true, true);
   }
 
   /** Parts as {@code limb surface words}, the words as in a lane. */
@@ -54,7 +55,8 @@ final class Samples {
   static Groove swung(Groove groove, String name, Feel feel) {
     Groove.Setting own = groove.setting();
     Groove.Setting setting =
-        new Groove.Setting(own.meter(), own.kit(), own.tempo(), feel, own.levels(), true, true);
+        new Groove.Setting(
+            own.meters(), own.kit(), own.tempo(), feel, own.levels(), true, true, true);
     return new Groove(
         name,
         null,

@@ -1,0 +1,56 @@
+package tabor.build;
+
+import java.util.List;
+import java.util.Optional;
+import tabor.groove.Groove;
+import tabor.groove.Lesson;
+
+/**
+ * How much of a lesson is drawn at once. Notes take a thousand times as long to draw as to read, so
+ * that a text that looks harmless could keep a machine busy for minutes. The bounds lie far beyond
+ * what is handed out: about a hundred pages of eighths and sixteenths.
+ */
+public final class DrawnSize {
+  /** What a person can do about it on the command line. */
+  public static final String WAY_OUT =
+      "; name some sections with --only, or make several lessons of it";
+
+  /** What a section costs whatever is in it, in strokes. */
+  private static final long STROKES_OF_A_SECTION = 12;
+
+  /** Most strokes that are drawn of a lesson, sections counted in. */
+  static final long MOST = 60_000;
+
+  /** The same for pictures of dots, which take longer. */
+  static final long MOST_IN_DOTS = 25_000;
+
+  private DrawnSize() {}
+
+  /**
+   * Why a lesson is not drawn, in a sentence; empty if it is.
+   *
+   * @param options which of its sections are wanted
+   */
+  public static Optional<String> refusal(Lesson lesson, BuildOptions options) {
+    return refusal(lesson, options, MOST);
+  }
+
+  /** What a section takes of the most that is drawn at once. */
+  static long of(Groove groove) {
+    return STROKES_OF_A_SECTION + groove.written().size();
+  }
+
+  static Optional<String> refusal(Lesson lesson, BuildOptions options, long most) {
+    BuildOptions own = options.in(lesson);
+    List<Groove> drawn = lesson.grooves().stream().filter(own::wants).toList();
+    long strokes = drawn.stream().mapToLong(groove -> groove.written().size()).sum();
+    if (drawn.stream().mapToLong(DrawnSize::of).sum() <= most) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        strokes
+            + " strokes in "
+            + (drawn.size() == 1 ? "one section are" : drawn.size() + " sections are")
+            + " too much to draw at once");
+  }
+}

@@ -1,0 +1,88 @@
+package tabor.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A lesson that would be drawn for minutes: what can be made of it is made, the rest is refused.
+ */
+class TooMuchToDrawTest {
+  @TempDir private Path folder;
+  private Path lesson;
+  private Path out;
+
+  /** Seven steps like the groove: 65,536 strokes, as many as so long a text may ask for. */
+  @BeforeEach
+  void write() throws IOException {
+    String text =
+        "groove g\n  tempo 60\n  bars 512\n  ostinato hands : rlrl rlrl rlrl rlrl\n"
+            + "step \"more\"\n  accent right at 1\n".repeat(7)
+            + ("# " + "padding ".repeat(100) + "\n").repeat(40);
+    lesson = Files.writeString(folder.resolve("long.tabor"), text);
+    out = folder.resolve("out");
+  }
+
+  private List<String> made() throws IOException {
+    try (Stream<Path> files = Files.list(out)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void theFormsThatCannotBeDrawnAreRefusedAndTheOthersMade() throws IOException {
+    assertThat(Ran.of("check", lesson.toString()).code()).isZero();
+    Ran ran =
+        Ran.of("build", lesson.toString(), "-o", out.toString(), "--as", "midi,svg,png,pdf,html");
+    assertThat(ran.code()).isEqualTo(1);
+    for (String form : List.of("svg", "png", "pdf", "html")) {
+      assertThat(ran.err())
+          .contains("no " + form + " of " + lesson + ": 65536 strokes in 8 sections")
+          .contains("--only");
+    }
+    assertThat(made()).hasSize(8).allMatch(name -> name.endsWith(".mid"));
+  }
+
+  @Test
+  void oneOfItsSectionsIsDrawn() throws IOException {
+    Ran ran = Ran.of("build", lesson.toString(), "-o", out.toString(), "--as=svg", "--only=g");
+    assertThat(ran.err()).isEmpty();
+    assertThat(made()).containsExactly("long.g.svg");
+  }
+
+  @Test
+  void nothingIsLeftOfAHandoutThatIsRefused() {
+    Path page = folder.resolve("page.pdf");
+    Ran ran = Ran.of("handout", lesson.toString(), "-o", page.toString());
+    assertThat(ran.code()).isEqualTo(1);
+    assertThat(ran.err()).contains("too much to draw at once; name some sections with --only");
+    assertThat(page).doesNotExist();
+  }
+
+  @Test
+  void aDocumentSaysWhichBlockIsTooMuch() throws IOException {
+    Path page =
+        Files.writeString(folder.resolve("page.md"), "# Long\n\n```tabor file=long.tabor\n```\n");
+    Ran ran = Ran.of("weave", page.toString(), "-o", out.toString());
+    assertThat(ran.code()).isEqualTo(1);
+    assertThat(ran.err()).contains("page.md:3").contains("section=");
+  }
+
+  @Test
+  void aPageOfWhatWasFoundSaysThatItDoesNotDrawAll() throws IOException {
+    Path page = folder.resolve("found.html");
+    Ran ran = Ran.of("find", folder.toString(), "--as=html", "-o", page.toString());
+    assertThat(ran.err()).isEmpty();
+    String text = Files.readString(page);
+    assertThat(text).contains("too many to draw: notes for 7");
+    assertThat(text.split("<figure", -1)).hasSize(8);
+    assertThat(text.split("<article", -1)).hasSize(9);
+  }
+}
