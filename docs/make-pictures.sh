@@ -1,5 +1,5 @@
 #!/bin/sh
-# Makes the pictures in README.md and docs/*.md anew, from the repository's top folder: those of blocks of notation by
+# Makes the pictures in README.md and docs/*.md again, from the repository's top folder: those of blocks of notation by
 # tabor weave --in-place, the two photographs of the README's lesson with pdftoppm and Chromium.
 #   TABOR   the program, compiler/bin/tabor if not set
 set -eu

@@ -15,7 +15,7 @@ import tabor.rhythm.Time;
  * @param at the stroke whose count names the place
  * @param strokes all strokes that have part in it, {@code at} among them
  * @param words the message, asked for where it is told: most findings are only counted
- * @param help what would mend it; null where there is nothing to say
+ * @param help what would put it right; null where there is nothing to say
  * @param limb for what is told once a limb and line, the worst of it; null for what is told once
  *     for each set of places in the source
  * @param weight how bad it is beside others of the same limb and line

@@ -37,6 +37,9 @@ import tabor.weave.Problem;
  * made again when a file changes. One thread makes; the server's threads read what was made.
  */
 final class Watch implements LiveServer.Site {
+  /** How many looks a file that was emptied is given to be written. */
+  private static final int PATIENCE = 3;
+
   private final Io io;
   private final Path folder;
   private final Path output;
@@ -47,6 +50,7 @@ final class Watch implements LiveServer.Site {
   private FolderState state;
   private Set<Path> hot = Set.of();
   private boolean built;
+  private int waited;
 
   Watch(Io io, Path folder, Path output) {
     this.io = io;
@@ -75,6 +79,12 @@ final class Watch implements LiveServer.Site {
     if (changed.isEmpty() && hot.isEmpty() && built) {
       return null;
     }
+    // Many editors empty a file before they write it: what is wrong in between is nobody's news.
+    if (built && fresh.isEmptied(state) && waited < PATIENCE) {
+      waited++;
+      return null;
+    }
+    waited = 0;
     state = fresh;
     Set<Path> touched = new LinkedHashSet<>(built ? changed : fresh.files());
     // A file saved twice within a tick of the disk's clock looks the same: it is made once more.

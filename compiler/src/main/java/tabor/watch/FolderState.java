@@ -91,6 +91,20 @@ public final class FolderState {
   }
 
   /**
+   * True if a file has nothing in it that had something in an earlier state: it may be in the
+   * middle of being saved.
+   */
+  public boolean isEmptied(FolderState before) {
+    for (Map.Entry<Path, Seen> file : files.entrySet()) {
+      Seen earlier = before.files.get(file.getKey());
+      if (file.getValue().size() == 0 && earlier != null && earlier.size() > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
    * The files that were written so shortly before a moment that they may be written once more
    * within the same tick of the disk's clock, unseen.
    *

@@ -99,6 +99,18 @@ class ExamplePagesTest {
     }
   }
 
+  /**
+   * What a reader sees of a sheet is its title, not the names that variations have in the source.
+   */
+  @Test
+  void variationsAreCalledByTheirSheetsTitle() {
+    String page = PAGES.get(EXAMPLES.resolve("kick-worksheet.tabor"));
+    assertThat(page)
+        .contains("<bdi lang=\"\">Sixteen kicks: 3</bdi></h2>")
+        .contains("<bdi lang=\"\">Sixteen kicks: 16</bdi>, ")
+        .doesNotContain(">kicks-", "\"title\":\"kicks-");
+  }
+
   @Test
   void thirteenPartsNeedLessThanAQuarterOfAMegabyte() {
     assertThat(PAGES.values()).allMatch(page -> page.length() < 250_000);

@@ -66,6 +66,26 @@ class WatchTest {
   }
 
   @Test
+  void aFileInTheMiddleOfBeingSavedIsWaitedFor() throws IOException {
+    Watch watch = watch();
+    write("a.md", "# A\n\n```tabor file=b.tabor section=beat\n```\n");
+    write("b.tabor", BEAT);
+    watch.look();
+    write("b.tabor", "");
+    assertThat(watch.look()).isNull();
+    write("b.tabor", BEAT.replace('x', 'X'));
+    assertThat(watch.look()).containsExactlyInAnyOrder("a.html", "b.tabor.html");
+    assertThat(watch.problems()).isEmpty();
+    // A file that stays empty is told of all the same.
+    write("b.tabor", "");
+    for (int i = 0; i < 3; i++) {
+      assertThat(watch.look()).isNull();
+    }
+    assertThat(watch.look()).contains("a.html");
+    assertThat(watch.problems()).isNotEmpty();
+  }
+
+  @Test
   void lessonsAndDocumentsAreServedAndListed() throws IOException {
     Watch watch = watch();
     write("a.md", "# A\n\n```tabor as=player\n" + BEAT + "```\n");

@@ -29,6 +29,12 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     int of(Groove groove);
   }
 
+  /** What the page calls a section. */
+  interface Names {
+    String of(Section section);
+  }
+
+  private final Names names;
   private final Performance performance;
   private final List<Integer> takes;
   private final Figures figures;
@@ -43,7 +49,13 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private int item;
 
   private Charts(
-      Performance performance, Chart chart, Words words, List<Integer> takes, Figures figures) {
+      Performance performance,
+      Chart chart,
+      Words words,
+      Names names,
+      List<Integer> takes,
+      Figures figures) {
+    this.names = names;
     this.said = new ChartWords(words);
     this.performance = performance;
     this.takes = takes;
@@ -58,13 +70,14 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   record Reading(List<Leg> legs, List<Page.Row> rows, boolean click) {}
 
   /** Reads a chart. One without a click can be given one on the page. */
-  static Reading read(Chart chart, Words words, Takes takes, Figures figures) {
+  static Reading read(Chart chart, Words words, Names names, Takes takes, Figures figures) {
     boolean clicks =
         chart.items().stream()
             .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
     Performance performance = Performer.chart(chart);
     Performance eighths = Performer.chart(clicking(chart));
-    Charts charts = new Charts(performance, chart, words, takes.of(performance, eighths), figures);
+    Charts charts =
+        new Charts(performance, chart, words, names, takes.of(performance, eighths), figures);
     for (charts.item = 0; charts.item < charts.stops.size(); charts.item++) {
       chart.items().get(charts.item).match(charts);
     }
@@ -77,7 +90,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   }
 
   /** The section after a bar of count-in, then once more without its pickup. */
-  static Reading read(Groove groove, Takes takes, Figures figures) {
+  static Reading read(Groove groove, Names names, Takes takes, Figures figures) {
     Groove.Setting setting = groove.setting();
     Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
     List<Chart.Item> items =
@@ -89,7 +102,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     for (int i = 1; i < numbers.size(); i++) {
       legs.add(
           new Leg(
-              numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption(), "", "", 1));
+              numbers.get(i), setting.tempo(), 1, figures.of(groove), names.of(groove), "", "", 1));
     }
     return new Reading(legs, List.of(), false);
   }
@@ -161,7 +174,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     if (one.turns().isEmpty()) {
       return null;
     }
-    List<String> titles = one.named().stream().map(Section::caption).toList();
+    List<String> titles = one.named().stream().map(names::of).toList();
     List<Tempo> tempi = one.turns().stream().map(Chart.Turn::tempo).distinct().toList();
     String tempo = said.words().then(tempi.stream().map(this::tempo).toList());
     return entered(titles, said.after(one), tempo);
@@ -174,7 +187,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
 
   @Override
   public @Nullable Void trade(Chart.Trade one) {
-    List<String> titles = List.of(one.turn().groove().caption());
+    List<String> titles = List.of(names.of(one.turn().groove()));
     return entered(titles, said.after(one), tempo(one.turn().tempo()));
   }
 
@@ -226,7 +239,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   @Override
   public @Nullable Void climb(Chart.Climb one) {
     List<Tempo> tempi = one.tempi();
-    String name = one.groove().caption();
+    String name = names.of(one.groove());
     List<Page.Rung> rungs = new ArrayList<>();
     // The plan plays the rungs in order: each begins where the tempo changes.
     int at = stops.get(item).first();

@@ -1,6 +1,7 @@
 package tabor.emit.html;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import tabor.words.Words;
 
 /** From a lesson to its page. */
 public final class PageMaker {
+  private final Map<String, String> variations = new HashMap<>();
   private final Pictures pictures;
   private final Words words;
   private final boolean changes;
@@ -47,6 +49,11 @@ public final class PageMaker {
   }
 
   private Page page(Lesson lesson, String caution) {
+    for (Section section : lesson.sections()) {
+      if (section instanceof Sheet sheet) {
+        sheet.variations().forEach(one -> name(sheet, one));
+      }
+    }
     lesson.grooves().forEach(this::figure);
     List<Page.Block> blocks = new ArrayList<>();
     int number = 0;
@@ -74,13 +81,24 @@ public final class PageMaker {
         new PlayData(takes.list(), List.copyOf(figures.values()), parts));
   }
 
+  /** A variation without a caption is called by its sheet's title and its number. */
+  private void name(Sheet sheet, Sheet.Variation one) {
+    if (one.groove().title() == null) {
+      variations.put(one.groove().name(), sheet.caption() + ": " + one.number());
+    }
+  }
+
+  private String caption(Section section) {
+    return variations.getOrDefault(section.name(), section.caption());
+  }
+
   private Page.Figure figure(Groove groove) {
     Page.Figure figure = figures.get(groove);
     if (figure == null) {
       figure =
           new Page.Figure(
               figures.size(),
-              groove.caption(),
+              caption(groove),
               pictures.score(groove),
               SpokenBars.of(pictures.printed(groove)));
       figures.put(groove, figure);
@@ -91,8 +109,8 @@ public final class PageMaker {
   }
 
   private Page.Block lesson(Groove groove, int number, Groove.Setting head) {
-    Charts.Reading reading = Charts.read(groove, takes, g -> figure(g).number());
-    String title = groove.caption();
+    Charts.Reading reading = Charts.read(groove, this::caption, takes, g -> figure(g).number());
+    String title = caption(groove);
     List<Leg> legs = reading.legs();
     List<Time> barlines = new ArrayList<>();
     for (int bar = 0; bar <= groove.bars(); bar++) {
@@ -114,7 +132,8 @@ public final class PageMaker {
 
   private Page.Block practice(Chart chart) {
     others.clear();
-    Charts.Reading reading = Charts.read(chart, words, takes, g -> figure(g).number());
+    Charts.Reading reading =
+        Charts.read(chart, words, this::caption, takes, g -> figure(g).number());
     String title = chart.caption();
     parts.add(
         new PlayData.Part(

@@ -13,6 +13,7 @@ import java.net.http.WebSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -25,7 +26,7 @@ import java.util.stream.Stream;
  * A headless Firefox, spoken to in WebDriver BiDi (W3C), which it understands without a driver of
  * its own. Where there is none, the tests say so and are skipped.
  */
-final class FirefoxSession implements AutoCloseable {
+public final class FirefoxSession implements AutoCloseable {
   private static final Pattern ADDRESS = Pattern.compile("ws://[^\\s]+");
 
   private final Process process;
@@ -60,7 +61,8 @@ final class FirefoxSession implements AutoCloseable {
     }
   }
 
-  static FirefoxSession open() throws IOException, InterruptedException {
+  /** Starts one; where there is none, the test is skipped. */
+  public static FirefoxSession open() throws IOException, InterruptedException {
     String binary = Browser.find("firefox-esr", "firefox").map(Object::toString).orElse("");
     assumeTrue(!binary.isEmpty(), "skipped: no firefox on the PATH, so no page was opened in it");
     Path profile = Files.createTempDirectory("tabor-firefox");
@@ -137,7 +139,8 @@ final class FirefoxSession implements AutoCloseable {
     return new com.google.gson.JsonPrimitive(text).toString();
   }
 
-  void get(String address) throws InterruptedException {
+  /** Loads a page. */
+  public void get(String address) throws InterruptedException {
     send(
         "browsingContext.navigate",
         "{\"context\":"
@@ -162,6 +165,18 @@ final class FirefoxSession implements AutoCloseable {
       throw new IllegalStateException(result.toString());
     }
     return value.get("value").getAsString();
+  }
+
+  /** The page on paper, A4, as a PDF. */
+  public byte[] print() throws InterruptedException {
+    JsonObject result =
+        send(
+            "browsingContext.print",
+            "{\"context\":"
+                + quoted(context)
+                + ",\"background\":false,\"page\":{\"width\":21,\"height\":29.7},\"margin\":"
+                + "{\"top\":1.6,\"bottom\":1.6,\"left\":1.5,\"right\":1.5}}");
+    return Base64.getDecoder().decode(result.get("data").getAsString());
   }
 
   /** Presses the pointer on the middle of an element and lets it go. */
