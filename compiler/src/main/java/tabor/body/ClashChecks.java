@@ -104,7 +104,7 @@ final class ClashChecks {
                 + " and "
                 + FindingWords.surface(b)
                 + " at once at "
-                + FindingWords.count(groove, a),
+                + FindingWords.count(groove, b),
             free
                 ? "the " + other.words() + " is free here: give it one of the two, or leave one out"
                 : "leave one of the two out, or move it to another count"));

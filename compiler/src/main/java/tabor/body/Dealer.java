@@ -2,15 +2,28 @@ package tabor.body;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
+import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Time;
 
 /** Deals open strokes to limbs. */
 public final class Dealer {
+  /** The order in which open strokes are taken: of time, then of surface. */
+  public static final Comparator<Stroke> BY_SURFACE =
+      (a, b) -> {
+        // Written out, since the comparators that Java puts together are in no class archive.
+        int order = Integer.compare(a.bar(), b.bar());
+        if (order == 0) {
+          order = a.at().compareTo(b.at());
+        }
+        return order == 0 ? a.surface().name().compareTo(b.surface().name()) : order;
+      };
+
   private Dealer() {}
 
   /**
@@ -38,6 +51,59 @@ public final class Dealer {
    * @return one limb for each open stroke, null where none of the pair is free
    */
   public static List<@Nullable Limb> deal(
+      Groove.Setting setting, int bars, Time pickup, List<Stroke> given, List<Open> open) {
+    if (!Snap.isSwungEighths(setting.feel())) {
+      return asWritten(setting, bars, pickup, given, open);
+    }
+    List<Stroke> all = new ArrayList<>(given);
+    open.forEach(one -> all.add(one.stroke()));
+    List<Stroke> shown = Snap.each(setting, all);
+    return shown.equals(all)
+        ? asWritten(setting, bars, pickup, given, open)
+        : asShown(setting, bars, pickup, shown, open);
+  }
+
+  /**
+   * Deals where words of two snap to a triplet: strokes meet there that stand apart as written.
+   *
+   * @param shown all strokes where they are struck, those that are given first
+   */
+  private static List<@Nullable Limb> asShown(
+      Groove.Setting setting, int bars, Time pickup, List<Stroke> shown, List<Open> open) {
+    int count = shown.size() - open.size();
+    List<Stroke> given = new ArrayList<>(shown.subList(0, count));
+    given.sort(BY_SURFACE);
+    List<Stroke> struck = shown.subList(count, shown.size());
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < open.size(); i++) {
+      order.add(i);
+    }
+    order.sort((a, b) -> BY_SURFACE.compare(struck.get(a), struck.get(b)));
+    List<Open> asked = new ArrayList<>();
+    int[] askedAs = new int[open.size()];
+    for (int index : order) {
+      Open one = open.get(index);
+      Stroke stroke = struck.get(index);
+      Open last = asked.isEmpty() ? null : asked.get(asked.size() - 1);
+      // Two that meet on one surface become one stroke, so they need one limb.
+      boolean meets =
+          last != null
+              && last.hands() == one.hands()
+              && BY_SURFACE.compare(last.stroke(), stroke) == 0;
+      if (!meets) {
+        asked.add(new Open(stroke, one.hands(), one.ofPair(), one.before()));
+      }
+      askedAs[index] = asked.size() - 1;
+    }
+    List<@Nullable Limb> limbs = asWritten(setting, bars, pickup, given, asked);
+    List<@Nullable Limb> dealt = new ArrayList<>(open.size());
+    for (int index : askedAs) {
+      dealt.add(limbs.get(index));
+    }
+    return dealt;
+  }
+
+  private static List<@Nullable Limb> asWritten(
       Groove.Setting setting, int bars, Time pickup, List<Stroke> given, List<Open> open) {
     List<@Nullable Limb> dealt = new ArrayList<>(Collections.nCopies(open.size(), null));
     for (boolean hands : new boolean[] {true, false}) {

@@ -21,17 +21,6 @@ import tabor.source.Spot;
  * strokes as they would be dealt there, and fixes what it chose.
  */
 final class Dealing {
-  /** The order in which the dealer takes open strokes: of time, then of surface. */
-  static final Comparator<Stroke> BY_SURFACE =
-      (a, b) -> {
-        // Written out, since the comparators that Java puts together are in no class archive.
-        int order = Integer.compare(a.bar(), b.bar());
-        if (order == 0) {
-          order = a.at().compareTo(b.at());
-        }
-        return order == 0 ? a.surface().name().compareTo(b.surface().name()) : order;
-      };
-
   /** What it costs to deal one stroke beside looking at it. */
   private static final int COST = 50;
 
@@ -55,7 +44,7 @@ final class Dealing {
       boolean known = stroke.limb().isHand() ? hands : feet;
       (stroke.open() && !known ? open : given).add(stroke);
     }
-    open.sort(BY_SURFACE);
+    open.sort(Dealer.BY_SURFACE);
   }
 
   /** A draft in which every open stroke has the limb that it would have if the section ended. */
@@ -96,7 +85,7 @@ final class Dealing {
    * The limbs of strokes of {@code hands} and {@code feet} parts that leave them open, dealt with
    * all that is there; null where none is free.
    *
-   * @param either in the order of {@link #BY_SURFACE}
+   * @param either in the order of {@link #Dealer.BY_SURFACE}
    */
   static List<@Nullable Limb> limbs(SectionFrame frame, SectionDraft draft, List<Stroke> either) {
     return new Dealing(frame, draft, false).deal(either);
@@ -109,7 +98,7 @@ final class Dealing {
     int next = 0;
     for (int i = 0; i <= open.size(); i++) {
       while (next < either.size()
-          && (i == open.size() || BY_SURFACE.compare(either.get(next), open.get(i)) < 0)) {
+          && (i == open.size() || Dealer.BY_SURFACE.compare(either.get(next), open.get(i)) < 0)) {
         Stroke stroke = either.get(next++);
         asked.add(all.size());
         all.add(new Dealer.Open(stroke, stroke.limb().isHand(), true, null));

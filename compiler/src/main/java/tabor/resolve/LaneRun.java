@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tabor.body.Dealer;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
@@ -148,7 +149,7 @@ final class LaneRun {
     if (waiting.isEmpty()) {
       return draft;
     }
-    waiting.sort((a, b) -> Dealing.BY_SURFACE.compare(a.either().stroke(), b.either().stroke()));
+    waiting.sort((a, b) -> Dealer.BY_SURFACE.compare(a.either().stroke(), b.either().stroke()));
     List<Stroke> open = waiting.stream().map(one -> one.either().stroke()).toList();
     List<@Nullable Limb> limbs = Dealing.limbs(frame, draft, open);
     List<Stroke> settled = new ArrayList<>();

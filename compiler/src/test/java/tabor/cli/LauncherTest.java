@@ -77,7 +77,11 @@ class LauncherTest {
     builder.environment().putAll(env);
     Process process = builder.start();
     process.getOutputStream().close();
-    assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+    if (!process.waitFor(60, TimeUnit.SECONDS)) {
+      process.descendants().forEach(ProcessHandle::destroyForcibly);
+      process.destroyForcibly();
+      throw new AssertionError("it did not end: " + Files.readString(said));
+    }
     return Files.readString(said, StandardCharsets.UTF_8) + process.exitValue();
   }
 
@@ -88,6 +92,29 @@ class LauncherTest {
     Files.writeString(folder.resolve("a.tabor"), LESSON);
     assertThat(run(Map.of(), "sh", "-c", "exec \"$0\" check a.tabor", script))
         .isEqualTo("1 file, no problems\n0");
+  }
+
+  /**
+   * Memory for one run: too little to be right is refused in words, a small lesson needs little.
+   */
+  @Test
+  void memoryIsWhatTheEnvironmentSays() throws IOException, InterruptedException {
+    String script = installed("home").toString();
+    Files.writeString(folder.resolve("a.tabor"), LESSON);
+    String check = "exec \"$0\" check a.tabor";
+    for (String amount : List.of("bad", "m", "6 00m", "-1", "600mb!")) {
+      assertThat(run(Map.of("TABOR_HEAP", amount), "sh", "-c", check, script))
+          .isEqualTo(
+              "tabor: TABOR_HEAP is an amount of memory, such as 600m or 2g, not "
+                  + amount
+                  + "\n2");
+    }
+    for (String amount : List.of("64m", "65536k", "1G")) {
+      assertThat(run(Map.of("TABOR_HEAP", amount), "sh", "-c", check, script))
+          .isEqualTo("1 file, no problems\n0");
+    }
+    // The amount reaches the Java machine, which starts with no less than two megabytes.
+    assertThat(run(Map.of("TABOR_HEAP", "1k"), "sh", "-c", check, script)).endsWith("1");
   }
 
   @Test
