@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** Does the same with many things, on all cores. */
@@ -20,6 +21,22 @@ final class AllCores {
    */
   static <T, R> List<R> map(
       List<T> things, Function<T, R> work, Progress progress, Function<T, String> name) {
+    List<R> results = new ArrayList<>(things.size());
+    each(things, work, progress, name, results::add);
+    return results;
+  }
+
+  /**
+   * The same, each result taken on as soon as it and all before it are there.
+   *
+   * @param taker called on this thread
+   */
+  static <T, R> void each(
+      List<T> things,
+      Function<T, R> work,
+      Progress progress,
+      Function<T, String> name,
+      Consumer<R> taker) {
     int threads = Math.max(1, Math.min(things.size(), Runtime.getRuntime().availableProcessors()));
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
@@ -27,12 +44,10 @@ final class AllCores {
       for (T thing : things) {
         futures.add(pool.submit(() -> work.apply(thing)));
       }
-      List<R> results = new ArrayList<>(things.size());
       for (int i = 0; i < futures.size(); i++) {
         progress.at(name.apply(things.get(i)), i, things.size());
-        results.add(result(futures.get(i)));
+        taker.accept(result(futures.get(i)));
       }
-      return results;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw Failure.outside("broken off");

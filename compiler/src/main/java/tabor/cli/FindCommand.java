@@ -122,17 +122,27 @@ final class FindCommand implements Callable<Integer> {
     LessonFolders library = new LessonFolders(io, folders);
     Finder finder = new Finder(wanted);
     List<Found> all = new ArrayList<>();
-    library
-        .each(
-            (file, lesson) -> {
-              question.noteSurfaces(lesson);
-              List<Found> found = finder.in(file.toString(), lesson);
-              if (!found.isEmpty()) {
-                speaks.note(lesson);
-              }
-              return found;
-            })
-        .forEach(all::addAll);
+    // A table in the order of the files is written as it comes: the first answer is there before
+    // the last file is read.
+    FoundTable table =
+        form.equals("text") && output == null && !sorts(wanted)
+            ? new FoundTable(io.out(), library.widestName())
+            : null;
+    library.each(
+        (file, lesson) -> {
+          question.noteSurfaces(lesson);
+          List<Found> found = finder.in(file.toString(), lesson);
+          if (!found.isEmpty()) {
+            speaks.note(lesson);
+          }
+          return found;
+        },
+        found -> {
+          all.addAll(found);
+          if (table != null) {
+            table.rows(found);
+          }
+        });
     question.refuseUnknownSurfaces();
     all.removeIf(question::isItself);
     sort(all, wanted);
@@ -140,7 +150,7 @@ final class FindCommand implements Callable<Integer> {
         switch (form) {
           case "json" -> FoundText.json(all);
           case "html" -> LibraryPages.found(question.inWords(speaks.words()), all, speaks.words());
-          default -> FoundText.table(all, wanted.like() != null);
+          default -> table == null ? FoundText.table(all, wanted.like() != null) : "";
         };
     if (output == null) {
       io.out().print(text);
@@ -151,6 +161,10 @@ final class FindCommand implements Callable<Integer> {
       io.err().print("tabor: nothing found\n");
     }
     return library.isWhole() ? ExitCode.FINE : ExitCode.ERRORS;
+  }
+
+  private static boolean sorts(Wanted wanted) {
+    return wanted.like() != null || wanted.harderThan() != null;
   }
 
   private static void sort(List<Found> all, Wanted wanted) {

@@ -13,6 +13,10 @@ import tabor.words.Words;
 
 /** What was found, as a table and as data. */
 final class FoundText {
+  /** What stands over the columns. */
+  static final List<String> HEADS =
+      List.of("file", "section", "meter", "tempo", "hardest limb", "rudiments");
+
   private FoundText() {}
 
   /**
@@ -25,8 +29,7 @@ final class FoundText {
       return "";
     }
     List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        new ArrayList<>(List.of("file", "section", "meter", "tempo", "hardest limb", "rudiments")));
+    rows.add(new ArrayList<>(HEADS));
     if (compared) {
       rows.get(0).add(0, "how far");
     }
@@ -39,17 +42,22 @@ final class FoundText {
     }
     StringBuilder out = new StringBuilder();
     for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder();
-      for (int i = 0; i < widths.length; i++) {
-        String cell = row.get(i);
-        line.append(cell).append(" ".repeat(widths[i] - DisplayWidth.of(cell) + 2));
-      }
-      out.append(line.toString().stripTrailing()).append('\n');
+      out.append(line(row, widths));
     }
     return out.toString();
   }
 
-  private static List<String> row(Found found, boolean compared) {
+  /** A line of cells; a cell that is too wide for its column moves what follows. */
+  static String line(List<String> row, int[] widths) {
+    StringBuilder line = new StringBuilder();
+    for (int i = 0; i < widths.length; i++) {
+      String cell = row.get(i);
+      line.append(cell).append(" ".repeat(Math.max(0, widths[i] - DisplayWidth.of(cell)) + 2));
+    }
+    return line.toString().stripTrailing() + "\n";
+  }
+
+  static List<String> row(Found found, boolean compared) {
     List<String> row = new ArrayList<>();
     if (compared) {
       row.add(FoundPage.likeness(found.likeness(), Words.english()));

@@ -7,12 +7,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.groove.Lesson;
 import tabor.resolve.Options;
+import tabor.source.DisplayWidth;
 import tabor.source.VisibleText;
 
 /**
@@ -39,7 +41,7 @@ final class LessonFolders {
         throw Failure.outside("there is no folder or file " + word);
       }
     }
-    this.files = SourceFiles.find(words).stream().sorted(NaturalOrder.PATHS).toList();
+    this.files = NaturalOrder.sorted(SourceFiles.find(words));
   }
 
   /** True until something was passed over. */
@@ -49,22 +51,41 @@ final class LessonFolders {
 
   /** What a piece of work makes of each lesson that has any section, in order. */
   <T> List<T> each(BiFunction<Path, Lesson, T> work) {
-    Toolchain toolchain = new Toolchain(io, Options.NONE);
     List<T> results = new ArrayList<>();
-    for (Read<T> read :
-        AllCores.map(
-            files,
-            file -> read(toolchain, file, work),
-            new Progress(io),
-            file -> "reading " + file)) {
-      io.err().print(read.said());
-      whole &= read.good();
-      if (read.result() != null) {
-        results.add(read.result());
-      }
-    }
-    io.err().flush();
+    each(work, results::add);
     return results;
+  }
+
+  /** The same, each result taken on as soon as it and all before it are there. */
+  <T> void each(BiFunction<Path, Lesson, T> work, Consumer<T> taker) {
+    Toolchain toolchain = new Toolchain(io, Options.NONE);
+    Progress progress = new Progress(io);
+    AllCores.each(
+        files,
+        file -> read(toolchain, file, work),
+        progress,
+        file -> "reading " + file,
+        read -> {
+          if (!read.said().isEmpty()) {
+            progress.done();
+            io.err().print(read.said());
+            io.err().flush();
+          }
+          whole &= read.good();
+          if (read.result() != null) {
+            progress.done();
+            taker.accept(read.result());
+          }
+        });
+  }
+
+  /** Columns that the longest name of a file takes. */
+  int widestName() {
+    int most = 0;
+    for (Path file : files) {
+      most = Math.max(most, DisplayWidth.of(VisibleText.line(file.toString())));
+    }
+    return most;
   }
 
   private <T> Read<T> read(Toolchain toolchain, Path file, BiFunction<Path, Lesson, T> work) {

@@ -20,6 +20,9 @@ public final class Main {
   static int run(String[] args, Io io) {
     int code;
     try {
+      if (args.length > 1 && WarmUp.HELPS.contains(args[0])) {
+        WarmUp.start();
+      }
       code =
           isPlainCheck(args)
               ? plainCheck(args, io)

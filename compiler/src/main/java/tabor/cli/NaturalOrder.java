@@ -1,25 +1,51 @@
 package tabor.cli;
 
 import java.nio.file.Path;
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 
 /** The order of names as people count: {@code week-2} before {@code week-10}. */
 final class NaturalOrder {
   private NaturalOrder() {}
 
-  /** Paths folder by folder. */
-  static final Comparator<Path> PATHS =
-      (one, other) -> {
-        int most = Math.min(one.getNameCount(), other.getNameCount());
-        for (int i = 0; i < most; i++) {
-          int names = compare(one.getName(i).toString(), other.getName(i).toString());
-          if (names != 0) {
-            return names;
-          }
-        }
-        int depth = Integer.compare(one.getNameCount(), other.getNameCount());
-        return depth != 0 ? depth : one.compareTo(other);
-      };
+  /** A path and what its folders and its file are called. */
+  private record Named(Path path, String[] names) {
+    static Named of(Path path) {
+      String[] names = new String[path.getNameCount()];
+      for (int i = 0; i < names.length; i++) {
+        names[i] = path.getName(i).toString();
+      }
+      return new Named(path, names);
+    }
+  }
+
+  /** The same paths, folder by folder. */
+  static List<Path> sorted(List<Path> paths) {
+    // Names are taken from their paths once: many comparisons ask for each.
+    Named[] named = new Named[paths.size()];
+    for (int i = 0; i < named.length; i++) {
+      named[i] = Named.of(paths.get(i));
+    }
+    Arrays.sort(named, NaturalOrder::compare);
+    List<Path> sorted = new ArrayList<>(named.length);
+    for (Named one : named) {
+      sorted.add(one.path());
+    }
+    return sorted;
+  }
+
+  private static int compare(Named one, Named other) {
+    int most = Math.min(one.names().length, other.names().length);
+    for (int i = 0; i < most; i++) {
+      int names = compare(one.names()[i], other.names()[i]);
+      if (names != 0) {
+        return names;
+      }
+    }
+    int depth = Integer.compare(one.names().length, other.names().length);
+    return depth != 0 ? depth : one.path().compareTo(other.path());
+  }
 
   /**
    * Digits in a row count as one number, letters without their case; names that are equal so far

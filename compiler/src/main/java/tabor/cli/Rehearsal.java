@@ -211,6 +211,17 @@ final class Rehearsal {
       run(FINE, "build", "-", "--as", "all", "-o", out.toString());
       run("", "format", "--check", fine.toString());
       run("", "diff", fine.toString(), lesson.toString());
+      run(
+          "",
+          "find",
+          folder.toString(),
+          "--plays",
+          "paradiddle",
+          "--like",
+          fine.toString(),
+          "beat");
+      run("", "find", folder.toString(), "--as", "html");
+      run("", "overview", folder.toString(), "-o", out.resolve("term.html").toString());
     } finally {
       try (Stream<Path> files = Files.walk(folder)) {
         for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {

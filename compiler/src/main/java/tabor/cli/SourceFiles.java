@@ -6,11 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Finds the sources that the words of a command line name. */
 final class SourceFiles {
@@ -56,24 +57,37 @@ final class SourceFiles {
     }
   }
 
+  /** What stands in a folder. */
+  private record Child(String name, Path path) {}
+
   private static void walk(Path folder, List<Path> into) {
-    List<Path> children = new ArrayList<>();
+    List<Child> children = new ArrayList<>();
     try (DirectoryStream<Path> listed = Files.newDirectoryStream(folder)) {
-      listed.forEach(children::add);
+      listed.forEach(path -> children.add(new Child(path.getFileName().toString(), path)));
     } catch (IOException e) {
       throw Failure.outside("the folder " + folder + " cannot be read: " + SourceReader.reason(e));
     }
-    children.sort(Comparator.comparing(child -> child.getFileName().toString()));
-    for (Path child : children) {
-      String name = child.getFileName().toString();
+    children.sort((one, other) -> one.name().compareTo(other.name()));
+    for (Child child : children) {
+      BasicFileAttributes kind = attributes(child.path());
       // Links to folders are not followed: they may lead round in a circle.
-      if (Files.isDirectory(child, LinkOption.NOFOLLOW_LINKS)) {
-        if (!name.startsWith(".")) {
-          walk(child, into);
+      if (kind != null && kind.isDirectory()) {
+        if (!child.name().startsWith(".")) {
+          walk(child.path(), into);
         }
-      } else if (name.endsWith(ENDING) && isText(child)) {
-        into.add(child);
+      } else if (child.name().endsWith(ENDING)
+          && ((kind != null && kind.isRegularFile()) || isText(child.path()))) {
+        into.add(child.path());
       }
+    }
+  }
+
+  /** Of the file itself, not of what a link leads to; null for one that is gone meanwhile. */
+  private static @Nullable BasicFileAttributes attributes(Path child) {
+    try {
+      return Files.readAttributes(child, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    } catch (IOException e) {
+      return null;
     }
   }
 

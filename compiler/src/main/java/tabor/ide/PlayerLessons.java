@@ -1,13 +1,20 @@
 package tabor.ide;
 
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tabor.build.PlayerLesson;
 import tabor.compile.Compiled;
+import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
 import tabor.groove.Lesson;
 import tabor.groove.Player;
 import tabor.resolve.Options;
+import tabor.source.Passage;
 
 /** Lessons as one of their players gets them. */
 public final class PlayerLessons {
@@ -20,8 +27,20 @@ public final class PlayerLessons {
    * @param player who
    * @param compiled worked out for this player
    * @param lesson what the player gets of it; empty if no section is left
+   * @param problems errors and warnings of what the player gets that the lesson as it is written
+   *     does not have, in their order: what the kit lacks, what is too fast or too far
    */
-  public record View(String name, Player player, Compiled compiled, Optional<Lesson> lesson) {}
+  public record View(
+      String name,
+      Player player,
+      Compiled compiled,
+      Optional<Lesson> lesson,
+      List<Diagnostic> problems) {
+    /** Copies the list. */
+    public View {
+      problems = List.copyOf(problems);
+    }
+  }
 
   /**
    * The lesson in which a player stands; of a file of players alone, the lessons of the workspace
@@ -49,8 +68,24 @@ public final class PlayerLessons {
         .map(
             player -> {
               Compiled own = library.trial(lesson.file(), lesson.text(), Options.NONE.of(player));
-              return new View(
-                  lesson.lesson().file(), player, own, PlayerLesson.of(own.lesson(), player));
+              Optional<Lesson> got = PlayerLesson.of(own.lesson(), player);
+              return new View(lesson.lesson().file(), player, own, got, problems(lesson, own, got));
             });
+  }
+
+  private static List<Diagnostic> problems(Compiled written, Compiled own, Optional<Lesson> got) {
+    Set<String> known =
+        written.diagnostics().stream().map(PlayerLessons::said).collect(Collectors.toSet());
+    Set<Passage> left = Collections.newSetFromMap(new IdentityHashMap<>());
+    own.lesson().sections().forEach(section -> left.add(section.heading().passage()));
+    got.ifPresent(lesson -> lesson.sections().forEach(one -> left.remove(one.heading().passage())));
+    return own.diagnostics().stream()
+        .filter(one -> one.severity() != Severity.HINT)
+        .filter(one -> !left.contains(one.spot().passage()) && !known.contains(said(one)))
+        .toList();
+  }
+
+  private static String said(Diagnostic one) {
+    return (one.place() == null ? "" : one.place().words()) + "\n" + one.message();
   }
 }

@@ -1,5 +1,6 @@
 package tabor.syntax;
 
+import org.jspecify.annotations.Nullable;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
@@ -22,5 +23,20 @@ public record Line(Passage passage, int start, Statement statement) {
   /** The place of the whole statement. */
   public Spot spot() {
     return spot(statement.span());
+  }
+
+  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Line that
+            && passage.equals(that.passage)
+            && start == that.start
+            && statement.equals(that.statement));
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * passage.hashCode() + start;
   }
 }

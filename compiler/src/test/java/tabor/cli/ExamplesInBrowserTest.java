@@ -125,6 +125,7 @@ class ExamplesInBrowserTest {
             - 0.1;
     for (int i = 0; i < pages.size(); i++) {
       List<Run> runs = pages.get(i);
+      assertThat(runs).as("page %d", i + 1).hasSizeGreaterThan(1);
       Run last = runs.stream().reduce((a, b) -> a.down() > b.down() ? a : b).orElseThrow();
       if (i + 1 < pages.size()) {
         assertThat(last.down()).as("page %d ends with %s", i + 1, last.text()).isGreaterThan(0.5);

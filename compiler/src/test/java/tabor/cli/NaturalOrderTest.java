@@ -25,7 +25,7 @@ class NaturalOrderTest {
     for (int seed = 0; seed < 20; seed++) {
       List<Path> mixed = new ArrayList<>(sorted);
       Collections.shuffle(mixed, new Random(seed));
-      mixed.sort(NaturalOrder.PATHS);
+      mixed = NaturalOrder.sorted(mixed);
       assertThat(mixed.stream().map(Path::toString).filter(name -> !name.contains("02")))
           .containsSubsequence(
               Path.of("autumn", "week-2.tabor").toString(),
@@ -38,6 +38,6 @@ class NaturalOrderTest {
   }
 
   private static List<Path> order(List<Path> paths) {
-    return paths.stream().sorted(NaturalOrder.PATHS).toList();
+    return NaturalOrder.sorted(paths);
   }
 }

@@ -10,8 +10,6 @@ import tabor.diagnostic.Diagnostic;
 
 /** What {@code take}, {@code fill} and {@code bars} copy, and what they cannot. */
 class CopyLinesTest {
-  private static final String SOURCE = "groove a\n hands : Rl r . . | . (l) . R\n kick : x . . .\n";
-
   private static String last(String text) {
     assertThat(Compact.problems(text)).as(text).isEmpty();
     return Compact.last(text);

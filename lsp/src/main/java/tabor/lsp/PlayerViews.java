@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.eclipse.lsp4j.Position;
 import tabor.compile.Compiled;
+import tabor.diagnostic.Diagnostic;
 import tabor.emit.grid.Grid;
 import tabor.groove.Lesson;
 import tabor.groove.Player;
@@ -55,12 +56,39 @@ final class PlayerViews {
         lesson.isPresent()
             && lesson.get().sections().stream()
                 .anyMatch(section -> !BrokenSections.isBroken(section, wrong));
+    String problems = problems(view);
     if (lesson.isEmpty() || !any) {
-      return "Nothing of " + view.name() + " is left for " + view.player().name() + ".\n";
+      return "Nothing of "
+          + view.name()
+          + " is left for "
+          + view.player().name()
+          + ".\n"
+          + problems;
     }
     String grid = Grid.of(lesson.get(), section -> !BrokenSections.isBroken(section, wrong));
-    return wrong.isEmpty()
-        ? grid
-        : grid + "\nSections with errors, and what rests on them, are left out.\n";
+    return (wrong.isEmpty()
+            ? grid
+            : grid + "\nSections with errors, and what rests on them, are left out.\n")
+        + problems;
+  }
+
+  /** What this student cannot play as it is; empty if all fits. */
+  private static String problems(PlayerLessons.View view) {
+    if (view.problems().isEmpty()) {
+      return "";
+    }
+    StringBuilder text = new StringBuilder("\nWhat does not fit ");
+    text.append(view.player().caption()).append(":\n");
+    for (Diagnostic one : view.problems()) {
+      text.append("  ");
+      if (one.place() != null) {
+        text.append(one.place().words()).append(": ");
+      }
+      text.append(one.message()).append('\n');
+      if (one.help() != null) {
+        text.append("    ").append(one.help()).append('\n');
+      }
+    }
+    return text.toString();
   }
 }

@@ -134,6 +134,34 @@ class PlayerLensTest extends WithEditor {
         .isEqualTo("Nothing of none is left for zoe.\n");
   }
 
+  /** What the student's kit lacks and what is too fast for these hands; not what all are told. */
+  @Test
+  void whatAStudentCannotPlayIsListed() throws Exception {
+    editor.openQuietly(
+        "fast.tabor",
+        """
+        title "Fast"
+        tempo 120
+        groove beat
+          hihat : rrrr rrrr rrrr rrrr
+          kick  : x . x .
+        groove crash
+          crash2 : x . . .
+        groove easy
+          snare : x . x .
+        player mia "Mia"
+          limits hands 2 to 3
+          sections beat easy
+        player ben "Ben"
+          on junior
+          sections easy
+        """);
+    String mia = show(editor.uri("fast.tabor"), "mia");
+    assertThat(mia).contains("What does not fit Mia:\n  beat, bar 1").contains("right hand");
+    assertThat(mia.substring(mia.indexOf("What does not fit"))).doesNotContain("easy", "crash");
+    assertThat(show(editor.uri("fast.tabor"), "ben")).doesNotContain("does not fit");
+  }
+
   @Test
   void whatMakesNoSense() {
     editor.openQuietly("class.tabor", CLASS);

@@ -94,10 +94,9 @@ class HandoutTest {
 
   @Test
   void aChartThatGoesOnSaysItsHeadingAgain() throws IOException {
-    String play = "  mark \"%d\"\n  play beat 4 times\n  cue \"go on\"\n";
     StringBuilder chart = new StringBuilder("groove beat\n  snare : x x x x\n\nchart long\n");
     for (int i = 0; i < 60; i++) {
-      chart.append(String.format(Locale.ROOT, play, i));
+      chart.append("  mark \"").append(i).append("\"\n  play beat 4 times\n  cue \"go on\"\n");
     }
     chart.append("  climb beat 60 to 160 by 2\n  rest 1 bar\n");
     try (PDDocument document = Loader.loadPDF(pdf(lesson(chart.toString()), HandoutLook.PLAIN))) {
