@@ -204,18 +204,8 @@ public final class Sketch {
       ornaments = ornaments.with(ornament);
     }
     stroke(
-        new Stroke(
-            bar,
-            slot.start(meters.of(bar)),
-            length,
-            limb,
-            surface(surface),
-            level,
-            ornaments,
-            slot,
-            NOWHERE,
-            false,
-            false));
+        stroke(bar, slot.start(meters.of(bar)), length, limb, surface(surface), slot, ornaments)
+            .at(level));
   }
 
   /** Adds a stroke as it is, whether it makes sense or not. */
