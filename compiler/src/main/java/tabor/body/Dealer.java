@@ -58,9 +58,19 @@ public final class Dealer {
     List<Stroke> all = new ArrayList<>(given);
     open.forEach(one -> all.add(one.stroke()));
     List<Stroke> shown = Snap.each(setting, all);
-    return shown.equals(all)
-        ? asWritten(setting, bars, pickup, given, open)
-        : asShown(setting, bars, pickup, shown, open);
+    return isMoved(all, shown)
+        ? asShown(setting, bars, pickup, shown, open)
+        : asWritten(setting, bars, pickup, given, open);
+  }
+
+  private static boolean isMoved(List<Stroke> written, List<Stroke> shown) {
+    for (int i = 0; i < written.size(); i++) {
+      Stroke one = written.get(i);
+      if (one.bar() != shown.get(i).bar() || !one.at().equals(shown.get(i).at())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

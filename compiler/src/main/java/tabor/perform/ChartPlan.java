@@ -266,9 +266,7 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
 
   @Override
   public ChartPlan ramp(Chart.Ramp item) {
-    long beats = ChartBars.beats(items.subList(progress.item + 1, items.size()), item.bars());
-    progress.sweep =
-        new Sweep(item.from().perMinute(), item.to().perMinute(), Math.max(1, beats), 0);
+    progress.sweep = Sweep.of(item, items.subList(progress.item + 1, items.size()));
     return this;
   }
 

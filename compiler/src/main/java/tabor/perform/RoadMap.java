@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
 import tabor.rhythm.Tempo;
+import tabor.rhythm.Time;
 import tabor.words.Words;
 
 /**
@@ -29,7 +30,8 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
    * @param start microseconds from the start of the chart, rounded
    * @param micros how long it lasts, rounded
    * @param from the tempo it begins at; null where no time passes
-   * @param to the tempo of its last segment; null where no time passes
+   * @param to the tempo at which it ends: on the way to another, the one that the next beat would
+   *     have; null where no time passes
    */
   public record Stop(
       Chart.Item item,
@@ -74,7 +76,9 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
     long first = 0;
     long bar = 1;
     int next = 0;
+    Chart.Ramp ramp = null;
     for (int i = 0; i < chart.items().size(); i++) {
+      ramp = chart.items().get(i) instanceof Chart.Ramp later ? later : ramp;
       BigInteger begun = at;
       long segments = 0;
       long bars = 0;
@@ -84,7 +88,7 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
         ChartPlan.Passage passage = passages.get(next);
         List<PlannedSegment> row = passage.segments();
         from = from == null ? row.get(0).tempo() : from;
-        to = row.get(row.size() - 1).tempo();
+        to = last(row, ramp);
         segments += row.size() * passage.times();
         bars += Rows.bars(row) * passage.times();
         at = at.add(passage.picos());
@@ -104,6 +108,22 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
       bar += bars;
     }
     return new RoadMap(stops, bar - 1, micros(at));
+  }
+
+  /** The tempo that goes on after these segments, no further than the ramp goes. */
+  private static Tempo last(List<PlannedSegment> row, Chart.@Nullable Ramp ramp) {
+    Tempo last = row.get(row.size() - 1).tempo();
+    if (ramp == null || row.size() < 2) {
+      return last;
+    }
+    Time step = last.perMinute().minus(row.get(row.size() - 2).tempo().perMinute());
+    Time goal = ramp.to().perMinute();
+    boolean passes = size(goal.minus(last.perMinute())).before(size(step));
+    return new Tempo(last.beat(), passes ? goal : last.perMinute().plus(step));
+  }
+
+  private static Time size(Time difference) {
+    return difference.sign() < 0 ? difference.negate() : difference;
   }
 
   private static long micros(BigInteger picos) {

@@ -2,6 +2,7 @@ package tabor.perform;
 
 import java.util.ArrayList;
 import java.util.List;
+import tabor.groove.Chart;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
@@ -20,6 +21,16 @@ import tabor.rhythm.Time;
 record Sweep(Time from, Time to, long beats, long done) {
   /** What a segment becomes, and how the change goes on after it. */
   record Swept(List<PlannedSegment> pieces, Sweep next) {}
+
+  /**
+   * The change that a line of a chart begins.
+   *
+   * @param later what stands below it
+   */
+  static Sweep of(Chart.Ramp ramp, List<Chart.Item> later) {
+    long beats = ChartBars.beats(later, ramp.bars());
+    return new Sweep(ramp.from().perMinute(), ramp.to().perMinute(), Math.max(1, beats), 0);
+  }
 
   boolean isOver() {
     return done >= beats;

@@ -85,7 +85,7 @@ final class Dealing {
    * The limbs of strokes of {@code hands} and {@code feet} parts that leave them open, dealt with
    * all that is there; null where none is free.
    *
-   * @param either in the order of {@link #Dealer.BY_SURFACE}
+   * @param either in the order of {@link Dealer#BY_SURFACE}
    */
   static List<@Nullable Limb> limbs(SectionFrame frame, SectionDraft draft, List<Stroke> either) {
     return new Dealing(frame, draft, false).deal(either);

@@ -229,7 +229,7 @@ class ExamplesInBrowserTest {
     // where.
     Object all = browser.run("return document.querySelector('#gig').innerText");
     assertThat(String.valueOf(all)).contains("Thank you and good night").doesNotContain("[");
-    assertThat(String.valueOf(all)).contains("quarter = 104 to 78");
+    assertThat(String.valueOf(all)).contains("quarter = 104 to 76");
   }
 
   @Test

@@ -30,11 +30,11 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   }
 
   /** What the page calls a section. */
-  interface Names {
+  interface SectionTitles {
     String of(Section section);
   }
 
-  private final Names names;
+  private final SectionTitles names;
   private final Performance performance;
   private final List<Integer> takes;
   private final Figures figures;
@@ -52,7 +52,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
       Performance performance,
       Chart chart,
       Words words,
-      Names names,
+      SectionTitles names,
       List<Integer> takes,
       Figures figures) {
     this.names = names;
@@ -70,7 +70,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   record Reading(List<Leg> legs, List<Page.Row> rows, boolean click) {}
 
   /** Reads a chart. One without a click can be given one on the page. */
-  static Reading read(Chart chart, Words words, Names names, Takes takes, Figures figures) {
+  static Reading read(Chart chart, Words words, SectionTitles names, Takes takes, Figures figures) {
     boolean clicks =
         chart.items().stream()
             .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
@@ -90,7 +90,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   }
 
   /** The section after a bar of count-in, then once more without its pickup. */
-  static Reading read(Groove groove, Names names, Takes takes, Figures figures) {
+  static Reading read(Groove groove, SectionTitles names, Takes takes, Figures figures) {
     Groove.Setting setting = groove.setting();
     Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
     List<Chart.Item> items =

@@ -34,6 +34,12 @@ final class ChartLength extends ChartCases<Long> {
     return 3 * item.turns().stream().mapToLong(turn -> turn.groove().bars() + 1L).sum();
   }
 
+  /** The times through that a gradual change goes over are written one by one. */
+  @Override
+  public Long ramp(Chart.Ramp item) {
+    return (long) item.bars();
+  }
+
   @Override
   public Long rest(Chart.Rest item) {
     return (long) item.bars();

@@ -14,6 +14,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.notation.Score;
 import tabor.perform.ChartWords;
+import tabor.perform.GradualTempo;
 import tabor.perform.RoadMap;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
@@ -110,34 +111,16 @@ final class ChartMeasures implements Chart.Cases<Long> {
       words(clickWords(click));
     }
     Meter meter = meters(item.like()).first();
-    Time pickup = pickup();
+    Time pickup = ChartAhead.pickup(later);
     Time left = pickup.before(meter.bar()) ? pickup : Time.ZERO;
-    measures.silence(Collections.nCopies(item.bars(), meter), left, takeHead(), item.tempo());
+    measures.countIn(
+        Collections.nCopies(item.bars(), meter),
+        left,
+        takeHead(),
+        ChartAhead.counted(item.tempo(), measures.heard().changing(), later));
     before = null;
     clickSaid = true;
     return 0L;
-  }
-
-  /** The pickup of what is played next. */
-  private Time pickup() {
-    for (Chart.Item next : later) {
-      if (next instanceof Chart.Play play && !play.turns().isEmpty()) {
-        return play.turns().get(0).groove().pickup();
-      }
-      if (next instanceof Chart.Climb climb) {
-        return climb.groove().pickup();
-      }
-      if (next instanceof Chart.Trade trade) {
-        return trade.turn().groove().pickup();
-      }
-      if (next instanceof Chart.CountIn
-          || next instanceof Chart.Rest
-          || next instanceof Chart.Pause
-          || next instanceof Chart.Hold) {
-        return Time.ZERO;
-      }
-    }
-    return Time.ZERO;
   }
 
   @Override
@@ -205,7 +188,9 @@ final class ChartMeasures implements Chart.Cases<Long> {
   public Long rest(Chart.Rest item) {
     List<Meter> bars =
         IntStream.rangeClosed(1, item.bars()).mapToObj(meters(item.like())::of).toList();
-    measures.silence(bars, Time.ZERO, takeHead(), item.tempo());
+    Tempo tempo = beginning == null ? item.tempo() : beginning;
+    beginning = null;
+    measures.silence(bars, Time.ZERO, takeHead(), tempo);
     before = null;
     clickSaid = false;
     return 0L;
@@ -226,6 +211,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
     int own = turn.groove().bars();
     long rounds = bars / (2L * item.bars());
     int parts = own / item.bars();
+    boolean changing = changes(turn.tempo());
     if (holds() || own % item.bars() != 0 || rounds % parts != 0 || turn.groove().firstBar() == 0) {
       hold();
       rows(List.of(turn), 1);
@@ -233,9 +219,9 @@ final class ChartMeasures implements Chart.Cases<Long> {
     }
     String caption = XmlCharacters.line(turn.groove().caption());
     words(caption);
-    long times = rounds / parts;
-    for (int i = 0; i < parts; i++) {
-      int from = i * item.bars() + 1;
+    long times = changing ? 1 : rounds / parts;
+    for (int i = 0; i < (changing ? rounds : parts); i++) {
+      int from = i % parts * item.bars() + 1;
       int to = from + item.bars() - 1;
       measures.section(
           scores.apply(turn.groove()),
@@ -282,6 +268,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   public Long ramp(Chart.Ramp item) {
     words(ChartWords.ENGLISH.of(item));
     beginning = item.from();
+    measures.heard().change(GradualTempo.of(item, later));
     return 0L;
   }
 
@@ -329,12 +316,30 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   /** A click that is set here is said once: the first time stands before the repeat then. */
   private void rows(List<Chart.Turn> turns, int times) {
-    boolean apart = times > 1 && head.stream().anyMatch(ChartMeasures::isClick);
+    int left = times;
+    // A repeat would come back to the tempi of its first time.
+    while (left > 0 && changes(turns.get(0).tempo())) {
+      row(turns, 1);
+      left--;
+    }
+    boolean apart = left > 1 && head.stream().anyMatch(ChartMeasures::isClick);
     if (apart) {
       row(turns, 1);
     }
-    row(turns, apart ? times - 1 : times);
+    if (left > 0) {
+      row(turns, apart ? left - 1 : left);
+    }
     clickSaid = false;
+  }
+
+  /** True if a gradual change goes on over a line; a line with a tempo of its own ends it. */
+  private boolean changes(Tempo tempo) {
+    GradualTempo now = measures.heard().changing();
+    if (now != null && !now.takes(tempo)) {
+      measures.heard().change(null);
+      beginning = null;
+    }
+    return measures.heard().changing() != null;
   }
 
   private static boolean isClick(DirectionKind kind) {
@@ -347,6 +352,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
     for (int i = 0; i < turns.size(); i++) {
       Chart.Turn turn = turns.get(i);
       Groove groove = turn.groove();
+      changes(turn.tempo());
       boolean again = groove.name().equals(before);
       if (!again) {
         words(XmlCharacters.line(groove.caption()));

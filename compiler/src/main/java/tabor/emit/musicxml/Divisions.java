@@ -7,6 +7,7 @@ import tabor.notation.Bar;
 import tabor.notation.Event;
 import tabor.notation.Score;
 import tabor.notation.Voice;
+import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /** Into how many parts a quarter note must be cut so that every place is a whole number. */
@@ -46,6 +47,14 @@ final class Divisions {
       if (hairpin.toBar() == bar.number()) {
         add(hairpin.to());
       }
+    }
+    return this;
+  }
+
+  /** What tempi that change at the beats of a meter need. */
+  Divisions addBeats(Meter meter) {
+    for (int beat = 0; beat < meter.beatCount(); beat++) {
+      add(meter.beatStart(beat));
     }
     return this;
   }

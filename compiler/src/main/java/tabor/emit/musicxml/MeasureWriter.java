@@ -16,6 +16,7 @@ import tabor.emit.musicxml.ScoreFile.Ratio;
 import tabor.emit.musicxml.ScoreFile.Rehearsal;
 import tabor.emit.musicxml.ScoreFile.RestBody;
 import tabor.emit.musicxml.ScoreFile.Shape;
+import tabor.emit.musicxml.ScoreFile.SoundTempo;
 import tabor.emit.musicxml.ScoreFile.Swing;
 import tabor.emit.musicxml.ScoreFile.Technical;
 import tabor.emit.musicxml.ScoreFile.TimeSignature;
@@ -111,6 +112,17 @@ final class MeasureWriter implements ScoreFile.Cases {
     }
     sound.run();
     xml.close();
+  }
+
+  @Override
+  public void tempo(SoundTempo tempo) {
+    if (tempo.offset().signum() > 0) {
+      xml.open("sound", "tempo", tempo.quarters());
+      xml.leaf("offset", tempo.offset().toString());
+      xml.close();
+    } else {
+      xml.empty("sound", "tempo", tempo.quarters());
+    }
   }
 
   private void swing(Swing swing) {

@@ -23,6 +23,7 @@ import tabor.notation.Event.Rest;
 import tabor.notation.Score;
 import tabor.notation.Voice;
 import tabor.notation.Written;
+import tabor.perform.GradualTempo;
 import tabor.perform.Volume;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -40,6 +41,7 @@ final class Measures {
   private Feel feel = Feel.STRAIGHT;
   private @Nullable Swing swing;
   private boolean barRepeat;
+  private final HeardTempo heard = new HeardTempo();
 
   /**
    * Some bars of a section.
@@ -108,6 +110,18 @@ final class Measures {
     this.forAll = forAll;
   }
 
+  /** The tempo beat by beat, where it changes gradually. */
+  HeardTempo heard() {
+    return heard;
+  }
+
+  /** A tempo that is written, and heard. */
+  private Direction marked(Tempo at) {
+    tempo = at;
+    heard.marked(at);
+    return above(Marks.metronome(at));
+  }
+
   List<Measure> list() {
     return measures;
   }
@@ -132,14 +146,16 @@ final class Measures {
       if (plan.opens && i == opening) {
         elements.add(new Barline(true, "heavy-light", 1));
       }
-      BigInteger divisions = forAll == null ? new Divisions().add(bar, groove).common() : forAll;
+      Meter meter = groove.meter(bar.number());
+      BigInteger divisions = forAll == null ? own(bar, groove, meter) : forAll;
       // Where a repeat comes back to it from a bar of another meter, the time is said again.
       boolean restate = plan.restate || (plan.opens && groove.meters().size() > 1);
-      attributes(groove.meter(bar.number()), divisions, bar.repeat(), restate && i == 0, elements);
+      attributes(meter, divisions, bar.repeat(), restate && i == 0, elements);
       if (i == 0) {
         head(plan, score, elements);
       }
-      voices(bar, groove, ties, volume, divisions, held, elements);
+      List<GradualTempo.Step> steps = heard.steps(meter, bar.isPickup(), tempo);
+      voices(bar, groove, ties, volume, divisions, held, steps, elements);
       if (last) {
         elements.add(
             plan.closes > 0
@@ -150,6 +166,11 @@ final class Measures {
     }
   }
 
+  private BigInteger own(Bar bar, Groove groove, Meter meter) {
+    Divisions divisions = new Divisions().add(bar, groove);
+    return (heard.changes() ? divisions.addBeats(meter) : divisions).common();
+  }
+
   /**
    * Bars in which nothing is played.
    *
@@ -157,6 +178,20 @@ final class Measures {
    * @param left how much of the last bar is left to what comes after it; less than a bar
    */
   void silence(List<Meter> bars, Time left, List<DirectionKind> head, @Nullable Tempo at) {
+    silence(bars, left, head, at, false);
+  }
+
+  /**
+   * Bars of a count-in, in which no gradual change goes on.
+   *
+   * @param left how much of the last bar is left to what comes after it; less than a bar
+   */
+  void countIn(List<Meter> bars, Time left, List<DirectionKind> head, Tempo at) {
+    silence(bars, left, head, at, true);
+  }
+
+  private void silence(
+      List<Meter> bars, Time left, List<DirectionKind> head, @Nullable Tempo at, boolean counts) {
     for (int i = 0; i < bars.size(); i++) {
       Meter meter = bars.get(i);
       boolean shorter = i == bars.size() - 1 && left.sign() > 0;
@@ -165,10 +200,13 @@ final class Measures {
       attributes(meter, divisions, false, false, elements);
       if (i == 0) {
         head.forEach(kind -> elements.add(above(kind)));
-        if (at != null && !at.equals(tempo)) {
-          elements.add(above(Marks.metronome(at)));
-          tempo = at;
+        if (at != null && !at.equals(tempo) && !heard.isWithinChange()) {
+          elements.add(marked(at));
         }
+      }
+      for (GradualTempo.Step step :
+          counts ? List.<GradualTempo.Step>of() : heard.steps(meter, false, tempo)) {
+        heard.add(step, Time.ZERO, divisions, elements);
       }
       Rest rest =
           new Rest(
@@ -234,9 +272,8 @@ final class Measures {
 
   private void head(Plan plan, Score score, List<Element> into) {
     plan.head.forEach(kind -> into.add(above(kind)));
-    if (plan.restate || !plan.tempo.equals(tempo)) {
-      into.add(above(Marks.metronome(plan.tempo)));
-      tempo = plan.tempo;
+    if ((plan.restate || !plan.tempo.equals(tempo)) && !heard.isWithinChange()) {
+      into.add(marked(plan.tempo));
     }
     Swing now = SwingMark.of(score, plan.feel);
     boolean same = plan.feel.equals(feel) || (plan.feel.isStraight() && feel.isStraight());
@@ -258,6 +295,7 @@ final class Measures {
       Volume volume,
       BigInteger divisions,
       @Nullable Event held,
+      List<GradualTempo.Step> steps,
       List<Element> into) {
     List<Marks.Placed> marks = Marks.in(groove, bar);
     boolean silent = isHidden(bar.hands());
@@ -274,7 +312,13 @@ final class Measures {
       NoteMaker maker =
           new NoteMaker(groove, bar.number(), ties, instruments, lines, volume, voice, divisions);
       int mark = 0;
+      int step = 0;
       for (Event event : events) {
+        for (;
+            !written && step < steps.size() && steps.get(step).at().before(event.end());
+            step++) {
+          heard.add(steps.get(step), event.start(), divisions, into);
+        }
         while (!written && mark < marks.size() && marks.get(mark).at().before(event.end())) {
           into.add(placed(marks.get(mark++), event.start(), divisions));
         }

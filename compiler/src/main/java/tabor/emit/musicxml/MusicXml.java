@@ -28,17 +28,26 @@ public final class MusicXml {
   private final IdentityHashMap<Groove, Score> scores = new IdentityHashMap<>();
   private final Measures measures;
 
-  private MusicXml(Instruments instruments, List<Groove> grooves) {
+  private MusicXml(Instruments instruments, List<Groove> grooves, boolean gradual) {
     Divisions divisions = new Divisions();
     for (Groove groove : grooves) {
       Score score = Speller.spell(groove);
       scores.put(groove, score);
       divisions.add(score);
+      if (gradual) {
+        groove.meters().cycle().forEach(divisions::addBeats);
+      }
     }
     BigInteger common = divisions.common();
     boolean fits = common.compareTo(Divisions.MOST_FOR_ALL) <= 0;
     this.measures =
         new Measures(instruments, new LyricLines(scores.values()), fits ? common : null);
+  }
+
+  /** True for a chart with a tempo that changes gradually. */
+  private static boolean isGradual(Section section) {
+    return section instanceof Chart chart
+        && chart.items().stream().anyMatch(Chart.Ramp.class::isInstance);
   }
 
   /** The document in UTF-8; the same bytes for the same lesson. */
@@ -51,7 +60,8 @@ public final class MusicXml {
     List<Section> sections = Sheet.apart(lesson.sections(), chosen);
     List<Groove> grooves = grooves(sections);
     Instruments instruments = new Instruments(grooves);
-    MusicXml made = new MusicXml(instruments, grooves);
+    MusicXml made =
+        new MusicXml(instruments, grooves, sections.stream().anyMatch(MusicXml::isGradual));
     sections.forEach(made::add);
     if (made.measures.list().isEmpty()) {
       made.measures.silence(List.of(Meter.COMMON), Time.ZERO, List.of(), null);

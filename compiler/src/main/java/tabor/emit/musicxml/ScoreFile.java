@@ -59,6 +59,8 @@ public record ScoreFile(
 
     void direction(Direction direction);
 
+    void tempo(SoundTempo tempo);
+
     void note(Note note);
 
     void backup(Backup backup);
@@ -112,6 +114,19 @@ public record ScoreFile(
     @Override
     public void match(Cases cases) {
       cases.direction(this);
+    }
+  }
+
+  /**
+   * A tempo that is heard and not printed.
+   *
+   * @param quarters quarter notes per minute
+   * @param offset how far after the next note's start it begins
+   */
+  public record SoundTempo(String quarters, BigInteger offset) implements Element {
+    @Override
+    public void match(Cases cases) {
+      cases.tempo(this);
     }
   }
 
