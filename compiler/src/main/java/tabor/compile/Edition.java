@@ -40,6 +40,7 @@ final class Edition {
     PATTERN,
     SECTION,
     PREVIOUS,
+    CHART,
     NEAR_PATTERN,
     NEAR_KIT,
     NEAR_SECTION

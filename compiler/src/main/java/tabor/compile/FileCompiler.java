@@ -269,6 +269,11 @@ final class FileCompiler {
 
   private void charts() {
     for (SectionNode node : document.nodes()) {
+      if (node.kind == SectionKind.CHART && node.ownName != null) {
+        scope.declareChart(node.ownName.text());
+      }
+    }
+    for (SectionNode node : document.nodes()) {
       if (node.kind == SectionKind.CHART) {
         String name = node.ownName == null ? "chart" : node.ownName.text();
         Resolved found =

@@ -34,6 +34,7 @@ final class FileScope implements Scope {
   private final FileKits kits;
   private final Map<String, List<Beat.Element>> patterns = new LinkedHashMap<>();
   private final Map<String, Resolved> sections = new LinkedHashMap<>();
+  private final Set<String> charts = new HashSet<>();
   private final Map<Asked, Optional<String>> near = new LinkedHashMap<>();
   private @Nullable Resolved previous;
   private @Nullable Memo asking;
@@ -68,6 +69,10 @@ final class FileScope implements Scope {
 
   void declareSection(String name, Resolved resolved) {
     sections.put(name, resolved);
+  }
+
+  void declareChart(String name) {
+    charts.add(name);
   }
 
   void previous(Resolved resolved) {
@@ -115,6 +120,7 @@ final class FileScope implements Scope {
           case PATTERN -> patterns.get(name);
           case SECTION -> known(name);
           case PREVIOUS -> previous;
+          case CHART -> charts.contains(name);
           case NEAR_PATTERN, NEAR_KIT, NEAR_SECTION -> near(asked);
         };
     return now == null ? NOTHING : now;
@@ -155,6 +161,11 @@ final class FileScope implements Scope {
     return sheet == null || numbered.number() > sheet.variations().size()
         ? section
         : sheet.variations().get(numbered.number() - 1);
+  }
+
+  @Override
+  public boolean isChart(String name) {
+    return noted(Question.CHART, name, charts.contains(name));
   }
 
   @Override

@@ -39,25 +39,33 @@ final class ChartNames {
     Resolved found = scope.section(word.text());
     if (found == null) {
       partial = true;
+      if (scope.isChart(word.text())) {
+        noChart(line, word);
+        return null;
+      }
       problems.add(SheetNames.unknown(scope, problems, line, word, "section"));
       return null;
     }
     partial |= found.partial();
     Section section = found.section();
     if (section instanceof Chart) {
-      problems.add(
-          problems
-              .make(
-                  Code.UNKNOWN_NAME,
-                  line,
-                  word.span(),
-                  "“" + word.text() + "” is a chart; a chart plays grooves, steps and sheets")
-              .help("name the sections that it plays"));
+      noChart(line, word);
       partial = true;
       return null;
     }
     partial |= section == null;
     return section;
+  }
+
+  private void noChart(Line line, Name word) {
+    problems.add(
+        problems
+            .make(
+                Code.UNKNOWN_NAME,
+                line,
+                word.span(),
+                "“" + word.text() + "” is a chart; a chart plays grooves, steps and sheets")
+            .help("name the sections that it plays"));
   }
 
   /** The groove or step of a name, or one variation; null, and said so, if it is something else. */

@@ -18,6 +18,11 @@ public interface Scope {
     SECTION
   }
 
+  /**
+   * True if a chart of this file has the name; charts are resolved after all that they could play.
+   */
+  boolean isChart(String name);
+
   /** What sections start from. */
   SectionDefaults defaults();
 

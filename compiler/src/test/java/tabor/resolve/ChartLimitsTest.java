@@ -192,6 +192,22 @@ class ChartLimitsTest {
     assertThat(told)
         .extracting(Diagnostic::message)
         .containsExactly("“slow” is a chart; a chart plays grooves, steps and sheets");
+    // Nor one of its own file, whether it stands above or below, nor itself.
+    assertThat(
+            Compact.problems(
+                "groove g\n"
+                    + " kick : x . . .\n"
+                    + "chart a\n"
+                    + " play g\n"
+                    + " play b\n"
+                    + "chart b\n"
+                    + " play a\n"
+                    + " play b\n"))
+        .hasSize(3)
+        .allMatch(problem -> problem.toString().contains("unknown-name"));
+    assertThat(Compact.compile("groove g\n kick : x . . .\nchart a\n play a\n").diagnostics())
+        .extracting(Diagnostic::message)
+        .containsExactly("“a” is a chart; a chart plays grooves, steps and sheets");
   }
 
   @Test
