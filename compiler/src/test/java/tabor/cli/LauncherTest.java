@@ -117,6 +117,25 @@ class LauncherTest {
     assertThat(run(Map.of("TABOR_HEAP", "1k"), "sh", "-c", check, script)).endsWith("1");
   }
 
+  /** What is run all day starts from an archive of its own, if it is there; all else from one. */
+  @Test
+  void checkAndWeaveHaveArchivesOfTheirOwn() throws IOException, InterruptedException {
+    Path script = installed("home", "lib");
+    Path java = script.resolveSibling("../runtime/bin/java").normalize();
+    Files.createDirectories(java.getParent());
+    Files.writeString(
+        java, "#!/bin/sh\nfor one; do case $one in *.jsa) echo \"${one##*/}\" ;; esac; done\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    String all = "for c in check weave grid; do \"$0\" $c a; done";
+    assertThat(run(Map.of(), "sh", "-c", all, script.toString()))
+        .isEqualTo("tabor.jsa\ntabor.jsa\ntabor.jsa\n0");
+    for (String name : List.of("tabor-check.jsa", "tabor-weave.jsa", "tabor-grid.jsa")) {
+      Files.createFile(script.resolveSibling("../lib/" + name));
+    }
+    assertThat(run(Map.of(), "sh", "-c", all, script.toString()))
+        .isEqualTo("tabor-check.jsa\ntabor-weave.jsa\ntabor.jsa\n0");
+  }
+
   @Test
   void anUnpackedCopyRunsWithTheJavaThatItBrings() throws IOException, InterruptedException {
     Path script = installed("our tools", "lib");
