@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -80,18 +80,23 @@ final class DocumentFiles {
     } catch (IOException e) {
       throw Failure.outside("the folder " + folder + " cannot be read: " + SourceReader.reason(e));
     }
-    children.sort(Comparator.comparing(child -> child.getFileName().toString()));
+    children.sort((a, b) -> a.getFileName().toString().compareTo(b.getFileName().toString()));
     for (Path child : children) {
       String name = child.getFileName().toString();
       if (name.startsWith(".")) {
         continue;
       }
-      boolean link = Files.isSymbolicLink(child);
-      if (Files.isDirectory(child)) {
-        if (!link && !real(child).equals(output)) {
+      BasicFileAttributes own = SourceFiles.attributes(child);
+      if (own == null) {
+        continue; // It went away between being listed and being looked at.
+      }
+      boolean link = own.isSymbolicLink();
+      if (own.isDirectory()) {
+        if (!real(child).equals(output)) {
           walk(root, child, above + name + "/");
         }
-      } else if (Files.isRegularFile(child) && (!link || real(child).startsWith(real(root)))) {
+      } else if (own.isRegularFile()
+          || (link && Files.isRegularFile(child) && real(child).startsWith(real(root)))) {
         add(new Document(child, root, above + name));
       }
     }

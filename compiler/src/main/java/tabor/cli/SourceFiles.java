@@ -83,7 +83,7 @@ final class SourceFiles {
   }
 
   /** Of the file itself, not of what a link leads to; null for one that is gone meanwhile. */
-  private static @Nullable BasicFileAttributes attributes(Path child) {
+  static @Nullable BasicFileAttributes attributes(Path child) {
     try {
       return Files.readAttributes(child, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     } catch (IOException e) {

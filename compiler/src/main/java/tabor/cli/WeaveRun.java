@@ -24,8 +24,10 @@ final class WeaveRun {
    */
   static int into(Path into, List<String> words, Weave weave, Io io) {
     List<DocumentFiles.Document> documents = DocumentFiles.find(words, into);
-    for (DocumentFiles.Document document : documents) {
-      if (DocumentFiles.real(document.root()).equals(DocumentFiles.real(into))) {
+    Set<Path> roots = new LinkedHashSet<>();
+    documents.forEach(document -> roots.add(document.root()));
+    for (Path root : roots) {
+      if (DocumentFiles.real(root).equals(DocumentFiles.real(into))) {
         throw Failure.usage(
             "the documents lie in " + into + " themselves: name another folder, or use --in-place");
       }
