@@ -20,8 +20,8 @@ public final class Main {
   static int run(String[] args, Io io) {
     int code;
     try {
-      if (args.length > 1 && WarmUp.HELPS.contains(args[0])) {
-        WarmUp.start();
+      if (args.length > 1 && HeadStart.HELPS.contains(args[0])) {
+        HeadStart.start();
       }
       code =
           isPlainCheck(args)

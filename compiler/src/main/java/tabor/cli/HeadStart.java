@@ -10,16 +10,16 @@ import tabor.resolve.Options;
  * Compiles something on a second core while the command line is read and folders are listed: what
  * the first lesson would have to load and set up is there when it comes.
  */
-final class WarmUp {
+final class HeadStart {
   /** Commands that read many lessons. */
   static final Set<String> HELPS = Set.of("find", "overview");
 
-  private WarmUp() {}
+  private HeadStart() {}
 
   /** Begins, if there is a core to spare; never in the way of anything. */
   static void start() {
     if (Runtime.getRuntime().availableProcessors() > 1) {
-      Thread thread = new Thread(WarmUp::compile, "warm-up");
+      Thread thread = new Thread(HeadStart::compile, "warm-up");
       thread.setDaemon(true);
       thread.start();
     }
