@@ -112,8 +112,9 @@ final class BuildPlanner {
       Optional<Lesson> lesson = lesson(source, student, aside);
       if (lesson.isPresent()) {
         sections.addAll(names(lesson.get()));
-        refused |= refused(source, student, lesson.get(), aside);
-        BuildPlan.Part part = part(source, student, lesson.get());
+        Set<Form> made = possible(source, student, lesson.get(), aside);
+        refused |= !made.containsAll(forms);
+        BuildPlan.Part part = part(source, student, lesson.get(), made);
         if (!part.files().isEmpty()) {
           parts.add(part);
         }
@@ -182,29 +183,28 @@ final class BuildPlanner {
         compiled.places());
   }
 
-  /** Says which forms cannot be made of a lesson, and why; the others are made. */
-  private boolean refused(Path source, Student student, Lesson lesson, Io aside) {
-    boolean refused = false;
-    for (Form form : forms) {
-      Optional<String> reason = form.refusal(lesson, wanted.apply(student));
-      reason.ifPresent(
-          why ->
-              Main.complain(
-                  aside,
-                  Failure.outside(
-                      "no " + form.word() + " of " + BuildPlan.shown(source) + ": " + why)));
-      refused |= reason.isPresent();
-    }
-    return refused;
+  /** The forms that can be made of a lesson, in order; of the others it is said why not. */
+  private Set<Form> possible(Path source, Student student, Lesson lesson, Io aside) {
+    Set<Form> possible = new LinkedHashSet<>(forms);
+    possible.removeIf(
+        form -> {
+          Optional<String> reason = form.refusal(lesson, wanted.apply(student));
+          reason.ifPresent(
+              why ->
+                  Main.complain(
+                      aside,
+                      Failure.outside(
+                          "no " + form.word() + " of " + BuildPlan.shown(source) + ": " + why)));
+          return reason.isPresent();
+        });
+    return possible;
   }
 
-  private BuildPlan.Part part(Path source, Student student, Lesson lesson) {
+  private BuildPlan.Part part(Path source, Student student, Lesson lesson, Set<Form> made) {
     BuildOptions own = wanted.apply(student);
     List<Output> outputs = new ArrayList<>();
-    for (Form form : forms) {
-      if (form.refusal(lesson, own).isEmpty()) {
-        outputs.addAll(form.outputs(lesson, own));
-      }
+    for (Form form : made) {
+      outputs.addAll(form.outputs(lesson, own));
     }
     List<String> files = outputs.stream().map(Output::name).toList();
     return new BuildPlan.Part(source, player(student), files, outputs);

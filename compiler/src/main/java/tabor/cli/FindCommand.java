@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.build.LibraryPages;
@@ -95,13 +96,7 @@ final class FindCommand implements Callable<Integer> {
       description = "Where it is written instead of standard output.")
   private @Nullable String output;
 
-  @Option(
-      names = "--language",
-      paramLabel = "LANG",
-      description =
-          "The language of the page: de, en, es or fr. If not given, that of the lessons if it is"
-              + " the same in all, else en.")
-  private @Nullable String language;
+  @Mixin private final PageLanguage speaks = new PageLanguage();
 
   FindCommand(Io io) {
     this.io = io;
@@ -112,10 +107,10 @@ final class FindCommand implements Callable<Integer> {
     if (!List.of("text", "json", "html").contains(form)) {
       throw Failure.usage("--as takes text, json or html, not " + form);
     }
-    if (language != null && !form.equals("html")) {
+    if (speaks.isAsked() && !form.equals("html")) {
       throw Failure.usage("--language is for the page: --as html");
     }
-    PageLanguage speaks = new PageLanguage(language);
+    speaks.read();
     FindQuestion question =
         new FindQuestion(rudiments, surfaces, like, upTo, tempo, meter, harderThan, text);
     Wanted wanted = question.wanted(io);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.build.LibraryPages;
@@ -42,13 +43,7 @@ final class OverviewCommand implements Callable<Integer> {
       description = "The title of the page; the folder's name if not given.")
   private @Nullable String title;
 
-  @Option(
-      names = "--language",
-      paramLabel = "LANG",
-      description =
-          "The language of the page: de, en, es or fr. If not given, that of the lessons if it is"
-              + " the same in all, else en.")
-  private @Nullable String language;
+  @Mixin private final PageLanguage speaks = new PageLanguage();
 
   OverviewCommand(Io io) {
     this.io = io;
@@ -56,7 +51,7 @@ final class OverviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PageLanguage speaks = new PageLanguage(language);
+    speaks.read();
     Path page = SourceFiles.path(output);
     LessonFolders library = new LessonFolders(io, folders);
     List<LessonSummary> lessons =

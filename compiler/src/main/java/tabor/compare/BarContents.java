@@ -20,7 +20,7 @@ final class BarContents {
    *
    * @param length of a roll; zero for any other stroke
    */
-  private record Way(Limb limb, String surface, Object level, Object ornaments, Time length) {
+  record Way(Limb limb, String surface, Object level, Object ornaments, Time length) {
     static Way of(Stroke s) {
       return new Way(
           s.limb(),

@@ -19,10 +19,6 @@ public record StrokeChange(@Nullable Stroke before, @Nullable Stroke after) {
 
   /** True if two strokes sound alike and are struck alike, however they are written. */
   static boolean alike(Stroke a, Stroke b) {
-    return a.limb() == b.limb()
-        && a.surface().name().equals(b.surface().name())
-        && a.level() == b.level()
-        && a.ornaments().equals(b.ornaments())
-        && (!a.ornaments().isRolled() || a.length().equals(b.length()));
+    return BarContents.Way.of(a).equals(BarContents.Way.of(b));
   }
 }

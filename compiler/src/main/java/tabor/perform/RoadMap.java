@@ -110,7 +110,10 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
     return new RoadMap(stops, bar - 1, micros(at));
   }
 
-  /** The tempo that goes on after these segments, no further than the ramp goes. */
+  /**
+   * The tempo that goes on after these segments: on the way of the ramp the next one, no further
+   * than it goes.
+   */
   private static Tempo last(List<PlannedSegment> row, Chart.@Nullable Ramp ramp) {
     Tempo last = row.get(row.size() - 1).tempo();
     if (ramp == null || row.size() < 2) {
@@ -118,12 +121,12 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
     }
     Time step = last.perMinute().minus(row.get(row.size() - 2).tempo().perMinute());
     Time goal = ramp.to().perMinute();
-    boolean passes = size(goal.minus(last.perMinute())).before(size(step));
+    Time left = goal.minus(last.perMinute());
+    if (step.sign() == 0 || step.sign() != left.sign()) {
+      return last;
+    }
+    boolean passes = step.sign() > 0 ? left.before(step) : step.before(left);
     return new Tempo(last.beat(), passes ? goal : last.perMinute().plus(step));
-  }
-
-  private static Time size(Time difference) {
-    return difference.sign() < 0 ? difference.negate() : difference;
   }
 
   private static long micros(BigInteger picos) {

@@ -111,7 +111,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   }
 
   private HandWords hands() {
-    return new HandWords(leftHanded(), () -> scope.defaults().wording().language());
+    return HandWords.of(leftHanded(), scope);
   }
 
   private void put(Chart.Item item) {

@@ -39,6 +39,11 @@ public final class HandWords {
     this.language = language;
   }
 
+  /** The words in the language of the file that a scope is of. */
+  static HandWords of(boolean leftHanded, Scope scope) {
+    return new HandWords(leftHanded, () -> scope.defaults().wording().language());
+  }
+
   /** A form for either hand. */
   private record Pair(String right, String left) {
     String of(boolean isRight) {

@@ -85,8 +85,7 @@ final class SectionFinish {
   }
 
   private HandWords hands() {
-    return new HandWords(
-        frame.kit().leftHanded(), () -> frame.scope().defaults().wording().language());
+    return HandWords.of(frame.kit().leftHanded(), frame.scope());
   }
 
   private List<String> prose() {
@@ -100,11 +99,11 @@ final class SectionFinish {
     return prose;
   }
 
-  /** The strokes that some limb plays. */
   private static int byTime(int barA, Time atA, int barB, Time atB) {
     return barA == barB ? atA.compareTo(atB) : Integer.compare(barA, barB);
   }
 
+  /** The strokes that some limb plays. */
   private static List<Stroke> playable(List<Stroke> strokes) {
     return strokes.stream().allMatch(Stroke::hasLimb)
         ? strokes

@@ -220,9 +220,7 @@ public final class SheetResolver {
     }
     Text title = heading.statement() instanceof Heading.Sheet written ? written.title() : null;
     PageWishes wishes = base.page().wishes();
-    HandWords hands =
-        new HandWords(
-            base.setting().kit().leftHanded(), () -> scope.defaults().wording().language());
+    HandWords hands = HandWords.of(base.setting().kit().leftHanded(), scope);
     PageNotes page =
         PageReader.of(syntax, wishes, base.setting().kit(), hands, List.of(), new Problems(name));
     return new Sheet(

@@ -81,7 +81,7 @@ class TooMuchToDrawTest {
     Ran ran = Ran.of("find", folder.toString(), "--as=html", "-o", page.toString());
     assertThat(ran.err()).isEmpty();
     String text = Files.readString(page);
-    assertThat(text).contains("too many to draw: notes for 7");
+    assertThat(text).contains("notes for the first 7 only: the rest is too much to draw");
     assertThat(text.split("<figure", -1)).hasSize(8);
     assertThat(text.split("<article", -1)).hasSize(9);
   }

@@ -1,5 +1,7 @@
 package tabor.resolve;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +31,27 @@ final class Compact {
   }
 
   /** The strokes of a section, bars parted by a bar line, places in whole notes. */
+  /** The same of a text in which nothing is wrong. */
+  static String lastOfFine(String text) {
+    assertThat(problems(text)).as(text).isEmpty();
+    return last(text);
+  }
+
+  /** The one thing that is told of a text. */
+  static Diagnostic only(String text) {
+    return only(text, Severity.HINT);
+  }
+
+  /** The one thing that is told of a text, at least so severe; others may be told besides. */
+  static Diagnostic only(String text, Severity least) {
+    List<Diagnostic> all =
+        compile(text).diagnostics().stream()
+            .filter(one -> one.severity().compareTo(least) <= 0)
+            .toList();
+    assertThat(all).as(text).hasSize(1);
+    return all.get(0);
+  }
+
   static String of(Groove groove) {
     StringBuilder all = new StringBuilder();
     int bar = groove.firstBar();

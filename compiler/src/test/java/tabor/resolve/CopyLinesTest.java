@@ -7,23 +7,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
 
 /** What {@code take}, {@code fill} and {@code bars} copy, and what they cannot. */
 class CopyLinesTest {
-  private static String last(String text) {
-    assertThat(Compact.problems(text)).as(text).isEmpty();
-    return Compact.last(text);
-  }
-
-  private static Diagnostic only(String text) {
-    List<Diagnostic> all =
-        Compact.compile(text).diagnostics().stream()
-            .filter(one -> one.severity().ordinal() == 0)
-            .toList();
-    assertThat(all).as(text).hasSize(1);
-    return all.get(0);
-  }
-
   private static final String TWO = "groove a\n hands : Rl r . . | . l . R\n";
   private static final String ONES = "groove b\n left : s . . s | s . . s | s . . s\n";
 
@@ -47,41 +34,46 @@ class CopyLinesTest {
       delimiter = '|',
       maxCharsPerColumn = 500)
   void takeReplacesBarByBar(String line, String first, String second, String third) {
-    assertThat(last(TWO + ONES + " " + line + "\n"))
+    assertThat(Compact.lastOfFine(TWO + ONES + " " + line + "\n"))
         .isEqualTo(first.strip() + " | " + second.strip() + " | " + third.strip());
   }
 
   @Test
   void aSourceMayBeShorterLongerAndHaveAPickup() {
     assertThat(
-            last(
+            Compact.lastOfFine(
                 "groove a\n kick : x . . . | . x . .\ngroove b\n hands : r\n"
                         .replace(": r\n", ": r . . .\n")
                     + " take kick from a\n"))
         .isEqualTo("0 R snare, 0 rf kick");
     String pickup = "groove a\n pickup 1 beat\n kick : xx | x . . .\n";
-    assertThat(last(pickup + "groove b\n pickup 1 beat\n hands : r | r . . .\n take kick from a\n"))
+    assertThat(
+            Compact.lastOfFine(
+                pickup + "groove b\n pickup 1 beat\n hands : r | r . . .\n take kick from a\n"))
         .isEqualTo("3/4 R snare, 3/4 rf kick, 7/8 rf kick | 0 R snare, 0 rf kick");
   }
 
   @Test
   void placesThatNeitherSectionHasAreTold() {
-    Diagnostic place = only(TWO + ONES + " take hands from a at 3\n");
+    Diagnostic place = Compact.only(TWO + ONES + " take hands from a at 3\n", Severity.ERROR);
     assertThat(place.code().word()).isEqualTo("nothing-there");
     assertThat(place.message())
         .isEqualTo("neither this section nor “a” has such a stroke at this place");
     assertThat(place.spot().text()).isEqualTo("3");
-    Diagnostic level = only(TWO + ONES + " take hands from a where ghosted\n");
+    Diagnostic level =
+        Compact.only(TWO + ONES + " take hands from a where ghosted\n", Severity.ERROR);
     assertThat(level.message())
         .isEqualTo("neither this section nor “a” has such a stroke like this");
     assertThat(level.spot().text()).isEqualTo("ghosted");
-    assertThat(only(TWO + ONES + " take hands from a at 5\n").message()).contains("no beat 5");
-    assertThat(only(TWO + ONES + " take hands from a in bar 4\n").message())
+    assertThat(Compact.only(TWO + ONES + " take hands from a at 5\n", Severity.ERROR).message())
+        .contains("no beat 5");
+    assertThat(Compact.only(TWO + ONES + " take hands from a in bar 4\n", Severity.ERROR).message())
         .isEqualTo("“b” has only 3 bars");
     Diagnostic twice =
-        only(
+        Compact.only(
             "groove a\n left : ..s . . .\n right : ...s . . .\ngroove b\n kick : x . . .\n"
-                + " take hands from a at 1a\n");
+                + " take hands from a at 1a\n",
+            Severity.ERROR);
     assertThat(twice.code().word()).isEqualTo("ambiguous-count");
   }
 
@@ -119,7 +111,7 @@ class CopyLinesTest {
             + " "
             + line
             + "\n";
-    assertThat(only(text).message()).isEqualTo(message);
+    assertThat(Compact.only(text, Severity.ERROR).message()).isEqualTo(message);
   }
 
   @Test
@@ -133,7 +125,7 @@ class CopyLinesTest {
             + "groove b\n"
             + " kick : x . . .\n";
     for (String line : List.of("take all from a", "fill a in bar 1")) {
-      Diagnostic told = only(text + " " + line + "\n");
+      Diagnostic told = Compact.only(text + " " + line + "\n", Severity.ERROR);
       assertThat(told.code().word()).isEqualTo("missing-surface");
       assertThat(told.message())
           .isEqualTo("“a” plays the gong, which the kit “five-piece” does not know");
@@ -144,15 +136,15 @@ class CopyLinesTest {
   void aFillTakesBarsFromACountOn() {
     String fill =
         "groove f\n hands : rl rl r l | . . . lr\ngroove g\n kick : xx x x x | xx x x x\n";
-    assertThat(last(fill + " fill f in bar 2 from 3\n"))
+    assertThat(Compact.lastOfFine(fill + " fill f in bar 2 from 3\n"))
         .isEqualTo(
             "0 rf kick, 1/8 rf kick, 1/4 rf kick, 1/2 rf kick, 3/4 rf kick | 0 rf kick, 1/8 rf"
                 + " kick, 1/4 rf kick, 1/2 R snare, 3/4 L snare");
-    assertThat(last(fill + " fill f in bars 1 2\n"))
+    assertThat(Compact.lastOfFine(fill + " fill f in bars 1 2\n"))
         .isEqualTo(
             "0 R snare, 1/8 L snare, 1/4 R snare, 3/8 L snare, 1/2 R snare, 3/4 L snare"
                 + " | 3/4 L snare, 7/8 R snare");
-    assertThat(last(fill + " fill f in last bar from 4&\n"))
+    assertThat(Compact.lastOfFine(fill + " fill f in last bar from 4&\n"))
         .as("read in the fill, which has nothing there")
         .isEqualTo(
             "0 rf kick, 1/8 rf kick, 1/4 rf kick, 1/2 rf kick, 3/4 rf kick"
@@ -163,7 +155,8 @@ class CopyLinesTest {
   void aFillThatGoesWrongChangesNothing() {
     String fill = "groove f\n hands : r l r l\ngroove g\n kick : x . . . | x . . .\n";
     for (String line : List.of("fill f in bar 3", "fill f in bar 2 from 5")) {
-      assertThat(only(fill + " " + line + "\n").code().word()).isEqualTo("count-outside-bar");
+      assertThat(Compact.only(fill + " " + line + "\n", Severity.ERROR).code().word())
+          .isEqualTo("count-outside-bar");
       assertThat(Compact.last(fill + " " + line + "\n")).isEqualTo("0 rf kick | 0 rf kick");
     }
   }
@@ -171,26 +164,30 @@ class CopyLinesTest {
   @Test
   void metersMustBeTheSame() {
     String waltz = "groove a\n time 3/4\n kick : x . .\ngroove b\n kick : x . . . | x . . .\n";
-    Diagnostic told = only(waltz + " take kick from a in bar 2\n");
+    Diagnostic told = Compact.only(waltz + " take kick from a in bar 2\n", Severity.ERROR);
     assertThat(told.message()).isEqualTo("“a” is in 3/4, bar 2 of this section in 4/4");
     assertThat(told.place().bar()).isEqualTo(2);
     assertThat(
-            only("groove a\n"
-                    + " time 4/4 in 2\n"
-                    + " kick : x .\n"
-                    + "groove b\n"
-                    + " kick : x . . .\n"
-                    + " take kick from a\n")
+            Compact.only(
+                    "groove a\n"
+                        + " time 4/4 in 2\n"
+                        + " kick : x .\n"
+                        + "groove b\n"
+                        + " kick : x . . .\n"
+                        + " take kick from a\n",
+                    Severity.ERROR)
                 .message())
         .contains("“a” is in 4/4 in 2");
     assertThat(
-            only("groove a\n"
-                    + " time 3/4\n"
-                    + " pickup 1 beat\n"
-                    + " kick : x\n"
-                    + "groove b\n"
-                    + " kick : x . . .\n"
-                    + " fill a in bar 1\n")
+            Compact.only(
+                    "groove a\n"
+                        + " time 3/4\n"
+                        + " pickup 1 beat\n"
+                        + " kick : x\n"
+                        + "groove b\n"
+                        + " kick : x . . .\n"
+                        + " fill a in bar 1\n",
+                    Severity.ERROR)
                 .code()
                 .word())
         .isEqualTo("bar-length");
@@ -199,10 +196,12 @@ class CopyLinesTest {
   @Test
   void barsOfAStepRepeatWholeRoundsOfTheMeters() {
     String turns = "groove a\n time 4/4 3/4\n kick : x . . . | . x .\nstep s\n bars ";
-    assertThat(last(turns + "4\n")).isEqualTo("0 rf kick | 1/4 rf kick | 0 rf kick | 1/4 rf kick");
-    assertThat(last(turns + "3\n")).isEqualTo("0 rf kick | 1/4 rf kick | 0 rf kick");
-    assertThat(last(turns + "1\n")).isEqualTo("0 rf kick");
-    Diagnostic told = only("groove a\n time 4/4 3/4\n kick : x . . .\nstep s\n bars 2\n");
+    assertThat(Compact.lastOfFine(turns + "4\n"))
+        .isEqualTo("0 rf kick | 1/4 rf kick | 0 rf kick | 1/4 rf kick");
+    assertThat(Compact.lastOfFine(turns + "3\n")).isEqualTo("0 rf kick | 1/4 rf kick | 0 rf kick");
+    assertThat(Compact.lastOfFine(turns + "1\n")).isEqualTo("0 rf kick");
+    Diagnostic told =
+        Compact.only("groove a\n time 4/4 3/4\n kick : x . . .\nstep s\n bars 2\n", Severity.ERROR);
     assertThat(told.code().word()).isEqualTo("bar-length");
     assertThat(told.message()).isEqualTo("bar 2 is in 3/4, but would repeat bar 1 in 4/4");
     assertThat(told.place().bar()).isEqualTo(2);
@@ -222,9 +221,9 @@ class CopyLinesTest {
   @Test
   void openStrokesComeOpenAndThoseTakenByLimbFixed() {
     String source = "groove a\n snare : x . . .\ngroove b\n hihat : . x . .\n";
-    assertThat(last(source + " take snare from a\nstep s\n hihat : x . . .\n"))
+    assertThat(Compact.lastOfFine(source + " take snare from a\nstep s\n hihat : x . . .\n"))
         .isEqualTo("0 R hihat, 0 L snare");
-    assertThat(last(source + " take right from a\nstep s\n hihat : x . . .\n"))
+    assertThat(Compact.lastOfFine(source + " take right from a\nstep s\n hihat : x . . .\n"))
         .isEqualTo("0 R snare, 0 L hihat");
   }
 }

@@ -33,9 +33,7 @@ class DynamicLinesTest {
   }
 
   private static Diagnostic only(String lines) {
-    List<Diagnostic> all = Compact.compile(TWO + lines).diagnostics();
-    assertThat(all).as(lines).hasSize(1);
-    return all.get(0);
+    return Compact.only(TWO + lines);
   }
 
   @ParameterizedTest

@@ -8,23 +8,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
 
 /** Edits in detail: sections 6 and 7 of the notation; strokes and words are worked out by hand. */
 class EditLinesTest {
-  private static String last(String text) {
-    assertThat(Compact.problems(text)).as(text).isEmpty();
-    return Compact.last(text);
-  }
-
-  private static Diagnostic only(String text) {
-    List<Diagnostic> all =
-        Compact.compile(text).diagnostics().stream()
-            .filter(one -> one.severity().ordinal() < 2)
-            .toList();
-    assertThat(all).as(text).hasSize(1);
-    return all.get(0);
-  }
-
   @ParameterizedTest
   @CsvSource(
       value = {
@@ -59,14 +46,19 @@ class EditLinesTest {
       },
       delimiter = '|')
   void anEditMakes(String line, String strokes) {
-    assertThat(last("groove g\n kick : x . x .\nstep s\n " + line + "\n")).isEqualTo(strokes);
+    assertThat(Compact.lastOfFine("groove g\n kick : x . x .\nstep s\n " + line + "\n"))
+        .isEqualTo(strokes);
   }
 
   @Test
   void addReadsEveryInThePickupToo() {
-    assertThat(last("groove g\n pickup 2 beats\n kick : x . | x . . .\n add kick at every beat\n"))
+    assertThat(
+            Compact.lastOfFine(
+                "groove g\n pickup 2 beats\n kick : x . | x . . .\n add kick at every beat\n"))
         .isEqualTo("1/2 rf kick, 3/4 rf kick | 0 rf kick, 1/4 rf kick, 1/2 rf kick, 3/4 rf kick");
-    assertThat(last("groove g\n pickup 1 beat\n kick : x | x . . .\n add kick at every eighth\n"))
+    assertThat(
+            Compact.lastOfFine(
+                "groove g\n pickup 1 beat\n kick : x | x . . .\n add kick at every eighth\n"))
         .isEqualTo(
             "3/4 rf kick, 7/8 rf kick | 0 rf kick, 1/8 rf kick, 1/4 rf kick, 3/8 rf kick, 1/2 rf"
                 + " kick, 5/8 rf kick, 3/4 rf kick, 7/8 rf kick");
@@ -75,11 +67,13 @@ class EditLinesTest {
   @Test
   void addPassesOverBarsThatLackThePlaceUnlessTheyAreNamed() {
     String turns = "groove g\n time 4/4 3/4\n hands : r . . . | r . .\n";
-    assertThat(last(turns + " add kick at 4\n")).isEqualTo("0 R snare, 3/4 rf kick | 0 R snare");
+    assertThat(Compact.lastOfFine(turns + " add kick at 4\n"))
+        .isEqualTo("0 R snare, 3/4 rf kick | 0 R snare");
     assertThat(Compact.problems(turns + " add kick at 4 in bars 1 2\n"))
         .containsExactly("4 count-outside-bar");
     assertThat(Compact.problems(turns + " add kick at 5\n")).containsExactly("4 count-outside-bar");
-    assertThat(last(turns + " add kick at every a in bars 1 2\n")).contains("11/16 rf kick");
+    assertThat(Compact.lastOfFine(turns + " add kick at every a in bars 1 2\n"))
+        .contains("11/16 rf kick");
     assertThat(
             Compact.problems("groove g\n time 5/8\n kick : x . . . .\n add kick at every half\n"))
         .isEmpty();
@@ -91,31 +85,40 @@ class EditLinesTest {
                     + " bars 1 2\n"))
         .as("every passes over bars without one")
         .isEmpty();
-    assertThat(only("groove g\n time 3/8\n kick : x . .\n add kick at every half\n").message())
+    assertThat(
+            Compact.only(
+                    "groove g\n time 3/8\n kick : x . .\n add kick at every half\n",
+                    Severity.WARNING)
+                .message())
         .isEqualTo("no beat of these bars has such a place");
   }
 
   @Test
   void anAddedBarThatIsNotThereIsTold() {
-    Diagnostic told = only("groove g\n kick : x . . .\n add kick at 2 in bar 2\n");
+    Diagnostic told =
+        Compact.only("groove g\n kick : x . . .\n add kick at 2 in bar 2\n", Severity.WARNING);
     assertThat(told.message()).isEqualTo("“g” has only 1 bar");
     assertThat(told.help()).isEqualTo("name a bar from 1 to 1");
     assertThat(Compact.last("groove g\n kick : x . . .\n add kick at 2 in bar 2\n"))
         .isEqualTo("0 rf kick");
     assertThat(
-            only("groove g\n pickup 1 beat\n kick : x | x . . .\n add kick at 2 in bar 2\n").help())
+            Compact.only(
+                    "groove g\n pickup 1 beat\n kick : x | x . . .\n add kick at 2 in bar 2\n",
+                    Severity.WARNING)
+                .help())
         .isEqualTo("name a bar from 0 to 1");
   }
 
   @Test
   void twoReadingsOfAnAddedCountAreOffered() {
     Diagnostic told =
-        only(
+        Compact.only(
             "groove g\n"
                 + " hands : rlr . . .\n"
                 + " hihat : xxxx . . .\n"
                 + " kick : . . . x\n"
-                + " add kick at 1a\n");
+                + " add kick at 1a\n",
+            Severity.WARNING);
     assertThat(told.code().word()).isEqualTo("ambiguous-count");
     assertThat(told.message()).isEqualTo("1a can be read in two ways here, as 1a/3 and as 1a/4");
     assertThat(told.help()).isEqualTo("name the division: 1a/3 or 1a/4");
@@ -130,12 +133,12 @@ class EditLinesTest {
     assertThat(Compact.hints(open + " add snare accented at 2\n")).isEmpty();
     assertThat(Compact.hints(open + " accent snare at 2\n add snare accented at 2\n"))
         .containsExactly("4 already-there");
-    assertThat(last(open + " add snare with left ghosted at 2\n"))
+    assertThat(Compact.lastOfFine(open + " add snare with left ghosted at 2\n"))
         .startsWith("1/4 L snare(), 3/4 ");
-    assertThat(last("groove g\n hands : . l . .\n add snare with right at 2\n"))
+    assertThat(Compact.lastOfFine("groove g\n hands : . l . .\n add snare with right at 2\n"))
         .as("the other hand strikes too")
         .isEqualTo("1/4 R snare, 1/4 L snare");
-    assertThat(last("groove g\n hands : . l . .\n add snare at 2 4\n"))
+    assertThat(Compact.lastOfFine("groove g\n hands : . l . .\n add snare at 2 4\n"))
         .as("without a limb: where the surface is struck already")
         .startsWith("1/4 L snare, 3/4 ");
   }
@@ -143,55 +146,64 @@ class EditLinesTest {
   @Test
   void followsIsAddedWhereverTheLimbStrikes() {
     String hands = "groove g\n hands : rl . r .\n";
-    assertThat(last(hands + "step s\n kick follows left\n"))
+    assertThat(Compact.lastOfFine(hands + "step s\n kick follows left\n"))
         .isEqualTo("0 R snare, 1/8 L snare, 1/8 rf kick, 1/2 R snare");
-    assertThat(last(hands + "step s\n kick follows right at 3\n"))
+    assertThat(Compact.lastOfFine(hands + "step s\n kick follows right at 3\n"))
         .isEqualTo("0 R snare, 1/8 L snare, 1/2 R snare, 1/2 rf kick");
-    assertThat(only(hands + "step s\n kick follows left foot\n").code().word())
+    assertThat(
+            Compact.only(hands + "step s\n kick follows left foot\n", Severity.WARNING)
+                .code()
+                .word())
         .isEqualTo("nothing-there");
   }
 
   @Test
   void groupsMoveWholeAndTheirPartsAlone() {
     String group = "groove g\n snare : r{lr} . . .\n";
-    assertThat(last(group + " move snare from 1& to 3\n"))
+    assertThat(Compact.lastOfFine(group + " move snare from 1& to 3\n"))
         .as("the group as it is, in the beat's own slot")
         .isEqualTo("0 R snare, 1/2 L snare, 5/8 R snare");
-    assertThat(last(group + " move snare from 1&.2 to 3\n"))
+    assertThat(Compact.lastOfFine(group + " move snare from 1&.2 to 3\n"))
         .isEqualTo("0 R snare, 1/8 L snare, 1/2 R snare");
-    assertThat(last(group + " move snare from 1.2 to 3\n"))
+    assertThat(Compact.lastOfFine(group + " move snare from 1.2 to 3\n"))
         .isEqualTo("0 R snare, 1/2 L snare, 5/8 R snare");
-    assertThat(last(group + " move snare from 1.2.1 to 3\n"))
+    assertThat(Compact.lastOfFine(group + " move snare from 1.2.1 to 3\n"))
         .isEqualTo("0 R snare, 3/16 R snare, 1/2 L snare");
-    Diagnostic told = only(group + " move snare from 1 to 5\n");
+    Diagnostic told = Compact.only(group + " move snare from 1 to 5\n", Severity.WARNING);
     assertThat(told.message()).contains("no beat 5");
   }
 
   @Test
   void aMovedStrokeIsReadByItsOwnDivision() {
-    assertThat(last("groove g\n snare : rlr . . .\n move snare from 1a to 2a\n"))
+    assertThat(Compact.lastOfFine("groove g\n snare : rlr . . .\n move snare from 1a to 2a\n"))
         .as("nothing divides beat 2: the plain reading")
         .isEqualTo("0 R snare, 1/12 L snare, 7/16 R snare");
-    assertThat(last("groove g\n snare : rlr r.. . .\n move snare from 1a to 2a\n"))
+    assertThat(Compact.lastOfFine("groove g\n snare : rlr r.. . .\n move snare from 1a to 2a\n"))
         .isEqualTo("0 R snare, 1/12 L snare, 1/4 R snare, 5/12 R snare");
   }
 
   @Test
   void shiftGoesRoundTheBars() {
     String two = "groove g\n kick : x . . . | . . . x\n";
-    assertThat(last(two + " shift kick later by 1 bar\n")).isEqualTo("3/4 rf kick | 0 rf kick");
-    assertThat(last(two + " shift kick later by 1 beat\n")).isEqualTo("0 rf kick, 1/4 rf kick");
-    assertThat(last(two + " shift kick earlier by 1 beat\n"))
+    assertThat(Compact.lastOfFine(two + " shift kick later by 1 bar\n"))
+        .isEqualTo("3/4 rf kick | 0 rf kick");
+    assertThat(Compact.lastOfFine(two + " shift kick later by 1 beat\n"))
+        .isEqualTo("0 rf kick, 1/4 rf kick");
+    assertThat(Compact.lastOfFine(two + " shift kick earlier by 1 beat\n"))
         .isEqualTo("| 1/2 rf kick, 3/4 rf kick");
     assertThat(
-            last(
+            Compact.lastOfFine(
                 "groove g\n time 4/4 3/4\n kick : . . . x | . . x\n shift kick later by 2 beats\n"))
         .isEqualTo("1/4 rf kick | 1/4 rf kick");
     Diagnostic bars =
-        only("groove g\n time 4/4 3/4\n kick : x . . . | x . .\n shift kick later by 1 bar\n");
+        Compact.only(
+            "groove g\n time 4/4 3/4\n kick : x . . . | x . .\n shift kick later by 1 bar\n",
+            Severity.WARNING);
     assertThat(bars.code().word()).isEqualTo("bar-length");
     assertThat(bars.message()).isEqualTo("the bars of 4/4 3/4 are not equally long");
-    assertThat(last("groove g\n time 7/8 in 2+2+3\n kick : x . .\n shift kick later by 1 beat\n"))
+    assertThat(
+            Compact.lastOfFine(
+                "groove g\n time 7/8 in 2+2+3\n kick : x . .\n shift kick later by 1 beat\n"))
         .as("in unequal beats the denominator unit")
         .isEqualTo("1/8 rf kick");
     assertThat(Compact.problems(two + " shift kick later by 100000 beats\n")).isEmpty();
@@ -267,7 +279,7 @@ class EditLinesTest {
       },
       delimiter = '|')
   void barsOfAnotherLengthAreExplained(String part, String message, String help, String fixed) {
-    Diagnostic told = only("groove g\n " + part + "\n");
+    Diagnostic told = Compact.only("groove g\n " + part + "\n", Severity.WARNING);
     assertThat(told.code().word()).isEqualTo("bar-length");
     assertThat(told.message()).isEqualTo(message);
     assertThat(told.help()).isEqualTo(help);
@@ -288,60 +300,69 @@ class EditLinesTest {
 
   @Test
   void aPickupOfAnotherLengthIsExplained() {
-    assertThat(only("groove g\n pickup 2 beats\n kick : x | x . . .\n").message())
+    assertThat(
+            Compact.only("groove g\n pickup 2 beats\n kick : x | x . . .\n", Severity.WARNING)
+                .message())
         .isEqualTo("the pickup has 1 beat, but it has room for 2 beats");
   }
 
   @Test
   void whatIsNotThereIsNamedWithWhatIs() {
     String text = "groove g\n snare : (x) . X x\nstep s\n ";
-    assertThat(only(text + "accent snare at 2\n").message())
+    assertThat(Compact.only(text + "accent snare at 2\n", Severity.WARNING).message())
         .isEqualTo("there is no stroke of “snare” at 2");
-    assertThat(only(text + "accent snare at 2\n").help())
+    assertThat(Compact.only(text + "accent snare at 2\n", Severity.WARNING).help())
         .isEqualTo("in bar 1 it is played at 1 3 4");
-    assertThat(only(text + "plain snare at 4 where accented\n").message())
+    assertThat(Compact.only(text + "plain snare at 4 where accented\n", Severity.WARNING).message())
         .isEqualTo("there is no accent of “snare” here");
-    assertThat(only(text + "accent snare at 3 where ghosted\n").message())
+    assertThat(Compact.only(text + "accent snare at 3 where ghosted\n", Severity.WARNING).message())
         .isEqualTo("there is no ghost stroke of “snare” here");
-    assertThat(only(text + "accent snare at 1 where plain\n").message())
+    assertThat(Compact.only(text + "accent snare at 1 where plain\n", Severity.WARNING).message())
         .isEqualTo("there is no plain stroke of “snare” here");
-    assertThat(only(text + "accent kick, tom1\n").message())
+    assertThat(Compact.only(text + "accent kick, tom1\n", Severity.WARNING).message())
         .isEqualTo("there is no stroke of “kick, tom1” here");
-    assertThat(only(text + "accent kick\n").help()).isEqualTo("nothing above this line plays it");
+    assertThat(Compact.only(text + "accent kick\n", Severity.WARNING).help())
+        .isEqualTo("nothing above this line plays it");
     assertThat(
-            only("groove g\n snare : . . . . | x . . .\nstep s\n accent snare in bar 1\n").help())
+            Compact.only(
+                    "groove g\n snare : . . . . | x . . .\nstep s\n accent snare in bar 1\n",
+                    Severity.WARNING)
+                .help())
         .isEqualTo("it is played in bar 2");
   }
 
   @Test
   void whatNoBarHasIsToldAsSuch() {
     String text = "groove g\n snare : x . x x\nstep s\n ";
-    assertThat(only(text + "accent snare at 5\n").message())
+    assertThat(Compact.only(text + "accent snare at 5\n", Severity.WARNING).message())
         .isEqualTo("there is no beat 5 in 4/4: the beats are 1 to 4");
-    Diagnostic place = only(text + "accent snare at 1e/3\n");
+    Diagnostic place = Compact.only(text + "accent snare at 1e/3\n", Severity.WARNING);
     assertThat(place.message()).isEqualTo("beat 1 has no place 1e/3 here");
     assertThat(place.help()).isEqualTo("name a place that the bar has, such as 1&");
     Diagnostic pickup =
-        only(
+        Compact.only(
             "groove g\n"
                 + " pickup 1 beat\n"
                 + " snare : x | x . . .\n"
                 + "step s\n"
-                + " accent snare at 1 in bar 0\n");
+                + " accent snare at 1 in bar 0\n",
+            Severity.WARNING);
     assertThat(pickup.message()).isEqualTo("the pickup has no beat 1");
     assertThat(pickup.help()).isEqualTo("name a place that the bar has, such as 4&");
-    assertThat(only(text + "accent snare at 1e.2\n").message())
+    assertThat(Compact.only(text + "accent snare at 1e.2\n", Severity.WARNING).message())
         .isEqualTo("beat 1 has no place 1e.2 here");
   }
 
   @Test
   void metersThatDoNotAddUpAreExplained() {
-    Diagnostic sum = only("groove g\n time 7/8 in 2+2+2\n kick : x . .\n");
+    Diagnostic sum =
+        Compact.only("groove g\n time 7/8 in 2+2+2\n kick : x . .\n", Severity.WARNING);
     assertThat(sum.message()).isEqualTo("these beats add up to 6, but a bar of 7/8 has 7");
     assertThat(sum.help()).isEqualTo("make the numbers add up to 7");
-    Diagnostic five = only("groove g\n time 8/8 in 5+3\n kick : x .\n");
+    Diagnostic five = Compact.only("groove g\n time 8/8 in 5+3\n kick : x .\n", Severity.WARNING);
     assertThat(five.message()).isEqualTo("a beat of 5/8 of a whole note is no note value");
-    Diagnostic groups = only("groove g\n time 5/4 grouped 3+3\n kick : x . . . .\n");
+    Diagnostic groups =
+        Compact.only("groove g\n time 5/4 grouped 3+3\n kick : x . . . .\n", Severity.WARNING);
     assertThat(groups.message()).isEqualTo("these groups have 6 beats, but a bar of 5/4 has 5");
     assertThat(groups.help()).isEqualTo("make the numbers add up to 5");
     assertThat(Compact.problems("groove g\n time 6/8 in 6\n kick : x . . . . .\n")).isEmpty();

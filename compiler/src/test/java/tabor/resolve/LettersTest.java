@@ -2,7 +2,6 @@ package tabor.resolve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,12 +11,6 @@ import tabor.groove.Stroke;
 
 /** What the letters of each kind of part mean, and what is said of those that mean nothing. */
 class LettersTest {
-  private static Diagnostic only(String text) {
-    List<Diagnostic> all = Compact.compile(text).diagnostics();
-    assertThat(all).as(text).hasSize(1);
-    return all.get(0);
-  }
-
   @ParameterizedTest
   @CsvSource(
       value = {
@@ -64,7 +57,7 @@ class LettersTest {
       },
       delimiter = '|')
   void aLetterThatMeansNothingIsToldOnce(String part, String help) {
-    Diagnostic told = only("groove g\n " + part + "\n");
+    Diagnostic told = Compact.only("groove g\n " + part + "\n");
     assertThat(told.code().word()).isEqualTo("unknown-letter");
     assertThat(told.help()).isEqualTo(help);
     assertThat(told.place().words()).contains("g").contains("1");
@@ -84,7 +77,7 @@ class LettersTest {
 
   @Test
   void theHandsOfAKitAreNamedByLetter() {
-    assertThat(only("groove g\n right : q . . .\n").help())
+    assertThat(Compact.only("groove g\n right : q . . .\n").help())
         .startsWith("the kit “five-piece” knows b (ride bell), c (crash), ")
         .contains(" s (snare),", " f (floor tom),")
         .doesNotContain("kick")
@@ -93,7 +86,7 @@ class LettersTest {
 
   @Test
   void handsPlayNoPedals() {
-    Diagnostic told = only("groove g\n right : . k . .\n");
+    Diagnostic told = Compact.only("groove g\n right : . k . .\n");
     assertThat(told.code().word()).isEqualTo("wrong-limb");
     assertThat(told.place().bar()).isEqualTo(1);
     assertThat(told.place().count()).isEqualTo("2");
@@ -110,7 +103,7 @@ class LettersTest {
   })
   void signsThatASurfaceCannotTakeAreToldOnce(String all) {
     String[] parts = all.split("; ", -1);
-    Diagnostic told = only("groove g\n " + parts[0] + " | %\n");
+    Diagnostic told = Compact.only("groove g\n " + parts[0] + " | %\n");
     assertThat(told.code().word()).isEqualTo(parts[1]);
     assertThat(told.place().count()).isEqualTo(parts[2]);
     assertThat(told.place().bar()).isEqualTo(1);

@@ -10,12 +10,6 @@ import tabor.diagnostic.Diagnostic;
 
 /** Parts that go round or spread over several beats: sections 3, 4 and 7 of the notation. */
 class PartLinesTest {
-  private static Diagnostic only(String text) {
-    List<Diagnostic> all = Compact.compile(text).diagnostics();
-    assertThat(all).as(text).hasSize(1);
-    return all.get(0);
-  }
-
   @ParameterizedTest
   @CsvSource(
       value = {
@@ -69,11 +63,11 @@ class PartLinesTest {
 
   @Test
   void whatGoesRoundCannotBeginWithWhatIsNotThere() {
-    Diagnostic repeat = only("groove g\n bars 2\n ostinato kick : % | x . . .\n");
+    Diagnostic repeat = Compact.only("groove g\n bars 2\n ostinato kick : % | x . . .\n");
     assertThat(repeat.code().word()).isEqualTo("nothing-there");
     assertThat(repeat.message()).isEqualTo("there is no bar before this one to repeat");
     assertThat(repeat.place().bar()).isEqualTo(1);
-    Diagnostic meter = only("groove g\n time 4/4 3/4\n kick : x . . . | %\n");
+    Diagnostic meter = Compact.only("groove g\n time 4/4 3/4\n kick : x . . . | %\n");
     assertThat(meter.message()).isEqualTo("there is no bar of 3/4 before this one to repeat");
     assertThat(Compact.hints("groove g\n bars 3\n ostinato snare : x - . .\n"))
         .as("said once")
@@ -83,7 +77,7 @@ class PartLinesTest {
   @Test
   void capitalsInParenthesesAreTold() {
     for (String word : List.of("(R)", "(lR)", "{(R)l}", "(l{R})")) {
-      Diagnostic told = only("groove g\n hands : " + word + " . . .\n");
+      Diagnostic told = Compact.only("groove g\n hands : " + word + " . . .\n");
       assertThat(told.code().word()).isEqualTo("accent-in-ghost");
       assertThat(told.spot().text()).isEqualTo("R");
       assertThat(told.fixes().get(0).edits().get(0).text()).isEqualTo("r");
@@ -114,7 +108,7 @@ class PartLinesTest {
     assertThat(Compact.problems("groove g\n hihat : xxx xxx xx xxx\n"))
         .as("the others are not even")
         .isEmpty();
-    Diagnostic told = only("groove g\n hihat : xx xxx xx xx\n");
+    Diagnostic told = Compact.only("groove g\n hihat : xx xxx xx xx\n");
     assertThat(told.help()).isEqualTo("write xxx:1 to say that 3 in the beat are meant");
     assertThat(told.fixes().get(0).edits().get(0).text()).isEqualTo(":1");
   }
