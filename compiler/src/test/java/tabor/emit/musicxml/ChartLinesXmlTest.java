@@ -46,7 +46,9 @@ class ChartLinesXmlTest {
                 Options.NONE)
             .lesson();
     assertThat(lesson.charts()).as(lines).hasSize(1);
-    return MusicXml.bytes(lesson, Chart.class::isInstance);
+    byte[] bytes = MusicXml.bytes(lesson, Chart.class::isInstance);
+    PublishedSchema.check(bytes);
+    return bytes;
   }
 
   private static String text(String lines) {
