@@ -43,6 +43,11 @@ class HandReasonsTest {
         "snare : xxxx . . .; IN_TURN sR sL sR sL",
         "snare : xxxx . xxxx .; IN_TURN sR sL sR sL sR sL sR sL",
         "snare : xx xx . ./ tom1 : . . xx xx; IN_TURN sR sL sR sL tR tL tR tL",
+        "snare : xxxx . x . | xxxx . . .; IN_TURN sR sL sR sL, LEADS sR, IN_TURN sR sL sR sL",
+        // The hand that keeps the time is written elsewhere for once.
+        "hihat : x x x x/ right : . t . .; KEEPS_TIME hR hR hR, WRITTEN tR, OTHER_BUSY hL",
+        // A stroke on its own where the other hand lies already.
+        "right : d . . ./ left : s . . ./ snare : . . x .; WRITTEN rR, WRITTEN sL, STAYS sL",
         // A stroke on its own is the right's.
         "snare : x . . .; LEADS sR",
         // What is written is written.

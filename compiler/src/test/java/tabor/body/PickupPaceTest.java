@@ -69,5 +69,11 @@ class PickupPaceTest {
     Fastest.Bound before = extreme("hands : l'r.. . . .");
     assertThat(before.limb()).isEqualTo(Limb.LEFT_HAND);
     assertThat(before.perMinute()).isEqualTo(sixteenthAtOne.over(Time.of(1, 22).plus(graceNote)));
+    // The right makes the small note on 1 and strikes on 1e and 1&: an eighth for three.
+    Fastest.Bound three = extreme("hands : 'lrr. . . .");
+    assertThat(three.limb()).isEqualTo(Limb.RIGHT_HAND);
+    assertThat(three.reason()).isEqualTo(Fastest.Reason.STROKES);
+    assertThat(three.perMinute())
+        .isEqualTo(sixteenthAtOne.times(2).over(Time.of(1, 5).minus(graceNote)));
   }
 }
