@@ -85,7 +85,12 @@ class RandomFilesTest {
   @Test
   void whatAnotherCompilerWorkedOutIsNotWorkedOutAgain() {
     String text =
-        "kit ours like junior\n  no tom1\n\ngroove a\n  hands : rlrl\n\nstep b\n  accent left\n";
+        "kit ours like junior\n"
+            + "  without tom1\n\n"
+            + "groove a\n"
+            + "  hands : rlrl\n\n"
+            + "step b\n"
+            + "  accent left\n";
     Compiler one = new Compiler(Loader.NONE);
     List<Section> before = one.compile(PATH, text, Options.NONE).lesson().sections();
     Compiler other = new Compiler(Loader.NONE, one::known);
