@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Drawing;
-import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.MeasuredScore;
 import tabor.emit.engrave.TextMetrics;
 import tabor.emit.html.Pictures;
 import tabor.groove.Changes;
@@ -68,9 +68,10 @@ final class PageDrawings implements Pictures {
   }
 
   private Score drawn(Groove groove) {
-    Engraving wide = engrave(groove, WIDE);
+    MeasuredScore measured = measured(groove);
+    Engraving wide = measured.engrave();
     boolean fits = wide.systems().size() == 1 && wide.whole().width() <= NARROW * 1.1;
-    Picture narrow = fits ? null : picture(groove, engrave(groove, NARROW));
+    Picture narrow = fits ? null : picture(groove, measured.in(NARROW).engrave());
     return new Score(picture(groove, wide), narrow);
   }
 
@@ -85,12 +86,12 @@ final class PageDrawings implements Pictures {
         .orElse(null);
   }
 
-  private Engraving engrave(Groove groove, double width) {
+  private MeasuredScore measured(Groove groove) {
     Groove.Setting own = groove.setting();
-    Look look = new Look(width, true, true, true, false, false).withTempo(own, head);
+    Look look = new Look(WIDE, true, true, true, false, false).withTempo(own, head);
     Look blank = printing.look(look, groove);
     Look wanted = clean ? blank.clean() : blank;
-    return Engraver.engrave(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
+    return MeasuredScore.of(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
   }
 
   private static Picture picture(Groove groove, Engraving engraving) {

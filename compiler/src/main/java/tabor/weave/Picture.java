@@ -6,6 +6,7 @@ import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Look;
+import tabor.emit.engrave.MeasuredScore;
 import tabor.emit.font.OpenFont;
 import tabor.emit.pdf.PdfPicture;
 import tabor.emit.png.PngWriter;
@@ -59,12 +60,12 @@ public record Picture(String name, String title, String alt, Drawing drawing, do
    * @param written the words it was made of, which it is called by
    */
   static Picture inline(Groove groove, String written) throws Trouble {
-    Score score = score(groove);
+    Look look = new Look(INLINE_WIDTHS.get(0), false, true, true, false, false);
+    MeasuredScore measured = MeasuredScore.of(score(groove), look, OpenFont.get());
     for (double width : INLINE_WIDTHS) {
-      Look look = new Look(width, false, true, true, false, false);
-      if (Engraver.isNarrow(score, look, OpenFont.get())) {
-        Engraving engraving = Engraver.engrave(score, look, OpenFont.get());
-        Drawing drawing = engraving.whole();
+      MeasuredScore staff = measured.in(width);
+      if (staff.isNarrow()) {
+        Drawing drawing = staff.engrave().whole();
         // The meter is made up and the tempo is nobody's: only the bars are said.
         String bars = drawing.words().substring(drawing.words().indexOf(". ") + 1);
         return new Picture(groove.name(), written, Alternative.of(written, bars), drawing, INLINE);

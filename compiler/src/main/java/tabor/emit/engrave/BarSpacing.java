@@ -2,12 +2,9 @@ package tabor.emit.engrave;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import tabor.notation.Voice;
 import tabor.rhythm.Meter;
-import tabor.rhythm.Time;
 
 /**
  * Spaces the columns of one bar, whatever stands before and after it: equal bars get equal widths.
@@ -19,11 +16,6 @@ import tabor.rhythm.Time;
  * distances are in proportion to time.
  */
 final class BarSpacing {
-  /** Room of a quarter note at natural spacing. */
-  private static final double QUARTER = 5.3;
-
-  private static final double POWER = 0.54;
-
   /** Room of a bar that is silent or repeats the one before. */
   private static final double EMPTY = 7.5;
 
@@ -37,28 +29,23 @@ final class BarSpacing {
   /** What a reader wants between two neighbouring columns, so that a line is not crowded. */
   private static final double COMFORT = 1.9;
 
+  private final BarColumns columns;
   private final BarPlan plan;
   private final List<Slice> slices;
   private final double gap;
   private final double textGap;
   private final double lead;
-  private final double late;
 
   /** A distance that two columns need. */
   private record Need(int from, int to, double room) {}
 
   private final List<Need> needs = new ArrayList<>();
 
-  /** Where each beat's distances begin and end, and whether they are in proportion to time. */
-  private record Beat(int from, int to, boolean crossing) {}
+  /** Widest distance of each length, while one beat is looked at. */
+  private final double[] widest;
 
-  private final List<Beat> beats = new ArrayList<>();
-
-  /** For each column the first one that lasts as long. */
-  private final int[] alike;
-
-  /** True for each column that has small notes before it. */
-  private final boolean[] smallNotes;
+  /** The same of distances that no small notes stand in. */
+  private final double[] widestPlain;
 
   /**
    * A bar to space.
@@ -66,37 +53,36 @@ final class BarSpacing {
    * @param tight true for as close as can still be read
    */
   BarSpacing(BarPlan plan, Meter meter, boolean tight) {
-    this.plan = plan;
-    this.slices = plan.slices();
-    this.alike = new int[slices.size()];
-    this.smallNotes = new boolean[slices.size()];
-    Map<Time, Integer> lengths = new HashMap<>();
-    for (int i = 0; i < slices.size(); i++) {
-      Integer same = lengths.putIfAbsent(slices.get(i).length(), i);
-      alike[i] = same == null ? i : same;
-      smallNotes[i] = slices.get(i).chords().anyMatch(chord -> !chord.graces().isEmpty());
-    }
+    this(new BarColumns(plan, meter), tight);
+  }
+
+  /** The same for columns that were measured. */
+  BarSpacing(BarColumns columns, boolean tight) {
+    this.columns = columns;
+    this.plan = columns.plan;
+    this.slices = columns.slices;
+    this.widest = new double[slices.size()];
+    this.widestPlain = new double[slices.size()];
     this.gap = tight ? 0.14 : 0.32;
     this.textGap = tight ? 0.2 : 0.45;
     if (slices.isEmpty()) {
       lead = 0;
-      late = 0;
       return;
     }
     Slice first = slices.get(0);
     double text = widest(first) / 2 - Rule.HEAD / 2;
     lead = plan.room() + AFTER_BARLINE + Math.max(-first.left(), text - 0.4);
-    late = Durations.of(first.at().minus(plan.bar().start()));
     findNeeds();
-    findBeats(meter);
   }
 
   private static double widest(Slice slice) {
+    return Math.max(widest(slice.countWidths()), widest(slice.stickingWidths()));
+  }
+
+  private static double widest(List<Double> widths) {
     double widest = 0;
-    for (List<Double> widths : List.of(slice.countWidths(), slice.stickingWidths())) {
-      for (double width : widths) {
-        widest = Math.max(widest, width);
-      }
+    for (double width : widths) {
+      widest = Math.max(widest, width);
     }
     return widest;
   }
@@ -106,7 +92,7 @@ final class BarSpacing {
   private void findNeeds() {
     for (int i = 0; i + 1 < slices.size(); i++) {
       for (int j = i + 1; j < Math.min(slices.size(), i + 6); j++) {
-        double room = needed(slices.get(i), slices.get(j));
+        double room = columns.needed(i, j, gap);
         if (j == i + 1) {
           room = Math.max(room, CROSSING);
         }
@@ -158,92 +144,6 @@ final class BarSpacing {
     return counts ? slices.get(slice).countWidths() : slices.get(slice).stickingWidths();
   }
 
-  /** Room between two columns so that none of their signs touch; 0 if none are at one height. */
-  private double needed(Slice left, Slice right) {
-    double room = 0;
-    for (Box a : boxes(left)) {
-      for (Box b : boxes(right)) {
-        if (a.bottom() > b.top() && b.bottom() > a.top()) {
-          room = Math.max(room, a.right() + gap - b.left());
-        }
-      }
-    }
-    return room;
-  }
-
-  private static List<Box> boxes(Slice slice) {
-    List<Box> boxes = new ArrayList<>();
-    slice
-        .chords()
-        .forEach(
-            chord -> {
-              double high = Double.POSITIVE_INFINITY;
-              double low = Double.NEGATIVE_INFINITY;
-              for (ChordShape.Head head : chord.heads()) {
-                high = Math.min(high, head.y() - 0.8);
-                low = Math.max(low, head.y() + 0.8);
-              }
-              boxes.add(
-                  chord.up()
-                      ? new Box(chord.left(), -1000, chord.right(), low)
-                      : new Box(chord.left(), high, chord.right(), 1000));
-            });
-    for (RestShape rest : slice.rests()) {
-      boxes.add(rest.box());
-    }
-    return boxes;
-  }
-
-  // ---- beats ----
-
-  private void findBeats(Meter meter) {
-    for (int beat = 0; beat < meter.beatCount(); beat++) {
-      Time start = meter.beatStart(beat);
-      Time end = meter.beatStart(beat + 1);
-      int from = firstFrom(start);
-      int to = firstFrom(end);
-      // The distance to the next beat belongs to this one, the one to the barline to none.
-      int last = to < slices.size() ? to : slices.size() - 1;
-      if (to < slices.size() && !slices.get(to).at().equals(end)) {
-        last = to - 1;
-      }
-      if (last > from) {
-        beats.add(new Beat(from, last, crosses(from, to)));
-      }
-    }
-  }
-
-  private int firstFrom(Time at) {
-    int i = 0;
-    while (i < slices.size() && slices.get(i).at().before(at)) {
-      i++;
-    }
-    return i;
-  }
-
-  /** True if each voice, or each row of counts, has a column that the other lacks. */
-  private boolean crosses(int from, int to) {
-    boolean onlyHands = false;
-    boolean onlyFeet = false;
-    boolean[] rowAlone = new boolean[8];
-    int rows = 0;
-    for (Slice slice : slices.subList(from, to)) {
-      onlyHands |= slice.hands() != null && slice.feet() == null;
-      onlyFeet |= slice.feet() != null && slice.hands() == null;
-      int said = -1;
-      for (int row = 0; row < Math.min(8, slice.counts().size()); row++) {
-        if (!slice.counts().get(row).isEmpty()) {
-          said = said < 0 ? row : 8;
-        }
-      }
-      if (said >= 0 && said < 8 && !rowAlone[said]) {
-        rowAlone[said] = true;
-        rows++;
-      }
-    }
-    return (onlyHands && onlyFeet) || rows > 1;
-  }
-
   // ---- spacing ----
 
   /** Columns from the barline on, and the width of the bar as the last number. */
@@ -255,7 +155,7 @@ final class BarSpacing {
       return places;
     }
     double[] gaps = gaps(force);
-    double x = lead + (late > 0 ? force * natural(late) : 0);
+    double x = lead + force * columns.late;
     for (int i = 0; i < count; i++) {
       places[i] = x;
       x += i + 1 < count ? gaps[i] : 0;
@@ -265,7 +165,7 @@ final class BarSpacing {
     double after =
         Math.max(
             Math.max(last.right() + BEFORE_BARLINE + gap, text),
-            force * natural(Durations.of(last.length())));
+            force * columns.naturals[count - 1]);
     places[count] = x + after;
     return places;
   }
@@ -273,9 +173,9 @@ final class BarSpacing {
   private double[] gaps(double force) {
     double[] gaps = new double[slices.size() - 1];
     for (int i = 0; i < gaps.length; i++) {
-      gaps[i] = force * natural(length(i));
+      gaps[i] = force * columns.naturals[i];
     }
-    for (Beat beat : beats) {
+    for (BarColumns.BeatColumns beat : columns.beats) {
       if (beat.crossing()) {
         double wish = 0;
         double time = 0;
@@ -301,12 +201,14 @@ final class BarSpacing {
         }
       }
     }
-    beats.forEach(beat -> even(beat, gaps));
+    for (BarColumns.BeatColumns beat : columns.beats) {
+      even(beat, gaps);
+    }
     return gaps;
   }
 
   /** Only ever widens, so that what the signs need stays met. */
-  private void even(Beat beat, double[] gaps) {
+  private void even(BarColumns.BeatColumns beat, double[] gaps) {
     if (beat.crossing()) {
       double rate = 0;
       for (int i = beat.from(); i < beat.to(); i++) {
@@ -318,8 +220,12 @@ final class BarSpacing {
       return;
     }
     // Before small notes a column may be wider than its like, and is as wide as the widest.
-    double[] widest = new double[alike.length];
-    double[] widestPlain = new double[alike.length];
+    int[] alike = columns.alike;
+    boolean[] smallNotes = columns.smallNotes;
+    for (int i = beat.from(); i < beat.to(); i++) {
+      widest[alike[i]] = 0;
+      widestPlain[alike[i]] = 0;
+    }
     for (int i = beat.from(); i < beat.to(); i++) {
       widest[alike[i]] = Math.max(widest[alike[i]], gaps[i]);
       if (!smallNotes[i + 1]) {
@@ -332,7 +238,7 @@ final class BarSpacing {
   }
 
   private double length(int i) {
-    return Durations.of(slices.get(i).length());
+    return columns.lengths[i];
   }
 
   /** The width at which the bar is not yet crowded. */
@@ -348,9 +254,5 @@ final class BarSpacing {
   /** The bar's width at a force. */
   double width(double force) {
     return place(force)[slices.size()];
-  }
-
-  private static double natural(double wholes) {
-    return QUARTER * StrictMath.pow(4 * wholes, POWER);
   }
 }

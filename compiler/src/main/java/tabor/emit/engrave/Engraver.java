@@ -30,11 +30,18 @@ public final class Engraver {
    * @return one for each score
    */
   public static List<Engraving> engrave(List<Score> scores, List<Look> looks, TextMetrics font) {
-    List<SectionPlan> plans = new ArrayList<>();
-    Map<Object, List<SectionPlan>> families = new LinkedHashMap<>();
+    List<MeasuredScore> measured = new ArrayList<>();
     for (int i = 0; i < scores.size(); i++) {
-      SectionPlan plan = SectionPlan.of(scores.get(i), looks.get(i), font);
-      plans.add(plan);
+      measured.add(MeasuredScore.of(scores.get(i), looks.get(i), font));
+    }
+    return engrave(measured);
+  }
+
+  /** The same for scores that have been measured. */
+  public static List<Engraving> engrave(List<MeasuredScore> scores) {
+    List<SectionPlan> plans = scores.stream().map(MeasuredScore::plan).toList();
+    Map<Object, List<SectionPlan>> families = new LinkedHashMap<>();
+    for (SectionPlan plan : plans) {
       families.computeIfAbsent(plan.family(), none -> new ArrayList<>()).add(plan);
     }
     IdentityHashMap<SectionPlan, List<Integer>> breaks = new IdentityHashMap<>();
@@ -54,14 +61,5 @@ public final class Engraver {
       engravings.add(plan.engrave(java.util.Objects.requireNonNull(breaks.get(plan))));
     }
     return engravings;
-  }
-
-  /**
-   * True if a section stands in one system of this width without being crowded.
-   *
-   * @param look its width is the room
-   */
-  public static boolean isNarrow(Score score, Look look, TextMetrics font) {
-    return SectionPlan.of(score, look, font).isNarrow();
   }
 }

@@ -51,6 +51,11 @@ final class LineBreaks {
       return wants.length;
     }
 
+    /** The same bars in lines of other widths. */
+    Measured inRoom(double firstLine, double laterLines) {
+      return new Measured(numbers, wants, comfort, least, firstLine, laterLines);
+    }
+
     double room(int start) {
       return start == 0 ? first : later;
     }

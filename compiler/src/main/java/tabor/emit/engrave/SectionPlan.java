@@ -16,10 +16,18 @@ import tabor.words.Words;
  * @param look how it is drawn
  * @param font measures its texts
  * @param bars measured
+ * @param spacings how far apart what stands in each bar is
+ * @param tight the same as close as can still be read
  * @param measured what line breaking asks
  */
 record SectionPlan(
-    Score score, Look look, TextMetrics font, List<BarPlan> bars, LineBreaks.Measured measured) {
+    Score score,
+    Look look,
+    TextMetrics font,
+    List<BarPlan> bars,
+    List<BarSpacing> spacings,
+    List<BarSpacing> tight,
+    LineBreaks.Measured measured) {
   /** The density of an ordinary page, as a part of natural spacing. */
   private static final double ORDINARY = 0.75;
 
@@ -59,28 +67,38 @@ record SectionPlan(
     double[] wants = new double[bars.size()];
     double[] comfort = new double[bars.size()];
     double[] least = new double[bars.size()];
+    List<BarSpacing> spacings = new ArrayList<>();
+    List<BarSpacing> tight = new ArrayList<>();
     for (int i = 0; i < bars.size(); i++) {
-      Meter meter = groove.meter(bars.get(i).bar().number());
-      BarSpacing bar = new BarSpacing(bars.get(i), meter, false);
+      BarColumns columns = new BarColumns(bars.get(i), groove.meter(bars.get(i).bar().number()));
+      BarSpacing bar = new BarSpacing(columns, false);
+      spacings.add(bar);
+      tight.add(new BarSpacing(columns, true));
       wants[i] = bar.width(ORDINARY);
       comfort[i] = bar.comfort();
-      least[i] = new BarSpacing(bars.get(i), meter, true).width(0);
+      least[i] = tight.get(i).width(0);
     }
+    List<Integer> numbers = bars.stream().map(bar -> bar.bar().number()).toList();
+    LineBreaks.Measured measured = new LineBreaks.Measured(numbers, wants, comfort, least, 0, 0);
+    return new SectionPlan(score, look, font, bars, spacings, tight, measured).in(look);
+  }
+
+  /** The same in lines of another width, or broken by other wishes; all else of a look stays. */
+  SectionPlan in(Look other) {
     double courtesy =
         bars.stream().mapToDouble(bar -> StaffPainter.courtesy(bar.meters())).max().orElse(0);
     double tail = Math.max(StaffPainter.tail(look.ending()), courtesy);
+    double width = other.width();
     return new SectionPlan(
         score,
-        look,
+        look.withWidth(width).withLines(other.lines()),
         font,
         bars,
-        new LineBreaks.Measured(
-            bars.stream().map(bar -> bar.bar().number()).toList(),
-            wants,
-            comfort,
-            least,
-            look.width() - StaffPainter.prefix(head(groove)) - tail,
-            look.width() - StaffPainter.prefix(List.of()) - tail));
+        spacings,
+        tight,
+        measured.inRoom(
+            width - StaffPainter.prefix(head(score.groove())) - tail,
+            width - StaffPainter.prefix(List.of()) - tail));
   }
 
   private static List<Meter> head(Groove groove) {
@@ -127,13 +145,13 @@ record SectionPlan(
     List<Meter> next = last ? List.of() : bars.get(to).meters();
     double tail = last ? StaffPainter.tail(look.ending()) : StaffPainter.courtesy(next);
     double room = look.width() - prefix - tail;
-    Spacing spacing = new Spacing(plans, groove.meters(), false);
+    Spacing spacing = new Spacing(spacings.subList(from, to));
     double most = first && last ? MOST_STRETCH_ALONE : MOST_STRETCH;
     double force = spacing.forceFor(room, most);
     double scale = 1;
     if (force == 0) {
       // Narrower before smaller: first let the signs come closer, then shrink the system.
-      spacing = new Spacing(plans, groove.meters(), true);
+      spacing = new Spacing(tight.subList(from, to));
       force = spacing.forceFor(room, most);
       double width = prefix + spacing.width(force) + tail;
       scale = Math.min(1, look.width() / width);

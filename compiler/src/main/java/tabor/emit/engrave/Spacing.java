@@ -1,23 +1,14 @@
 package tabor.emit.engrave;
 
 import java.util.List;
-import tabor.rhythm.Meters;
 
 /** Spaces a run of bars so that it fills a width. */
 final class Spacing {
   private final List<BarSpacing> bars;
 
-  /**
-   * A run of bars.
-   *
-   * @param meters of the bars of the section
-   * @param tight true for as close as can still be read
-   */
-  Spacing(List<BarPlan> bars, Meters meters, boolean tight) {
-    this.bars =
-        bars.stream()
-            .map(bar -> new BarSpacing(bar, meters.of(bar.bar().number()), tight))
-            .toList();
+  /** A run of bars, all of them as close as can still be read or none. */
+  Spacing(List<BarSpacing> bars) {
+    this.bars = bars;
   }
 
   /**

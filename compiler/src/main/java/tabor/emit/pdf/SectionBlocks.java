@@ -11,6 +11,7 @@ import tabor.emit.engrave.Face;
 import tabor.emit.engrave.LineWishes;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.MeasuredScore;
 import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.BlankParts;
@@ -19,7 +20,6 @@ import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.PageNotes;
-import tabor.notation.Score;
 import tabor.notation.Speller;
 import tabor.words.Words;
 
@@ -48,7 +48,8 @@ final class SectionBlocks {
   private final Map<List<Integer>, Boolean> narrow = new HashMap<>();
 
   /** A section with what is drawn of it. */
-  private record Piece(Groove groove, int number, Changes changes, Score score, Look look) {}
+  private record Piece(
+      Groove groove, int number, Changes changes, LineWishes lines, MeasuredScore measured) {}
 
   /**
    * The sections of a handout.
@@ -85,18 +86,16 @@ final class SectionBlocks {
     }
     int most = look.columns() == 0 ? COLUMNS : look.columns();
     List<CellRows.Row> rows = CellRows.of(pieces.size(), most, new Cells());
-    List<Score> scores = new ArrayList<>();
-    List<Look> looks = new ArrayList<>();
+    List<MeasuredScore> scores = new ArrayList<>();
     for (CellRows.Row row : rows) {
       for (Piece piece : pieces.subList(row.from(), row.to())) {
-        scores.add(piece.score());
-        Look own = piece.look().withWidth(columnWidth(row.columns()) / space);
+        MeasuredScore own = piece.measured().in(columnWidth(row.columns()) / space);
         // A cell is one line, whatever would look best.
         boolean cell = row.columns() > 1;
-        looks.add(cell ? own.withLines(new LineWishes(piece.groove().bars(), Set.of())) : own);
+        scores.add(cell ? own.withLines(new LineWishes(piece.groove().bars(), Set.of())) : own);
       }
     }
-    List<Engraving> engravings = Engraver.engrave(scores, looks, font);
+    List<Engraving> engravings = Engraver.engrave(scores);
     List<Row> found = new ArrayList<>();
     for (CellRows.Row row : rows) {
       boolean newPage = look.sections().startsPage(pieces.get(row.from()).groove());
@@ -128,12 +127,13 @@ final class SectionBlocks {
     if (page.blankBars() > 0) {
       full = full.withBlankBars();
     }
+    Look own = look.clean() ? full.clean() : full;
     return new Piece(
         groove,
         number,
         changes,
-        Speller.spell(groove, changes.strokes()),
-        look.clean() ? full.clean() : full);
+        own.lines(),
+        MeasuredScore.of(Speller.spell(groove, changes.strokes()), own, font));
   }
 
   private double gutter() {
@@ -152,7 +152,7 @@ final class SectionBlocks {
         return false;
       }
       Groove groove = pieces.get(section).groove();
-      LineWishes wishes = pieces.get(section).look().lines();
+      LineWishes wishes = pieces.get(section).lines();
       boolean oneLine =
           wishes.starts().isEmpty()
               && (wishes.barsALine() == 0 || wishes.barsALine() >= groove.bars());
@@ -163,10 +163,8 @@ final class SectionBlocks {
       return narrow.computeIfAbsent(
           List.of(section, columns),
           key -> {
-            Piece piece = pieces.get(section);
             double room = columnWidth(columns) / space;
-            return room >= Look.LEAST
-                && Engraver.isNarrow(piece.score(), piece.look().withWidth(room), font);
+            return room >= Look.LEAST && pieces.get(section).measured().in(room).isNarrow();
           });
     }
 
