@@ -147,6 +147,16 @@ class BuildCommandTest {
   }
 
   @Test
+  void nothingIsMadeToBeShownOnceTheServerGoesDown() {
+    Session session = new Session(Log.NONE, "test", () -> {});
+    ShownFiles shown = new ShownFiles(session);
+    shown.close();
+    assertThatThrownBy(() -> shown.show("late.txt", new byte[] {1}, false))
+        .hasMessageContaining("going down");
+    session.close();
+  }
+
+  @Test
   void whatWasMadeToBeShownGoesWithTheServer() throws Exception {
     Path picture;
     try (Editor editor = Editor.start()) {
