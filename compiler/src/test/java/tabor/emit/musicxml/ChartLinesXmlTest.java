@@ -117,6 +117,9 @@ class ChartLinesXmlTest {
     String text = text(lines);
     assertThat(all("(<measure )", text)).hasSize(bars);
     assertThat(String.join(", ", all("times=\"(\\d+)\"", text))).isEqualTo(times);
+    assertThat(all("(<repeat direction=\"forward\")", text))
+        .as("each has its beginning")
+        .hasSize(all("(<repeat direction=\"backward\")", text).size());
   }
 
   @ParameterizedTest
