@@ -63,4 +63,37 @@ class TakePlacesTest {
     assertThat(Compact.problems(text)).containsExactly("7 ambiguous-count");
     assertThat(Compact.last(text)).isEqualTo("0 R snare | 0 R snare");
   }
+
+  /** A pickup has the last beats of its bar, as many as it says. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "3 beats; x x x; 2; 1/4 rf kick |",
+        "3 beats; x x x; 3; 1/2 rf kick |",
+        "2 beats; x x; 3; 1/2 rf kick |",
+        "1 beat; x; 4; 3/4 rf kick |",
+        "3 beats; x x x; 1; count-outside-bar",
+        "2 beats; x x; 2; count-outside-bar",
+        "1 beat; x; 3; count-outside-bar",
+      })
+  void fromAPickup(String length, String kick, String count, String expected) {
+    String text =
+        "groove a\n pickup "
+            + length
+            + "\n kick : "
+            + kick
+            + " | . . . .\ngroove b\n pickup "
+            + length
+            + "\n tom1 : "
+            + kick.replace('x', '.')
+            + " | . . . .\nstep s\n take kick from a at "
+            + count
+            + " in bar 0\n";
+    if (expected.startsWith("count")) {
+      assertThat(Compact.problems(text)).containsExactly("8 " + expected);
+    } else {
+      assertThat(Compact.lastOfFine(text)).isEqualTo(expected.replaceFirst(" \\|$", ""));
+    }
+  }
 }
