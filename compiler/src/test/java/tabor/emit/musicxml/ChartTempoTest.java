@@ -55,7 +55,7 @@ class ChartTempoTest {
         kick : x . ... | . . x..
       groove long
         time 6/8
-        kick : x -
+        kick : xxx:2
       groove fine
         time 6/8
         snare : ONE:2 | TWO:2
@@ -80,7 +80,9 @@ class ChartTempoTest {
         "tempo 92 to 60 over 3 bars; play six 3 times",
         "tempo 92 to 60 over 3 bars; play seven 3 times; play beat 2 times",
         "tempo 92 to 60 over 3 bars; play thirds 3 times",
-        "tempo 92 to 60 over 3 bars; play long 3 times; play six",
+        // Nothing starts on the second beat, where the tempo changes.
+        "tempo 240 to 40 over 2 bars; play long 4 times",
+        "tempo 40 to 240 over 2 bars; play long 4 times",
         // Too fine for one number of divisions.
         "tempo 92 to 60 over 3 bars; play fine 3 times",
         "tempo 92 to 60 over 3 bars; trade beat 1 bar 3 times; play beat 2 times",
