@@ -114,8 +114,12 @@ class NotesXmlTest {
         Performer.once(groove, groove.setting().tempo(), groove.setting().feel()).sounds()) {
       performed.add(sound.start() + " P1-" + sound.surface().name());
     }
-    assertThat(Playback.of(MusicXml.bytes(lesson, section -> true)).strokes())
-        .containsExactlyInAnyOrderElementsOf(performed);
+    byte[] bytes = MusicXml.bytes(lesson, section -> true);
+    assertThat(Playback.of(bytes).strokes()).containsExactlyInAnyOrderElementsOf(performed);
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    assertThat(text.split("<tie type=\"start\"", -1))
+        .as("each tie ends")
+        .hasSameSizeAs(text.split("<tie type=\"stop\"", -1));
   }
 
   @Test
