@@ -217,10 +217,19 @@ final class Build {
     }
     int same = 0;
     Map<String, Fingerprint> written = new LinkedHashMap<>();
+    List<String> refused = new ArrayList<>();
     for (int i = 0; i < made.size(); i++) {
       Path file = folder.resolve(outputs.get(i).name());
-      same += OutputFiles.write(file, made.get(i)) == OutputFiles.Outcome.UNCHANGED ? 1 : 0;
-      written.put(outputs.get(i).name(), Fingerprint.of(file, made.get(i)));
+      try {
+        same += OutputFiles.write(file, made.get(i)) == OutputFiles.Outcome.UNCHANGED ? 1 : 0;
+        written.put(outputs.get(i).name(), Fingerprint.of(file, made.get(i)));
+      } catch (Failure e) {
+        refused.add(
+            String.valueOf(e.getMessage())); // the page may be open elsewhere; the sound is not
+      }
+    }
+    if (!refused.isEmpty()) {
+      throw Failure.outside(others(refused));
     }
     Map<String, Fingerprint> all = task.writing().done(written);
     BuildPlan plan = task.plan();
@@ -231,6 +240,12 @@ final class Build {
           new BuildIndex.Unit(started, plan.sources(), all, BuildPlanner.noted(plan)));
     }
     return line(task.part(), made.size(), same);
+  }
+
+  private static String others(List<String> refused) {
+    int more = refused.size() - 1;
+    return refused.get(0)
+        + (more == 0 ? "" : more == 1 ? "; and 1 more file" : "; and " + more + " more files");
   }
 
   private String line(BuildPlan.Part part, int all, int same) {

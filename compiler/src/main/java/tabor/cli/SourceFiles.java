@@ -1,6 +1,7 @@
 package tabor.cli;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -22,15 +23,30 @@ final class SourceFiles {
 
   /**
    * The files named, each once, in the order named; a folder stands for every {@code .tabor} file
-   * in it and below, in the order of their names, folders with a leading dot left out.
+   * in it and below, in the order of their names, folders with a leading dot left out. A folder
+   * that cannot be looked into stands for itself: what reads it is told why, and goes on.
    */
   static List<Path> find(List<String> words) {
+    return find(words, SourceFiles::children);
+  }
+
+  /** Says what is in a folder. */
+  interface Lister {
+    /**
+     * The paths in a folder, in any order.
+     *
+     * @throws IOException if it cannot be looked into
+     */
+    List<Path> in(Path folder) throws IOException;
+  }
+
+  static List<Path> find(List<String> words, Lister lister) {
     Set<Path> found = new LinkedHashSet<>();
     for (String word : words) {
       Path path = path(word);
       if (!word.equals(SourceReader.STDIN) && Files.isDirectory(path)) {
         List<Path> inside = new ArrayList<>();
-        walk(path, inside);
+        walk(path, lister, inside);
         if (inside.isEmpty()) {
           throw Failure.usage("there is no " + ENDING + " file in the folder " + word);
         }
@@ -60,12 +76,25 @@ final class SourceFiles {
   /** What stands in a folder. */
   private record Child(String name, Path path) {}
 
-  private static void walk(Path folder, List<Path> into) {
-    List<Child> children = new ArrayList<>();
+  private static List<Path> children(Path folder) throws IOException {
+    List<Path> found = new ArrayList<>();
     try (DirectoryStream<Path> listed = Files.newDirectoryStream(folder)) {
-      listed.forEach(path -> children.add(new Child(path.getFileName().toString(), path)));
+      listed.forEach(found::add);
+    } catch (DirectoryIteratorException e) {
+      throw e.getCause();
+    }
+    return found;
+  }
+
+  private static void walk(Path folder, Lister lister, List<Path> into) {
+    List<Child> children = new ArrayList<>();
+    try {
+      for (Path path : lister.in(folder)) {
+        children.add(new Child(path.getFileName().toString(), path));
+      }
     } catch (IOException e) {
-      throw Failure.outside("the folder " + folder + " cannot be read: " + SourceReader.reason(e));
+      into.add(folder);
+      return;
     }
     children.sort((one, other) -> one.name().compareTo(other.name()));
     for (Child child : children) {
@@ -73,7 +102,7 @@ final class SourceFiles {
       // Links to folders are not followed: they may lead round in a circle.
       if (kind != null && kind.isDirectory()) {
         if (!child.name().startsWith(".")) {
-          walk(child.path(), into);
+          walk(child.path(), lister, into);
         }
       } else if (child.name().endsWith(ENDING)
           && ((kind != null && kind.isRegularFile()) || isText(child.path()))) {

@@ -10,6 +10,7 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -45,12 +46,20 @@ final class SourceReader {
       return read(in);
     }
     if (Files.isDirectory(file)) {
-      return unreadable("this is a folder, not a file");
+      return folder(file);
     }
     try (InputStream from = Files.newInputStream(file)) {
       return read(from);
     } catch (IOException e) {
       return unreadable("this file cannot be read: " + reason(e));
+    }
+  }
+
+  private static Read folder(Path folder) {
+    try (DirectoryStream<Path> unused = Files.newDirectoryStream(folder)) {
+      return unreadable("this is a folder, not a file");
+    } catch (IOException e) {
+      return unreadable("this folder cannot be read: " + reason(e));
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.UseGraph.Link;
 import tabor.compile.UseGraph.Source;
@@ -42,11 +43,47 @@ public final class Compiler {
   private static final int MOST_USED = 10_000;
 
   private final Loader loader;
+  private final Supplier<Known> origin;
   private final Map<Path, SourceDocument> documents = new HashMap<>();
 
   /** Compiles with files in use from {@code loader}. */
   public Compiler(Loader loader) {
+    this(loader, () -> Known.NOTHING);
+  }
+
+  /**
+   * Compiles with files in use from {@code loader}.
+   *
+   * @param origin what another compiler knew: a file that this one has not met yet costs no more
+   *     than its difference from what it was there
+   */
+  public Compiler(Loader loader, Supplier<Known> origin) {
     this.loader = loader;
+    this.origin = origin;
+  }
+
+  /** What a compiler knew of its files at some moment; any thread may keep it and start from it. */
+  public static final class Known {
+    /** Nothing. */
+    public static final Known NOTHING = new Known(Map.of());
+
+    private final Map<Path, SourceDocument> documents;
+
+    private Known(Map<Path, SourceDocument> documents) {
+      this.documents = documents;
+    }
+
+    private SourceDocument document(Path path) {
+      SourceDocument known = documents.get(path);
+      return known == null ? new SourceDocument(path) : known.copy();
+    }
+  }
+
+  /** What it knows now, for others to start from. */
+  public Known known() {
+    Map<Path, SourceDocument> copies = new HashMap<>();
+    documents.forEach((path, document) -> copies.put(path, document.copy()));
+    return new Known(copies);
   }
 
   /**
@@ -58,7 +95,7 @@ public final class Compiler {
    */
   public Compiled compile(Path path, String text, Options options) {
     List<Source> sources =
-        UseGraph.of(path, text, loader, p -> documents.computeIfAbsent(p, SourceDocument::new));
+        UseGraph.of(path, text, loader, p -> documents.computeIfAbsent(p, origin.get()::document));
     Source root = sources.get(sources.size() - 1);
     Result result = new Run(options).result(root);
     Map<Passage, Compiled.Where> places = new IdentityHashMap<>();

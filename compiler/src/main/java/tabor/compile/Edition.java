@@ -68,6 +68,37 @@ final class Edition {
     final Map<Asked, Object> answers = new LinkedHashMap<>();
     String name = "";
     @Nullable Resolved resolved;
+
+    private Memo copy() {
+      Memo copy = new Memo();
+      copy.answers.putAll(answers);
+      copy.name = name;
+      copy.resolved = resolved;
+      return copy;
+    }
+  }
+
+  /**
+   * The same as it is now, going its own way from here.
+   *
+   * @param of the copy of the file
+   * @param copies its sections' copies
+   */
+  Edition copy(SourceDocument of, Map<SectionNode, SectionNode> copies) {
+    Edition copy = new Edition(of, handed, checked);
+    copy.defaults = defaults;
+    copy.options = options;
+    copy.result = result;
+    copy.revision = revision;
+    copy.basis = basis;
+    memos.forEach(
+        (node, memo) -> {
+          SectionNode other = copies.get(node);
+          if (other != null) {
+            copy.memos.put(other, memo.copy());
+          }
+        });
+    return copy;
   }
 
   SourceDocument document() {

@@ -1,7 +1,6 @@
 package tabor.compile;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -387,8 +386,10 @@ final class FileCompiler {
   private static void addSorted(List<Diagnostic> all, List<Diagnostic> own) {
     if (own.size() > 1) {
       own.sort(
-          Comparator.comparingInt((Diagnostic d) -> d.spot().span().start())
-              .thenComparing(Diagnostic::code));
+          (a, b) -> {
+            int byPlace = Integer.compare(a.spot().span().start(), b.spot().span().start());
+            return byPlace != 0 ? byPlace : a.code().compareTo(b.code());
+          });
     }
     all.addAll(own);
   }

@@ -38,6 +38,16 @@ final class SectionNode {
     this.ownName = heading.name();
   }
 
+  /** The same, of which the kit can be made anew without this one's changing. */
+  SectionNode copy() {
+    if (kind != SectionKind.KIT) {
+      return this;
+    }
+    SectionNode copy = new SectionNode(syntax);
+    copy.kit = kit;
+    return copy;
+  }
+
   Line headingLine() {
     Line line = syntax.heading();
     if (line == null) {

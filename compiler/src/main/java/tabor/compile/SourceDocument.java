@@ -2,7 +2,9 @@ package tabor.compile;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.parse.Reader;
 import tabor.resolve.Header;
@@ -32,6 +34,25 @@ final class SourceDocument {
 
   SourceDocument(Path path) {
     this.path = path;
+  }
+
+  /** The same as it is now, going its own way from here. */
+  SourceDocument copy() {
+    SourceDocument copy = new SourceDocument(path);
+    copy.text = text;
+    copy.headerSyntax = headerSyntax;
+    copy.header = header;
+    copy.revision = revision;
+    Map<SectionNode, SectionNode> copies = new IdentityHashMap<>(nodes.size() * 2);
+    List<SectionNode> own = new ArrayList<>(nodes.size());
+    for (SectionNode node : nodes) {
+      SectionNode other = node.copy();
+      copies.put(node, other);
+      own.add(other);
+    }
+    copy.nodes = own;
+    editions.forEach(edition -> copy.editions.add(edition.copy(copy, copies)));
+    return copy;
   }
 
   int revision() {

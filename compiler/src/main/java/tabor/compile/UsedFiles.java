@@ -66,7 +66,10 @@ final class UsedFiles {
                   quoted(file)
                       + " has "
                       + (alone.size() == 1 ? "an error" : alone.size() + " errors"))
-              .help("fix them there first: tabor check " + file.link().use().name()));
+              .help(
+                  (alone.size() == 1 ? "fix it" : "fix them")
+                      + " there first: tabor check "
+                      + file.link().use().name()));
       return;
     }
     record Told(Code code, Spot spot) {}

@@ -1,7 +1,6 @@
 package tabor.diagnostic;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,7 +48,7 @@ public final class Near {
     return candidates.stream()
         .filter(c -> !c.equals(name) && Math.abs(c.length() - name.length()) <= allowed)
         .filter(c -> slips(name, c, allowed) <= allowed)
-        .sorted(Comparator.comparingInt(c -> slips(name, c, allowed)))
+        .sorted((a, b) -> Integer.compare(slips(name, a, allowed), slips(name, b, allowed)))
         .limit(3)
         .toList();
   }

@@ -1,6 +1,7 @@
 package tabor.groove;
 
 import java.util.Comparator;
+import org.jspecify.annotations.Nullable;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.Slot;
@@ -135,5 +136,30 @@ public record Stroke(
   /** True unless it is open and has found no limb. */
   public boolean hasLimb() {
     return dealt || !open;
+  }
+
+  // Written out: what a record brings along is put together when first asked for, which takes time
+  // that an editor's first opening does not have.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Stroke that
+            && bar == that.bar
+            && dealt == that.dealt
+            && open == that.open
+            && inLine == that.inLine
+            && limb == that.limb
+            && level == that.level
+            && at.equals(that.at)
+            && length.equals(that.length)
+            && surface.equals(that.surface)
+            && ornaments.equals(that.ornaments)
+            && slot.equals(that.slot)
+            && spot.equals(that.spot));
+  }
+
+  @Override
+  public int hashCode() {
+    return ((bar * 31 + at.hashCode()) * 31 + limb.ordinal()) * 31 + surface.hashCode();
   }
 }

@@ -112,9 +112,14 @@ public final class InlayHints {
         : Optional.of(first == last ? "bar " + first : "bars " + first + " to " + last);
   }
 
-  /** The limbs of a line's strokes, the first bar's where all bars are alike. */
+  /**
+   * The limbs of a line's strokes, the first bar's where all bars are alike. A pedal under one foot
+   * is no news.
+   */
   private static Optional<String> limbs(List<Stroke> strokes) {
-    if (strokes.stream().noneMatch(Stroke::dealt)) {
+    if (strokes.stream().noneMatch(Stroke::dealt)
+        || (!strokes.get(0).limb().isHand()
+            && strokes.stream().map(Stroke::limb).distinct().count() == 1)) {
       return Optional.empty();
     }
     Map<Integer, String> bars = new LinkedHashMap<>();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
@@ -94,32 +95,57 @@ public final class QuickFixes {
     return count < atLeast ? Optional.empty() : Optional.of(new QuickFix(title, edits, true));
   }
 
-  /**
-   * True if the diagnostic is gone after the fix, nothing new is wrong, and strokes that other
-   * lines wrote are what they were. What an error kept from being checked may turn out to deserve a
-   * warning.
-   */
+  /** True if nothing is {@linkplain #obstacle in the way} of a fix. */
   public static boolean works(
+      Compiled compiled, Diagnostic diagnostic, QuickFix fix, Library library) {
+    return obstacle(compiled, diagnostic, fix, library).isEmpty();
+  }
+
+  /**
+   * Why a fix does not help, in words that follow “it would …”; empty if the diagnostic is gone
+   * after the fix, nothing new is wrong, and strokes that other lines wrote are what they were.
+   * What an error kept from being checked may turn out to deserve a warning.
+   */
+  public static Optional<String> obstacle(
       Compiled compiled, Diagnostic diagnostic, QuickFix fix, Library library) {
     Compiled after = trial(compiled, fix, library);
     Span place = fix.image(compiled.span(diagnostic.spot()));
     for (Diagnostic left : after.diagnostics()) {
       if (left.code() == diagnostic.code()
           && meet(after.span(left.spot()), place, left, diagnostic)) {
-        return false;
+        return Optional.of("leave this problem in place");
       }
     }
-    return OtherStrokes.areKept(compiled, after, diagnostic, fix)
-        && hasNoMore(compiled, after, Severity.ERROR)
-        && (diagnostic.severity() == Severity.ERROR
-            || hasNoMore(compiled, after, Severity.WARNING));
+    if (!OtherStrokes.areKept(compiled, after, diagnostic, fix)) {
+      return Optional.of("change strokes of other lines");
+    }
+    return Optional.ofNullable(more(compiled, after, Severity.ERROR))
+        .or(
+            () ->
+                diagnostic.severity() == Severity.ERROR
+                    ? Optional.empty()
+                    : Optional.ofNullable(more(compiled, after, Severity.WARNING)))
+        .map(QuickFixes::bringsUp);
   }
 
-  /** True if a change of many places leaves fewer problems, and none that was not there. */
-  public static boolean works(Compiled compiled, QuickFix fix, Library library) {
+  /**
+   * The same of a change of many places, which is to leave fewer problems, and none that was not
+   * there.
+   */
+  public static Optional<String> obstacle(Compiled compiled, QuickFix fix, Library library) {
     Compiled after = trial(compiled, fix, library);
-    return hasNoMore(compiled, after, Severity.ERROR)
-        && after.diagnostics().size() < compiled.diagnostics().size();
+    Diagnostic more = more(compiled, after, Severity.ERROR);
+    if (more != null) {
+      return Optional.of(bringsUp(more));
+    }
+    return after.diagnostics().size() < compiled.diagnostics().size()
+        ? Optional.empty()
+        : Optional.of("leave as many problems as there are");
+  }
+
+  private static String bringsUp(Diagnostic more) {
+    String place = more.place() == null ? "" : more.place().words() + ": ";
+    return "bring up another problem (" + place + more.message() + ")";
   }
 
   private static Compiled trial(Compiled compiled, QuickFix fix, Library library) {
@@ -134,11 +160,27 @@ public final class QuickFixes {
     return overlap || same;
   }
 
-  private static boolean hasNoMore(Compiled before, Compiled after, Severity severity) {
+  /** One that was not there, of a code that there are more of; null if there are no more. */
+  private static @Nullable Diagnostic more(Compiled before, Compiled after, Severity severity) {
     Map<Code, Integer> left = new EnumMap<>(Code.class);
     count(after, severity, left, 1);
     count(before, severity, left, -1);
-    return left.values().stream().allMatch(more -> more <= 0);
+    Diagnostic found = null;
+    for (Diagnostic one : after.diagnostics()) {
+      if (one.severity() == severity && left.getOrDefault(one.code(), 0) > 0) {
+        boolean known =
+            before.diagnostics().stream()
+                .anyMatch(
+                    old ->
+                        old.message().equals(one.message())
+                            && Objects.equals(old.place(), one.place()));
+        if (!known) {
+          return one;
+        }
+        found = found == null ? one : found;
+      }
+    }
+    return found;
   }
 
   private static void count(

@@ -1,14 +1,9 @@
 package tabor.ide;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.WeakHashMap;
-import tabor.compile.Compiled;
 import tabor.ide.SyntaxToken.Role;
 import tabor.parse.LineWords;
-import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
@@ -48,39 +43,17 @@ public final class SemanticTokenizer {
   /**
    * A token on one line.
    *
-   * @param span where in the file
+   * @param span where in the passage
    * @param kind what it is
    * @param given true where a name is given
    * @param accent true for an accented stroke
    */
   public record Token(Span span, Kind kind, boolean given, boolean accent) {}
 
-  /** Tokens of passages seen before, by their place in the passage: an edit leaves all others. */
-  private final Map<Passage, List<Token>> known = new WeakHashMap<>();
+  private SemanticTokenizer() {}
 
-  /** Remembers nothing yet. One serves one thread at a time. */
-  public SemanticTokenizer() {}
-
-  /** The tokens of a file that lie in a range of it, in order. */
-  public List<Token> in(Compiled compiled, Span range) {
-    List<Token> found = new ArrayList<>();
-    for (SectionSyntax section : compiled.syntax()) {
-      int start = Cursor.startOf(compiled, section);
-      int end = start + section.passage().text().length();
-      if (end < range.start() || start > range.end()) {
-        continue;
-      }
-      for (Token token : known.computeIfAbsent(section.passage(), passage -> of(section))) {
-        Span span = token.span().shift(start);
-        if (span.end() >= range.start() && span.start() <= range.end()) {
-          found.add(new Token(span, token.kind(), token.given(), token.accent()));
-        }
-      }
-    }
-    return found;
-  }
-
-  private static List<Token> of(SectionSyntax section) {
+  /** The tokens of a section, or of a header, in order; their spans count from its beginning. */
+  public static List<Token> of(SectionSyntax section) {
     String text = section.passage().text();
     List<Token> found = new ArrayList<>();
     for (Line line : References.lines(section)) {
@@ -101,7 +74,7 @@ public final class SemanticTokenizer {
     for (Comments.Comment comment : Comments.of(section)) {
       found.add(new Token(comment.span(), Kind.COMMENT, false, false));
     }
-    found.sort(Comparator.comparingInt(token -> token.span().start()));
+    found.sort((a, b) -> Integer.compare(a.span().start(), b.span().start()));
     return found;
   }
 

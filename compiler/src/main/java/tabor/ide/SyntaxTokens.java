@@ -1,7 +1,6 @@
 package tabor.ide;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Level;
@@ -44,7 +43,7 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
     }
     SyntaxTokens tokens = new SyntaxTokens();
     tokens.walk(statement);
-    tokens.found.sort(Comparator.comparingInt(token -> token.span().start()));
+    tokens.found.sort((a, b) -> Integer.compare(a.span().start(), b.span().start()));
     return tokens.withGaps(line);
   }
 

@@ -332,7 +332,7 @@ final class SyntaxErrorExplainer {
     List<StatementRow> rows = new ArrayList<>();
     for (Expectation expectation : possible) {
       StatementRow row = row(expectation);
-      if (row != null && !rows.contains(row)) {
+      if (row != null && rows.stream().noneMatch(other -> other.usage().equals(row.usage()))) {
         rows.add(row);
       }
     }

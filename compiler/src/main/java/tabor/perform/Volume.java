@@ -1,7 +1,6 @@
 package tabor.perform;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
@@ -47,7 +46,7 @@ public final class Volume {
       signs.add(new Sign(from, to, pin.target()));
     }
     // Stable: at one place a mark comes before the hairpin that grows out of it.
-    signs.sort(Comparator.comparing(Sign::from));
+    signs.sort((a, b) -> a.from().compareTo(b.from()));
     for (Sign sign : signs) {
       turns.add(new Turn(sign.from(), sign.to(), percent(sign.from()), percent(sign.target())));
     }

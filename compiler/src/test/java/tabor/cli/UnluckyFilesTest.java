@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -133,6 +134,44 @@ class UnluckyFilesTest {
     assertThat(ran.code()).isEqualTo(1);
     assertThat(ran.err()).contains("a.txt: a folder has this name");
     assertThat(names(out)).containsExactly(Build.INDEX, "a.txt", "b.txt");
+  }
+
+  @Test
+  void anOutputThatCannotBeWrittenLeavesTheOthersOfItsLesson() throws IOException {
+    Path source = lesson("a.tabor");
+    Path out = folder.resolve("out");
+    Files.createDirectories(out.resolve("a.beat.mid"));
+    Ran ran = Ran.of("build", source.toString(), "-o", out.toString());
+    assertThat(ran.code()).isEqualTo(1);
+    assertThat(ran.err()).contains("a.beat.mid: a folder has this name").doesNotContain("more");
+    assertThat(out.resolve("a.html")).isNotEmptyFile();
+    assertThat(out.resolve("a.txt")).isNotEmptyFile();
+    Files.delete(out.resolve("a.html"));
+    Files.createDirectories(out.resolve("a.html"));
+    ran = Ran.of("build", source.toString(), "-o", out.toString());
+    assertThat(ran.err()).contains("a.beat.mid: a folder has this name; and 1 more file\n");
+  }
+
+  @Test
+  void aFolderThatCannotBeLookedIntoLeavesTheOthers() throws IOException {
+    lesson("a.tabor");
+    Path closed = Files.createDirectories(folder.resolve("lost"));
+    List<String> words = List.of(folder.toString());
+    SourceFiles.Lister lister =
+        path -> {
+          if (path.equals(closed)) {
+            throw new AccessDeniedException(path.toString());
+          }
+          try (Stream<Path> files = Files.list(path)) {
+            return files.toList();
+          }
+        };
+    assertThat(SourceFiles.find(words, lister)).containsExactly(folder.resolve("a.tabor"), closed);
+    // The folder is then told about where it is read.
+    assertThat(Ran.of("check", closed.toString(), folder.resolve("a.tabor").toString()).err())
+        .contains("there is no .tabor file in the folder");
+    assertThat(SourceReader.read(closed, InputStream.nullInputStream()).problem().message())
+        .isEqualTo("this is a folder, not a file");
   }
 
   @Test

@@ -9,6 +9,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.groove.Groove;
@@ -53,6 +54,50 @@ class RandomFilesTest {
       assertThat(described(again)).as(now).isEqualTo(described(fresh(now)));
       now = mutated(now, random);
     }
+  }
+
+  /** Two compilers that knew the same go their own ways, and neither sees the other's. */
+  @Property(tries = 100)
+  void aCompilerGoesOnFromWhatAnotherKnew(@ForAll("files") String text, @ForAll long seed) {
+    Random random = new Random(seed);
+    Compiler one = new Compiler(Loader.NONE);
+    one.compile(PATH, text, Options.NONE);
+    Compiler.Known known = one.known();
+    Compiler other = new Compiler(Loader.NONE, () -> known);
+    String first = text;
+    String second = text;
+    for (int i = 0; i < 6; i++) {
+      first = mutated(first, random);
+      second = mutated(second, random);
+      assertThat(described(one.compile(PATH, first, Options.NONE)))
+          .as(first)
+          .isEqualTo(described(fresh(first)));
+      assertThat(described(other.compile(PATH, second, Options.NONE)))
+          .as(second)
+          .isEqualTo(described(fresh(second)));
+    }
+    Compiler late = new Compiler(Loader.NONE, () -> known);
+    assertThat(described(late.compile(PATH, second, Options.NONE)))
+        .as(second)
+        .isEqualTo(described(fresh(second)));
+  }
+
+  @Test
+  void whatAnotherCompilerWorkedOutIsNotWorkedOutAgain() {
+    String text =
+        "kit ours like junior\n"
+            + "  without tom1\n\n"
+            + "groove a\n"
+            + "  hands : rlrl\n\n"
+            + "step b\n"
+            + "  accent left\n";
+    Compiler one = new Compiler(Loader.NONE);
+    List<Section> before = one.compile(PATH, text, Options.NONE).lesson().sections();
+    Compiler other = new Compiler(Loader.NONE, one::known);
+    List<Section> after =
+        other.compile(PATH, text + "  accent right\n", Options.NONE).lesson().sections();
+    assertThat(after.get(0)).isSameAs(before.get(0));
+    assertThat(after.get(1)).isNotSameAs(before.get(1));
   }
 
   /** Any edit of a file: a line out, doubled or moved, characters in, out or changed. */

@@ -97,6 +97,17 @@ class UsedFilesTest {
   }
 
   @Test
+  void oneErrorThereIsFixedAndSeveralAreToo() {
+    files.put("one.tabor", "groove a\n kick : x . .\n");
+    files.put("two.tabor", "groove c\n kick : x . .\ngroove d\n kick : x . .\n");
+    assertThat(compile("use \"one.tabor\"\nuse \"two.tabor\"\n").diagnostics())
+        .extracting(d -> d.message() + ", " + d.help())
+        .containsExactly(
+            "“one.tabor” has an error, fix it there first: tabor check one.tabor",
+            "“two.tabor” has 2 errors, fix them there first: tabor check two.tabor");
+  }
+
+  @Test
   void filesInACircleAreTold() {
     files.put("main.tabor", "use \"other.tabor\"\n");
     files.put("other.tabor", "use \"main.tabor\"\ngroove o\n kick : x . . .\n");

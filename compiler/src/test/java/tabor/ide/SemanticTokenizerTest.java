@@ -4,20 +4,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tabor.compile.Compiled;
 import tabor.ide.SemanticTokenizer.Token;
-import tabor.source.Span;
+import tabor.syntax.SectionSyntax;
 
 /** Colours: every word has one. */
 class SemanticTokenizerTest {
   private static List<String> tokens(String text) {
+    return inFile(text).stream().map(token -> token.kind() + " " + token.span().in(text)).toList();
+  }
+
+  private static List<Token> inFile(String text) {
     Compiled compiled = MemoryFiles.alone(text);
-    return new SemanticTokenizer()
-        .in(compiled, new Span(0, text.length())).stream()
-            .map(token -> token.kind() + " " + token.span().in(text))
-            .toList();
+    List<Token> found = new ArrayList<>();
+    for (SectionSyntax section : compiled.syntax()) {
+      int start = Cursor.startOf(compiled, section);
+      for (Token token : SemanticTokenizer.of(section)) {
+        found.add(
+            new Token(token.span().shift(start), token.kind(), token.given(), token.accent()));
+      }
+    }
+    return found;
   }
 
   @Test
@@ -66,10 +76,9 @@ class SemanticTokenizerTest {
   void everyWordOfTheExamplesIsColoured() throws IOException {
     for (java.nio.file.Path file : CompletionProperties.examples().toList()) {
       String text = Files.readString(file);
-      Compiled compiled = MemoryFiles.alone(text);
       boolean[] coloured = new boolean[text.length()];
       int last = 0;
-      for (Token token : new SemanticTokenizer().in(compiled, new Span(0, text.length()))) {
+      for (Token token : inFile(text)) {
         assertThat(token.span().start()).isGreaterThanOrEqualTo(last);
         last = token.span().end();
         for (int i = token.span().start(); i < last; i++) {

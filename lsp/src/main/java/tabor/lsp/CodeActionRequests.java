@@ -4,8 +4,11 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonPrimitive;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -58,10 +61,30 @@ final class CodeActionRequests {
    * @param about the diagnostic's code; empty for none
    * @param title what it does
    * @param preferred true for the likeliest fix of its diagnostic
+   * @param fixed the diagnostics that it is a fix of
    */
-  private record Choice(String kind, int place, String about, String title, boolean preferred) {
+  private record Choice(
+      String kind, int place, String about, String title, boolean preferred, Set<Told> fixed) {
     Choice(String kind, int place, String about, String title) {
-      this(kind, place, about, title, false);
+      this(kind, place, about, title, false, Set.of());
+    }
+
+    Choice and(Told told, boolean first) {
+      Set<Told> all = new LinkedHashSet<>(fixed);
+      all.add(told);
+      return new Choice(kind, place, about, title, preferred || first, all);
+    }
+  }
+
+  /** A diagnostic as the client knows it: several of one code may begin at one place. */
+  private record Told(String code, int start, String head) {
+    boolean is(FileContext file, Diagnostic theirs) {
+      return theirs.getCode() != null
+          && code.equals(theirs.getCode().getLeft())
+          && theirs.getMessage() != null
+          && theirs.getMessage().isLeft()
+          && theirs.getMessage().getLeft().startsWith(head)
+          && file.offset(theirs.getRange().getStart()) == start;
     }
   }
 
@@ -143,20 +166,27 @@ final class CodeActionRequests {
   private static void fixes(FileContext file, Span range, List<Choice> choices) {
     Compiled compiled = file.compiled();
     Set<Code> fixable = new LinkedHashSet<>();
+    // What is one change, or has one name at one place, is one choice.
+    Map<Object, Choice> each = new LinkedHashMap<>();
+    Map<List<TextEdit>, Object> changes = new HashMap<>();
     for (tabor.diagnostic.Diagnostic diagnostic : compiled.diagnostics()) {
       Span span = compiled.span(diagnostic.spot());
       if (span.end() < range.start() || span.start() > range.end()) {
         continue;
       }
       file.wanted().check();
+      String code = diagnostic.code().word();
+      Told told = new Told(code, span.start(), DiagnosticWriter.head(diagnostic));
       boolean first = true;
       for (QuickFix fix : QuickFixes.of(compiled, diagnostic)) {
-        String code = diagnostic.code().word();
-        choices.add(new Choice(CodeActionKind.QuickFix, span.start(), code, fix.title(), first));
+        Choice made = new Choice(CodeActionKind.QuickFix, span.start(), code, fix.title());
+        Object name = changes.computeIfAbsent(fix.edits(), unknown -> made);
+        each.put(name, each.getOrDefault(name, made).and(told, first));
         first = false;
         fixable.add(diagnostic.code());
       }
     }
+    choices.addAll(each.values());
     for (Code code : fixable) {
       QuickFixes.all(compiled, code)
           .ifPresent(
@@ -174,31 +204,61 @@ final class CodeActionRequests {
 
   /** What a choice changes, if it does on this text what it says. */
   private static Optional<List<TextEdit>> worked(FileContext file, Choice choice) {
+    return Optional.ofNullable(tried(file, choice).edits());
+  }
+
+  /**
+   * What came of trying a choice.
+   *
+   * @param edits what it changes; null if it does not help
+   * @param why else, after “it would”; null if the text does not need it
+   */
+  private record Tried(@Nullable List<TextEdit> edits, @Nullable String why) {
+    static final Tried NOTHING = new Tried(null, null);
+
+    static Tried of(QuickFix fix, Optional<String> obstacle) {
+      return obstacle
+          .map(why -> new Tried(null, why))
+          .orElseGet(() -> new Tried(fix.edits(), null));
+    }
+  }
+
+  private static Tried tried(FileContext file, Choice choice) {
     Compiled compiled = file.compiled();
     if (choice.place() < 0) {
-      Optional<QuickFix> all =
-          Code.of(choice.about())
-              .map(code -> QuickFixes.all(compiled, code))
-              .orElseGet(() -> QuickFixes.all(compiled));
-      return all.filter(fix -> QuickFixes.works(compiled, fix, file.library()))
-          .map(QuickFix::edits);
+      return Code.of(choice.about())
+          .map(code -> QuickFixes.all(compiled, code))
+          .orElseGet(() -> QuickFixes.all(compiled))
+          .map(fix -> Tried.of(fix, QuickFixes.obstacle(compiled, fix, file.library())))
+          .orElse(Tried.NOTHING);
     }
     if (choice.about().isEmpty()) {
       return Refactorings.at(compiled, choice.place(), file.library()).stream()
           .filter(one -> one.title().equals(choice.title()))
-          .flatMap(one -> one.edits(file.library()).stream())
-          .findFirst();
+          .findFirst()
+          .map(
+              one ->
+                  one.edits(file.library())
+                      .map(edits -> new Tried(edits, null))
+                      .orElse(new Tried(null, "not give the same music here")))
+          .orElse(Tried.NOTHING);
     }
-    return compiled.diagnostics().stream()
-        .filter(one -> one.code().word().equals(choice.about()))
-        .filter(one -> compiled.span(one.spot()).start() == choice.place())
-        .flatMap(
-            one ->
-                QuickFixes.of(compiled, one).stream()
-                    .filter(fix -> fix.title().equals(choice.title()))
-                    .filter(fix -> QuickFixes.works(compiled, one, fix, file.library())))
-        .map(QuickFix::edits)
-        .findFirst();
+    Tried failed = Tried.NOTHING;
+    for (tabor.diagnostic.Diagnostic one : compiled.diagnostics()) {
+      if (one.code().word().equals(choice.about())
+          && compiled.span(one.spot()).start() == choice.place()) {
+        for (QuickFix fix : QuickFixes.of(compiled, one)) {
+          if (fix.title().equals(choice.title())) {
+            Tried tried = Tried.of(fix, QuickFixes.obstacle(compiled, one, fix, file.library()));
+            if (tried.edits() != null) {
+              return tried;
+            }
+            failed = failed.why() == null ? tried : failed;
+          }
+        }
+      }
+    }
+    return failed;
   }
 
   private static WorkspaceEdit edit(FileContext file, List<TextEdit> edits) {
@@ -218,15 +278,11 @@ final class CodeActionRequests {
     } else {
       made.setEdit(edit);
     }
-    if (choice.place() >= 0 && !choice.about().isEmpty() && params.getContext() != null) {
-      List<Diagnostic> fixed = new ArrayList<>();
-      for (Diagnostic diagnostic : params.getContext().getDiagnostics()) {
-        if (diagnostic.getCode() != null
-            && choice.about().equals(diagnostic.getCode().getLeft())
-            && file.offset(diagnostic.getRange().getStart()) == choice.place()) {
-          fixed.add(diagnostic);
-        }
-      }
+    if (params.getContext() != null && params.getContext().getDiagnostics() != null) {
+      List<Diagnostic> fixed =
+          params.getContext().getDiagnostics().stream()
+              .filter(theirs -> choice.fixed().stream().anyMatch(told -> told.is(file, theirs)))
+              .toList();
       if (!fixed.isEmpty()) {
         made.setDiagnostics(fixed);
       }
@@ -298,16 +354,18 @@ final class CodeActionRequests {
         .inFile(
             Lane.FIXING,
             document,
-            file ->
-                use.of(
-                    file,
-                    worked(file, choice)
-                        .orElseThrow(
-                            () ->
-                                Requests.refused(
-                                    "“"
-                                        + choice.title()
-                                        + "” would not help here; nothing was changed"))));
+            file -> {
+              Tried tried = tried(file, choice);
+              if (tried.edits() == null) {
+                throw Requests.refused(refusal(choice, tried.why()));
+              }
+              return use.of(file, tried.edits());
+            });
+  }
+
+  private static String refusal(Choice choice, @Nullable String why) {
+    String what = "Nothing was changed: “" + choice.title() + "” ";
+    return what + (why == null ? "does not fit this text any more" : "would " + why);
   }
 
   private static String text(@Nullable Object value) {

@@ -2,6 +2,7 @@ package tabor.lsp;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
+import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import java.nio.charset.StandardCharsets;
@@ -247,18 +248,31 @@ final class CommandRequests {
   }
 
   private static String folder(List<Object> given) {
+    if (isGiven(given, 1) && text(given, 1).isEmpty()) {
+      throw Requests.error(ResponseErrorCode.InvalidParams, "the second argument is a folder");
+    }
     return text(given, 1).orElse("out");
+  }
+
+  private static boolean isGiven(List<Object> given, int index) {
+    return index < given.size()
+        && given.get(index) != null
+        && !(given.get(index) instanceof JsonNull);
   }
 
   /** What to build; MIDI, grid, page and pictures if nothing is said. */
   private static List<Form> forms(List<Object> given) {
     List<String> words = new ArrayList<>();
-    if (given.size() > 2 && given.get(2) instanceof JsonArray list) {
+    if (!isGiven(given, 2)) {
+      words.addAll(List.of("midi", "grid", "html", "svg"));
+    } else if (given.get(2) instanceof JsonArray list) {
       for (JsonElement word : list) {
         words.add(word instanceof JsonPrimitive text ? text.getAsString() : String.valueOf(word));
       }
     } else {
-      words.addAll(List.of("midi", "grid", "html", "svg"));
+      throw Requests.error(
+          ResponseErrorCode.InvalidParams,
+          "the third argument is a list of forms, such as [\"midi\"]");
     }
     return words.stream()
         .map(

@@ -30,6 +30,9 @@ final class CompiledFiles {
   private final Workspace workspace;
   private final Compiler compiler;
 
+  /** What the compiler knew when a file was opened or closed last. */
+  private volatile Compiler.Known forOthers = Compiler.Known.NOTHING;
+
   /** Files asked for while one is compiled, whether they were there or not. */
   private final Set<Path> asked = new HashSet<>();
 
@@ -95,6 +98,16 @@ final class CompiledFiles {
     return compiled;
   }
 
+  /** Lets compilers of other lanes start from what is known now. In the typing lane alone. */
+  void share() {
+    forOthers = compiler.known();
+  }
+
+  /** What compilers of other lanes start from. */
+  Compiler.Known forOthers() {
+    return forOthers;
+  }
+
   /** The files that a document rests on, through any number of others, there or not. */
   Set<Path> dependencies(Path path) {
     Deque<Entry> versions = entries.get(path);
@@ -106,6 +119,7 @@ final class CompiledFiles {
   void forget(Path path) {
     entries.remove(path);
     compiler.forget(path);
+    share();
   }
 
   /** The files of the workspace. */

@@ -7,12 +7,14 @@ import java.io.OutputStream;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.jsonrpc.RemoteEndpoint;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.json.StreamMessageConsumer;
 import tabor.lsp.transport.FrameReader;
 import tabor.lsp.transport.JsonText;
 import tabor.lsp.transport.MessageReader;
+import tabor.lsp.transport.PositionAdapter;
 
 /** Puts a server between two streams. */
 final class Connection {
@@ -87,5 +89,6 @@ final class Connection {
 
   private static void values(GsonBuilder builder) {
     builder.registerTypeAdapter(JsonText.class, new JsonText.Adapter());
+    builder.registerTypeAdapter(Position.class, new PositionAdapter());
   }
 }

@@ -141,6 +141,9 @@ final class DiagnosticPublisher {
                   .add(now.diagnostics)
                   .add("}"));
     }
+    if (before == null) {
+      session.compiled().share();
+    }
     return different;
   }
 

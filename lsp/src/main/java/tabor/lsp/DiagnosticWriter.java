@@ -121,9 +121,13 @@ final class DiagnosticWriter {
 
   /** Place, message, the other places for a client that cannot show them, and the way out. */
   static String words(Diagnostic ours, String others) {
-    String place = ours.place() == null ? "" : ours.place().words() + ": ";
     String help = ours.help() == null ? "" : "\n" + ours.help();
-    return place + ours.message() + others + help;
+    return head(ours) + others + help;
+  }
+
+  /** What the words of a diagnostic begin with whatever the client can show: place and message. */
+  static String head(Diagnostic ours) {
+    return (ours.place() == null ? "" : ours.place().words() + ": ") + ours.message();
   }
 
   private static int severity(Code code) {

@@ -25,8 +25,11 @@ final class LaneLibrary implements Library {
 
   private final Compiler files = new Compiler(this::load);
 
-  /** Compiles texts that nobody has written, so that these do not push out what is kept. */
-  private final Compiler trials = new Compiler(this::load);
+  /**
+   * Compiles texts that nobody has written, so that these do not push out what is kept. It starts
+   * from what the typing lane made of a file when that was opened.
+   */
+  private final Compiler trials;
 
   private @Nullable Path folder;
   private Scheduler.Wanted wanted = () -> {};
@@ -34,6 +37,7 @@ final class LaneLibrary implements Library {
   LaneLibrary(Workspace workspace, CompiledFiles compiled) {
     this.workspace = workspace;
     this.compiled = compiled;
+    this.trials = new Compiler(this::load, compiled::forOthers);
   }
 
   /** From here on it serves this request, and stops when that is not wanted any more. */

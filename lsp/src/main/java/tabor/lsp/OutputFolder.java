@@ -2,10 +2,12 @@ package tabor.lsp;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 
 /**
@@ -65,12 +67,35 @@ final class OutputFolder {
         && Arrays.equals(Files.readAllBytes(file), bytes)) {
       return;
     }
-    Path beside = Files.createTempFile(folder, ".tabor-", ".part");
+    Path beside = beside();
     try {
       Files.write(beside, bytes);
+      if (there) {
+        keepPermissions(file, beside);
+      }
       move(beside, file);
     } finally {
       Files.deleteIfExists(beside);
+    }
+  }
+
+  /** A new file that others may read like any other: a temporary one would be its maker's alone. */
+  private Path beside() throws IOException {
+    for (int number = 0; ; number++) {
+      Path part =
+          folder.resolve(".tabor-" + ProcessHandle.current().pid() + "-" + number + ".part");
+      try {
+        return Files.createFile(part);
+      } catch (FileAlreadyExistsException e) {
+        // Left by an earlier process, or in use by another machine on the same disk.
+      }
+    }
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (view != null) {
+      view.setPermissions(Files.getPosixFilePermissions(from));
     }
   }
 

@@ -13,6 +13,7 @@ final class ShownFiles {
   private final Session session;
   private final Set<Path> made = new LinkedHashSet<>();
   private @Nullable Path folder;
+  private boolean closed;
 
   ShownFiles(Session session) {
     this.session = session;
@@ -24,6 +25,9 @@ final class ShownFiles {
    * @param external true for what an editor shows as text, and another program as it is meant
    */
   synchronized Path show(String name, byte[] bytes, boolean external) {
+    if (closed) {
+      throw Requests.refused("The server is going down"); // nobody would take the file away
+    }
     try {
       if (folder == null) {
         folder = Files.createTempDirectory("tabor-show");
@@ -46,6 +50,7 @@ final class ShownFiles {
 
   /** Takes away what was made. */
   synchronized void close() {
+    closed = true;
     try {
       for (Path file : made) {
         Files.deleteIfExists(file);

@@ -1,28 +1,24 @@
 package tabor.lsp;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.lsp4j.SemanticTokensDeltaParams;
 import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.SemanticTokensRangeParams;
-import tabor.ide.SemanticTokenizer;
 import tabor.lsp.Scheduler.Lane;
 import tabor.lsp.transport.JsonText;
-import tabor.source.Span;
 
 /** Semantic tokens: of a file, of a range, or only what changed since the client last asked. */
 final class TokenRequests {
-  private final Session session;
-  private final SemanticTokenizer tokens = new SemanticTokenizer();
+  private final TokenNumbers numbers;
   private final Map<Path, Sent> sent = new ConcurrentHashMap<>();
   private int number;
 
   private record Sent(String id, int[] data) {}
 
   TokenRequests(Session session) {
-    this.session = session;
+    numbers = new TokenNumbers(session);
   }
 
   void declare(Requests requests) {
@@ -55,12 +51,12 @@ final class TokenRequests {
   }
 
   private JsonText full(FileContext file) {
-    int[] data = data(file, new Span(0, file.document().lines().length()));
+    int[] data = numbers.all(file);
     return tokens(keep(file.document(), data), data);
   }
 
   private JsonText range(FileContext file, SemanticTokensRangeParams params) {
-    return tokens("", data(file, file.span(params.getRange())));
+    return tokens("", numbers.in(file, file.span(params.getRange())));
   }
 
   private static JsonText tokens(String id, int[] data) {
@@ -76,7 +72,7 @@ final class TokenRequests {
     if (before == null || !before.id.equals(params.getPreviousResultId())) {
       return full(file);
     }
-    int[] now = data(file, new Span(0, file.document().lines().length()));
+    int[] now = numbers.all(file);
     String id = keep(file.document(), now);
     int same = 0;
     int shorter = Math.min(now.length, before.data.length);
@@ -109,28 +105,5 @@ final class TokenRequests {
       json.comma().add(data[i]);
     }
     return json.add("]");
-  }
-
-  /** Five numbers a token: lines down, characters along, length, kind, modifiers. */
-  private int[] data(FileContext file, Span range) {
-    List<SemanticTokenizer.Token> found = tokens.in(file.compiled(), range);
-    int[] data = new int[found.size() * 5];
-    TextLines lines = file.document().lines();
-    int line = 0;
-    int column = 0;
-    int at = 0;
-    for (SemanticTokenizer.Token token : found) {
-      int start = token.span().start();
-      int newLine = lines.lineOf(start);
-      int newColumn = session.encoding().units(lines.text(), lines.lineStart(newLine), start);
-      data[at++] = newLine - line;
-      data[at++] = newLine == line ? newColumn - column : newColumn;
-      data[at++] = session.encoding().units(lines.text(), start, token.span().end());
-      data[at++] = token.kind().ordinal();
-      data[at++] = (token.given() ? 1 : 0) | (token.accent() ? 2 : 0);
-      line = newLine;
-      column = newColumn;
-    }
-    return data;
   }
 }

@@ -7,8 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.eclipse.lsp4j.ExecuteCommandParams;
@@ -60,6 +63,49 @@ class BuildCommandTest {
   }
 
   @Test
+  void whatIsBuiltCanBeReadByWhoeverCanReadAnyNewFile() throws Exception {
+    try (Editor editor = Editor.start()) {
+      editor.open("a.tabor", LESSON);
+      command(editor, "tabor.build", editor.uri("a.tabor"));
+      Path built = editor.folder.resolve("out/a.one.mid");
+      Path plain = Files.createFile(editor.folder.resolve("plain"));
+      assertThat(Files.getPosixFilePermissions(built))
+          .isEqualTo(Files.getPosixFilePermissions(plain));
+      Set<PosixFilePermission> wide = PosixFilePermissions.fromString("rw-rw-rw-");
+      Files.setPosixFilePermissions(built, wide);
+      editor.replaceAll("a.tabor", LESSON.replace("x . x .", "x . . ."));
+      command(editor, "tabor.build", editor.uri("a.tabor"));
+      assertThat(Files.getPosixFilePermissions(built)).isEqualTo(wide);
+    }
+  }
+
+  @Test
+  void whatANeighbourLeftUnderTheSameNameIsNotInTheWay() throws Exception {
+    try (Editor editor = Editor.start()) {
+      editor.open("a.tabor", LESSON);
+      Path out = Files.createDirectory(editor.folder.resolve("out"));
+      Path left = out.resolve(".tabor-" + ProcessHandle.current().pid() + "-0.part");
+      Files.writeString(left, "left");
+      command(editor, "tabor.build", editor.uri("a.tabor"));
+      assertThat(out.resolve("a.one.mid")).isNotEmptyFile();
+      assertThat(left).hasContent("left");
+    }
+  }
+
+  @Test
+  void wrongArgumentsAreNotTakenForNone() throws Exception {
+    try (Editor editor = Editor.start()) {
+      editor.open("a.tabor", LESSON);
+      String uri = editor.uri("a.tabor");
+      assertThatThrownBy(() -> command(editor, "tabor.build", uri, 5))
+          .hasMessageContaining("is a folder");
+      assertThatThrownBy(() -> command(editor, "tabor.build", uri, "out", "midi"))
+          .hasMessageContaining("list of forms");
+      assertThat(editor.folder.resolve("out")).doesNotExist();
+    }
+  }
+
+  @Test
   void noLinkLeadsOutOfTheWorkspaceAndNothingButFilesIsReplaced() throws Exception {
     Path outside = Files.createTempDirectory("tabor-lsp-outside");
     try (Editor editor = Editor.start()) {
@@ -98,6 +144,16 @@ class BuildCommandTest {
             .hasMessageContaining("fix them first");
       }
     }
+  }
+
+  @Test
+  void nothingIsMadeToBeShownOnceTheServerGoesDown() {
+    Session session = new Session(Log.NONE, "test", () -> {});
+    ShownFiles shown = new ShownFiles(session);
+    shown.close();
+    assertThatThrownBy(() -> shown.show("late.txt", new byte[] {1}, false))
+        .hasMessageContaining("going down");
+    session.close();
   }
 
   @Test

@@ -2,6 +2,7 @@ package tabor.lsp;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Files;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.Command;
+import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DocumentSymbolParams;
 import org.eclipse.lsp4j.ExecuteCommandParams;
 import org.eclipse.lsp4j.Hover;
@@ -113,6 +115,54 @@ class ClientsTest {
               () -> Editor.get(editor.server.getTextDocumentService().resolveCodeAction(listed)))
           .isInstanceOf(ExecutionException.class)
           .hasMessageContaining("the text was changed");
+    }
+  }
+
+  @Test
+  void whatIsTriedOnlyWhenChosenIsRefusedWithItsReason() throws Exception {
+    // Too long to try all that is listed; the fixed bar has nothing where the step takes away.
+    String text =
+        "groove a\n  kick  : x . x\n  hihat : x x x x\n"
+            + "step b \"B\" from a\n  drop kick at 2\n# "
+            + "-".repeat(130_000)
+            + "\n";
+    try (Editor editor = Editor.start()) {
+      editor.open("a.tabor", text);
+      CodeAction listed = fixes(editor).get(0).getRight();
+      assertThat(listed.getTitle()).isEqualTo("Fill the bar with rests");
+      assertThatThrownBy(
+              () -> Editor.get(editor.server.getTextDocumentService().resolveCodeAction(listed)))
+          .hasMessageContaining("Nothing was changed: “Fill the bar with rests” would bring up")
+          .hasMessageContaining("(b, bar 1, count 2: ");
+      // In a short text it is known beforehand, and not offered.
+      editor.replaceAll("a.tabor", text.substring(0, text.indexOf('#')));
+      assertThat(fixes(editor)).isEmpty();
+    }
+  }
+
+  @Test
+  void aFixNamesTheProblemThatItRemovesAndNoOtherAtItsPlace() throws Exception {
+    try (Editor editor = Editor.start()) {
+      List<Diagnostic> two =
+          editor.open(
+              "a.tabor",
+              "groove a\n  hihat : x x x x\nstep b \"B\" from a\n  ride : x x x x\n"
+                  + "  drop ride at 1 3\n  add snare at 2 4\n");
+      assertThat(two).extracting(Diagnostic::getRange).containsOnly(two.get(0).getRange());
+      assertThat(two).hasSize(2);
+      CodeActionContext context = new CodeActionContext(two);
+      context.setOnly(List.of("quickfix"));
+      List<Either<Command, CodeAction>> offered =
+          Editor.get(
+              editor
+                  .server
+                  .getTextDocumentService()
+                  .codeAction(
+                      new CodeActionParams(editor.id("a.tabor"), two.get(0).getRange(), context)));
+      assertThat(offered)
+          .extracting(one -> one.getRight().getTitle(), one -> one.getRight().getDiagnostics())
+          .contains(
+              tuple("Leave out 2", two.subList(0, 1)), tuple("Leave out 4", two.subList(1, 2)));
     }
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -60,7 +61,48 @@ class HostileClientTest {
   void aSyntaxErrorIsAParseError(int size) {
     String broken = "{\"jsonrpc\":\"2.0\",\"id\":7,\"method\":\"" + padding(size) + "\",]";
     assertThat(unnamed(between(RawClient.framed(broken)))).containsExactly(-32700);
-    assertThat(unnamed(between(RawClient.framed(padding(size))))).containsExactly(-32700);
+    RawClient.Ended ended = between(RawClient.framed(padding(size)));
+    assertThat(unnamed(ended)).containsExactly(-32700);
+    assertThat(words(ended)).contains("not JSON").doesNotContain("gson", "Exception");
+    // Read on leniently, this would be a message with a name nobody gave it.
+    String raw = request("7", "make\u0000tea", "{\"a\":\"" + padding(size) + "\"}");
+    assertThat(unnamed(between(RawClient.framed(raw)))).containsExactly(-32700);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{}",
+        "{\"line\":0}",
+        "{\"character\":8}",
+        "{\"line\":0,\"character\":null}",
+        "{\"line\":0,\"character\":8.5}",
+        "{\"line\":\"0\",\"character\":8}",
+        "{\"line\":[],\"character\":8}",
+        "[0,8]",
+        "8"
+      })
+  void halfAPositionIsNotTheFirstOne(String position) {
+    String file = "{\"textDocument\":{\"uri\":\"file:///none/a.tabor\"},";
+    for (String sent :
+        List.of(
+            request("7", "textDocument/hover", file + "\"position\":" + position + "}"),
+            request("7", "textDocument/selectionRange", file + "\"positions\":[" + position + "]}"),
+            request("7", "textDocument/selectionRange", file + "\"positions\":[null]}"))) {
+      RawClient.Ended ended = between(RawClient.framed(sent));
+      assertThat(ended.error(7)).as(sent).isEqualTo(-32602);
+      assertThat(words(ended)).as(sent).contains("a line and a character");
+    }
+  }
+
+  @Test
+  void aColumnFarBeyondTheLineIsItsEnd() {
+    String params =
+        "{\"textDocument\":{\"uri\":\"file:///none/a.tabor\"},"
+            + "\"position\":{\"line\":0,\"character\":4294967295}}";
+    RawClient.Ended ended = between(RawClient.framed(request("7", "textDocument/hover", params)));
+    assertThat(ended.answer(7).getAsJsonObject("result").getAsJsonObject("range"))
+        .isEqualTo(ended.answer(50).getAsJsonObject("result").getAsJsonObject("range"));
   }
 
   @ParameterizedTest
@@ -100,6 +142,9 @@ class HostileClientTest {
     }
     assertThat(unnamed(between(RawClient.framed(batch + "]")))).containsExactly(-32600);
     assertThat(unnamed(between(RawClient.framed("\"" + padding(size) + "\""))))
+        .containsExactly(-32600);
+    int half = Math.max(300, size / 2);
+    assertThat(unnamed(between(RawClient.framed("[".repeat(half) + "]".repeat(half)))))
         .containsExactly(-32600);
   }
 

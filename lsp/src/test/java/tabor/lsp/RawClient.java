@@ -47,7 +47,7 @@ final class RawClient {
   }
 
   /** Reads everything as framed messages: a stray byte fails here. */
-  private static List<JsonObject> messages(String out) {
+  static List<JsonObject> messages(String out) {
     List<JsonObject> found = new ArrayList<>();
     byte[] bytes = out.getBytes(StandardCharsets.UTF_8);
     int at = 0;

@@ -11,8 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -50,6 +53,12 @@ class ChartTempoTest {
       groove seven
         time 7/8 in 2+2+3
         kick : x . ... | . . x..
+      groove long
+        time 6/8
+        kick : x -
+      groove fine
+        time 6/8
+        snare : ONE:2 | TWO:2
       groove thirds
         snare : xxx:2 xxx:2 | x . . .
       chart c
@@ -71,11 +80,16 @@ class ChartTempoTest {
         "tempo 92 to 60 over 3 bars; play six 3 times",
         "tempo 92 to 60 over 3 bars; play seven 3 times; play beat 2 times",
         "tempo 92 to 60 over 3 bars; play thirds 3 times",
+        "tempo 92 to 60 over 3 bars; play long 3 times; play six",
+        // Too fine for one number of divisions.
+        "tempo 92 to 60 over 3 bars; play fine 3 times",
         "tempo 92 to 60 over 3 bars; trade beat 1 bar 3 times; play beat 2 times",
         "tempo 92 to 60 over 4 bars; play beat 5 bars fill bare",
         "tempo 92 to 60 over 2 bars; play beat 2 times; count-in 1 bar; play beat",
         "tempo 92 to 60 over 2 bars; play beat 2 times; tempo 60 to 92 over 2 bars; play beat 4"
             + " times",
+        "tempo 92 to 60 over 4 bars; play beat 2 times; count-in 1 bar; play beat 4 times",
+        "play beat; count-in 2 bars; tempo 92 to 60 over 2 bars; play beat 4 times",
         "click 1 bar on 1 off; tempo 92 to 60 over 2 bars; play beat 5 times",
       })
   void theFilePlaysWhatTaborPlays(String lines) throws Exception {
@@ -83,7 +97,10 @@ class ChartTempoTest {
         new Compiler(Loader.NONE)
             .compile(
                 Path.of("a.tabor"),
-                SECTIONS + "  " + lines.replace("; ", "\n  ") + "\n",
+                SECTIONS.replace("ONE", "x".repeat(127)).replace("TWO", "x".repeat(131))
+                    + "  "
+                    + lines.replace("; ", "\n  ")
+                    + "\n",
                 Options.NONE)
             .lesson();
     Performance performance = Performer.chart(lesson.charts().get(0));
@@ -94,6 +111,7 @@ class ChartTempoTest {
       }
     }
     byte[] bytes = MusicXml.bytes(lesson, Chart.class::isInstance);
+    PublishedSchema.check(bytes);
     List<Double> played = new Reader().read(bytes);
     assertThat(played).as(new String(bytes, StandardCharsets.UTF_8)).hasSameSizeAs(expected);
     int i = 0;
@@ -102,6 +120,38 @@ class ChartTempoTest {
       assertThat(played.get(i)).as("stroke %d", i).isCloseTo(micros / 1e6, within(0.005));
       i++;
     }
+  }
+
+  /** A tempo that is marked is not said again beside it, nor one that stays as it is. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "tempo 92 to 60 over 2 bars/ play beat 4 times; 92, 88, 84, 80, 76, 72, 68, 64, 60",
+        "tempo 92 to 92 over 2 bars/ play beat 4 times; 92",
+        "play beat/ tempo 92 to 84 over 2 bars/ play beat 4 times;"
+            + " 92, 91, 90, 89, 88, 87, 86, 85, 84",
+      })
+  void eachTempoIsSaidOnce(String lines, String tempi) {
+    Lesson lesson =
+        new Compiler(Loader.NONE)
+            .compile(
+                Path.of("a.tabor"),
+                SECTIONS.replace("count-in 1 bar", "text \"\"")
+                    + "  "
+                    + lines.replace("/ ", "\n  ")
+                    + "\n",
+                Options.NONE)
+            .lesson();
+    String text =
+        new String(MusicXml.bytes(lesson, Chart.class::isInstance), StandardCharsets.UTF_8);
+    List<String> found = new ArrayList<>();
+    Matcher matcher = Pattern.compile("<sound tempo=\"([^\"]*)\"").matcher(text);
+    while (matcher.find()) {
+      found.add(matcher.group(1));
+    }
+    assertThat(String.join(", ", found)).isEqualTo(tempi);
+    assertThat(text).doesNotContain("<offset>0<");
   }
 
   /** What a player does with repeats, tempi and notes, in seconds. */

@@ -52,7 +52,9 @@ class MusicXmlTest {
   }
 
   private static String text(Section... sections) {
-    return new String(MusicXml.bytes(lesson(sections), s -> true), StandardCharsets.UTF_8);
+    byte[] bytes = MusicXml.bytes(lesson(sections), s -> true);
+    PublishedSchema.check(bytes);
+    return new String(bytes, StandardCharsets.UTF_8);
   }
 
   private static ReadBack read(Section... sections) {

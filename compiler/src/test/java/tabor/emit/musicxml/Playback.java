@@ -27,6 +27,7 @@ public final class Playback {
 
   /** Places from the start of the document and instruments, rolled strokes included. */
   public static Playback of(byte[] bytes) throws Exception {
+    PublishedSchema.check(bytes);
     Element root =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()

@@ -20,7 +20,8 @@ import org.audiveris.proxymusic.util.Marshalling;
 import tabor.rhythm.Time;
 
 /**
- * A document read back by classes that are not ours, with the sums that a schema cannot check.
+ * A document, valid by its published schema, read back by classes that are not ours, with the sums
+ * that a schema cannot check.
  *
  * @param measures what sounds in each measure
  */
@@ -36,6 +37,7 @@ record ReadBack(ScorePartwise score, List<Read> measures) {
   record Read(String number, Time length, List<String> onsets, Map<String, Time> totals) {}
 
   static ReadBack of(byte[] bytes) {
+    PublishedSchema.check(bytes);
     try {
       ScorePartwise score = (ScorePartwise) Marshalling.unmarshal(new ByteArrayInputStream(bytes));
       List<Read> measures = new ArrayList<>();

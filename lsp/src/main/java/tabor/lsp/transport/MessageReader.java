@@ -1,6 +1,7 @@
 package tabor.lsp.transport;
 
 import com.google.gson.Gson;
+import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
@@ -12,6 +13,7 @@ import com.google.gson.stream.JsonToken;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.lsp4j.jsonrpc.MessageConsumer;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
@@ -32,6 +34,9 @@ import org.jspecify.annotations.Nullable;
 public final class MessageReader {
   /** Whole numbers that every client can hold exactly; the protocol itself gives 32 bits. */
   private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,15}");
+
+  /** Where the library says that it found a mistake. */
+  private static final Pattern PLACE = Pattern.compile("at line [0-9]+ column [0-9]+");
 
   private static final int LONGEST_WORDS = 300;
 
@@ -129,25 +134,40 @@ public final class MessageReader {
   }
 
   private JsonElement parse(FrameReader.Frame frame) throws Refused {
-    try {
-      if (frame.body().isBlank()) {
-        throw new JsonParseException("nothing there");
+    String body = frame.body();
+    try (JsonReader reader = strict(body)) {
+      if (body.isBlank()) {
+        throw notJson(frame, "nothing there", null);
       }
-      JsonReader reader = strict(frame.body());
-      JsonElement root = JsonParser.parseReader(reader);
+      // However long a batch is, it is not kept.
+      boolean batch = reader.peek() == JsonToken.BEGIN_ARRAY;
+      JsonElement root = new JsonArray();
+      if (batch) {
+        reader.setNestingLimit(Integer.MAX_VALUE);
+        reader.skipValue();
+      } else {
+        root = JsonParser.parseReader(reader);
+      }
       if (reader.peek() != JsonToken.END_DOCUMENT) {
-        throw new JsonParseException("more than one value");
+        throw notJson(frame, "more than one value", null);
       }
       return root;
     } catch (JsonParseException | IOException | IllegalStateException | NumberFormatException e) {
+      String why = String.valueOf(innermost(e).getMessage());
       // Well formed after all, but deeper than anyone writes by hand or program?
-      Optional<Either<String, Number>> id = idOfDeep(frame.body());
+      Optional<Either<String, Number>> id =
+          why.startsWith("Nesting") ? idOfDeep(body) : Optional.empty();
       if (id.isPresent()) {
         throw new Refused(ResponseErrorCode.InvalidRequest, "nested too deep", id.get(), null);
       }
-      frames.broken(frame);
-      throw new Refused(ResponseErrorCode.ParseError, "not JSON: " + e.getMessage(), null, e);
+      Matcher place = PLACE.matcher(why);
+      throw notJson(frame, place.find() ? "a mistake " + place.group() : "a mistake in it", e);
     }
+  }
+
+  private Refused notJson(FrameReader.Frame frame, String words, @Nullable Throwable cause) {
+    frames.broken(frame);
+    return new Refused(ResponseErrorCode.ParseError, "not JSON: " + words, null, cause);
   }
 
   private static JsonReader strict(String body) {
