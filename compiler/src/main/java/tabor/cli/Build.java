@@ -224,7 +224,8 @@ final class Build {
         same += OutputFiles.write(file, made.get(i)) == OutputFiles.Outcome.UNCHANGED ? 1 : 0;
         written.put(outputs.get(i).name(), Fingerprint.of(file, made.get(i)));
       } catch (Failure e) {
-        refused.add(String.valueOf(e.getMessage())); // the page may be open elsewhere; the sound is not
+        refused.add(
+            String.valueOf(e.getMessage())); // the page may be open elsewhere; the sound is not
       }
     }
     if (!refused.isEmpty()) {

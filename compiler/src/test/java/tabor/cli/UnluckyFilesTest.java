@@ -166,8 +166,7 @@ class UnluckyFilesTest {
             return files.toList();
           }
         };
-    assertThat(SourceFiles.find(words, lister))
-        .containsExactly(folder.resolve("a.tabor"), closed);
+    assertThat(SourceFiles.find(words, lister)).containsExactly(folder.resolve("a.tabor"), closed);
     // The folder is then told about where it is read.
     assertThat(Ran.of("check", closed.toString(), folder.resolve("a.tabor").toString()).err())
         .contains("there is no .tabor file in the folder");

@@ -73,6 +73,13 @@ final class LaneLibrary implements Library {
     return made;
   }
 
+  @Override
+  public boolean mayUseOthers(Path path) {
+    wanted.check();
+    return workspace.open(path).map(OpenDocument::text).or(() -> workspace.read(path)).stream()
+        .anyMatch(text -> text.contains("use"));
+  }
+
   private Compiled compile(Path path, String text) {
     folder = path.getParent();
     return files.compile(path, text, Options.NONE);
