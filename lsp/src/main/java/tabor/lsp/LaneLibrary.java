@@ -31,6 +31,7 @@ final class LaneLibrary implements Library {
    */
   private final Compiler trials;
 
+  private @Nullable List<Path> listed;
   private @Nullable Path folder;
   private Scheduler.Wanted wanted = () -> {};
 
@@ -44,6 +45,7 @@ final class LaneLibrary implements Library {
   LaneLibrary serving(Scheduler.Wanted request) {
     wanted = request;
     served.clear();
+    listed = null;
     return this;
   }
 
@@ -101,6 +103,11 @@ final class LaneLibrary implements Library {
 
   @Override
   public List<Path> files() {
-    return workspace.files();
+    // Walking through folders takes longer than all the rest: once for a request.
+    if (listed == null) {
+      wanted.check();
+      listed = workspace.files();
+    }
+    return listed;
   }
 }

@@ -37,6 +37,11 @@ class FoldersTest {
     assertThat(library.mayUseOthers(user)).isTrue();
     assertThat(library.mayUseOthers(alone)).isFalse();
     assertThat(library.mayUseOthers(real.resolve("gone.tabor"))).isFalse();
+    assertThat(library.files()).containsExactlyInAnyOrder(alone, user);
+    // A new file is seen by the next request, and this one has one answer.
+    Path late = Files.writeString(real.resolve("late.tabor"), USER);
+    assertThat(library.files()).hasSize(2);
+    assertThat(library.serving(() -> {}).files()).contains(late);
   }
 
   @Test
