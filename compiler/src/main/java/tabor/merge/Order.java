@@ -130,7 +130,7 @@ final class Order {
       }
     }
     Set<Integer> moved = new HashSet<>(kept);
-    moved.removeAll(rising(kept, toBase));
+    rising(kept, toBase).forEach(moved::remove);
     return moved;
   }
 
