@@ -62,19 +62,14 @@ final class Movements {
     }
   }
 
-  /** Two strokes of one limb are one movement. */
+  /** Two strokes of one limb are one movement; of an odd number the last is one by itself. */
   private void roll(Roll roll, Time at, int lead) {
-    for (long i = 0; i + 1 < roll.count() || i == 0; i += 2) {
+    for (long i = 0; i < roll.count(); i += 2) {
+      Time inner = i + 1 < roll.count() ? roll.step() : Time.ZERO;
       Time start = at.plus(roll.after(i));
       put(
           new Movement(
-              roll.stroke(),
-              roll.limb(i),
-              start,
-              i == 0 ? lead : 0,
-              start.plus(roll.step()),
-              0,
-              roll.step()));
+              roll.stroke(), roll.limb(i), start, i == 0 ? lead : 0, start.plus(inner), 0, inner));
     }
   }
 

@@ -89,13 +89,13 @@ final class BuildPlanner {
   /** Compiles a source and plans its files; what there is to say goes to {@code aside}. */
   BuildPlan plan(Path source, Io aside) {
     List<Student> students = compiling.apply(source);
-    if (students.stream().allMatch(Student::isLibrary)) {
+    if (students.stream().allMatch(Student::isClassFile)) {
       aside
           .err()
           .print(
               "tabor: "
                   + BuildPlan.shown(source)
-                  + " has no groove, step or chart of its own; passed over\n");
+                  + " has players and nothing to play; passed over\n");
       return new BuildPlan(source, List.of(), List.of(), Map.of(), false, true);
     }
     List<Compiled> told = Students.toldOnce(students);

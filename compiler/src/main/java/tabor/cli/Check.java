@@ -54,7 +54,7 @@ final class Check {
                 alone.add(Students.toldOnce(all));
                 all.stream()
                     .filter(student -> student.lesson() == null)
-                    .filter(student -> !student.isLibrary())
+                    .filter(student -> !student.isClassFile())
                     .forEach(student -> nothing.add(file + ": " + student.nothing()));
               });
     }

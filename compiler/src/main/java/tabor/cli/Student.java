@@ -18,12 +18,9 @@ record Student(@Nullable Player player, Compiled compiled, @Nullable Lesson less
     return player == null ? "" : "For " + player.caption() + " (" + player.name() + "):";
   }
 
-  /** True for a file of players, kits and patterns alone, which lessons use. */
-  boolean isLibrary() {
-    return !compiled.hasErrors()
-        && compiled.lesson().sections().isEmpty()
-        && (player != null
-            || compiled.syntax().stream().anyMatch(section -> section.heading() != null));
+  /** True for a player of a file of players alone, which lessons use. */
+  boolean isClassFile() {
+    return player != null && !compiled.hasErrors() && compiled.lesson().sections().isEmpty();
   }
 
   /** Why this student gets nothing. */

@@ -7,10 +7,13 @@ import static tabor.kit.Limb.RIGHT_FOOT;
 import static tabor.kit.Limb.RIGHT_HAND;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
+import tabor.kit.Kit;
 import tabor.kit.Kits;
+import tabor.kit.Position;
 
 /** What two hands and two feet cannot do at one instant, and how it is said. */
 class ClashTest {
@@ -91,6 +94,90 @@ class ClashTest {
                     .part(LEFT_HAND, "snare", "x . . .")
                     .part(RIGHT_HAND, "tom1", "x . . .")))
         .containsExactly("limb-conflict");
+  }
+
+  /** One hand on two surfaces with the other idle is that hand's conflict, whoever dealt it. */
+  @Test
+  void twoDealtStrokesAreNoThirdHand() {
+    Played two =
+        new Played()
+            .part(RIGHT_HAND, "crash", "x . . .")
+            .part(RIGHT_HAND, "tom1", "x . . .")
+            .dealt();
+    assertThat(codes(two)).containsExactly("limb-conflict");
+    assertThat(codes(two.part(RIGHT_FOOT, "kick", "x . . .")))
+        .as("a foot is no hand")
+        .containsExactly("limb-conflict");
+    assertThat(
+            codes(
+                new Played()
+                    .part(RIGHT_HAND, "crash", "x . . .")
+                    .part(LEFT_HAND, "snare", "x . . .")
+                    .part(LEFT_FOOT, "kick", "x . . .")
+                    .part(LEFT_FOOT, "hihat.foot", "x . . .")))
+        .as("nor a hand a foot")
+        .containsExactly("limb-conflict");
+  }
+
+  /** What the compiler dealt has no limb left: the mark stands on it, not on what was written. */
+  @Test
+  void theThirdHandIsTheOneThatWasDealt() {
+    Diagnostic later =
+        only(
+            new Played()
+                .part(RIGHT_HAND, "crash", "x . . .")
+                .part(LEFT_HAND, "snare", "x . . .")
+                .part(RIGHT_HAND, "tom1", "x . . .")
+                .dealt());
+    assertThat(later.spot().span().start()).isBetween(300, 399);
+    Diagnostic earlier =
+        only(
+            new Played()
+                .part(RIGHT_HAND, "tom1", "x . . .")
+                .dealt()
+                .part(LEFT_HAND, "snare", "x . . .")
+                .part(RIGHT_HAND, "crash", "x . . ."));
+    assertThat(earlier.labels()).hasSize(2);
+    assertThat(earlier.message()).endsWith("would take three hands");
+  }
+
+  @Test
+  void graceNotesOfBothHandsAreSaidOnceOfTheRight() {
+    Diagnostic both =
+        only(new Played().part(RIGHT_HAND, "snare", "f . . .").part(LEFT_HAND, "snare", "f . . ."));
+    assertThat(both.message())
+        .isEqualTo("the flam at 1 needs the left hand, which strikes the snare there");
+  }
+
+  /** Ten centimetres are side by side, eleven are crossed. */
+  @Test
+  void armsThatCrossAtOneInstant() {
+    Kit near =
+        new Kit(
+            "near",
+            Kits.FIVE_PIECE.surfaces(),
+            Kits.FIVE_PIECE.letters(),
+            Kits.FIVE_PIECE.standIns(),
+            Map.of(
+                "ride", new Position(20, -90, 90),
+                "tom1", new Position(10, -90, 75),
+                "tom2", new Position(9, -90, 75)),
+            Map.of(),
+            false);
+    assertThat(
+            codes(
+                new Played()
+                    .kit(near)
+                    .part(RIGHT_HAND, "ride", "x . . .")
+                    .part(LEFT_HAND, "tom1", "x . . .")))
+        .isEmpty();
+    assertThat(
+            codes(
+                new Played()
+                    .kit(near)
+                    .part(RIGHT_HAND, "ride", "x . . .")
+                    .part(LEFT_HAND, "tom2", "x . . .")))
+        .containsExactly("crossed-arms");
   }
 
   @Test

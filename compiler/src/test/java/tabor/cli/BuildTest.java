@@ -100,22 +100,6 @@ class BuildTest {
   }
 
   @Test
-  void aFileOfKitsPatternsAndPlayersMakesNoPageOfItsOwn() throws IOException {
-    Path shared = folder.resolve("shared.tabor");
-    for (String own : List.of("kit small like junior\n", "pattern p : rlrr\n", "player mia\n")) {
-      Files.writeString(shared, own);
-      Ran ran = Ran.of("build", folder.toString(), "-o", out.toString(), "--as", "grid,pdf");
-      assertThat(ran.code()).as(own).isZero();
-      assertThat(ran.err()).as(own).contains("shared.tabor has no groove, step or chart");
-      assertThat(names()).as(own).contains("week.txt").noneMatch(name -> name.startsWith("shared"));
-    }
-    // A lesson that was just begun is a lesson.
-    Files.writeString(shared, "title \"Week 9\"\n");
-    Ran.of("build", shared.toString(), "-o", out.toString(), "--as", "grid");
-    assertThat(names()).contains("shared.txt");
-  }
-
-  @Test
   void twoSourcesOfOneNameAreRefusedBeforeAnythingIsWritten() throws IOException {
     Path other = Files.createDirectories(folder.resolve("b"));
     Files.writeString(other.resolve("Week.tabor"), LESSON);

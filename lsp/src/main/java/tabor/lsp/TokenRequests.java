@@ -11,7 +11,6 @@ import tabor.lsp.transport.JsonText;
 
 /** Semantic tokens: of a file, of a range, or only what changed since the client last asked. */
 final class TokenRequests {
-  private final Session session;
   private final TokenNumbers numbers;
   private final Map<Path, Sent> sent = new ConcurrentHashMap<>();
   private int number;
@@ -19,8 +18,7 @@ final class TokenRequests {
   private record Sent(String id, int[] data) {}
 
   TokenRequests(Session session) {
-    this.session = session;
-    this.numbers = new TokenNumbers(session);
+    numbers = new TokenNumbers(session);
   }
 
   void declare(Requests requests) {

@@ -202,6 +202,9 @@ final class Measures {
         head.forEach(kind -> elements.add(above(kind)));
         if (at != null && !at.equals(tempo) && !heard.isWithinChange()) {
           elements.add(marked(at));
+        } else if (at != null && counts) {
+          // Within a change it is heard at the tempo of the beat after it, which no mark shows.
+          heard.add(new GradualTempo.Step(Time.ZERO, at), Time.ZERO, divisions, elements);
         }
       }
       for (GradualTempo.Step step :

@@ -98,6 +98,7 @@ class ChartLinesXmlTest {
     "play four for 1 minute fill beat, 4, 6",
     // Alone it would be its pickup and no more.
     "play run, 2, ''",
+    "play beat; count-in 1 bar, 2, ''",
     "click off; play beat, 1, ''",
     "click off; play beat 2 times, 2, ''",
     "click off; play beat 3 times, 2, 2",
@@ -116,6 +117,9 @@ class ChartLinesXmlTest {
     String text = text(lines);
     assertThat(all("(<measure )", text)).hasSize(bars);
     assertThat(String.join(", ", all("times=\"(\\d+)\"", text))).isEqualTo(times);
+    assertThat(all("(<repeat direction=\"forward\")", text))
+        .as("each has its beginning")
+        .hasSize(all("(<repeat direction=\"backward\")", text).size());
   }
 
   @ParameterizedTest
@@ -205,6 +209,36 @@ class ChartLinesXmlTest {
     assertThat(measures).hasSize(1 + 3);
     assertThat(measures[2]).contains("<measure-repeat type=\"start\">");
     assertThat(measures[3]).contains("<measure-repeat type=\"stop\"");
+  }
+
+  /** A chart of more than 1024 bars is told in words; how many a line may take is counted up. */
+  @ParameterizedTest
+  @CsvSource({
+    "rest 512 bars, 1, 512",
+    "count-in 64 bars, 15, 64",
+    "play four, 68, 4",
+    "play beat waltz, 85, 4",
+    "trade four 2 bars 2 times, 113, 7",
+    "climb four from 60 to 80 by 10 every 1 times, 51, 4",
+    "tempo 92 to 60 over 100 bars, 10, 24",
+  })
+  void aChartOfSoManyBarsIsWrittenOut(String line, int often, int rest) {
+    String lines = (line + "; ").repeat(often);
+    int bars = Math.min(rest, 512);
+    assertThat(isTooLong(lines + "rest " + bars + " bars")).isFalse();
+    assertThat(isTooLong(lines + "rest " + bars + " bars; rest 1 bar")).isTrue();
+  }
+
+  private static boolean isTooLong(String lines) {
+    Lesson lesson =
+        new Compiler(Loader.NONE)
+            .compile(
+                Path.of("a.tabor"),
+                SECTIONS + "  " + lines.replace("; ", "\n  ") + "\n",
+                Options.NONE)
+            .lesson();
+    assertThat(lesson.charts()).hasSize(1);
+    return ChartLength.isTooLong(lesson.charts().get(0));
   }
 
   @Test

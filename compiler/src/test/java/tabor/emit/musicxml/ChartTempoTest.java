@@ -88,6 +88,8 @@ class ChartTempoTest {
         "tempo 92 to 60 over 2 bars; play beat 2 times; count-in 1 bar; play beat",
         "tempo 92 to 60 over 2 bars; play beat 2 times; tempo 60 to 92 over 2 bars; play beat 4"
             + " times",
+        "tempo 92 to 60 over 4 bars; play beat 2 times; count-in 1 bar; play beat 4 times",
+        "play beat; count-in 2 bars; tempo 92 to 60 over 2 bars; play beat 4 times",
         "click 1 bar on 1 off; tempo 92 to 60 over 2 bars; play beat 5 times",
       })
   void theFilePlaysWhatTaborPlays(String lines) throws Exception {

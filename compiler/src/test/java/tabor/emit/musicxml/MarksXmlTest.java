@@ -165,6 +165,20 @@ class MarksXmlTest {
     assertThat(String.join(", ", signs(finer))).as("whatever is played").isEqualTo(signs);
   }
 
+  /** Nothing else there is so fine. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "dynamic p at 2a; 1:7/16 p",
+        "crescendo to f from 1e to 3; 1:1/16 crescendo 1, 1:1/2 stop 1, 1:1/2 f",
+        "crescendo to f from 1 to 3&; 1:0 crescendo 1, 1:5/8 stop 1, 1:5/8 f",
+      })
+  void oneBarOfQuarters(String line, String signs) {
+    assertThat(String.join(", ", signs("groove g\n kick : x x x x\n " + line + "\n")))
+        .isEqualTo(signs);
+  }
+
   @Test
   void inAPickupTheyStandInTheShortMeasure() {
     String text = "groove g\n pickup 2 beats\n kick : x x | x x x x\n ";
@@ -235,6 +249,17 @@ class MarksXmlTest {
     assertThat(text.contains("<beat-unit-dot/>")).isEqualTo(dot.equals("dot"));
     assertThat(all("<per-minute>([^<]*)<", text)).containsExactly(perMinute);
     assertThat(all("<sound tempo=\"([^\"]*)\"", text)).containsExactly(quarters);
+  }
+
+  /** The hands' letters stand in the first line below, the feet's in the next. */
+  @Test
+  void stickingsOfHandsAndFeetHaveTheirOwnLines() {
+    String text = text("groove g\n hands : r l r l\n left foot : k . k .\n");
+    String lyric = "<lyric number=\"(\\d)\" name=\"sticking\"";
+    int feet = text.indexOf("<backup>");
+    assertThat(all(lyric, text.substring(0, feet))).containsExactly("1", "1", "1", "1");
+    assertThat(all(lyric, text.substring(feet))).containsExactly("2", "2");
+    assertThat(all("<lyric number=\"(\\d)\" name=\"count\"", text)).containsOnly("3");
   }
 
   @Test

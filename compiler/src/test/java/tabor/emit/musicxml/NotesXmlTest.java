@@ -5,25 +5,33 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tabor.compile.Compiler;
 import tabor.compile.Loader;
+import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.perform.Performer;
+import tabor.perform.Sound;
 import tabor.resolve.Options;
 
 /** How notes and rests are written: values, stems, and rolls. */
 class NotesXmlTest {
+  private static Lesson lesson(String part) {
+    return new Compiler(Loader.NONE)
+        .compile(Path.of("a.tabor"), "groove g\n " + part + "\n", Options.NONE)
+        .lesson();
+  }
+
   private static String text(String part) {
-    Lesson lesson =
-        new Compiler(Loader.NONE)
-            .compile(Path.of("a.tabor"), "groove g\n " + part + "\n", Options.NONE)
-            .lesson();
-    byte[] bytes = MusicXml.bytes(lesson, section -> true);
+    byte[] bytes = MusicXml.bytes(lesson(part), section -> true);
     PublishedSchema.check(bytes);
     return new String(bytes, StandardCharsets.UTF_8);
   }
@@ -76,6 +84,38 @@ class NotesXmlTest {
     assertThat(all("<tremolo type=\"single\">(\\d)<", text)).isEqualTo(slashes);
     assertThat(text.split("<unpitched>", -1)).hasSize(1 + notes);
     assertThat(text).doesNotContain("other-technical");
+  }
+
+  /**
+   * Rolls that go on over a beat or a bar line, played by the words of the schema: a tied note
+   * sounds on, one with slashes is rolled, and one stroke that is left of a roll is struck.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "hands : . . . r/ | - . . .",
+        "hands : . . . r/ | -l . . .",
+        "hands : . . .r/ -l | . . . .",
+        "hands : . . . ..r/. | . . . .",
+        "hands : . . . ...r/ | -lrl . . .",
+        "hands : . . . ...r/ | --rl . . .",
+        "hands : . . . r/ | --lr . . .",
+        "hands : . . . r// | -- lr . .",
+        "hands : . . . r/// | - l . .",
+        "hands : r/- -l . .",
+        "hands : .r/ - l .",
+        "hihat.open : . . . x | - . . .",
+      })
+  void rollsThatGoOn(String part) throws Exception {
+    Lesson lesson = lesson(part);
+    Groove groove = lesson.grooves().get(0);
+    Set<String> performed = new LinkedHashSet<>();
+    for (Sound sound :
+        Performer.once(groove, groove.setting().tempo(), groove.setting().feel()).sounds()) {
+      performed.add(sound.start() + " P1-" + sound.surface().name());
+    }
+    assertThat(Playback.of(MusicXml.bytes(lesson, section -> true)).strokes())
+        .containsExactlyInAnyOrderElementsOf(performed);
   }
 
   @Test
