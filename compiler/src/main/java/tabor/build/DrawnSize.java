@@ -7,8 +7,9 @@ import tabor.groove.Lesson;
 
 /**
  * How much of a lesson is drawn at once. Notes take a thousand times as long to draw as to read, so
- * that a text that looks harmless could keep a machine busy for minutes. The bounds lie far beyond
- * what is handed out: about a hundred pages of eighths and sixteenths.
+ * that a text that looks harmless could keep a machine busy for a long time. The bounds lie beyond
+ * what is taught from one file: a term of sixty sections of sixteen bars, each bar of two dozen
+ * strokes, has 24,000.
  */
 public final class DrawnSize {
   /** What a person can do about it on the command line. */
@@ -19,7 +20,10 @@ public final class DrawnSize {
   private static final long STROKES_OF_A_SECTION = 12;
 
   /** Most strokes that are drawn of a lesson, sections counted in. */
-  static final long MOST = 60_000;
+  static final long MOST = 30_000;
+
+  /** The same for a page of what was found in many lessons. */
+  static final long MOST_FOUND = 60_000;
 
   /** The same for pictures of dots, which take longer. */
   static final long MOST_IN_DOTS = 25_000;
@@ -44,13 +48,34 @@ public final class DrawnSize {
     BuildOptions own = options.in(lesson);
     List<Groove> drawn = lesson.grooves().stream().filter(own::wants).toList();
     long strokes = drawn.stream().mapToLong(groove -> groove.written().size()).sum();
-    if (drawn.stream().mapToLong(DrawnSize::of).sum() <= most) {
+    if (size(drawn) <= most) {
       return Optional.empty();
     }
-    return Optional.of(
-        strokes
-            + " strokes in "
-            + (drawn.size() == 1 ? "one section are" : drawn.size() + " sections are")
-            + " too much to draw at once");
+    return Optional.of(tooMuch(strokes, drawn.size()));
+  }
+
+  private static String tooMuch(long strokes, long sections) {
+    return strokes
+        + " strokes in "
+        + (sections == 1 ? "one section are" : sections + " sections are")
+        + " too much to draw at once";
+  }
+
+  /**
+   * Why sections are not drawn beside each other, in a sentence; empty if they are.
+   *
+   * @param before how some of them were
+   * @param after how some of them are: what is more counts
+   */
+  public static Optional<String> refusal(List<Groove> before, List<Groove> after) {
+    List<Groove> more = size(before) > size(after) ? before : after;
+    return size(more) <= MOST
+        ? Optional.empty()
+        : Optional.of(
+            tooMuch(more.stream().mapToLong(one -> one.written().size()).sum(), more.size()));
+  }
+
+  private static long size(List<Groove> grooves) {
+    return grooves.stream().mapToLong(DrawnSize::of).sum();
   }
 }

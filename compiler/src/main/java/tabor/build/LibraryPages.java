@@ -29,7 +29,7 @@ public final class LibraryPages {
         printed,
         one -> {
           drawn[0] += DrawnSize.of(one.groove());
-          return drawn[0] > DrawnSize.MOST
+          return drawn[0] > DrawnSize.MOST_FOUND
               ? null
               : PageDrawings.alone(one.groove(), OpenFont.get());
         },

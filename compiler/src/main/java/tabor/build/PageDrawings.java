@@ -91,7 +91,8 @@ final class PageDrawings implements Pictures {
     Look look = new Look(WIDE, true, true, true, false, false).withTempo(own, head);
     Look blank = printing.look(look, groove);
     Look wanted = clean ? blank.clean() : blank;
-    return MeasuredScore.of(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font);
+    return MeasuredScore.of(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font)
+        .silent();
   }
 
   private static Picture picture(Groove groove, Engraving engraving) {

@@ -96,6 +96,13 @@ final class DiffCommand implements Callable<Integer> {
 
   private void output(
       List<ComparedFile> files, @Nullable String form, Compare.Style style, boolean names) {
+    if (form != null) {
+      ChangePictures.refusal(files)
+          .ifPresent(
+              why -> {
+                throw Failure.outside(why + "; without --as the changes are told in words");
+              });
+    }
     byte[] bytes =
         switch (form == null ? "" : form) {
           case "" -> utf8(report(files, style, names, false));

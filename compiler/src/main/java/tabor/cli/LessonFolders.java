@@ -122,7 +122,7 @@ final class LessonFolders {
         + errors.get(0).message()
         + (more == 0 ? "" : more == 1 ? ", and 1 more error" : ", and " + more + " more errors")
         + "; tabor check "
-        + file
+        + VisibleText.shellWord(file.toString())
         + " says more";
   }
 }

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import tabor.source.VisibleText;
 
 /** A course to begin with: lessons, a class file, pages, a script and what git should know. */
 final class NewCourse {
@@ -70,7 +71,9 @@ final class NewCourse {
     io.out()
         .print(
             "Next: "
-                + (enter.isEmpty() ? "" : "cd " + NewLesson.quoted(folder) + ", then ")
+                + (enter.isEmpty()
+                    ? ""
+                    : "cd " + VisibleText.shellWord(folder.toString()) + ", then ")
                 + "sh build.sh; for version control, git init and tabor git-setup\n");
   }
 

@@ -3,7 +3,7 @@ package tabor.cli;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.List;
+import tabor.source.VisibleText;
 
 /** A lesson to begin with. */
 final class NewLesson {
@@ -33,12 +33,12 @@ final class NewLesson {
     files.write();
     io.out().print(file + "\n");
     Path practice = Path.of("out", name + ".html");
-    io.out().print("Next: tabor build " + quoted(file) + " -o out, and look at " + practice + "\n");
-  }
-
-  /** A path as a shell takes it. */
-  static String quoted(Path path) {
-    String text = path.toString();
-    return List.of(" ", "'").stream().anyMatch(text::contains) ? "\"" + text + "\"" : text;
+    io.out()
+        .print(
+            "Next: tabor build "
+                + VisibleText.shellWord(file.toString())
+                + " -o out, and look at "
+                + practice
+                + "\n");
   }
 }

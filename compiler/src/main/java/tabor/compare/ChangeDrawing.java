@@ -39,14 +39,20 @@ final class ChangeDrawing {
     this.font = font;
   }
 
+  /** False for a section of which no stroke and no bar changed. */
+  static boolean isDrawn(SectionChange change) {
+    boolean both = change.before() instanceof Groove && change.after() instanceof Groove;
+    return !both || !change.strokes().isEmpty() || !change.bars().isEmpty();
+  }
+
   /** The pairs of staves of a section, from top to bottom; none where no strokes are known. */
   List<Drawing> systems(SectionChange change) {
+    if (!isDrawn(change)) {
+      return List.of();
+    }
     Groove before = change.before() instanceof Groove groove ? groove : null;
     Groove after = change.after() instanceof Groove groove ? groove : null;
     boolean both = before != null && after != null;
-    if (both && change.strokes().isEmpty() && change.bars().isEmpty()) {
-      return List.of();
-    }
     List<Stroke> gone = change.strokes().stream().map(StrokeChange::before).toList();
     List<Stroke> came = change.strokes().stream().map(StrokeChange::after).toList();
     List<Engraving.StaffSystem> upper =

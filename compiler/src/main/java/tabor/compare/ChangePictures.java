@@ -2,6 +2,8 @@ package tabor.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import tabor.build.DrawnSize;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Look;
@@ -13,6 +15,7 @@ import tabor.emit.pdf.Paper;
 import tabor.emit.pdf.PdfWriter;
 import tabor.emit.svg.SvgWriter;
 import tabor.emit.svg.XmlText;
+import tabor.groove.Groove;
 import tabor.words.Language;
 
 /** What changed, as a page to look at: words, and old and new staves one above the other. */
@@ -43,6 +46,25 @@ public final class ChangePictures {
     if (blocks.isEmpty()) {
       text("The music is the same.", TITLE, Face.REGULAR);
     }
+  }
+
+  /** Why nothing is drawn, in a sentence; empty if it is not too much. */
+  public static Optional<String> refusal(List<ComparedFile> files) {
+    List<Groove> before = new ArrayList<>();
+    List<Groove> after = new ArrayList<>();
+    for (ComparedFile file : files) {
+      for (SectionChange section : file.change().sections()) {
+        if (ChangeDrawing.isDrawn(section)) {
+          if (section.before() instanceof Groove groove) {
+            before.add(groove);
+          }
+          if (section.after() instanceof Groove groove) {
+            after.add(groove);
+          }
+        }
+      }
+    }
+    return DrawnSize.refusal(before, after);
   }
 
   /** One picture with everything. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
@@ -87,9 +88,22 @@ final class SectionPairs {
             ? Math.max(old.size(), now.size())
             : NEAREST;
     List<Likeness> found = new ArrayList<>();
+    // The places of each old section that is still near, worked out once.
+    Map<Integer, List<List<Object>>> places = new HashMap<>();
     for (int j = 0; j < now.size(); j++) {
+      places.remove(j - far - 1);
+      Entry entry = after.get(now.get(j));
+      Map<List<Object>, Stroke> struck = struck(entry.groove());
       for (int i = Math.max(0, j - far); i < Math.min(old.size(), j + far + 1); i++) {
-        int percent = alike(before.get(old.get(i)), after.get(now.get(j)));
+        Entry was = before.get(old.get(i));
+        Groove a = was.groove();
+        Groove b = entry.groove();
+        int percent = 0;
+        if (a == null || b == null || was.isVariation() || entry.isVariation()) {
+          percent = alike(was, entry);
+        } else if (mayBeAlike(a, b)) {
+          percent = alike(a, places.computeIfAbsent(i, index -> places(a)), b, struck);
+        }
         if (percent >= LEAST_ALIKE) {
           found.add(new Likeness(old.get(i), now.get(j), percent));
         }
@@ -105,26 +119,42 @@ final class SectionPairs {
     }
   }
 
-  /** How much two sections have in common, in percent. */
+  /** The same for sections that are not both grooves. */
   private static int alike(Entry old, Entry now) {
-    Groove a = old.groove();
-    Groove b = now.groove();
-    if (old.isVariation() || now.isVariation()) {
-      return 0;
-    }
-    if (a == null || b == null) {
-      return old.kind() == now.kind() ? alikeLines(old, now) : 0;
-    }
+    return !old.isVariation() && !now.isVariation() && old.kind() == now.kind()
+        ? alikeLines(old, now)
+        : 0;
+  }
+
+  /** False where one has so many strokes more that what they have in common cannot be enough. */
+  private static boolean mayBeAlike(Groove a, Groove b) {
+    long less = Math.min(a.written().size(), b.written().size());
+    return less * 100 >= (long) LEAST_ALIKE * Math.max(a.written().size(), b.written().size());
+  }
+
+  /** How much two sections have in common, in percent. */
+  private static int alike(
+      Groove a, List<List<Object>> places, Groove b, Map<List<Object>, Stroke> struck) {
     List<Stroke> left = a.written();
-    Map<List<Object>, Stroke> places = new HashMap<>();
-    b.written().forEach(stroke -> places.put(place(stroke), stroke));
     int same = 0;
-    for (Stroke stroke : left) {
-      Stroke there = places.get(place(stroke));
-      same += there != null && StrokeChange.alike(stroke, there) ? 1 : 0;
+    for (int i = 0; i < left.size(); i++) {
+      Stroke there = struck.get(places.get(i));
+      same += there != null && StrokeChange.alike(left.get(i), there) ? 1 : 0;
     }
     int most = Math.max(left.size(), b.written().size());
     return most == 0 ? (a.bars() == b.bars() ? 100 : 0) : same * 100 / most;
+  }
+
+  private static Map<List<Object>, Stroke> struck(@Nullable Groove groove) {
+    Map<List<Object>, Stroke> struck = new HashMap<>();
+    if (groove != null) {
+      groove.written().forEach(stroke -> struck.put(place(stroke), stroke));
+    }
+    return struck;
+  }
+
+  private static List<List<Object>> places(Groove groove) {
+    return groove.written().stream().map(SectionPairs::place).toList();
   }
 
   private static List<Object> place(Stroke stroke) {
@@ -177,9 +207,15 @@ final class SectionPairs {
   private static int alikeLines(Entry old, Entry now) {
     List<String> left = Lines.of(old.syntax(), line -> true, Map.of());
     List<String> right = Lines.of(now.syntax(), line -> true, Map.of());
-    List<String> common = new ArrayList<>(left);
-    right.forEach(common::remove);
+    Map<String, Integer> unmatched = new HashMap<>();
+    left.forEach(line -> unmatched.merge(line, 1, Integer::sum));
+    int common = 0;
+    for (String line : right) {
+      if (unmatched.merge(line, -1, Integer::sum) >= 0) {
+        common++;
+      }
+    }
     int most = Math.max(left.size(), right.size());
-    return most == 0 ? 0 : (left.size() - common.size()) * 100 / most;
+    return most == 0 ? 0 : common * 100 / most;
   }
 }

@@ -38,7 +38,7 @@ final class FileBounds {
   /** What a few words may ask for: every output grows with it. */
   private static final long LEAST_STROKES = 20_000;
 
-  private static final long LEAST_EFFORT = 500_000;
+  private static final long LEAST_EFFORT = 1_500_000;
 
   /** What each character of a text may add to that. */
   private static final long STROKES_OF_A_CHARACTER = 2;

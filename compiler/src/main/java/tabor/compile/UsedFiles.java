@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Spot;
+import tabor.source.VisibleText;
 
 /** Says what keeps a file from using others. */
 final class UsedFiles {
@@ -69,7 +70,7 @@ final class UsedFiles {
               .help(
                   (alone.size() == 1 ? "fix it" : "fix them")
                       + " there first: tabor check "
-                      + file.link().use().name()));
+                      + VisibleText.shellWord(file.link().use().name())));
       return;
     }
     record Told(Code code, Spot spot) {}

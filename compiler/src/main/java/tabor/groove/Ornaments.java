@@ -65,7 +65,12 @@ public record Ornaments(int bits) {
 
   /** True if one of them fills the slot and goes on while the stroke is held. */
   public boolean isRolled() {
-    return list().stream().anyMatch(Ornament::isRoll);
+    for (Ornament ornament : list()) {
+      if (ornament.isRoll()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** {@code flam,buzz}, or {@code -} for none. */

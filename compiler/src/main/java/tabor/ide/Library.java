@@ -19,4 +19,12 @@ public interface Library {
 
   /** The files of the workspace, those that are open included. */
   List<Path> files();
+
+  /**
+   * False for a file that certainly uses no other. A look at its text, before all files of a folder
+   * are compiled to find the few that matter.
+   */
+  default boolean mayUseOthers(Path path) {
+    return true;
+  }
 }

@@ -88,7 +88,8 @@ public final class References {
       found.add(asked);
     }
     for (Path path : library.files()) {
-      if (found.stream().noneMatch(file -> file.file().equals(path))) {
+      if (found.stream().noneMatch(file -> file.file().equals(path))
+          && library.mayUseOthers(path)) {
         library.file(path).filter(file -> uses(file, home)).ifPresent(found::add);
       }
     }

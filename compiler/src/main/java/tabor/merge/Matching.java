@@ -1,5 +1,6 @@
 package tabor.merge;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -13,6 +14,12 @@ import tabor.compare.Alignment;
 final class Matching {
   /** A section under another name is the same from this share of common lines on, in percent. */
   private static final int LEAST_ALIKE = 60;
+
+  /** Most pairs of sections of which all are compared. */
+  private static final int MOST_LOOKED_AT = 40_000;
+
+  /** How far a section is looked for in either direction where there are more. */
+  private static final int NEAREST = 20;
 
   private Matching() {}
 
@@ -28,52 +35,86 @@ final class Matching {
       match[j] = keys.getOrDefault(now.get(j).key(), -1);
       taken.add(match[j]);
     }
-    for (int j = 0; j < match.length; j++) {
-      int best = -1;
-      int most = LEAST_ALIKE - 1;
-      for (int i = 0; i < base.size() && match[j] < 0; i++) {
-        int alike = taken.contains(i) ? 0 : alike(base.get(i), now.get(j));
-        if (alike > most) {
-          most = alike;
-          best = i;
-        }
-      }
-      if (best >= 0) {
-        match[j] = best;
-        taken.add(best);
-      }
-    }
+    renamed(base, now, match, taken);
     return match;
   }
 
-  private static int alike(Piece a, Piece b) {
-    if (a.heading() == null || b.heading() == null || a.heading().kind() != b.heading().kind()) {
-      return 0;
+  /** Sections under other names, by their lines. */
+  private static void renamed(List<Piece> base, List<Piece> now, int[] match, Set<Integer> taken) {
+    List<Integer> old = new ArrayList<>();
+    for (int i = 0; i < base.size(); i++) {
+      if (!taken.contains(i)) {
+        old.add(i);
+      }
     }
-    List<String> left = lines(a);
-    List<String> right = lines(b);
-    int most = Math.max(left.size(), right.size());
-    List<String> only = new ArrayList<>(left);
-    right.forEach(only::remove);
-    return most == 0 ? 0 : (left.size() - only.size()) * 100 / most;
+    List<Integer> fresh = new ArrayList<>();
+    for (int j = 0; j < match.length; j++) {
+      if (match[j] < 0) {
+        fresh.add(j);
+      }
+    }
+    // Where hundreds have new names each is looked for among the nearest of the others.
+    boolean all = (long) old.size() * fresh.size() <= MOST_LOOKED_AT;
+    Map<Integer, Map<String, Integer>> lines = new HashMap<>();
+    for (int k = 0; k < fresh.size(); k++) {
+      Piece piece = now.get(fresh.get(k));
+      Map<String, Integer> own = lines(piece);
+      int best = -1;
+      int most = LEAST_ALIKE - 1;
+      int from = all ? 0 : Math.max(0, k - NEAREST);
+      int to = all ? old.size() : Math.min(old.size(), k + NEAREST + 1);
+      for (int i : old.subList(Math.min(from, to), to)) {
+        Piece other = base.get(i);
+        if (!taken.contains(i) && isOfOneKind(other, piece)) {
+          int alike = alike(lines.computeIfAbsent(i, index -> lines(other)), own);
+          if (alike > most) {
+            most = alike;
+            best = i;
+          }
+        }
+      }
+      if (best >= 0) {
+        match[fresh.get(k)] = best;
+        taken.add(best);
+      }
+    }
   }
 
-  private static List<String> lines(Piece piece) {
-    return piece.rows().stream()
-        .filter(row -> row.isStatement() && !row.isHeading())
-        .map(Row::meaning)
-        .toList();
+  private static boolean isOfOneKind(Piece a, Piece b) {
+    return a.heading() != null && b.heading() != null && a.heading().kind() == b.heading().kind();
+  }
+
+  /** How much of their lines two sections have in common, in percent. */
+  private static int alike(Map<String, Integer> a, Map<String, Integer> b) {
+    int common = 0;
+    for (Map.Entry<String, Integer> line : a.entrySet()) {
+      common += Math.min(line.getValue(), b.getOrDefault(line.getKey(), 0));
+    }
+    int most = Math.max(count(a), count(b));
+    return most == 0 ? 0 : common * 100 / most;
+  }
+
+  private static int count(Map<String, Integer> lines) {
+    return lines.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  private static Map<String, Integer> lines(Piece piece) {
+    return MergedText.counts(piece.rows(), row -> row.isStatement() && !row.isHeading());
   }
 
   /** For each new one of theirs which new one of ours it is by its key; -1 for none. */
   static int[] newPieces(List<Piece> ours, int[] oursToBase, List<Piece> theirs, int[] toBase) {
     int[] match = new int[theirs.size()];
     Arrays.fill(match, -1);
+    Map<String, Integer> keys = new HashMap<>();
+    for (int i = 0; i < ours.size(); i++) {
+      if (oursToBase[i] < 0) {
+        keys.put(ours.get(i).key(), i);
+      }
+    }
     for (int j = 0; j < match.length; j++) {
-      for (int i = 0; i < ours.size() && toBase[j] < 0; i++) {
-        if (oursToBase[i] < 0 && ours.get(i).key().equals(theirs.get(j).key())) {
-          match[j] = i;
-        }
+      if (toBase[j] < 0) {
+        match[j] = keys.getOrDefault(theirs.get(j).key(), -1);
       }
     }
     return match;
@@ -91,15 +132,38 @@ final class Matching {
       }
     }
     // What has only moved is still the same line.
+    Waiting<List<Object>> left = new Waiting<>();
+    for (int i = 0; i < base.size(); i++) {
+      if (!taken.contains(i)) {
+        left.add(said(base.get(i)), i);
+      }
+    }
     for (int j = 0; j < match.length; j++) {
-      for (int i = 0; i < base.size() && match[j] < 0; i++) {
-        if (!taken.contains(i) && !now.get(j).isBlank() && base.get(i).says(now.get(j))) {
-          match[j] = i;
-          taken.add(i);
-        }
+      if (match[j] < 0 && !now.get(j).isBlank()) {
+        match[j] = left.next(said(now.get(j)));
       }
     }
     return match;
+  }
+
+  /** The same for two lines of which each {@link Row#says} what the other does. */
+  private static List<Object> said(Row row) {
+    return List.of(row.isStatement(), row.meaning(), row.comment());
+  }
+
+  /** Lines that have no partner yet, by what they say, in order. */
+  private static final class Waiting<K> {
+    private final Map<K, ArrayDeque<Integer>> lines = new HashMap<>();
+
+    void add(K said, int line) {
+      lines.computeIfAbsent(said, none -> new ArrayDeque<>()).add(line);
+    }
+
+    /** Takes the first that says this; -1 for none. */
+    int next(K said) {
+      ArrayDeque<Integer> found = lines.get(said);
+      return found == null || found.isEmpty() ? -1 : found.remove();
+    }
   }
 
   private static Alignment.Cost cost(List<Row> base, List<Row> now) {
@@ -157,34 +221,48 @@ final class Matching {
   static int[] newRows(List<Row> ours, int[] oursToBase, List<Row> theirs, int[] toBase) {
     int[] match = new int[theirs.size()];
     Arrays.fill(match, -1);
+    int[] oursAbove = above(oursToBase);
+    int[] above = above(toBase);
+    Waiting<List<Object>> same = new Waiting<>();
+    for (int i = 0; i < oursToBase.length; i++) {
+      if (oursToBase[i] < 0) {
+        same.add(placed(ours.get(i), oursAbove[i]), i);
+      }
+    }
     Set<Integer> taken = new HashSet<>();
-    for (boolean same : new boolean[] {true, false}) {
-      for (int j = 0; j < match.length; j++) {
-        for (int i = 0; i < ours.size() && match[j] < 0 && toBase[j] < 0; i++) {
-          Row our = ours.get(i);
-          Row their = theirs.get(j);
-          boolean fits =
-              same
-                  ? our.isStatement() == their.isStatement()
-                      && our.meaning().equals(their.meaning())
-                      && (!our.isBlank() || above(i, oursToBase) == above(j, toBase))
-                  : our.key() != null && their.key() != null && our.key().excludes(their.key());
-          if (oursToBase[i] < 0 && fits && taken.add(i)) {
-            match[j] = i;
-          }
-        }
+    for (int j = 0; j < match.length; j++) {
+      if (toBase[j] < 0) {
+        match[j] = same.next(placed(theirs.get(j), above[j]));
+        taken.add(match[j]);
+      }
+    }
+    Waiting<StatementKey> about = new Waiting<>();
+    for (int i = 0; i < oursToBase.length; i++) {
+      StatementKey key = ours.get(i).key();
+      if (oursToBase[i] < 0 && key != null && !key.several() && !taken.contains(i)) {
+        about.add(key, i);
+      }
+    }
+    for (int j = 0; j < match.length; j++) {
+      StatementKey key = theirs.get(j).key();
+      if (toBase[j] < 0 && match[j] < 0 && key != null) {
+        match[j] = about.next(new StatementKey(key.family(), key.whom(), key.where(), false));
       }
     }
     return match;
   }
 
-  /** The nearest line above that the base has. */
-  private static int above(int index, int[] toBase) {
-    for (int i = index; i >= 0; i--) {
-      if (toBase[i] >= 0) {
-        return toBase[i];
-      }
+  /** What a line says; a blank one says where it stands. */
+  private static List<Object> placed(Row row, int above) {
+    return List.of(row.isStatement(), row.meaning(), row.isBlank() ? above : -1);
+  }
+
+  /** For each line the nearest one above it, or itself, that the base has; -1 for none. */
+  private static int[] above(int[] toBase) {
+    int[] above = new int[toBase.length];
+    for (int i = 0; i < above.length; i++) {
+      above[i] = toBase[i] >= 0 ? toBase[i] : i == 0 ? -1 : above[i - 1];
     }
-    return -1;
+    return above;
   }
 }

@@ -1,6 +1,7 @@
 package tabor.merge;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,7 +73,9 @@ final class MergedText {
   void dropDoubledComments(
       Map<String, Integer> base, Map<String, Integer> ours, Map<String, Integer> theirs) {
     Map<String, Integer> left = counts(rows, Row::isComment);
+    List<Row> kept = new ArrayList<>();
     for (int i = rows.size() - 1; i >= 0; i--) {
+      kept.add(rows.get(i));
       String said = rows.get(i).meaning();
       if (rows.get(i).isComment() && base.containsKey(said)) {
         int was = base.getOrDefault(said, 0);
@@ -81,10 +84,13 @@ final class MergedText {
         int wanted = our == their || their == was ? our : our == was ? their : our + their - was;
         if (left.getOrDefault(said, 0) > Math.max(wanted, 0)) {
           left.merge(said, -1, Integer::sum);
-          rows.remove(i);
+          kept.remove(kept.size() - 1);
         }
       }
     }
+    Collections.reverse(kept);
+    rows.clear();
+    rows.addAll(kept);
   }
 
   /**

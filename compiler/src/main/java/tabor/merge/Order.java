@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * In which order the things of three texts stand in the merged one: in ours, with what they put in,
@@ -65,28 +67,58 @@ final class Order {
         toMove.add(trio);
       }
     }
-    List<Trio> merged = new ArrayList<>(Arrays.asList(trios));
-    merged.removeAll(toMove);
-    int before = -1;
+    // A chain, in which each finds its place and what is put in shifts nothing.
+    Link first = new Link(null);
+    Link[] links = new Link[trios.length];
+    Link end = first;
+    for (int i = 0; i < trios.length; i++) {
+      if (!toMove.contains(trios[i])) {
+        links[i] = end.insert(trios[i]);
+        end = links[i];
+      }
+    }
+    Link before = first;
     for (int j = 0; j < theirsToBase.length; j++) {
       int from = theirsToBase[j];
       int our = from >= 0 ? baseToOurs[from] : theirsToOurs[j];
-      Trio trio = our >= 0 ? trios[our] : new Trio(from, -1, j);
-      int at = our >= 0 && !toMove.contains(trio) ? merged.indexOf(trio) : -1;
-      if (at < 0) {
-        at = before + 1;
-        while (at < merged.size() && isOnlyOurs(merged.get(at))) {
-          at++;
+      Link at = our >= 0 ? links[our] : null;
+      if (at == null) {
+        at = before;
+        while (at.next != null && isOnlyOurs(at.next)) {
+          at = at.next;
         }
-        merged.add(at, trio);
+        at = at.insert(our >= 0 ? trios[our] : new Trio(from, -1, j));
       }
       before = at;
+    }
+    List<Trio> merged = new ArrayList<>();
+    for (Link link = first.next; link != null; link = link.next) {
+      merged.add(Objects.requireNonNull(link.trio));
     }
     return merged;
   }
 
-  private static boolean isOnlyOurs(Trio trio) {
-    return trio.base() < 0 && trio.theirs() < 0;
+  /** One of a chain; the first holds nothing. */
+  private static final class Link {
+    final @Nullable Trio trio;
+    @Nullable Link next;
+
+    Link(@Nullable Trio trio) {
+      this.trio = trio;
+    }
+
+    /** Puts one in behind this. */
+    Link insert(Trio other) {
+      Link link = new Link(other);
+      link.next = next;
+      next = link;
+      return link;
+    }
+  }
+
+  private static boolean isOnlyOurs(Link link) {
+    Trio trio = link.trio;
+    return trio != null && trio.base() < 0 && trio.theirs() < 0;
   }
 
   /** Which of a text stand in another order than in the base: as few as explain it. */
@@ -98,7 +130,7 @@ final class Order {
       }
     }
     Set<Integer> moved = new HashSet<>(kept);
-    moved.removeAll(rising(kept, toBase));
+    rising(kept, toBase).forEach(moved::remove);
     return moved;
   }
 

@@ -4,6 +4,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import tabor.groove.Ornament;
 import tabor.syntax.At;
 import tabor.syntax.ChartStatement;
@@ -30,7 +31,7 @@ import tabor.syntax.Verb;
  *     thing more
  */
 record StatementKey(String family, String whom, String where, boolean several) {
-  private static final String SPAN = "span=Span\\[start=\\d+, end=\\d+]";
+  private static final Pattern SPAN = Pattern.compile("span=Span\\[start=\\d+, end=\\d+]");
 
   /** Statements that add to each other wherever they stand. */
   private static final Set<String> ADDING = Set.of("Prose", "Use", "Next", "Goal", "Teacher");
@@ -114,7 +115,7 @@ record StatementKey(String family, String whom, String where, boolean several) {
 
   /** A part without the places where it is written. */
   private static String said(Object part) {
-    return part.toString().replaceAll(SPAN, "");
+    return SPAN.matcher(part.toString()).replaceAll("");
   }
 
   /** True if both say something of the same, though maybe not the same of it. */

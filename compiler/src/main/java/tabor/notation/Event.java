@@ -87,7 +87,11 @@ public sealed interface Event {
 
     /** The most grace notes that stand before one of its notes: 0 to 3. */
     public int graceNotes() {
-      return notes.stream().mapToInt(Note::graceNotes).max().orElse(0);
+      int most = 0;
+      for (Note note : notes) {
+        most = Math.max(most, note.graceNotes());
+      }
+      return most;
     }
 
     /** The same chord without its count. */

@@ -22,6 +22,10 @@ import tabor.rhythm.Slot;
 
 /** What is written at the strokes of a section beside their time. */
 final class NoteSigns {
+  private static final Comparator<Note> FROM_BELOW =
+      Comparator.comparingInt((Note note) -> note.place().halfSpaces())
+          .thenComparing(note -> note.surface().name());
+
   private final Groove groove;
   private final Snap snap;
   private final CountLabels labels;
@@ -112,33 +116,51 @@ final class NoteSigns {
     for (List<Stroke> strokes : bySurface.values()) {
       notes.add(note(draft, strokes));
     }
-    notes.sort(
-        Comparator.comparingInt((Note note) -> note.place().halfSpaces())
-            .thenComparing(note -> note.surface().name()));
+    if (notes.size() > 1) {
+      notes.sort(FROM_BELOW);
+    }
     return notes;
   }
 
   private Note note(Draft draft, List<Stroke> strokes) {
     Stroke first = strokes.get(0);
     boolean held = draft.held().contains(first);
-    boolean ghost = !held && strokes.stream().allMatch(s -> s.level() == Level.GHOST);
+    boolean ghost = !held;
+    boolean accent = false;
+    boolean onward = false;
+    boolean change = false;
+    int grace = 0;
+    int slashes = 0;
+    for (Stroke stroke : strokes) {
+      ghost &= stroke.level() == Level.GHOST;
+      accent |= stroke.level() == Level.ACCENT;
+      grace = Math.max(grace, stroke.ornaments().graceNotes());
+      slashes = Math.max(slashes, rolls.slashes(stroke, draft));
+      onward |= draft.onward().contains(stroke);
+      change |= changed.contains(rolls.origin(stroke));
+    }
     return new Note(
         strokes,
         ghost,
-        !held && strokes.stream().anyMatch(s -> s.level() == Level.ACCENT),
-        held ? 0 : strokes.stream().mapToInt(s -> s.ornaments().graceNotes()).max().orElse(0),
-        strokes.stream().mapToInt(s -> rolls.slashes(s, draft)).max().orElse(0),
+        !held && accent,
+        held ? 0 : grace,
+        slashes,
         has(strokes, Ornament.BUZZ),
         !held && has(strokes, Ornament.CHOKE),
         !held && has(strokes, Ornament.RIMSHOT),
         held ? Hihat.NONE : hihats.getOrDefault(rolls.origin(first), Hihat.NONE),
         held,
-        strokes.stream().anyMatch(draft.onward()::contains),
-        strokes.stream().anyMatch(stroke -> changed.contains(rolls.origin(stroke))));
+        onward,
+        change);
   }
 
   private static boolean has(List<Stroke> strokes, Ornament ornament) {
-    return strokes.stream().anyMatch(stroke -> stroke.ornaments().has(ornament));
+    for (Stroke stroke : strokes) {
+      if (stroke.ornaments().has(ornament)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** How the place is counted: the number of a beat, a syllable, or nothing. */
@@ -169,11 +191,13 @@ final class NoteSigns {
   }
 
   private static List<Limb> limbs(List<Stroke> struck, boolean hands) {
-    return struck.stream()
-        .map(Stroke::limb)
-        .filter(limb -> limb.isHand() == hands)
-        .distinct()
-        .toList();
+    List<Limb> limbs = new ArrayList<>();
+    for (Stroke stroke : struck) {
+      if (stroke.limb().isHand() == hands && !limbs.contains(stroke.limb())) {
+        limbs.add(stroke.limb());
+      }
+    }
+    return limbs;
   }
 
   /** The letters that a line has for the feet. */

@@ -24,6 +24,7 @@ final class ChartProgress {
   record State(
       int passages,
       BigInteger total,
+      long played,
       long phase,
       @Nullable Sweep sweep,
       boolean inBar,
@@ -48,6 +49,7 @@ final class ChartProgress {
   int item;
 
   private BigInteger total = BigInteger.ZERO;
+  private long played;
   private long phase;
   private long itemBars;
   private boolean inBar;
@@ -112,6 +114,7 @@ final class ChartProgress {
     ChartPlan.Passage passage = new ChartPlan.Passage(done, times, item);
     passages.add(passage);
     total = total.add(passage.picos());
+    played += done.size() * times;
   }
 
   private List<PlannedSegment> swept(PlannedSegment segment) {
@@ -130,7 +133,11 @@ final class ChartProgress {
 
   /** How many more times a row must be played to last so long from {@code begun} on. */
   long missing(BigInteger begun, Time seconds, List<PlannedSegment> row) {
-    BigInteger once = new ChartPlan.Passage(row, 1, item).picos().max(BigInteger.ONE);
+    BigInteger once =
+        new ChartPlan.Passage(row, 1, item)
+            .picos()
+            .add(BigInteger.valueOf(row.size()))
+            .max(BigInteger.ONE);
     BigInteger left = picos(seconds).subtract(total.subtract(begun)).subtract(slack());
     BigInteger up = left.add(once).subtract(BigInteger.ONE).divide(once);
     return up.min(BigInteger.TEN.pow(15)).longValueExact();
@@ -141,9 +148,12 @@ final class ChartProgress {
     return total.subtract(begun).add(slack()).compareTo(picos(seconds)) >= 0;
   }
 
-  /** What rounding to picoseconds may have taken away, a nanosecond and half one a segment. */
+  /**
+   * What rounding may have taken away: a nanosecond, and a picosecond for each segment that has
+   * been played, since each is rounded by itself.
+   */
   private BigInteger slack() {
-    return BigInteger.valueOf(1000 + passages.size());
+    return BigInteger.valueOf(1000 + played);
   }
 
   private static BigInteger picos(Time seconds) {
@@ -166,13 +176,22 @@ final class ChartProgress {
   /** All that {@link #undo} needs to come back here. */
   State state() {
     return new State(
-        passages.size(), total, phase, sweep, inBar, itemBars, before, List.copyOf(waiting));
+        passages.size(),
+        total,
+        played,
+        phase,
+        sweep,
+        inBar,
+        itemBars,
+        before,
+        List.copyOf(waiting));
   }
 
   /** Takes back what was added since. */
   void undo(State state) {
     passages.subList(state.passages(), passages.size()).clear();
     total = state.total();
+    played = state.played();
     phase = state.phase();
     sweep = state.sweep();
     inBar = state.inBar();

@@ -19,6 +19,12 @@ public final class VisibleText {
     return text;
   }
 
+  /** A file's name as a person can hand it to a shell: in quotes where it would be taken apart. */
+  public static String shellWord(String name) {
+    boolean plain = name.codePoints().noneMatch(point -> " '&();<>|*?[]#~!{}".indexOf(point) >= 0);
+    return plain && !name.isEmpty() ? name : "\"" + name + "\"";
+  }
+
   private static String replaced(String text) {
     StringBuilder line = new StringBuilder(text.length());
     text.codePoints().forEach(point -> line.appendCodePoint(point(point)));

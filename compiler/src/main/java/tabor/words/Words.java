@@ -1,7 +1,6 @@
 package tabor.words;
 
 import java.math.BigDecimal;
-import java.text.MessageFormat;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -25,10 +24,10 @@ public final class Words {
   private static final Map<Language, Words> ALL = all();
 
   /** From here on patterns find their parts in digits. */
-  private static final int DIGITS = 5;
+  static final int DIGITS = 5;
 
   private final Language language;
-  private final Map<String, MessageFormat> formats = new ConcurrentHashMap<>();
+  private final Map<String, WordPattern> patterns = new ConcurrentHashMap<>();
 
   /** Loaded when somebody asks: reading a lesson does not. */
   private volatile ResourceBundle bundle;
@@ -87,18 +86,18 @@ public final class Words {
     if (parts.length == 0) {
       return pattern(key);
     }
+    WordPattern phrase =
+        patterns.computeIfAbsent(key, k -> new WordPattern(pattern(k), language.locale()));
+    String plain = phrase.plain(parts);
+    if (plain != null) {
+      return plain;
+    }
     Object[] all = new Object[DIGITS + parts.length];
     for (int i = 0; i < parts.length; i++) {
       all[i] = parts[i];
       all[DIGITS + i] = String.valueOf(parts[i]);
     }
-    return format(key).format(all);
-  }
-
-  /** {@link MessageFormat} keeps notes while it works. */
-  private MessageFormat format(String key) {
-    return (MessageFormat)
-        formats.computeIfAbsent(key, k -> new MessageFormat(pattern(k), language.locale())).clone();
+    return phrase.format(all);
   }
 
   private String pattern(String key) {

@@ -10,6 +10,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tabor.build.BuildOptions;
+import tabor.build.Form;
+import tabor.compile.Compiled;
+import tabor.compile.Compiler;
+import tabor.compile.Loader;
+import tabor.resolve.Options;
 
 /**
  * A lesson that would be drawn for minutes: what can be made of it is made, the rest is refused.
@@ -64,6 +70,37 @@ class TooMuchToDrawTest {
     assertThat(ran.code()).isEqualTo(1);
     assertThat(ran.err()).contains("too much to draw at once; name some sections with --only");
     assertThat(page).doesNotExist();
+  }
+
+  @Test
+  void aTermInOneFileIsDrawn() {
+    StringBuilder term = new StringBuilder();
+    for (int i = 1; i <= 60; i++) {
+      term.append("groove g").append(i).append("\n  tempo 60\n  bars 16\n");
+      term.append("  ostinato hihat : xxxx xxxx xxxx xxxx\n  ostinato snare : . x . x\n");
+      term.append("  ostinato kick : xx . xx xx\n");
+    }
+    Compiled whole =
+        new Compiler(Loader.NONE).compile(Path.of("term.tabor"), term.toString(), Options.NONE);
+    assertThat(whole.hasErrors()).isFalse();
+    for (Form form : List.of(Form.SVG, Form.PNG, Form.PDF, Form.HTML)) {
+      assertThat(form.refusal(whole.lesson(), BuildOptions.ALL)).as(form.toString()).isEmpty();
+    }
+  }
+
+  @Test
+  void changesThatAreTooMuchAreToldInWords() throws IOException {
+    Path other = folder.resolve("other.tabor");
+    Files.writeString(other, Files.readString(lesson).replace("rlrl rlrl rlrl", "rlrl rlrl rrll"));
+    Path page = folder.resolve("changes.pdf");
+    Ran ran =
+        Ran.of("diff", "--as=pdf", "-o", page.toString(), lesson.toString(), other.toString());
+    assertThat(ran.code()).isEqualTo(1);
+    assertThat(ran.err())
+        .contains("65536 strokes in 8 sections are too much to draw at once; without --as");
+    assertThat(page).doesNotExist();
+    assertThat(Ran.of("diff", lesson.toString(), other.toString()).out())
+        .contains("goes from the left hand to the right hand");
   }
 
   @Test

@@ -108,6 +108,13 @@ class UsedFilesTest {
   }
 
   @Test
+  void aNameThatAShellWouldTakeApartStandsInQuotes() {
+    files.put("week 1.tabor", "groove a\n kick : x . .\n");
+    assertThat(compile("use \"week 1.tabor\"\n").diagnostics().get(0).help())
+        .isEqualTo("fix it there first: tabor check \"week 1.tabor\"");
+  }
+
+  @Test
   void filesInACircleAreTold() {
     files.put("main.tabor", "use \"other.tabor\"\n");
     files.put("other.tabor", "use \"main.tabor\"\ngroove o\n kick : x . . .\n");

@@ -18,8 +18,8 @@ public final class HostileFiles {
   /** What a short text may be long. */
   public static final int SHORT = 64 << 10;
 
-  /** What a long text may be long. */
-  public static final int LONG = 4 << 20;
+  /** What a long text may be long, with room for what an edited copy of it says more. */
+  public static final int LONG = (4 << 20) - 1024;
 
   static final String COMMON = "groove g\n  kick : x . x .\n";
 

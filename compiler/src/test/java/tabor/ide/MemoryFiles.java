@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import tabor.compile.Compiled;
 import tabor.compile.Compiler;
@@ -17,6 +19,9 @@ import tabor.resolve.Options;
 /** A few files in memory, compiled afresh each time. */
 final class MemoryFiles implements Library, Loader {
   private final Map<Path, String> texts = new TreeMap<>();
+
+  /** The files that were compiled because a feature asked for them. */
+  final Set<String> asked = new TreeSet<>();
 
   static Path path(String name) {
     return Path.of("/class", name);
@@ -56,6 +61,7 @@ final class MemoryFiles implements Library, Loader {
 
   @Override
   public Optional<Compiled> file(Path path) {
+    asked.add(String.valueOf(path.getFileName()));
     return Optional.ofNullable(texts.get(path)).map(text -> trial(path, text));
   }
 
@@ -67,6 +73,11 @@ final class MemoryFiles implements Library, Loader {
   @Override
   public Compiled trial(Path path, String text, Options options) {
     return new Compiler(this).compile(path, text, options);
+  }
+
+  @Override
+  public boolean mayUseOthers(Path path) {
+    return texts.get(path).contains("use");
   }
 
   @Override

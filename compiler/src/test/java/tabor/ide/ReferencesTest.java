@@ -47,6 +47,18 @@ class ReferencesTest {
   }
 
   @Test
+  void onlyFilesThatUseAnotherAreCompiledToFindThoseThatUseThisOne() {
+    MemoryFiles files =
+        new MemoryFiles()
+            .put("lib.tabor", "pattern six : rlrrll\n")
+            .put("user.tabor", "use \"lib.tabor\"\ngroove g\n  hands play six in eighths\n")
+            .put("other.tabor", "pattern six : rrllrl\n");
+    Compiled compiled = files.compiled("lib.tabor");
+    assertThat(References.references(compiled, 9, files)).isNotEmpty();
+    assertThat(files.asked).contains("user.tabor").doesNotContain("other.tabor");
+  }
+
+  @Test
   void aSheetIsRenamedInTheNamesOfItsVariations() {
     String text =
         "groove a\n  kick : r . . .\nsheet s \"S\" from a\n  each add kick at 2 3 4\n"

@@ -66,7 +66,7 @@ class ChartLimitsTest {
             "this ladder has more than 10000 steps"),
         Arguments.of(" rest 1440 minutes\n", " rest 1441 minutes\n", "this is longer than 24"),
         Arguments.of(
-            " play two for 1400 minutes\n", " play two for 86401 seconds\n", "this is longer than"),
+            " play two for 1440 minutes\n", " play two for 86401 seconds\n", "this is longer than"),
         // Four beats a second: a bar a second, a day has 86400.
         Arguments.of(
             " play three two 200 bars at tempo 240\n",

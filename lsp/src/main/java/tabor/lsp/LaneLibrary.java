@@ -31,6 +31,7 @@ final class LaneLibrary implements Library {
    */
   private final Compiler trials;
 
+  private @Nullable List<Path> listed;
   private @Nullable Path folder;
   private Scheduler.Wanted wanted = () -> {};
 
@@ -44,6 +45,7 @@ final class LaneLibrary implements Library {
   LaneLibrary serving(Scheduler.Wanted request) {
     wanted = request;
     served.clear();
+    listed = null;
     return this;
   }
 
@@ -73,6 +75,13 @@ final class LaneLibrary implements Library {
     return made;
   }
 
+  @Override
+  public boolean mayUseOthers(Path path) {
+    wanted.check();
+    return workspace.open(path).map(OpenDocument::text).or(() -> workspace.read(path)).stream()
+        .anyMatch(text -> text.contains("use"));
+  }
+
   private Compiled compile(Path path, String text) {
     folder = path.getParent();
     return files.compile(path, text, Options.NONE);
@@ -94,6 +103,11 @@ final class LaneLibrary implements Library {
 
   @Override
   public List<Path> files() {
-    return workspace.files();
+    // Walking through folders takes longer than all the rest: once for a request.
+    if (listed == null) {
+      wanted.check();
+      listed = workspace.files();
+    }
+    return listed;
   }
 }

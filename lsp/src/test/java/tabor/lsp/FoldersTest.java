@@ -26,6 +26,25 @@ class FoldersTest {
   }
 
   @Test
+  void aLookAtTheTextTellsWhetherAFileMayUseAnother() throws Exception {
+    Path real = folder();
+    Path alone = Files.writeString(real.resolve("alone.tabor"), LIBRARY);
+    Path user = Files.writeString(real.resolve("user.tabor"), USER);
+    OpenDocuments documents = new OpenDocuments(new RealPaths());
+    Workspace workspace = new Workspace(documents, new RealPaths());
+    workspace.add(real);
+    LaneLibrary library = new LaneLibrary(workspace, new CompiledFiles(workspace));
+    assertThat(library.mayUseOthers(user)).isTrue();
+    assertThat(library.mayUseOthers(alone)).isFalse();
+    assertThat(library.mayUseOthers(real.resolve("gone.tabor"))).isFalse();
+    assertThat(library.files()).containsExactlyInAnyOrder(alone, user);
+    // A new file is seen by the next request, and this one has one answer.
+    Path late = Files.writeString(real.resolve("late.tabor"), USER);
+    assertThat(library.files()).hasSize(2);
+    assertThat(library.serving(() -> {}).files()).contains(late);
+  }
+
+  @Test
   void aFolderThatIsALinkIsTheFolderItLeadsTo() throws Exception {
     Path real = folder();
     Path link = folder().resolve("link");

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tabor.notation.Bar;
 import tabor.notation.Event;
+import tabor.notation.Note;
 import tabor.notation.Voice;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
@@ -169,6 +170,8 @@ record BarPlan(
         String hit = chord == null || !sticking ? "" : chord.sticking();
         hits.add(!boxes || hit.isEmpty() ? hit : isHands(chord) ? RowPainter.BOX : "");
       }
+      List<String> wide = new ArrayList<>(hits);
+      wide.replaceAll(hit -> hit.equals(RowPainter.BOX) ? "B" : hit);
       double left = 0;
       double right = 0;
       for (ChordShape shape : new ChordShape[] {hands, feet}) {
@@ -189,13 +192,18 @@ record BarPlan(
           clear,
           counts,
           hits,
-          counts.stream().map(s -> font.width(s, Rule.COUNT_SIZE)).toList(),
-          hits.stream()
-              .map(s -> s.equals(RowPainter.BOX) ? "B" : s)
-              .map(s -> font.width(s, Rule.STICKING_SIZE))
-              .toList(),
+          widths(counts, Rule.COUNT_SIZE, font),
+          widths(wide, Rule.STICKING_SIZE, font),
           left,
           right);
+    }
+
+    private static List<Double> widths(List<String> texts, double size, TextMetrics font) {
+      List<Double> widths = new ArrayList<>(texts.size());
+      for (String text : texts) {
+        widths.add(font.width(text, size));
+      }
+      return widths;
     }
 
     private static boolean isHands(Event.@Nullable Chord chord) {
@@ -207,9 +215,14 @@ record BarPlan(
 
     /** Heads of two voices that would touch or cross stand side by side, the lower voice right. */
     private static double shift(Event.Chord upper, Event.Chord lower) {
-      int lowest = upper.notes().stream().mapToInt(n -> n.place().halfSpaces()).min().orElseThrow();
-      int highest =
-          lower.notes().stream().mapToInt(n -> n.place().halfSpaces()).max().orElseThrow();
+      int lowest = Integer.MAX_VALUE;
+      for (Note note : upper.notes()) {
+        lowest = Math.min(lowest, note.place().halfSpaces());
+      }
+      int highest = Integer.MIN_VALUE;
+      for (Note note : lower.notes()) {
+        highest = Math.max(highest, note.place().halfSpaces());
+      }
       if (lowest - highest > 1) {
         return 0;
       }

@@ -108,7 +108,9 @@ record ChordShape(
     boolean up = chord.stemUp();
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
+    boolean accent = false;
     for (Head head : heads) {
+      accent |= head.note().accent();
       double around = head.note().ghost() ? PAREN + PAREN_GAP : 0;
       if (head.note().rimshot()) {
         around = Math.max(around, 0.34);
@@ -133,7 +135,7 @@ record ChordShape(
     if (chord.written().type().flags() > 0 && chord.beams().isEmpty()) {
       right = Math.max(right, stemX + FLAG_WIDTH);
     }
-    if (heads.stream().anyMatch(h -> h.note().accent())) {
+    if (accent) {
       left = Math.min(left, shift + Rule.HEAD / 2 - 0.72);
       right = Math.max(right, shift + Rule.HEAD / 2 + 0.72);
     }

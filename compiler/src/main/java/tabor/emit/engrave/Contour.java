@@ -51,6 +51,16 @@ public final class Contour {
     }
   }
 
+  /** Where the first run starts. */
+  public double startX() {
+    return numbers[0];
+  }
+
+  /** Where the first run starts. */
+  public double startY() {
+    return numbers[1];
+  }
+
   /** The shape with each point at ({@code dx + kx * x}, {@code dy + ky * y}). */
   public Contour placed(double dx, double dy, double kx, double ky) {
     double[] placed = new double[numbers.length];

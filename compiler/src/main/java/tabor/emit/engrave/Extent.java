@@ -16,7 +16,14 @@ public final class Extent implements Mark.Cases<Optional<Box>> {
 
   /** The box of all these marks; empty if none of them is drawn. */
   public static Optional<Box> of(List<Mark> marks) {
-    return marks.stream().flatMap(mark -> mark.match(CASES).stream()).reduce(Box::union);
+    Optional<Box> all = Optional.empty();
+    for (Mark mark : marks) {
+      Optional<Box> box = mark.match(CASES);
+      if (box.isPresent()) {
+        all = all.isPresent() ? Optional.of(all.get().union(box.get())) : box;
+      }
+    }
+    return all;
   }
 
   @Override

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import tabor.groove.Stroke;
 import tabor.notation.Bar;
 import tabor.notation.Note;
@@ -31,14 +30,15 @@ final class HeadPainter {
     for (ChordShape.Head head : chord.heads()) {
       canvas.marks.add(head(bar, chord, head, x));
     }
+    if (chord.dots().isEmpty()) {
+      return;
+    }
     List<Mark> dots = new ArrayList<>();
     Sign dot = Sign.of("augmentationDot");
     for (ChordShape.Dot at : chord.dots()) {
       dots.add(canvas.sign(dot, x + at.x() - dot.box().width() / 2, at.y()));
     }
-    if (!dots.isEmpty()) {
-      canvas.marks.add(Mark.Group.of("dots", dots));
-    }
+    canvas.marks.add(Mark.Group.of("dots", dots));
   }
 
   private Mark head(Bar bar, ChordShape chord, ChordShape.Head head, double x) {
@@ -97,25 +97,33 @@ final class HeadPainter {
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("bar", Integer.toString(bar.number()));
     facts.put("at", chord.chord().start().toString());
-    facts.put(
-        "limbs", note.strokes().stream().map(s -> s.limb().id()).collect(Collectors.joining(" ")));
+    StringBuilder limbs = new StringBuilder();
+    for (Stroke stroke : note.strokes()) {
+      limbs.append(limbs.isEmpty() ? "" : " ").append(stroke.limb().id());
+    }
+    facts.put("limbs", limbs.toString());
     facts.put("surface", note.surface().name());
     return facts;
   }
 
   private void ledgers(ChordShape chord, double x) {
+    double high = Double.POSITIVE_INFINITY;
+    double low = Double.NEGATIVE_INFINITY;
+    for (ChordShape.Head head : chord.heads()) {
+      high = Math.min(high, head.y());
+      low = Math.max(low, head.y());
+    }
+    if (high > -1 && low < 5) {
+      return;
+    }
     List<Mark> lines = new ArrayList<>();
-    double high = chord.heads().stream().mapToDouble(ChordShape.Head::y).min().orElse(0);
-    double low = chord.heads().stream().mapToDouble(ChordShape.Head::y).max().orElse(0);
     for (double y = -1; y >= high; y--) {
       ledger(chord, x, y, lines);
     }
     for (double y = 5; y <= low; y++) {
       ledger(chord, x, y, lines);
     }
-    if (!lines.isEmpty()) {
-      canvas.marks.add(Mark.Group.of("ledgers", lines));
-    }
+    canvas.marks.add(Mark.Group.of("ledgers", lines));
   }
 
   /** A ledger line; one that would fill the inside of an open x stops at its edges. */

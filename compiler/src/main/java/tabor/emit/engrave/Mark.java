@@ -179,7 +179,10 @@ public sealed interface Mark {
     /** Copies the collections. */
     public Group {
       classes = List.copyOf(classes);
-      data = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(data));
+      data =
+          data.isEmpty()
+              ? Map.of()
+              : java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(data));
       marks = List.copyOf(marks);
     }
 

@@ -37,6 +37,11 @@ public final class MeasuredScore {
     return new MeasuredScore(plan.in(plan.look().withLines(lines)));
   }
 
+  /** The same for a page that says in words elsewhere what it shows. */
+  public MeasuredScore silent() {
+    return new MeasuredScore(plan.silent());
+  }
+
   /** True if it stands in one system without being crowded. */
   public boolean isNarrow() {
     return plan.isNarrow();

@@ -47,6 +47,7 @@ final class NotePainter {
     if (plan.slices().isEmpty()) {
       return;
     }
+    int start = 0;
     List<ChordShape> group = new ArrayList<>();
     List<Double> xs = new ArrayList<>();
     for (int i = 0; i < plan.slices().size(); i++) {
@@ -62,17 +63,18 @@ final class NotePainter {
         stem(chord, x);
         continue;
       }
+      start = group.isEmpty() ? i : start;
       group.add(chord);
       xs.add(x);
       Beam primary = chord.chord().beams().get(0);
       if (primary != Beam.BEGIN && primary != Beam.CONTINUE) {
-        beam(plan, bar, group, xs);
+        beam(obstacles(plan, bar, start, group, xs), group, xs);
         group.clear();
         xs.clear();
       }
     }
     if (!group.isEmpty()) {
-      beam(plan, bar, group, xs);
+      beam(obstacles(plan, bar, start, group, xs), group, xs);
     }
   }
 
@@ -101,12 +103,12 @@ final class NotePainter {
     return canvas.rule(at, chord.stemStart(), at, end, Rule.STEM);
   }
 
-  private void beam(BarPlan plan, int bar, List<ChordShape> group, List<Double> columns) {
+  private void beam(List<Beams.Obstacle> obstacles, List<ChordShape> group, List<Double> columns) {
     double[] xs = new double[group.size()];
     for (int i = 0; i < xs.length; i++) {
       xs[i] = columns.get(i) + group.get(i).stemX();
     }
-    Beams beams = Beams.of(group, xs, obstacles(plan, bar, group, columns));
+    Beams beams = Beams.of(group, xs, obstacles);
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < xs.length; i++) {
       marks.add(stemTo(group.get(i), columns.get(i), beams.at(xs[i])));
@@ -131,9 +133,13 @@ final class NotePainter {
     }
   }
 
-  /** Rests under the beam, and heads of the other voice, that the beam must leave room for. */
+  /**
+   * Rests under the beam, and heads of the other voice, that the beam must leave room for.
+   *
+   * @param start the column of the group's first chord
+   */
   private List<Beams.Obstacle> obstacles(
-      BarPlan plan, int bar, List<ChordShape> group, List<Double> columns) {
+      BarPlan plan, int bar, int start, List<ChordShape> group, List<Double> columns) {
     List<Beams.Obstacle> found = new ArrayList<>();
     boolean up = group.get(0).up();
     int levels = group.stream().mapToInt(c -> c.chord().beams().size()).max().orElse(1);
@@ -141,10 +147,10 @@ final class NotePainter {
     double first = columns.get(0);
     double last = columns.get(columns.size() - 1);
     Voice other = voice == Voice.HANDS ? Voice.FEET : Voice.HANDS;
-    for (int i = 0; i < plan.slices().size(); i++) {
+    for (int i = start; i < plan.slices().size(); i++) {
       double x = line.places().columns()[bar][i];
-      if (x < first || x > last) {
-        continue;
+      if (x > last) {
+        break;
       }
       Slice slice = plan.slices().get(i);
       for (RestShape rest : slice.rests()) {

@@ -19,6 +19,7 @@ import tabor.words.Words;
  * @param spacings how far apart what stands in each bar is
  * @param tight the same as close as can still be read
  * @param measured what line breaking asks
+ * @param spoken what it shows, in words
  */
 record SectionPlan(
     Score score,
@@ -27,7 +28,8 @@ record SectionPlan(
     List<BarPlan> bars,
     List<BarSpacing> spacings,
     List<BarSpacing> tight,
-    LineBreaks.Measured measured) {
+    LineBreaks.Measured measured,
+    Spoken spoken) {
   /** The density of an ordinary page, as a part of natural spacing. */
   private static final double ORDINARY = 0.75;
 
@@ -80,7 +82,8 @@ record SectionPlan(
     }
     List<Integer> numbers = bars.stream().map(bar -> bar.bar().number()).toList();
     LineBreaks.Measured measured = new LineBreaks.Measured(numbers, wants, comfort, least, 0, 0);
-    return new SectionPlan(score, look, font, bars, spacings, tight, measured).in(look);
+    return new SectionPlan(score, look, font, bars, spacings, tight, measured, new Spoken(score))
+        .in(look);
   }
 
   /** The same in lines of another width, or broken by other wishes; all else of a look stays. */
@@ -98,7 +101,13 @@ record SectionPlan(
         tight,
         measured.inRoom(
             width - StaffPainter.prefix(head(score.groove())) - tail,
-            width - StaffPainter.prefix(List.of()) - tail));
+            width - StaffPainter.prefix(List.of()) - tail),
+        spoken);
+  }
+
+  /** The same for a page that says in words elsewhere what it shows. */
+  SectionPlan silent() {
+    return new SectionPlan(score, look, font, bars, spacings, tight, measured, Spoken.SILENT);
   }
 
   private static List<Meter> head(Groove groove) {
@@ -127,16 +136,19 @@ record SectionPlan(
   }
 
   Engraving engrave(List<Integer> starts) {
-    Spoken spoken = new Spoken(score);
+    int holds =
+        look.signs().holds()
+            ? score.groove().strokes().stream().mapToInt(Stroke::bar).max().orElse(-1)
+            : -1;
     List<Engraving.StaffSystem> systems = new ArrayList<>();
     for (int i = 0; i < starts.size(); i++) {
       int end = i + 1 < starts.size() ? starts.get(i + 1) : bars.size();
-      systems.add(system(starts.get(i), end, spoken));
+      systems.add(system(starts.get(i), end, holds));
     }
     return new Engraving(score, systems, score.groove().caption(), spoken.all());
   }
 
-  private Engraving.StaffSystem system(int from, int to, Spoken spoken) {
+  private Engraving.StaffSystem system(int from, int to, int holds) {
     List<BarPlan> plans = bars.subList(from, to);
     boolean first = from == 0;
     boolean last = to == bars.size();
@@ -159,11 +171,11 @@ record SectionPlan(
     Spacing.Places placed = spacing.place(prefix, force);
     Spacing.Places places =
         new Spacing.Places(placed.starts(), placed.columns(), placed.end() + (last ? tail : 0));
-    return draw(PlacedSystem.of(plans, places, next), first, last, scale, spoken);
+    return draw(PlacedSystem.of(plans, places, next), first, last, scale, holds);
   }
 
   private Engraving.StaffSystem draw(
-      PlacedSystem line, boolean first, boolean last, double scale, Spoken spoken) {
+      PlacedSystem line, boolean first, boolean last, double scale, int holds) {
     double width = look.width() / scale;
     Canvas canvas = new Canvas(font, Math.max(width, line.right()) + 2);
     Groove groove = score.groove();
@@ -176,7 +188,7 @@ record SectionPlan(
       new SignPainter(canvas, line, voice, look.changes()).paint();
     }
     ChartSignPainter signs = new ChartSignPainter(canvas, line, look.signs());
-    signs.hold(groove.strokes().stream().mapToInt(Stroke::bar).max().orElse(-1));
+    signs.hold(holds);
     RowPainter rows = new RowPainter(canvas, line);
     rows.counts();
     rows.stickings();
@@ -195,11 +207,10 @@ record SectionPlan(
     } else {
       rows.barNumber(line.bars().get(0).bar().number());
     }
-    return finish(canvas, line, scale, spoken);
+    return finish(canvas, line, scale);
   }
 
-  private Engraving.StaffSystem finish(
-      Canvas canvas, PlacedSystem line, double scale, Spoken spoken) {
+  private Engraving.StaffSystem finish(Canvas canvas, PlacedSystem line, double scale) {
     double top = canvas.above.most() + 0.2;
     double height = (top + canvas.below.most() + 0.2) * scale;
     double right = Extent.of(canvas.marks).map(Box::right).orElse(0.0);

@@ -1,10 +1,12 @@
 package tabor.emit.engrave;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.groove.StrokeWords;
@@ -16,8 +18,23 @@ import tabor.words.Words;
 
 /** A section in words, for whoever listens to the page: bar by bar, count by count. */
 final class Spoken {
-  private final Score score;
+  /** Nothing is said: for pages that say it elsewhere. */
+  static final Spoken SILENT = new Spoken();
+
+  private final @Nullable Score score;
+
+  /** What was said of a bar by its number: once for the whole, once for its system. */
+  private final Map<Integer, String> said = new HashMap<>();
+
+  /** What was said of limb and surface. */
+  private final Map<String, String> struck = new HashMap<>();
+
   private final Map<Integer, List<Stroke>> byBar;
+
+  private Spoken() {
+    this.score = null;
+    this.byBar = Map.of();
+  }
 
   Spoken(Score score) {
     this.score = score;
@@ -26,6 +43,9 @@ final class Spoken {
 
   /** The whole section. */
   String all() {
+    if (score == null) {
+      return "";
+    }
     Groove groove = score.groove();
     Words words = Terms.of(groove).words();
     return words.text(
@@ -44,6 +64,9 @@ final class Spoken {
   }
 
   private String said(int first, int last) {
+    if (score == null) {
+      return "";
+    }
     Groove groove = score.groove();
     Terms terms = Terms.of(groove);
     Words words = terms.words();
@@ -55,7 +78,9 @@ final class Spoken {
       String said =
           bar.repeat()
               ? words.text("spoken.same")
-              : bar(groove, byBar.getOrDefault(bar.number(), List.of()), terms);
+              : this.said.computeIfAbsent(
+                  bar.number(),
+                  number -> bar(groove, byBar.getOrDefault(number, List.of()), terms));
       text.append(' ')
           .append(
               bar.isPickup()
@@ -65,7 +90,7 @@ final class Spoken {
     return text.toString();
   }
 
-  private static String bar(Groove groove, List<Stroke> strokes, Terms terms) {
+  private String bar(Groove groove, List<Stroke> strokes, Terms terms) {
     Words words = terms.words();
     if (strokes.isEmpty()) {
       return words.text("spoken.silent");
@@ -88,10 +113,13 @@ final class Spoken {
     return String.join(words.text("spoken.next"), said);
   }
 
-  private static String stroke(Stroke stroke, Words words) {
-    return StrokeWords.with(
-        stroke,
-        words.text("spoken.stroke", words.limb(stroke.limb()), words.surface(stroke.surface())),
-        words);
+  private String stroke(Stroke stroke, Words words) {
+    String struck =
+        this.struck.computeIfAbsent(
+            stroke.limb().id() + " " + stroke.surface().name(),
+            key ->
+                words.text(
+                    "spoken.stroke", words.limb(stroke.limb()), words.surface(stroke.surface())));
+    return StrokeWords.with(stroke, struck, words);
   }
 }

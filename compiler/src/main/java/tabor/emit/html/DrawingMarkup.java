@@ -37,7 +37,12 @@ final class DrawingMarkup {
         new Shapes.Taker() {
           @Override
           public void shape(Contour outline, double strength, boolean isChanged) {
-            (isChanged ? changed : plain).inks.add(new Mark.Ink(outline, strength));
+            (isChanged ? changed : plain).inks.add(new Inked(LocalPath.of(outline), strength));
+          }
+
+          @Override
+          public void glyph(Mark.Glyph glyph, boolean isChanged) {
+            (isChanged ? changed : plain).inks.add(new Inked(symbols.path(glyph), 1));
           }
 
           @Override
@@ -54,9 +59,12 @@ final class DrawingMarkup {
     return writer.out.append("</svg>\n").toString();
   }
 
+  /** A shape, and how strong its colour is. */
+  private record Inked(LocalPath path, double strength) {}
+
   /** Everything of one colour. */
   private static final class Sheet {
-    final List<Mark.Ink> inks = new ArrayList<>();
+    final List<Inked> inks = new ArrayList<>();
     final List<Mark.Words> words = new ArrayList<>();
 
     boolean isEmpty() {
@@ -66,8 +74,8 @@ final class DrawingMarkup {
 
   private void sheet(Sheet sheet) {
     Map<Double, StringBuilder> straight = new LinkedHashMap<>();
-    for (Mark.Ink ink : sheet.inks) {
-      LocalPath path = LocalPath.of(ink.outline());
+    for (Inked ink : sheet.inks) {
+      LocalPath path = ink.path;
       String symbol = path.isSimple() ? "" : symbols.name(path.data());
       if (!symbol.isEmpty()) {
         out.append("<use href=\"#").append(symbol).append("\" x=\"");

@@ -1,7 +1,6 @@
 package tabor.emit.html;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import tabor.emit.engrave.Contour;
 
 /**
@@ -23,15 +22,33 @@ record LocalPath(double x, double y, String data, boolean isSimple) {
     return tracer.path();
   }
 
+  /** The same shape from another point. */
+  LocalPath at(double otherX, double otherY) {
+    return new LocalPath(otherX, otherY, data, isSimple);
+  }
+
   /** A number of so many hundredths, as short as it can be written. */
   static String hundredths(long value) {
-    if (value % 100 == 0) {
-      return Long.toString(value / 100);
-    }
+    StringBuilder text = new StringBuilder();
+    hundredths(text, value);
+    return text.toString();
+  }
+
+  private static void hundredths(StringBuilder out, long value) {
     long size = Math.abs(value);
-    String digits =
-        size % 10 == 0 ? "" + size % 100 / 10 : (size % 100 < 10 ? "0" : "") + size % 100;
-    return (value < 0 ? "-" : "") + (size >= 100 ? size / 100 : "") + "." + digits;
+    if (value < 0) {
+      out.append('-');
+    }
+    if (size >= 100 || size == 0) {
+      out.append(size / 100);
+    }
+    int rest = (int) (size % 100);
+    if (rest != 0) {
+      out.append('.').append((char) ('0' + rest / 10));
+      if (rest % 10 != 0) {
+        out.append((char) ('0' + rest % 10));
+      }
+    }
   }
 
   /** A place, to a tenth of a user unit. */
@@ -41,123 +58,132 @@ record LocalPath(double x, double y, String data, boolean isSimple) {
 
   /** Appends a number to a row of numbers; a minus sign parts it by itself. */
   private static void add(StringBuilder out, long value) {
-    String text = hundredths(value);
     char last = out.charAt(out.length() - 1);
-    if (text.charAt(0) != '-' && (Character.isDigit(last) || last == '.')) {
+    if (value >= 0 && ((last >= '0' && last <= '9') || last == '.')) {
       out.append(' ');
     }
-    out.append(text);
+    hundredths(out, value);
   }
 
   /** Traces an outline, first as points. */
   private static final class Tracer implements Contour.Pen {
-    /** A run's first point, or a step to a further one with its control points before it. */
-    private record Step(char kind, long... points) {}
+    /** A letter for each step: {@code m}, {@code l}, {@code c} or {@code z}. */
+    private final StringBuilder kinds = new StringBuilder();
 
-    private final List<Step> steps = new ArrayList<>();
+    /** The points of all steps, x and y in turn; a curve's control points before its own. */
+    private long[] points = new long[32];
+
+    private int count;
     private double startX;
     private double startY;
-    private boolean started;
 
-    private long x(double x) {
-      return Math.round((x - startX) * UNIT * 100);
-    }
-
-    private long y(double y) {
-      return Math.round((y - startY) * UNIT * 100);
+    private void point(double x, double y) {
+      if (count == points.length) {
+        points = Arrays.copyOf(points, count * 2);
+      }
+      points[count++] = Math.round((x - startX) * UNIT * 100);
+      points[count++] = Math.round((y - startY) * UNIT * 100);
     }
 
     @Override
     public void move(double x, double y) {
-      if (!started) {
-        started = true;
+      if (kinds.isEmpty()) {
         startX = x;
         startY = y;
       }
-      steps.add(new Step('m', x(x), y(y)));
+      kinds.append('m');
+      point(x, y);
     }
 
     @Override
     public void line(double x, double y) {
-      steps.add(new Step('l', x(x), y(y)));
+      kinds.append('l');
+      point(x, y);
     }
 
     @Override
     public void curve(double x1, double y1, double x2, double y2, double x, double y) {
-      steps.add(new Step('c', x(x1), y(y1), x(x2), y(y2), x(x), y(y)));
+      kinds.append('c');
+      point(x1, y1);
+      point(x2, y2);
+      point(x, y);
     }
 
     @Override
     public void close() {
-      steps.add(new Step('z'));
+      kinds.append('z');
     }
 
     LocalPath path() {
-      boolean simple =
-          steps.stream().noneMatch(s -> s.kind == 'c')
-              && steps.stream().filter(s -> s.kind == 'm').count() == 1;
-      return new LocalPath(
-          startX * UNIT, startY * UNIT, data(simple && area() < 0 ? turned() : steps), simple);
+      boolean simple = kinds.indexOf("c") < 0 && kinds.lastIndexOf("m") == 0;
+      if (simple && area() < 0) {
+        turn();
+      }
+      return new LocalPath(startX * UNIT, startY * UNIT, data(), simple);
     }
 
     /** Twice the signed area of the points of a single run. */
     private long area() {
       long sum = 0;
-      List<Step> points = steps.stream().filter(s -> s.kind != 'z').toList();
-      for (int i = 0; i < points.size(); i++) {
-        long[] here = points.get(i).points;
-        long[] next = points.get((i + 1) % points.size()).points;
-        sum += here[0] * next[1] - next[0] * here[1];
+      for (int i = 0; i < count; i += 2) {
+        int next = i + 2 < count ? i + 2 : 0;
+        sum += points[i] * points[next + 1] - points[next] * points[i + 1];
       }
       return sum;
     }
 
     /**
-     * The same single run the other way round. Runs of one direction may overlap in one path: the
-     * nonzero rule fills them all.
+     * Makes the same single run go the other way round. Runs of one direction may overlap in one
+     * path: the nonzero rule fills them all.
      */
-    private List<Step> turned() {
-      List<Step> points = new ArrayList<>(steps.stream().filter(s -> s.kind != 'z').toList());
-      List<Step> back = new ArrayList<>(List.of(points.get(0)));
-      for (int i = points.size() - 1; i > 0; i--) {
-        back.add(new Step('l', points.get(i).points));
+    private void turn() {
+      for (int low = 2, high = count - 2; low < high; low += 2, high -= 2) {
+        for (int i = 0; i < 2; i++) {
+          long kept = points[low + i];
+          points[low + i] = points[high + i];
+          points[high + i] = kept;
+        }
       }
-      back.add(new Step('z'));
-      return back;
+      if (kinds.charAt(kinds.length() - 1) != 'z') {
+        kinds.append('z');
+      }
     }
 
-    private static String data(List<Step> steps) {
+    private String data() {
       StringBuilder out = new StringBuilder();
       long x = 0;
       long y = 0;
       long runX = 0;
       long runY = 0;
-      for (Step step : steps) {
-        long[] p = step.points;
-        if (step.kind == 'z') {
+      int at = 0;
+      for (int step = 0; step < kinds.length(); step++) {
+        char kind = kinds.charAt(step);
+        if (kind == 'z') {
           out.append('z');
           x = runX;
           y = runY;
           continue;
         }
-        long dx = p[p.length - 2] - x;
-        long dy = p[p.length - 1] - y;
-        if (step.kind == 'l' && dy == 0) {
+        int end = at + (kind == 'c' ? 6 : 2);
+        long dx = points[end - 2] - x;
+        long dy = points[end - 1] - y;
+        if (kind == 'l' && dy == 0) {
           out.append('h');
           add(out, dx);
-        } else if (step.kind == 'l' && dx == 0) {
+        } else if (kind == 'l' && dx == 0) {
           out.append('v');
           add(out, dy);
         } else {
-          out.append(step.kind);
-          for (int i = 0; i < p.length; i += 2) {
-            add(out, p[i] - x);
-            add(out, p[i + 1] - y);
+          out.append(kind);
+          for (int i = at; i < end; i += 2) {
+            add(out, points[i] - x);
+            add(out, points[i + 1] - y);
           }
         }
+        at = end;
         x += dx;
         y += dy;
-        if (step.kind == 'm') {
+        if (kind == 'm') {
           runX = x;
           runY = y;
         }

@@ -18,6 +18,9 @@ final class Shapes implements Mark.Cases<Void> {
      */
     void shape(Contour outline, double strength, boolean changed);
 
+    /** A sign. */
+    void glyph(Mark.Glyph glyph, boolean changed);
+
     /** Words. */
     void words(Mark.Words words, boolean changed);
   }
@@ -42,7 +45,7 @@ final class Shapes implements Mark.Cases<Void> {
 
   @Override
   public Void glyph(Mark.Glyph glyph) {
-    taker.shape(glyph.contour(), 1, changed);
+    taker.glyph(glyph, changed);
     return null;
   }
 

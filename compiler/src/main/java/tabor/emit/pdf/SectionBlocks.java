@@ -133,7 +133,7 @@ final class SectionBlocks {
         number,
         changes,
         own.lines(),
-        MeasuredScore.of(Speller.spell(groove, changes.strokes()), own, font));
+        MeasuredScore.of(Speller.spell(groove, changes.strokes()), own, font).silent());
   }
 
   private double gutter() {

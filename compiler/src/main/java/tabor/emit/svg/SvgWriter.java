@@ -95,6 +95,12 @@ public final class SvgWriter {
     }
   }
 
+  private void attribute(String name, double value) {
+    out.append(' ').append(name).append("=\"");
+    number(out, value);
+    out.append('"');
+  }
+
   private void attribute(String name, String value) {
     out.append(' ').append(name).append("=\"").append(XmlText.text(value)).append('"');
   }
@@ -127,7 +133,7 @@ public final class SvgWriter {
     public Boolean ink(Mark.Ink ink) {
       path(ink.outline());
       if (ink.strength() < 1) {
-        attribute("fill-opacity", number(ink.strength()));
+        attribute("fill-opacity", ink.strength());
       }
       out.append("/>\n");
       return true;
@@ -145,8 +151,8 @@ public final class SvgWriter {
         path(glyph.contour());
       } else {
         out.append("<use href=\"#").append(symbols.id(glyph.sign(), glyph.scale())).append('"');
-        attribute("x", number(glyph.x() * UNIT));
-        attribute("y", number(glyph.y() * UNIT));
+        attribute("x", glyph.x() * UNIT);
+        attribute("y", glyph.y() * UNIT);
       }
       out.append("/>\n");
       return true;
@@ -159,7 +165,7 @@ public final class SvgWriter {
       data.move(line.x1(), line.y1());
       data.line(line.x2(), line.y2());
       out.append("\" fill=\"none\" stroke=\"currentColor\"");
-      attribute("stroke-width", number(line.thickness() * UNIT));
+      attribute("stroke-width", line.thickness() * UNIT);
       if (line.cap() == Mark.Cap.ROUND) {
         attribute("stroke-linecap", "round");
       }
@@ -170,9 +176,9 @@ public final class SvgWriter {
     @Override
     public Boolean words(Mark.Words words) {
       out.append("<text");
-      attribute("x", number(words.x() * UNIT));
-      attribute("y", number(words.y() * UNIT));
-      attribute("font-size", number(words.size() * UNIT));
+      attribute("x", words.x() * UNIT);
+      attribute("y", words.y() * UNIT);
+      attribute("font-size", words.size() * UNIT);
       switch (words.align()) {
         case LEFT -> {}
         case MIDDLE -> attribute("text-anchor", "middle");
@@ -184,7 +190,7 @@ public final class SvgWriter {
         case ITALIC -> attribute("font-style", "italic");
       }
       if (words.width() > 0) {
-        attribute("textLength", number(words.width() * UNIT));
+        attribute("textLength", words.width() * UNIT);
         attribute("lengthAdjust", "spacingAndGlyphs");
       }
       out.append('>').append(XmlText.text(words.text())).append("</text>\n");

@@ -10,9 +10,23 @@ public final class XmlText {
    * around them, are left out.
    */
   public static String text(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     StringBuilder safe = new StringBuilder(text.length() + 16);
     text.codePoints().forEach(c -> add(safe, c));
     return safe.toString();
+  }
+
+  /** True for what stays as it is, as nearly every text of a drawing does. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < 0x20 || c > 0x7E || c == '&' || c == '<' || c == '>' || c == '"' || c == '\'') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void add(StringBuilder safe, int c) {
