@@ -8,7 +8,6 @@ import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.source.LineIndex;
-import tabor.source.Passage;
 import tabor.source.Spot;
 
 /**
@@ -27,12 +26,13 @@ public final class MergeCheck {
         known.add(byLine(diagnostic));
       }
     }
+    LineIndex lines = new LineIndex(merged.text());
     List<String> found = new ArrayList<>();
     for (Diagnostic diagnostic : merged.diagnostics()) {
       if (diagnostic.severity() != Severity.HINT
           && !known.contains(byMessage(diagnostic))
           && !known.contains(byLine(diagnostic))) {
-        int line = new LineIndex(merged.text()).lineOf(merged.span(diagnostic.spot()).start());
+        int line = lines.lineOf(merged.span(diagnostic.spot()).start());
         found.add(
             "line "
                 + (line + 1)
@@ -56,11 +56,31 @@ public final class MergeCheck {
 
   /** A message may name what the other side has changed: the same line is then the same problem. */
   private static String byLine(Diagnostic diagnostic) {
-    Passage passage = diagnostic.spot().passage();
-    LineIndex lines = new LineIndex(passage.text());
-    int line = lines.lineOf(Math.min(diagnostic.spot().span().start(), passage.text().length()));
-    String text = passage.text().substring(lines.lineStart(line), lines.lineEnd(line)).strip();
-    return diagnostic.code().word() + "\n" + heading(diagnostic.spot()) + "\n" + text + "\n";
+    String text = diagnostic.spot().passage().text();
+    int at = Math.min(diagnostic.spot().span().start(), text.length());
+    String line = text.substring(lineStart(text, at), lineEnd(text, at)).strip();
+    return diagnostic.code().word() + "\n" + heading(diagnostic.spot()) + "\n" + line + "\n";
+  }
+
+  /** Looked for from the place itself: a long section may have thousands of problems. */
+  private static int lineStart(String text, int offset) {
+    int start = offset;
+    while (start > 0 && !isLineBreak(text.charAt(start - 1))) {
+      start--;
+    }
+    return start;
+  }
+
+  private static int lineEnd(String text, int offset) {
+    int end = offset;
+    while (end < text.length() && !isLineBreak(text.charAt(end))) {
+      end++;
+    }
+    return end;
+  }
+
+  private static boolean isLineBreak(char c) {
+    return c == '\n' || c == '\r';
   }
 
   /** The first line of the section: the same section of two texts has the same. */

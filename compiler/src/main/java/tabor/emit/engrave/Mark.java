@@ -179,10 +179,7 @@ public sealed interface Mark {
     /** Copies the collections. */
     public Group {
       classes = List.copyOf(classes);
-      data =
-          data.isEmpty()
-              ? Map.of()
-              : java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(data));
+      data = MarkFacts.of(data);
       marks = List.copyOf(marks);
     }
 
