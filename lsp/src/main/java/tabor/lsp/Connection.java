@@ -14,7 +14,6 @@ import org.eclipse.lsp4j.jsonrpc.json.StreamMessageConsumer;
 import tabor.lsp.transport.FrameReader;
 import tabor.lsp.transport.JsonText;
 import tabor.lsp.transport.MessageReader;
-import tabor.lsp.transport.PositionAdapter;
 
 /** Puts a server between two streams. */
 final class Connection {

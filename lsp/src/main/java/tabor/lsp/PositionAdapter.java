@@ -1,4 +1,4 @@
-package tabor.lsp.transport;
+package tabor.lsp;
 
 import com.google.gson.JsonParseException;
 import com.google.gson.TypeAdapter;
@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * Reads positions with care: one that is half there is wrong, not the first line or column, and one
  * far beyond any text, by which some clients mean the end of a line, stays far beyond it.
  */
-public final class PositionAdapter extends TypeAdapter<Position> {
+final class PositionAdapter extends TypeAdapter<Position> {
   private static final String WORDS = "a position has a line and a character, both whole numbers";
 
   @Override
