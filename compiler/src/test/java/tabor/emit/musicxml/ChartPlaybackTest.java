@@ -91,7 +91,7 @@ class ChartPlaybackTest {
   void playsWhatTaborPlays(String lines) throws Exception {
     Lesson lesson = lesson(lines);
     assertThat(performed(lesson)).isNotEmpty();
-    assertThat(Playback.of(bytes(lesson)).strokes())
+    assertThat(Playback.ofValid(bytes(lesson)).strokes())
         .containsExactlyInAnyOrderElementsOf(performed(lesson));
   }
 

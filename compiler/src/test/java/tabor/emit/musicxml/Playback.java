@@ -25,9 +25,14 @@ public final class Playback {
   private @Nullable Swing swing;
   private boolean everSwings;
 
+  /** The same of a document that the published schema finds valid; fails for any other. */
+  static Playback ofValid(byte[] bytes) throws Exception {
+    PublishedSchema.check(bytes);
+    return of(bytes);
+  }
+
   /** Places from the start of the document and instruments, rolled strokes included. */
   public static Playback of(byte[] bytes) throws Exception {
-    PublishedSchema.check(bytes);
     Element root =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()

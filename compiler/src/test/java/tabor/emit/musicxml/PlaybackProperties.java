@@ -84,7 +84,7 @@ class PlaybackProperties {
   @Property(tries = 300)
   void swingAndTremolosArePlayedAsTheyAreHere(@ForAll("grooves") Groove groove) throws Exception {
     byte[] bytes = bytes(groove);
-    Playback played = Playback.of(bytes);
+    Playback played = Playback.ofValid(bytes);
     Feel feel = groove.setting().feel();
     String text = new String(bytes, StandardCharsets.UTF_8);
     boolean straight = text.contains("(played straight by this file)");
@@ -108,7 +108,7 @@ class PlaybackProperties {
   }
 
   private static boolean swings(Groove groove) throws Exception {
-    return Playback.of(bytes(groove)).everSwings();
+    return Playback.ofValid(bytes(groove)).everSwings();
   }
 
   @Example
@@ -137,7 +137,7 @@ class PlaybackProperties {
   void eachSectionSwingsOrNotByItself() throws Exception {
     Groove four = eighths("four", Meter.COMMON);
     Groove seven = eighths("seven", SEVEN);
-    Playback played = Playback.of(bytes(four, seven, four));
+    Playback played = Playback.ofValid(bytes(four, seven, four));
     List<String> wanted = new ArrayList<>();
     String[] places = {"0", "31/200", "1/4", "81/200", "1/2", "131/200", "3/4", "181/200"};
     for (String place : places) {
@@ -164,7 +164,7 @@ class PlaybackProperties {
             .part(Limb.RIGHT_HAND, "snare", "x/- . . .")
             .part(Limb.LEFT_HAND, "snare", ".x . . .")
             .done();
-    assertThat(Playback.of(bytes(groove)).strokes())
+    assertThat(Playback.ofValid(bytes(groove)).strokes())
         .containsOnly("0 P1-snare", "1/16 P1-snare", "1/8 P1-snare", "3/16 P1-snare");
   }
 
@@ -184,7 +184,7 @@ class PlaybackProperties {
                     sixteenth,
                     Ornaments.NONE.with(Ornament.DIDDLE)))
             .done();
-    assertThat(Playback.of(bytes(groove)).strokes())
+    assertThat(Playback.ofValid(bytes(groove)).strokes())
         .containsExactly("1/16 P1-snare", "3/32 P1-snare");
   }
 
@@ -196,7 +196,7 @@ class PlaybackProperties {
             .part(Limb.RIGHT_HAND, "ride", "xx xx x x")
             .part(Limb.LEFT_HAND, "snare", "xxx . . .")
             .done();
-    Playback played = Playback.of(bytes(groove));
+    Playback played = Playback.ofValid(bytes(groove));
     assertThat(played.everSwings()).isTrue();
     assertThat(played.strokes())
         .contains("1/6 P1-ride", "1/6 P1-snare", "5/12 P1-ride")

@@ -93,7 +93,7 @@ class SwingXmlTest {
     assertThat(found).isEqualTo(element);
     assertThat(text.contains("(played straight by this file)")).isEqualTo(first.isEmpty());
     if (!first.isEmpty()) {
-      assertThat(Playback.of(bytes).strokes())
+      assertThat(Playback.ofValid(bytes).strokes())
           .containsExactlyInAnyOrderElementsOf(performed(lesson.grooves().get(0)));
     }
   }
