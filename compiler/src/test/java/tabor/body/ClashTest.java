@@ -153,17 +153,11 @@ class ClashTest {
   @Test
   void armsThatCrossAtOneInstant() {
     Kit near =
-        new Kit(
-            "near",
-            Kits.FIVE_PIECE.surfaces(),
-            Kits.FIVE_PIECE.letters(),
-            Kits.FIVE_PIECE.standIns(),
+        Played.placed(
             Map.of(
                 "ride", new Position(20, -90, 90),
                 "tom1", new Position(10, -90, 75),
-                "tom2", new Position(9, -90, 75)),
-            Map.of(),
-            false);
+                "tom2", new Position(9, -90, 75)));
     assertThat(
             codes(
                 new Played()

@@ -14,7 +14,6 @@ import tabor.compile.Compiler;
 import tabor.compile.Loader;
 import tabor.diagnostic.Diagnostic;
 import tabor.kit.Kit;
-import tabor.kit.Kits;
 import tabor.kit.Limb;
 import tabor.kit.Position;
 import tabor.resolve.Options;
@@ -145,14 +144,8 @@ class FindingsTest {
   })
   void theWayToAndFromGraceNotes(int tempo, String floor, String snare, int millis) {
     Kit apart =
-        new Kit(
-            "apart",
-            Kits.FIVE_PIECE.surfaces(),
-            Kits.FIVE_PIECE.letters(),
-            Kits.FIVE_PIECE.standIns(),
-            Map.of("snare", new Position(30, -90, 75), "floor", new Position(30, 90, 75)),
-            Map.of(),
-            false);
+        Played.placed(
+            Map.of("snare", new Position(30, -90, 75), "floor", new Position(30, 90, 75)));
     boolean first = floor.startsWith("f");
     Played played =
         new Played()

@@ -17,7 +17,6 @@ import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
-import tabor.kit.Kits;
 import tabor.kit.Limb;
 import tabor.kit.Limits;
 import tabor.kit.Position;
@@ -31,14 +30,7 @@ import tabor.rhythm.Time;
 class PaceTest {
   /** The snare 30 cm to the left, the floor tom 30 cm to the right: 60 cm apart. */
   private static final Kit APART =
-      new Kit(
-          "apart",
-          Kits.FIVE_PIECE.surfaces(),
-          Kits.FIVE_PIECE.letters(),
-          Kits.FIVE_PIECE.standIns(),
-          Map.of("snare", new Position(30, -90, 75), "floor", new Position(30, 90, 75)),
-          Map.of(),
-          false);
+      Played.placed(Map.of("snare", new Position(30, -90, 75), "floor", new Position(30, 90, 75)));
 
   private static Difficulty difficulty(Played played) {
     return Difficulty.of(played.groove());
@@ -164,14 +156,8 @@ class PaceTest {
   @Test
   void aWayIsNoLongerThanAnEighthAtOneTwentyTakes() {
     Kit wide =
-        new Kit(
-            "wide",
-            Kits.FIVE_PIECE.surfaces(),
-            Kits.FIVE_PIECE.letters(),
-            Kits.FIVE_PIECE.standIns(),
-            Map.of("snare", new Position(150, -90, 75), "floor", new Position(150, 90, 75)),
-            Map.of(),
-            false);
+        Played.placed(
+            Map.of("snare", new Position(150, -90, 75), "floor", new Position(150, 90, 75)));
     Played far =
         new Played()
             .kit(wide)
@@ -333,15 +319,7 @@ class PaceTest {
         .as("3, 4, 12: 13")
         .isEqualTo(13);
     // A quarter to the right of straight ahead: as far ahead as aside.
-    Kit diagonal =
-        new Kit(
-            "d",
-            Kits.FIVE_PIECE.surfaces(),
-            Map.of(),
-            Map.of(),
-            Map.of("ride", new Position(100, 45, 90)),
-            Map.of(),
-            false);
+    Kit diagonal = Played.placed(Map.of("ride", new Position(100, 45, 90)));
     assertThat(KitPlaces.of(diagonal).of(Played.surface("ride")))
         .isEqualTo(new KitPlaces.Point(71, 71, 90));
   }
@@ -349,17 +327,11 @@ class PaceTest {
   @Test
   void armsCrossWhereTheRightIsClearlyLeftOfTheLeft() {
     Kit near =
-        new Kit(
-            "n",
-            Kits.FIVE_PIECE.surfaces(),
-            Map.of(),
-            Map.of(),
+        Played.placed(
             Map.of(
                 "ride", new Position(20, -90, 90),
                 "tom1", new Position(10, -90, 75),
-                "tom2", new Position(9, -90, 75)),
-            Map.of(),
-            false);
+                "tom2", new Position(9, -90, 75)));
     KitPlaces places = KitPlaces.of(near);
     assertThat(places.crosses(Played.surface("ride"), Played.surface("tom1")))
         .as("10 cm apart: side by side")

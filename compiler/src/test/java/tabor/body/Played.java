@@ -14,6 +14,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
 import tabor.kit.Limb;
+import tabor.kit.Position;
 import tabor.kit.Surface;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
@@ -51,6 +52,18 @@ final class Played {
       throw new IllegalArgumentException(name);
     }
     return surface;
+  }
+
+  /** The five-piece kit with some of its surfaces elsewhere. */
+  static Kit placed(Map<String, Position> places) {
+    return new Kit(
+        "placed",
+        Kits.FIVE_PIECE.surfaces(),
+        Kits.FIVE_PIECE.letters(),
+        Kits.FIVE_PIECE.standIns(),
+        places,
+        Map.of(),
+        false);
   }
 
   Played meter(Meter other) {

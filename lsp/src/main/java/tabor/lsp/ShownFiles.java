@@ -26,7 +26,7 @@ final class ShownFiles {
    */
   synchronized Path show(String name, byte[] bytes, boolean external) {
     if (closed) {
-      throw Requests.refused("The server is going down"); // nobody would take the file away
+      throw Requests.refused("The server is shutting down"); // nobody would take the file away
     }
     try {
       if (folder == null) {

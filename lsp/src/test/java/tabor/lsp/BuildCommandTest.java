@@ -152,7 +152,7 @@ class BuildCommandTest {
     ShownFiles shown = new ShownFiles(session);
     shown.close();
     assertThatThrownBy(() -> shown.show("late.txt", new byte[] {1}, false))
-        .hasMessageContaining("going down");
+        .hasMessageContaining("shutting down");
     session.close();
   }
 

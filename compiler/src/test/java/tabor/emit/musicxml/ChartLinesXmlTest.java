@@ -6,8 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,15 +64,6 @@ class ChartLinesXmlTest {
     return new String(bytes(lines), StandardCharsets.UTF_8);
   }
 
-  private static List<String> all(String pattern, String text) {
-    List<String> found = new ArrayList<>();
-    Matcher matcher = Pattern.compile(pattern).matcher(text);
-    while (matcher.find()) {
-      found.add(matcher.group(1));
-    }
-    return found;
-  }
-
   /** How often each repeated stretch is played; 1 for a bar outside of them is not listed. */
   @ParameterizedTest
   @CsvSource({
@@ -115,11 +104,11 @@ class ChartLinesXmlTest {
   })
   void barsAndRepeats(String lines, int bars, String times) {
     String text = text(lines);
-    assertThat(all("(<measure )", text)).hasSize(bars);
-    assertThat(String.join(", ", all("times=\"(\\d+)\"", text))).isEqualTo(times);
-    assertThat(all("(<repeat direction=\"forward\")", text))
+    assertThat(XmlMatches.all("(<measure )", text)).hasSize(bars);
+    assertThat(String.join(", ", XmlMatches.all("times=\"(\\d+)\"", text))).isEqualTo(times);
+    assertThat(XmlMatches.all("(<repeat direction=\"forward\")", text))
         .as("each has its beginning")
-        .hasSize(all("(<repeat direction=\"backward\")", text).size());
+        .hasSize(XmlMatches.all("(<repeat direction=\"backward\")", text).size());
   }
 
   @ParameterizedTest
@@ -141,14 +130,17 @@ class ChartLinesXmlTest {
     "text \"Slowly\"; play beat, Slowly",
   })
   void wordsAreWritten(String lines, String words) {
-    assertThat(String.join("; ", all("<words[^>]*>([^<]*)</words>", text(lines)))).contains(words);
+    assertThat(String.join("; ", XmlMatches.all("<words[^>]*>([^<]*)</words>", text(lines))))
+        .contains(words);
   }
 
   @Test
   void aTradeNamesItsSectionAndTheStudent() {
-    assertThat(all("<words[^>]*>([^<]*)</words>", text("trade four 2 bars 4 times")))
+    assertThat(XmlMatches.all("<words[^>]*>([^<]*)</words>", text("trade four 2 bars 4 times")))
         .containsExactly("Trade 2 bars, then 2 for you, 4 times", "four", "you", "you");
-    assertThat(all("<words[^>]*>([^<]*)</words>", text("trade four 3 bars 4 times; hold 2 beats")))
+    assertThat(
+            XmlMatches.all(
+                "<words[^>]*>([^<]*)</words>", text("trade four 3 bars 4 times; hold 2 beats")))
         .containsExactly(
             "Trade 3 bars, then 3 for you, 4 times", "Hold the last stroke 2 beats", "four");
   }
@@ -168,14 +160,14 @@ class ChartLinesXmlTest {
   })
   void timesAndTempi(String lines, String times, String tempi) {
     String text = text(lines);
-    List<String> beats = all("<beats>([^<]*)<", text);
-    List<String> units = all("<beat-type>([^<]*)<", text);
+    List<String> beats = XmlMatches.all("<beats>([^<]*)<", text);
+    List<String> units = XmlMatches.all("<beat-type>([^<]*)<", text);
     List<String> found = new ArrayList<>();
     for (int i = 0; i < beats.size(); i++) {
       found.add(beats.get(i) + "/" + units.get(i));
     }
     assertThat(String.join(" ", found)).isEqualTo(times);
-    assertThat(String.join(" ", all("<per-minute>([^<]*)<", text))).isEqualTo(tempi);
+    assertThat(String.join(" ", XmlMatches.all("<per-minute>([^<]*)<", text))).isEqualTo(tempi);
   }
 
   /** A measure has one barline at its end at most: double after a section, final at the end. */
@@ -191,7 +183,8 @@ class ChartLinesXmlTest {
     List<String> found = new ArrayList<>();
     String[] measures = text(lines).split("<measure ", -1);
     for (int i = 1; i < measures.length; i++) {
-      List<String> styles = all("location=\"right\">\\s*<bar-style>([^<]*)<", measures[i]);
+      List<String> styles =
+          XmlMatches.all("location=\"right\">\\s*<bar-style>([^<]*)<", measures[i]);
       assertThat(styles).hasSizeLessThanOrEqualTo(1);
       for (String style : styles) {
         found.add(i + " " + style);
@@ -204,7 +197,7 @@ class ChartLinesXmlTest {
   @Test
   void barsThatAFillTakesAreNoRepeats() {
     String repeat = "(<measure-repeat type=\"start\")";
-    assertThat(all(repeat, text("play same 1 time"))).hasSize(1);
+    assertThat(XmlMatches.all(repeat, text("play same 1 time"))).hasSize(1);
     String[] measures = text("play same 1 time fill beat").split("<measure ", -1);
     assertThat(measures).hasSize(1 + 3);
     assertThat(measures[2]).contains("<measure-repeat type=\"start\">");
@@ -253,9 +246,9 @@ class ChartLinesXmlTest {
   @Test
   void wordsAtTheEndStandOverABarOfTheirOwn() {
     String text = text("play beat; cue \"The end\"");
-    assertThat(all("(<measure )", text)).hasSize(2);
+    assertThat(XmlMatches.all("(<measure )", text)).hasSize(2);
     assertThat(text.indexOf("The end")).isGreaterThan(text.lastIndexOf("<measure "));
-    assertThat(all("(<measure )", text("play beat"))).hasSize(1);
+    assertThat(XmlMatches.all("(<measure )", text("play beat"))).hasSize(1);
   }
 
   @Test
@@ -283,7 +276,7 @@ class ChartLinesXmlTest {
   @Test
   void aSectionIsNamedWhereItBegins() {
     String text = text("play four; play four; play beat; rest 1 bar; play beat");
-    assertThat(all("<words[^>]*>(four|beat)</words>", text))
+    assertThat(XmlMatches.all("<words[^>]*>(four|beat)</words>", text))
         .as("played on it is not named again, after a rest it is")
         .containsExactly("four", "beat", "beat");
   }

@@ -7,8 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -122,15 +120,6 @@ class MarksXmlTest {
     return found;
   }
 
-  private static List<String> all(String pattern, String text) {
-    List<String> found = new ArrayList<>();
-    Matcher matcher = Pattern.compile(pattern).matcher(text);
-    while (matcher.find()) {
-      found.add(matcher.group(1));
-    }
-    return found;
-  }
-
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
@@ -195,9 +184,9 @@ class MarksXmlTest {
     for (int bar = 1; bar <= 7; bar++) {
       text.append(" crescendo to f from 1 in bar ").append(bar).append(" to 3\n");
     }
-    assertThat(all("type=\"crescendo\" number=\"(\\d+)\"", text(text.toString())))
+    assertThat(XmlMatches.all("type=\"crescendo\" number=\"(\\d+)\"", text(text.toString())))
         .containsExactly("1", "2", "3", "4", "5", "6", "1");
-    assertThat(all("type=\"stop\" number=\"(\\d+)\"", text(text.toString())))
+    assertThat(XmlMatches.all("type=\"stop\" number=\"(\\d+)\"", text(text.toString())))
         .containsExactly("1", "2", "3", "4", "5", "6", "1");
   }
 
@@ -245,10 +234,10 @@ class MarksXmlTest {
   void aTempoIsMarkedInItsOwnValueAndPlayedInQuarters(
       String line, String unit, String dot, String perMinute, String quarters) {
     String text = text(line + "\ngroove g\n kick : x x x x\n");
-    assertThat(all("<beat-unit>([^<]*)<", text)).containsExactly(unit);
+    assertThat(XmlMatches.all("<beat-unit>([^<]*)<", text)).containsExactly(unit);
     assertThat(text.contains("<beat-unit-dot/>")).isEqualTo(dot.equals("dot"));
-    assertThat(all("<per-minute>([^<]*)<", text)).containsExactly(perMinute);
-    assertThat(all("<sound tempo=\"([^\"]*)\"", text)).containsExactly(quarters);
+    assertThat(XmlMatches.all("<per-minute>([^<]*)<", text)).containsExactly(perMinute);
+    assertThat(XmlMatches.all("<sound tempo=\"([^\"]*)\"", text)).containsExactly(quarters);
   }
 
   /** The hands' letters stand in the first line below, the feet's in the next. */
@@ -257,21 +246,21 @@ class MarksXmlTest {
     String text = text("groove g\n hands : r l r l\n left foot : k . k .\n");
     String lyric = "<lyric number=\"(\\d)\" name=\"sticking\"";
     int feet = text.indexOf("<backup>");
-    assertThat(all(lyric, text.substring(0, feet))).containsExactly("1", "1", "1", "1");
-    assertThat(all(lyric, text.substring(feet))).containsExactly("2", "2");
-    assertThat(all("<lyric number=\"(\\d)\" name=\"count\"", text)).containsOnly("3");
+    assertThat(XmlMatches.all(lyric, text.substring(0, feet))).containsExactly("1", "1", "1", "1");
+    assertThat(XmlMatches.all(lyric, text.substring(feet))).containsExactly("2", "2");
+    assertThat(XmlMatches.all("<lyric number=\"(\\d)\" name=\"count\"", text)).containsOnly("3");
   }
 
   @Test
   void whatAStepChangedIsInItalicsAndItsTextIsNot() {
     String text =
         text("groove g\n kick : x . . .\nstep s \"More\"\n add kick at 3\n text \"Evenly\"\n");
-    assertThat(all("<rehearsal>([^<]*)<", text)).containsExactly("g", "More");
-    assertThat(all("<words font-style=\"italic\">([^<]*)<", text))
+    assertThat(XmlMatches.all("<rehearsal>([^<]*)<", text)).containsExactly("g", "More");
+    assertThat(XmlMatches.all("<words font-style=\"italic\">([^<]*)<", text))
         .singleElement()
         .asString()
         .contains("kick");
-    assertThat(all("<words>([^<]*)<", text)).containsExactly("Evenly");
+    assertThat(XmlMatches.all("<words>([^<]*)<", text)).containsExactly("Evenly");
   }
 
   /** The names of two kits need not mean one sound. */
@@ -282,9 +271,12 @@ class MarksXmlTest {
             "kit low like five-piece\n surface gong key 52\n"
                 + "kit high like five-piece\n surface gong key 57\n"
                 + "groove a\n on low\n gong : x . . .\ngroove b\n on high\n gong : x . . .\n");
-    assertThat(all("<score-instrument id=\"([^\"]*)\"", text))
+    assertThat(XmlMatches.all("<score-instrument id=\"([^\"]*)\"", text))
         .containsExactly("P1-gong", "P1-gong-57");
-    assertThat(all("<midi-unpitched>(\\d+)<", text)).as("keys from 1").containsExactly("53", "58");
-    assertThat(all("<instrument id=\"([^\"]*)\"", text)).containsExactly("P1-gong", "P1-gong-57");
+    assertThat(XmlMatches.all("<midi-unpitched>(\\d+)<", text))
+        .as("keys from 1")
+        .containsExactly("53", "58");
+    assertThat(XmlMatches.all("<instrument id=\"([^\"]*)\"", text))
+        .containsExactly("P1-gong", "P1-gong-57");
   }
 }

@@ -4,12 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,16 +32,11 @@ class NotesXmlTest {
     return new String(bytes, StandardCharsets.UTF_8);
   }
 
-  private static String all(String pattern, String text) {
-    List<String> found = new ArrayList<>();
-    Matcher matcher = Pattern.compile(pattern).matcher(text);
-    while (matcher.find()) {
-      found.add(matcher.group(1));
-    }
-    return String.join(" ", found);
+  /** A stroke that rings: a whole note has no stem, hands point up, feet down. */
+  private static String joined(String pattern, String text) {
+    return String.join(" ", XmlMatches.all(pattern, text));
   }
 
-  /** A stroke that rings: a whole note has no stem, hands point up, feet down. */
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
@@ -57,8 +48,8 @@ class NotesXmlTest {
       })
   void valuesAndStems(String part, String types, String stems) {
     String text = text(part);
-    assertThat(all("<type>([^<]*)<", text)).isEqualTo(types);
-    assertThat(all("<stem>([^<]*)<", text)).isEqualTo(stems);
+    assertThat(joined("<type>([^<]*)<", text)).isEqualTo(types);
+    assertThat(joined("<stem>([^<]*)<", text)).isEqualTo(stems);
     assertThat(text).as("every rest is drawn").doesNotContain("print-object");
   }
 
@@ -81,7 +72,7 @@ class NotesXmlTest {
       })
   void rolls(String part, String slashes, int notes) {
     String text = text(part);
-    assertThat(all("<tremolo type=\"single\">(\\d)<", text)).isEqualTo(slashes);
+    assertThat(joined("<tremolo type=\"single\">(\\d)<", text)).isEqualTo(slashes);
     assertThat(text.split("<unpitched>", -1)).hasSize(1 + notes);
     assertThat(text).doesNotContain("other-technical");
   }
@@ -126,7 +117,7 @@ class NotesXmlTest {
   void aBarWithoutStrokesIsOneRest() {
     String text = text("kick : x . . . | . . . .");
     String second = text.substring(text.indexOf("<measure number=\"2\""));
-    assertThat(all("(<rest [^>]*>)", second)).isEqualTo("<rest measure=\"yes\">");
+    assertThat(joined("(<rest [^>]*>)", second)).isEqualTo("<rest measure=\"yes\">");
     assertThat(second).doesNotContain("<type>", "<backup>");
   }
 }

@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tabor.compile.Compiler;
@@ -28,15 +26,6 @@ import tabor.resolve.Options;
 class SwingXmlTest {
   private static Lesson lesson(String text) {
     return new Compiler(Loader.NONE).compile(Path.of("a.tabor"), text, Options.NONE).lesson();
-  }
-
-  private static List<String> all(String pattern, String text) {
-    List<String> found = new ArrayList<>();
-    Matcher matcher = Pattern.compile(pattern).matcher(text);
-    while (matcher.find()) {
-      found.add(matcher.group(1));
-    }
-    return found;
   }
 
   @ParameterizedTest
@@ -81,15 +70,15 @@ class SwingXmlTest {
     Lesson lesson = lesson("time " + time + "\nfeel swing " + feel + "\ngroove g\n " + part + "\n");
     byte[] bytes = MusicXml.bytes(lesson, section -> true);
     String text = new String(bytes, StandardCharsets.UTF_8);
-    List<String> first = all("<first>(\\d+)<", text);
+    List<String> first = XmlMatches.all("<first>(\\d+)<", text);
     String found =
         first.isEmpty()
             ? "none"
             : first.get(0)
                 + ":"
-                + all("<second>(\\d+)<", text).get(0)
+                + XmlMatches.all("<second>(\\d+)<", text).get(0)
                 + " "
-                + all("<swing-type>([^<]*)<", text).get(0);
+                + XmlMatches.all("<swing-type>([^<]*)<", text).get(0);
     assertThat(found).isEqualTo(element);
     assertThat(text.contains("(played straight by this file)")).isEqualTo(first.isEmpty());
     if (!first.isEmpty()) {
@@ -129,8 +118,9 @@ class SwingXmlTest {
     String document =
         new String(
             MusicXml.bytes(lesson(text.toString()), section -> true), StandardCharsets.UTF_8);
-    assertThat(String.join(", ", all("<words>([^<]*)</words>", document))).isEqualTo(words);
-    assertThat(all("(<straight/>)", document))
+    assertThat(String.join(", ", XmlMatches.all("<words>([^<]*)</words>", document)))
+        .isEqualTo(words);
+    assertThat(XmlMatches.all("(<straight/>)", document))
         .as("played straight again, once for each time")
         .hasSize(words.split("straight", -1).length - 1);
   }
