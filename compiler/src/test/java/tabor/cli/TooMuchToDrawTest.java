@@ -99,6 +99,21 @@ class TooMuchToDrawTest {
     assertThat(ran.err())
         .contains("65536 strokes in 8 sections are too much to draw at once; without --as");
     assertThat(page).doesNotExist();
+    // Whichever side has more.
+    Path little = Files.writeString(folder.resolve("little.tabor"), "groove g\n  kick : x . . .\n");
+    for (List<Path> sides : List.of(List.of(lesson, little), List.of(little, lesson))) {
+      assertThat(
+              Ran.of(
+                      "diff",
+                      "--as=pdf",
+                      "-o",
+                      page.toString(),
+                      sides.get(0).toString(),
+                      sides.get(1).toString())
+                  .err())
+          .contains("are too much to draw at once");
+      assertThat(page).doesNotExist();
+    }
     assertThat(Ran.of("diff", lesson.toString(), other.toString()).out())
         .contains("goes from the left hand to the right hand");
   }

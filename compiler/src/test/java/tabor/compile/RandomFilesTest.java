@@ -16,6 +16,7 @@ import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.groove.Stroke;
 import tabor.resolve.Options;
+import tabor.rhythm.Time;
 import tabor.testing.Files;
 
 /** What holds for every file: no exception, and the same outcome by whichever way it is reached. */
@@ -88,7 +89,7 @@ class RandomFilesTest {
         "kit ours like junior\n"
             + "  without tom1\n\n"
             + "groove a\n"
-            + "  hands : rlrl\n\n"
+            + "  hands : rlrl rlrl rlrl rlrl\n\n"
             + "step b\n"
             + "  accent left\n";
     Compiler one = new Compiler(Loader.NONE);
@@ -98,6 +99,30 @@ class RandomFilesTest {
         other.compile(PATH, text + "  accent right\n", Options.NONE).lesson().sections();
     assertThat(after.get(0)).isSameAs(before.get(0));
     assertThat(after.get(1)).isNotSameAs(before.get(1));
+  }
+
+  @Test
+  void whatWasKnownStaysAsItWas() {
+    String text = "groove a\n  hands : rlrl rlrl rlrl rlrl\n\nstep b\n  accent left\n\n";
+    Compiler one = new Compiler(Loader.NONE);
+    List<Section> before = one.compile(PATH, text, Options.NONE).lesson().sections();
+    Compiler.Known known = one.known();
+    one.compile(PATH, text.replace("rlrl rlrl rlrl rlrl", "rllr rllr rllr rllr"), Options.NONE);
+    Compiler late = new Compiler(Loader.NONE, () -> known);
+    List<Section> after =
+        late.compile(PATH, text + "step c from a\n", Options.NONE).lesson().sections();
+    assertThat(after.subList(0, 2)).isEqualTo(before);
+    assertThat(after.get(1)).isSameAs(before.get(1));
+  }
+
+  @Test
+  void whatWasKnownUnderOtherOptionsIsWorkedOutAnew() {
+    String text = "tempo 90\ngroove a\n  hands : rlrl rlrl rlrl rlrl\n";
+    Compiler one = new Compiler(Loader.NONE);
+    one.compile(PATH, text, new Options(null, true, false, Time.of(60), null));
+    Compiler other = new Compiler(Loader.NONE, one::known);
+    assertThat(described(other.compile(PATH, text, Options.NONE)))
+        .isEqualTo(described(fresh(text)));
   }
 
   /** Any edit of a file: a line out, doubled or moved, characters in, out or changed. */

@@ -227,14 +227,33 @@ class ActionsTest extends WithEditor {
             .getData();
     assertThat(patched(full.getData(), delta.getEdits())).isEqualTo(fresh);
     assertThat(delta.getEdits().get(0).getData().size()).isLessThan(15);
-    SemanticTokens range =
-        Editor.get(
-            documents()
-                .semanticTokensRange(
-                    new SemanticTokensRangeParams(
-                        editor.id("a.tabor"), new Range(new Position(1, 0), new Position(1, 99)))));
-    assertThat(range.getData()).hasSizeLessThan(fresh.size());
-    assertThat(range.getData().get(0)).isEqualTo(1);
+    for (int first = 0; first < 4; first++) {
+      for (int last = first; last < 4; last++) {
+        SemanticTokens range =
+            Editor.get(
+                documents()
+                    .semanticTokensRange(
+                        new SemanticTokensRangeParams(
+                            editor.id("a.tabor"),
+                            new Range(new Position(first, 0), new Position(last, 99)))));
+        assertThat(range.getData()).isEqualTo(ofLines(fresh, first, last));
+      }
+    }
+  }
+
+  /** The tokens of some lines, by the words of the protocol. */
+  private static List<Integer> ofLines(List<Integer> all, int first, int last) {
+    List<Integer> found = new ArrayList<>();
+    int line = 0;
+    for (int i = 0; i < all.size(); i += 5) {
+      line += all.get(i);
+      if (line >= first && line <= last) {
+        List<Integer> five = new ArrayList<>(all.subList(i, i + 5));
+        five.set(0, found.isEmpty() ? line : five.get(0));
+        found.addAll(five);
+      }
+    }
+    return found;
   }
 
   private Object command(String name, Object... arguments) throws Exception {
