@@ -45,6 +45,18 @@ final class FileKits implements PlayerResolver.Shelf {
     Map<String, KitResolver.Built> made = new HashMap<>(own);
     own.clear();
     nodes.keySet().forEach(name -> own.put(name, Objects.requireNonNull(made.get(name))));
+    // A kit whose name is taken is nobody's kit, and what is wrong with it is told all the same:
+    // before its name was taken it may have been told already.
+    for (SectionNode node : sections) {
+      Name name = node.ownName;
+      if (node.kind == SectionKind.KIT && name != null && !isKept(node, name)) {
+        built(node);
+      }
+    }
+  }
+
+  private boolean isKept(SectionNode node, Name name) {
+    return node.equals(nodes.get(name.text()));
   }
 
   /** Makes a kit after those that it is like; kits like each other in a circle start afresh. */

@@ -102,6 +102,19 @@ class RandomFilesTest {
   }
 
   @Test
+  void aKitWhoseNameIsTakenIsCheckedHoweverItCameToThat() {
+    String second = "kit two like five-piece\n  without tom2 plays floo\n";
+    String taken = "kit two like five-piece\n" + second;
+    Compiler compiler = new Compiler(Loader.NONE);
+    compiler.compile(PATH, "kit one like five-piece\n" + second, Options.NONE);
+    Compiled edited = compiler.compile(PATH, taken, Options.NONE);
+    assertThat(described(edited)).isEqualTo(described(fresh(taken)));
+    assertThat(edited.diagnostics())
+        .extracting(one -> one.code().word())
+        .containsSubsequence("duplicate-name", "unknown-name");
+  }
+
+  @Test
   void whatWasKnownStaysAsItWas() {
     String text = "groove a\n  hands : rlrl rlrl rlrl rlrl\n\nstep b\n  accent left\n\n";
     Compiler one = new Compiler(Loader.NONE);
