@@ -113,9 +113,9 @@ class StandardSurfacesTest {
 
   @Test
   void signsAndTimeAreAsThePageSays() {
-    assertThat(all(Surface::canRimshot)).isEqualTo(where("signs", "^ rimshot")).hasSize(4);
-    assertThat(all(Surface::canChoke)).isEqualTo(where("signs", "! choke")).hasSize(9);
-    assertThat(all(Surface::keepsTime)).isEqualTo(where("time", "kept")).hasSize(6);
+    assertThat(all(Surface::canRimshot)).isEqualTo(where("signs", "^ rimshot")).contains("snare");
+    assertThat(all(Surface::canChoke)).isEqualTo(where("signs", "! choke")).contains("crash");
+    assertThat(all(Surface::keepsTime)).isEqualTo(where("time", "kept")).contains("ride");
   }
 
   private static Set<String> all(java.util.function.Predicate<Surface> which) {
