@@ -3,6 +3,7 @@ package tabor.lsp;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonParser;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -38,7 +39,7 @@ class TokensAheadTest {
   @AfterEach
   void close() {
     reading.complete("over");
-    session.scheduler().close();
+    session.scheduler().close(Duration.ofMinutes(1));
   }
 
   /** Opens a long file while the reading lane is busy. */
