@@ -46,6 +46,7 @@ public enum Verb {
     OPEN
   }
 
+  private final String word = name().toLowerCase(Locale.ROOT);
   private final Kind kind;
   private final @Nullable Level level;
   private final @Nullable Ornament ornament;
@@ -117,7 +118,7 @@ public enum Verb {
 
   /** As written: {@code accent}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 
   /** The verb that a word names. Throws {@link IllegalArgumentException} if there is none. */
