@@ -98,8 +98,8 @@ class OpenStrokesTest {
             + " hihat.foot>, 1/2 rf kick, 3/4 lf hihat.foot>",
         "kick : x . x ./ snare : xx .. .. ../ accent right foot; 0 R snare, 0 rf kick>, 1/8 L"
             + " snare, 1/2 rf kick>",
-        "right : n . . ./ snare : .x xx . ./ accent left;"
-            + " 0 R snare, 1/8 L snare>, 1/4 R snare, 3/8 L snare>",
+        "left : . . . n/ snare : .x xx . ./ accent left;"
+            + " 1/8 L snare>, 1/4 R snare, 3/8 L snare>, 3/4 L snare.cross>",
         "right foot : k . . ./ snare : xx xx . ./ accent left; 0 R snare, 0 rf kick, 1/8 L"
             + " snare>, 1/4 R snare, 3/8 L snare>",
         "ride : x x x x/ hands : .x .x .x .x; 0 R ride, 1/8 L snare, 1/4 R ride, 3/8 L snare,"

@@ -2,6 +2,7 @@ package tabor.resolve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -56,6 +57,10 @@ class SystemsTest {
             + " 0 R snare, 0 rf kick | 0 L snare, 0 rf kick",
         "pickup 1 beat/ kick : x | . x . ./ next/ kick : %;"
             + " 3/4 rf kick | 1/4 rf kick | 1/4 rf kick",
+        "bars 4/ ostinato kick : x . . . | . x . . | . . x .;"
+            + " 0 rf kick | 1/4 rf kick | 1/2 rf kick | 0 rf kick",
+        "time 4/4 3/4/ ostinato kick : x . . . | . x . | % | %;"
+            + " 0 rf kick | 1/4 rf kick | 0 rf kick | 1/4 rf kick",
         // Of bars of several meters the latest of the same meter is repeated, silent or not.
         "time 4/4 3/4/ kick : x . . . | . x ./ next/ hands : l . . ./ next/ kick : %;"
             + " 0 rf kick | 1/4 rf kick | 0 L snare | 1/4 rf kick",
@@ -77,6 +82,15 @@ class SystemsTest {
     assertThat(Compact.problems(text(silent))).containsExactly("7 nothing-there");
     assertThat(Compact.problems(text("ride : . . . ./ next/ ride : - . . .")))
         .containsExactly("4 nothing-there");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"x . . . | . x .", "x . . | . x . .", "x . . | . x .", "x . . | . x . . . | . x . ."})
+  void eachWrongBarOfAnOstinatoIsToldOnce(String bars) {
+    long wrong = Arrays.stream(bars.split(" \\| ", -1)).filter(bar -> bar.length() != 7).count();
+    assertThat(Compact.problems(text("bars 6/ ostinato kick : " + bars)))
+        .hasSize((int) wrong)
+        .containsOnly("3 bar-length");
   }
 
   @Test
