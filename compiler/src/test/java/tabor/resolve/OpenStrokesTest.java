@@ -133,6 +133,9 @@ class OpenStrokesTest {
   @Test
   void aStepsPartOfALimbTakesOutWhatThatLimbWasSeenToPlay() {
     assertThat(hands(BACK + HAT + "step a\n right : d d d d\n")).isEqualTo("rR rR sL rR rR sL");
+    assertThat(hands(BACK + HAT + "step a\n right : . s . .\n"))
+        .as("the snare at 2 is struck by the right now, and once")
+        .isEqualTo("sR sR");
     assertThat(hands(BACK + HAT + "step a\n left : . . . n\n"))
         .isEqualTo("hR hR hR hR hR hR hR sL hR");
   }
