@@ -143,6 +143,7 @@ final class DiagnosticPublisher {
     }
     if (before == null) {
       session.compiled().share();
+      session.tokens().ahead(document);
     }
     return different;
   }
