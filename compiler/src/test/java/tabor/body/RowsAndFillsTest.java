@@ -94,4 +94,78 @@ class RowsAndFillsTest {
   void aRow(String lines, String hands) {
     assertThat(hands(lines)).isEqualTo(hands.replace(" ", ""));
   }
+
+  /** The time is kept by one hand, the right, as long as it can; a tom keeps it as well. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "floor : xx xx xx xx/ snare : . x . x; RRBRRRBR",
+        "floor : x x x x/ snare : .x .. .x ..; RLRRLR",
+        "floor : xx xx xx xx/ tom1 : . x . x; RRBRRRBR",
+        "floor : xx xx .. ../ snare : . x . .; RRBR",
+        "floor : xx x. .. ../ snare : . x . .; RLB",
+        "floor : xx xx xx xx; RLRLRLRL",
+        "floor : .x .x .x .x/ snare : x . x .; RLLRLL",
+        "floor : xx xx xx xx/ crash : x . . .; BLRLRLRL",
+        "floor : xx xx xx xx/ hihat : x . x .; BLLLBLLL",
+        "tempo 105/ floor : xxxx xxxx xxxx xxxx/ snare : . x . x; RRRRBRRRRRRRBRRR",
+        "tempo 120/ floor : xxxx xxxx xxxx xxxx/ snare : . x . x; RLRLBLRLRLRLBLRL",
+        // Of two pieces that meet now and then, the one further right.
+        "ride : x. xx x. xx/ hihat : .x x. .x x.; RLBRRLBR",
+        // More than 7 a second go to both hands.
+        "tempo 105/ hihat : xxxx xxxx xxxx xxxx; RRRRRRRRRRRRRRRR",
+        "tempo 106/ hihat : xxxx xxxx xxxx xxxx; RLRLRLRLRLRLRLRL",
+        // Up to four in a row stay with one hand up to 9 a second.
+        "tempo 130/ hihat : x xxx. x x; RRRRRR",
+        "tempo 140/ hihat : x xxx. x x; RRLRRR",
+        "tempo 130/ hihat : x xxxx . x; RRRRRR",
+        "tempo 130/ hihat : x xxxx x x; RRLRLRR",
+        "tempo 135/ hihat : x xxxx . x; RRRRRR",
+        "tempo 136/ hihat : x xxxx . x; RRLRLR",
+        // Where it leaves out what the snare takes, from 5 a second on.
+        "tempo 75/ hihat : xxxx .xxx xxxx .xxx/ snare : . x . x; RRRRLRRRRRRRLRRR",
+        "tempo 80/ hihat : xxxx .xxx xxxx .xxx/ snare : . x . x; RLRLRLRLRLRLRLRL",
+        "tempo 80/ hihat : xxxx xxxx xxxx xxxx/ snare : . x . x; RRRRBRRRRRRRBRRR",
+        "tempo 80/ hihat : xx.x xx.x xx.x xx.x/ snare : ..x. ..x. ..x. ..x.; RLRLRLRLRLRLRLRL",
+        "tempo 80/ hihat : .xxx xxxx .xxx xxx./ snare : x . x ...x; RLRLRLRLRLRLRLRL",
+        "tempo 80/ hihat : xxxx .xxx xxxx .xxx/ snare : . x . x/ crash : x . . .;"
+            + " BLRLRLRLRLRLRLRL",
+      })
+  void theTime(String lines, String hands) {
+    assertThat(hands(lines)).isEqualTo(hands.replace(" ", ""));
+  }
+
+  /** Three kicks or more that are faster than 9 a second take both feet, up to 18 a second. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "tempo 150/ kick : xxxx . . .; RLRL",
+        "tempo 150/ kick : xxx. . . .; RLR",
+        "tempo 150/ kick : xx.. . . .; RR",
+        "tempo 150/ kick : .xxx . . .; LRL",
+        "tempo 150/ kick : xxxx xx.. xxx. .; RLRLRLRLR",
+        "tempo 150/ kick : . xx.. xxxx .; RRRLRL",
+        "tempo 150/ kick : . . . xxxx; RLRL",
+        "tempo 130/ kick : xxxx . . .; RRRR",
+        "tempo 135/ kick : xxxx . . .; RRRR",
+        "tempo 135/ kick : xxxxxxxx . . .; RLRLRLRL",
+        "tempo 150/ kick : xxxxxxxx . . .; RRRRRRRR",
+        "tempo 150/ kick : xx.x x... . ./ hihat.foot : ..x. . . .; RRLRR",
+        "tempo 150/ kick : xxxx . . ./ hihat.foot : . x . x; RLRLLL",
+        "tempo 90/ kick : xx xx xx xx; RRRRRRRR",
+      })
+  void kicks(String lines, String feet) {
+    String source = "groove g\n " + lines.replace("/ ", "\n ") + "\n";
+    Compiled compiled = new Compiler(Loader.NONE).compile(Path.of("t.tabor"), source, Options.NONE);
+    StringBuilder letters = new StringBuilder();
+    compiled
+        .lesson()
+        .grooves()
+        .get(0)
+        .strokes()
+        .forEach(stroke -> letters.append(stroke.limb().letter()));
+    assertThat(letters.toString()).isEqualTo(feet);
+  }
 }

@@ -168,6 +168,33 @@ class SheetChoicesTest {
         .containsExactly(told);
   }
 
+  /** A line that applies to all variations must find something in one of them only. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "each drop kick at 1 3/ accent kick at 1; ''",
+        "each drop kick at 1 3/ accent kick at 3/ accent kick at 1; ''",
+        "each drop kick at 1 3/ accent kick at 4; 8 nothing-there",
+        "accent kick at 4/ each drop kick at 1 3; 7 nothing-there",
+        "each drop kick at 1 3 2/ accent kick at 4/ accent kick at 1; 8 nothing-there",
+        "each drop kick at 1 3/ accent kick at 5; 8 count-outside-bar",
+        "each accent kick at 1 4; 7 nothing-there",
+        "each accent kick at 4 1; 7 nothing-there",
+        "each accent kick at 4 4&; 7 nothing-there 7 nothing-there",
+        "each accent kick at 1 4/ accent hands at 1; 7 nothing-there",
+        "each drop kick at 1 3/ accent tomm; 8 unknown-name",
+        "each drop kick at 1 3/ add kick at 1; ''",
+        // What is left out since it came to the same tells nothing.
+        "each accent kick at 1 1 3; 7 already-there",
+        "each accent kick at 4 1 1; 7 nothing-there 7 already-there",
+        "and accent kick/ each drop kick at 1 3; 7 syntax",
+      })
+  void whatIsToldOfAllVariations(String lines, String told) {
+    assertThat(Compact.problems(BEAT + "sheet s from beat\n " + lines.replace("/ ", "\n ") + "\n"))
+        .containsExactlyInAnyOrder(told.isEmpty() ? new String[0] : told.split(" (?=\\d)", -1));
+  }
+
   @Test
   void groupsVaryTogether() {
     same("add kick at 2& 4 | 4&", List.of("add kick at 2& 4", "add kick at 4&"));
