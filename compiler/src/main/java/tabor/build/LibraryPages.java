@@ -23,17 +23,17 @@ public final class LibraryPages {
   public static String found(List<String> asked, List<Found> all, Words words) {
     List<Found> printed =
         all.stream().map(one -> one.with(Printing.plain().printed(one.groove()))).toList();
-    long[] drawn = {0};
+    long size = 0;
+    int drawn = 0;
+    for (Found one : printed) {
+      size += DrawnSize.of(one.groove());
+      if (size > DrawnSize.MOST_FOUND) {
+        break;
+      }
+      drawn++;
+    }
     return FoundPage.write(
-        asked,
-        printed,
-        one -> {
-          drawn[0] += DrawnSize.of(one.groove());
-          return drawn[0] > DrawnSize.MOST_FOUND
-              ? null
-              : PageDrawings.alone(one.groove(), OpenFont.get());
-        },
-        words);
+        asked, printed, drawn, one -> PageDrawings.alone(one.groove(), OpenFont.get()), words);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import tabor.cores.SpareCores;
 
 /** Does the same with many things, on all cores. */
 final class AllCores {
@@ -39,6 +40,8 @@ final class AllCores {
       Consumer<R> taker) {
     int threads = Math.max(1, Math.min(things.size(), Runtime.getRuntime().availableProcessors()));
     ExecutorService pool = Executors.newFixedThreadPool(threads);
+    // While all cores are at work here, what is done with one thing asks for no more of them.
+    int borrowed = SpareCores.borrow(threads - 1);
     try {
       List<Future<R>> futures = new ArrayList<>(things.size());
       for (T thing : things) {
@@ -54,6 +57,7 @@ final class AllCores {
     } finally {
       progress.done();
       pool.shutdownNow();
+      SpareCores.share(borrowed);
     }
   }
 

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
 import tabor.build.Output;
+import tabor.cores.SpareCores;
 import tabor.diagnostic.Near;
 
 /** The work of {@code tabor build}. */
@@ -211,10 +212,7 @@ final class Build {
   }
 
   private String write(Task task, List<Output> outputs, @Nullable BuildIndex index) {
-    List<byte[]> made = new ArrayList<>();
-    for (Output output : outputs) {
-      made.add(output.bytes().get());
-    }
+    List<byte[]> made = SpareCores.map(outputs, output -> output.bytes().get());
     int same = 0;
     Map<String, Fingerprint> written = new LinkedHashMap<>();
     List<String> refused = new ArrayList<>();

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import tabor.cores.SpareCores;
 import tabor.resolve.Options;
 import tabor.source.VisibleText;
 
@@ -13,6 +14,7 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] args) {
+    SpareCores.share(Runtime.getRuntime().availableProcessors() - 1);
     System.exit(run(args, Io.ofProcess()));
   }
 

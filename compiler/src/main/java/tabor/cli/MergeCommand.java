@@ -86,9 +86,11 @@ final class MergeCommand implements Callable<Integer> {
     List<String> conflicts = new ArrayList<>(merged.conflicts());
     Path lesson = SourceFiles.path(path == null ? ours : path);
     if (merged.marked() == 0) {
-      conflicts.addAll(
-          MergeCheck.newProblems(
-              compiled(lesson, our), compiled(lesson, their), compiled(lesson, merged.text())));
+      // One after the other: three long texts at once take much memory.
+      MergeCheck check = new MergeCheck();
+      check.side(compiled(lesson, our));
+      check.side(compiled(lesson, their));
+      conflicts.addAll(check.newProblems(compiled(lesson, merged.text())));
     }
     if (out == null) {
       io.out().print(merged.text());

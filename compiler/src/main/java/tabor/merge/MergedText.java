@@ -3,10 +3,10 @@ package tabor.merge;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /** The lines of the merged text as they come. */
@@ -100,10 +100,10 @@ final class MergedText {
   List<String> miscounted(
       Map<String, Integer> base, Map<String, Integer> ours, Map<String, Integer> theirs) {
     Map<String, Integer> counts = counts(rows, Row::isStatement);
-    List<String> found = new ArrayList<>();
-    Set<String> said = new TreeSet<>(base.keySet());
+    Set<String> said = new HashSet<>(base.keySet());
     said.addAll(ours.keySet());
     said.addAll(theirs.keySet());
+    List<String> wrong = new ArrayList<>();
     for (String one : said) {
       int was = base.getOrDefault(one, 0);
       int our = ours.getOrDefault(one, 0);
@@ -111,10 +111,14 @@ final class MergedText {
       int now = counts.getOrDefault(one, 0);
       int wanted = our == was ? their : their == was ? our : now;
       if (now != wanted) {
-        found.add("both sides moved this line, or one moved it and the other took it out: " + one);
+        wrong.add(one);
       }
     }
-    return found;
+    // Few of many: only they are put in order.
+    Collections.sort(wrong);
+    wrong.replaceAll(
+        one -> "both sides moved this line, or one moved it and the other took it out: " + one);
+    return wrong;
   }
 
   /** How often lines of a kind stand among others. */

@@ -51,9 +51,9 @@ public final class Merger {
 
   /** A text in its pieces. */
   private record Side(String text, List<Piece> pieces) {
-    static Side of(String text) {
+    static Side of(String text, KnownRows known) {
       String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
-      return new Side(text, Piece.of(bare));
+      return new Side(text, Piece.of(bare, known));
     }
 
     @Nullable Piece piece(int index) {
@@ -66,9 +66,10 @@ public final class Merger {
   }
 
   private Merger(String base, String ours, String theirs, Markers markers) {
-    this.base = Side.of(base);
-    this.ours = Side.of(ours);
-    this.theirs = Side.of(theirs);
+    KnownRows known = new KnownRows();
+    this.base = Side.of(base, known);
+    this.ours = Side.of(ours, known);
+    this.theirs = Side.of(theirs, known);
     this.out = new MergedText(markers, LineEnd.of(base, ours, theirs));
   }
 

@@ -29,16 +29,19 @@ record Piece(String key, @Nullable Heading heading, List<Row> rows) {
     rows = List.copyOf(rows);
   }
 
-  /** The pieces of a text: the header first, which may be empty. Their lines are the text. */
-  static List<Piece> of(String text) {
-    Reader reader = new Reader();
+  /**
+   * The pieces of a text: the header first, which may be empty. Their lines are the text.
+   *
+   * @param known takes up its lines
+   */
+  static List<Piece> of(String text, KnownRows known) {
     List<Piece> pieces = new ArrayList<>();
     List<Row> above = List.of();
     Map<String, Integer> seen = new HashMap<>();
     List<Passage> passages = Reader.passages(text);
     for (int i = 0; i < passages.size(); i++) {
-      SectionSyntax section = reader.read(passages.get(i));
-      List<Row> rows = rows(section);
+      SectionSyntax section = known.read(passages.get(i));
+      List<Row> rows = rows(section, known);
       int own = i + 1 < passages.size() ? ownRows(rows) : rows.size();
       List<Row> all = new ArrayList<>(above);
       all.addAll(rows.subList(0, own));
@@ -54,7 +57,7 @@ record Piece(String key, @Nullable Heading heading, List<Row> rows) {
     return pieces;
   }
 
-  private static List<Row> rows(SectionSyntax section) {
+  private static List<Row> rows(SectionSyntax section, KnownRows known) {
     String text = section.passage().text();
     Map<Integer, Statement> statements = new TreeMap<>();
     Line heading = section.heading();
@@ -75,7 +78,7 @@ record Piece(String key, @Nullable Heading heading, List<Row> rows) {
                 false,
                 new Span(start, Math.max(start, raw.stripTrailing().length())));
       }
-      rows.add(Row.of(raw, statement));
+      rows.add(known.of(raw, statement));
     }
     return rows;
   }

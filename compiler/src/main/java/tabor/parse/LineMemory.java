@@ -18,7 +18,21 @@ final class LineMemory {
 
   private Map<String, LineParser.Result> young = new HashMap<>();
   private Map<String, LineParser.Result> old = new HashMap<>();
+  private final int most;
   private int characters;
+
+  LineMemory() {
+    this(MOST_CHARACTERS);
+  }
+
+  /**
+   * A memory of another size.
+   *
+   * @param most characters that a generation holds
+   */
+  LineMemory(int most) {
+    this.most = most;
+  }
 
   LineParser.@Nullable Result get(String line) {
     LineParser.Result found = young.get(line);
@@ -35,7 +49,7 @@ final class LineMemory {
     if (line.length() > LONGEST_LINE) {
       return;
     }
-    if (characters + line.length() > MOST_CHARACTERS) {
+    if (characters > most - line.length()) {
       old = young;
       young = new HashMap<>();
       characters = 0;

@@ -21,7 +21,7 @@ import tabor.syntax.StatementRow;
  */
 public final class Reader {
   private final LineParser parser = new LineParser();
-  private final LineMemory memory = new LineMemory();
+  private final LineMemory memory;
 
   /** Most characters of a line, line ends within its texts counted; more are {@code too-long}. */
   static final int MOST_IN_A_LINE = 1 << 16;
@@ -33,7 +33,21 @@ public final class Reader {
   public static final int MOST_SECTIONS = Passages.MOST;
 
   /** A reader that remembers nothing yet. */
-  public Reader() {}
+  public Reader() {
+    this(new LineMemory());
+  }
+
+  private Reader(LineMemory memory) {
+    this.memory = memory;
+  }
+
+  /**
+   * A reader for several texts that have most of their lines in common, all held at the same time:
+   * it remembers every line, however many there are.
+   */
+  public static Reader ofSeveralTexts() {
+    return new Reader(new LineMemory(Integer.MAX_VALUE));
+  }
 
   /**
    * The passages of a text: the header, which may be empty, then one for each section. Their texts

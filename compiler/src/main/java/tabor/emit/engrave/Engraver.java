@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tabor.cores.SpareCores;
 import tabor.notation.Score;
 
 /**
@@ -37,7 +38,7 @@ public final class Engraver {
     return engrave(measured);
   }
 
-  /** The same for scores that have been measured. */
+  /** The same for scores that have been measured; they are drawn on all cores. */
   public static List<Engraving> engrave(List<MeasuredScore> scores) {
     List<SectionPlan> plans = scores.stream().map(MeasuredScore::plan).toList();
     Map<Object, List<SectionPlan>> families = new LinkedHashMap<>();
@@ -56,10 +57,7 @@ public final class Engraver {
         breaks.put(family.get(i), alike ? shared : best);
       }
     }
-    List<Engraving> engravings = new ArrayList<>();
-    for (SectionPlan plan : plans) {
-      engravings.add(plan.engrave(java.util.Objects.requireNonNull(breaks.get(plan))));
-    }
-    return engravings;
+    return SpareCores.map(
+        plans, plan -> plan.engrave(java.util.Objects.requireNonNull(breaks.get(plan))));
   }
 }

@@ -113,7 +113,7 @@ public final class OpenFont implements TextMetrics {
   private static final class Cut {
     private final Face face;
     private final ConcurrentMap<Integer, Integer> widths = new ConcurrentHashMap<>();
-    private @Nullable Loaded loaded;
+    private volatile @Nullable Loaded loaded;
 
     Cut(Face face) {
       this.face = face;
@@ -121,7 +121,12 @@ public final class OpenFont implements TextMetrics {
 
     private record Loaded(TrueTypeFont font, CmapLookup glyphs, double unit) {}
 
-    private synchronized Loaded loaded() {
+    private Loaded loaded() {
+      Loaded known = loaded;
+      return known == null ? load() : known;
+    }
+
+    private synchronized Loaded load() {
       Loaded known = loaded;
       if (known == null) {
         try (InputStream in = stream(face)) {

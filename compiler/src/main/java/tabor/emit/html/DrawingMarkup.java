@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import tabor.emit.engrave.Contour;
-import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
 
 /**
@@ -22,60 +20,39 @@ final class DrawingMarkup {
     this.symbols = symbols;
   }
 
-  /** One {@code <svg>} element; {@code symbols} has counted and named the shapes before. */
-  static String of(Drawing drawing, SymbolTable symbols) {
+  /**
+   * One {@code <svg>} element; {@code symbols} has counted and named the shapes before. Safe for
+   * several threads.
+   */
+  static String of(Outlines drawing, SymbolTable symbols) {
     DrawingMarkup writer = new DrawingMarkup(symbols);
-    String width = LocalPath.tenths(drawing.width() * LocalPath.UNIT);
-    String height = LocalPath.tenths(drawing.height() * LocalPath.UNIT);
+    String width = LocalPath.tenths(drawing.width());
+    String height = LocalPath.tenths(drawing.height());
     writer.out.append("<svg viewBox=\"0 0 ").append(width).append(' ').append(height);
     writer.out.append("\" width=\"").append(width).append("\" height=\"").append(height);
     writer.out.append("\" aria-hidden=\"true\">");
-    Sheet plain = new Sheet();
-    Sheet changed = new Sheet();
-    Shapes.each(
-        drawing.marks(),
-        new Shapes.Taker() {
-          @Override
-          public void shape(Contour outline, double strength, boolean isChanged) {
-            (isChanged ? changed : plain).inks.add(new Inked(LocalPath.of(outline), strength));
-          }
-
-          @Override
-          public void glyph(Mark.Glyph glyph, boolean isChanged) {
-            (isChanged ? changed : plain).inks.add(new Inked(symbols.path(glyph), 1));
-          }
-
-          @Override
-          public void words(Mark.Words words, boolean isChanged) {
-            (isChanged ? changed : plain).words.add(words);
-          }
-        });
-    writer.sheet(plain);
-    if (!changed.isEmpty()) {
+    writer.sheet(drawing, false);
+    if (hasChanged(drawing)) {
       writer.out.append("<g class=\"changed\">");
-      writer.sheet(changed);
+      writer.sheet(drawing, true);
       writer.out.append("</g>");
     }
     return writer.out.append("</svg>\n").toString();
   }
 
-  /** A shape, and how strong its colour is. */
-  private record Inked(LocalPath path, double strength) {}
-
-  /** Everything of one colour. */
-  private static final class Sheet {
-    final List<Inked> inks = new ArrayList<>();
-    final List<Mark.Words> words = new ArrayList<>();
-
-    boolean isEmpty() {
-      return inks.isEmpty() && words.isEmpty();
-    }
+  private static boolean hasChanged(Outlines drawing) {
+    return drawing.inks().stream().anyMatch(Outlines.Inked::changed)
+        || drawing.words().stream().anyMatch(Outlines.Lettered::changed);
   }
 
-  private void sheet(Sheet sheet) {
+  /** Everything of one colour. */
+  private void sheet(Outlines drawing, boolean changed) {
     Map<Double, StringBuilder> straight = new LinkedHashMap<>();
-    for (Inked ink : sheet.inks) {
-      LocalPath path = ink.path;
+    for (Outlines.Inked ink : drawing.inks()) {
+      if (ink.changed() != changed) {
+        continue;
+      }
+      LocalPath path = ink.path();
       String symbol = path.isSimple() ? "" : symbols.name(path.data());
       if (!symbol.isEmpty()) {
         out.append("<use href=\"#").append(symbol).append("\" x=\"");
@@ -88,7 +65,11 @@ final class DrawingMarkup {
       }
     }
     straight.forEach((strength, data) -> path(data.toString(), strength));
-    words(sheet.words);
+    words(
+        drawing.words().stream()
+            .filter(one -> one.changed() == changed)
+            .map(Outlines.Lettered::words)
+            .toList());
   }
 
   /** Absolute from its first point on. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import tabor.cores.SpareCores;
 import tabor.emit.engrave.Drawing;
 import tabor.find.Found;
 import tabor.find.Likeness;
@@ -22,35 +23,38 @@ public final class FoundPage {
    *
    * @param asked what was looked for, a few words each
    * @param all in the order of the page, each section as it is printed
-   * @param drawing the notation of each; null for one that stands there without
+   * @param notes how many of them, from the first on, stand there with notes
+   * @param drawing the notation of each; safe for several threads
    * @param words that the page is written in
    */
   public static String write(
       List<String> asked,
       List<Found> all,
-      Function<Found, Pictures.@Nullable Score> drawing,
+      int notes,
+      Function<Found, Pictures.Score> drawing,
       Words words) {
+    List<Pictures.Score> scores = SpareCores.map(all.subList(0, notes), drawing);
     List<Shown> shown = new ArrayList<>();
-    SymbolTable symbols = new SymbolTable();
-    for (Found found : all) {
-      Pictures.Score score = drawing.apply(found);
-      shown.add(new Shown(found, score));
+    List<Drawing> drawings = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      Pictures.Score score = i < notes ? scores.get(i) : null;
+      shown.add(new Shown(all.get(i), score));
       if (score != null) {
-        drawings(score.wide()).forEach(symbols::count);
-        drawings(score.narrow()).forEach(symbols::count);
+        drawings.addAll(drawings(score.wide()));
+        drawings.addAll(drawings(score.narrow()));
       }
     }
     List<String> facts = new ArrayList<>(List.of(count(all, words)));
-    long drawn = shown.stream().filter(one -> one.score() != null).count();
-    if (drawn < all.size()) {
-      facts.add(words.text("library.drawn", drawn));
+    if (notes < all.size()) {
+      facts.add(words.text("library.drawn", notes));
     }
     facts.addAll(asked);
     LibraryMarkup page = new LibraryMarkup(words.text("library.what-was-found"), facts, words);
-    page.raw(symbols.markup());
+    DrawingsMarkup markup = DrawingsMarkup.of(drawings);
+    page.raw(markup.shapes());
     int number = 0;
     for (Shown one : shown) {
-      article(page, ++number, one, symbols, words);
+      article(page, ++number, one, markup, words);
     }
     return page.close();
   }
@@ -67,7 +71,7 @@ public final class FoundPage {
   }
 
   private static void article(
-      LibraryMarkup page, int number, Shown one, SymbolTable symbols, Words words) {
+      LibraryMarkup page, int number, Shown one, DrawingsMarkup markup, Words words) {
     Found found = one.found();
     page.open("found", number, found.groove().caption());
     page.raw("<p class=\"file\">")
@@ -84,10 +88,10 @@ public final class FoundPage {
     Pictures.Picture narrow = score.narrow();
     page.raw("<figure class=\"score\">\n");
     page.raw(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    drawings(score.wide()).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
+    drawings(score.wide()).forEach(d -> page.raw(markup.of(d)));
     if (narrow != null) {
       page.raw("</div>\n<div class=\"drawn narrow\">");
-      drawings(narrow).forEach(d -> page.raw(DrawingMarkup.of(d, symbols)));
+      drawings(narrow).forEach(d -> page.raw(markup.of(d)));
     }
     page.raw("</div>\n<ol class=\"unseen\" aria-label=\"");
     page.raw(Markup.text(words.text("web.in-words"))).raw("\">\n");

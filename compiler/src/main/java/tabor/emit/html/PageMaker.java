@@ -3,8 +3,10 @@ package tabor.emit.html;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import tabor.cores.SpareCores;
 import tabor.emit.html.PlayData.Leg;
 import tabor.groove.Caution;
 import tabor.groove.Changes;
@@ -54,7 +56,7 @@ public final class PageMaker {
         sheet.variations().forEach(one -> name(sheet, one));
       }
     }
-    lesson.grooves().forEach(this::figure);
+    figures(lesson.grooves());
     List<Page.Block> blocks = new ArrayList<>();
     int number = 0;
     for (Section section : lesson.sections()) {
@@ -92,19 +94,33 @@ public final class PageMaker {
     return variations.getOrDefault(section.name(), section.caption());
   }
 
+  /** The sections of the lesson itself, drawn on all cores. */
+  private void figures(List<Groove> grooves) {
+    List<Groove> different = List.copyOf(new LinkedHashSet<>(grooves));
+    List<Drawn> drawn = SpareCores.map(different, this::drawn);
+    for (int i = 0; i < different.size(); i++) {
+      figure(different.get(i), drawn.get(i));
+    }
+  }
+
+  /** What a section looks like, and the same in words. */
+  private record Drawn(Pictures.Score score, List<String> bars) {}
+
+  private Drawn drawn(Groove groove) {
+    return new Drawn(pictures.score(groove), SpokenBars.of(pictures.printed(groove)));
+  }
+
   private Page.Figure figure(Groove groove) {
     Page.Figure figure = figures.get(groove);
-    if (figure == null) {
-      figure =
-          new Page.Figure(
-              figures.size(),
-              caption(groove),
-              pictures.score(groove),
-              SpokenBars.of(pictures.printed(groove)));
-      figures.put(groove, figure);
-      shown.add(groove);
-      others.add(figure);
-    }
+    return figure == null ? figure(groove, drawn(groove)) : figure;
+  }
+
+  private Page.Figure figure(Groove groove, Drawn drawn) {
+    Page.Figure figure =
+        new Page.Figure(figures.size(), caption(groove), drawn.score(), drawn.bars());
+    figures.put(groove, figure);
+    shown.add(groove);
+    others.add(figure);
     return figure;
   }
 

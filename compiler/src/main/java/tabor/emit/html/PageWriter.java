@@ -30,17 +30,20 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   private static final String HOLD = hold();
 
   private final StringBuilder out = new StringBuilder(1 << 17);
-  private final SymbolTable symbols = new SymbolTable();
 
   private final Words words;
 
-  private PageWriter(Words words) {
-    this.words = words;
+  /** The drawings, and beside them what the script plays. */
+  private final DrawingsMarkup drawings;
+
+  private PageWriter(Page page) {
+    this.words = Words.of(page.language());
+    this.drawings = DrawingsMarkup.of(drawings(page), () -> PageJson.of(page.data(), words));
   }
 
   /** The text of the file, lines ending in a line feed, to be stored as UTF-8. */
   public static String write(Page page) {
-    PageWriter writer = new PageWriter(Words.of(page.language()));
+    PageWriter writer = new PageWriter(page);
     writer.page(page);
     return writer.out.toString();
   }
@@ -51,12 +54,11 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
    * twice.
    */
   public static PagePlayerParts players(Page page) {
-    return new PageWriter(Words.of(page.language())).pieces(page.namedForPlayers());
+    Page named = page.namedForPlayers();
+    return new PageWriter(named).pieces(named);
   }
 
   private PagePlayerParts pieces(Page page) {
-    drawings(page).forEach(symbols::count);
-    String shapes = symbols.markup();
     List<String> articles = new ArrayList<>();
     for (Page.Block block : page.blocks()) {
       out.setLength(0);
@@ -65,14 +67,13 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
     out.setLength(0);
     out.append(Furniture.desk(words, PLAY_ICON, List.of(Limb.values())));
-    script(page.data(), words);
-    return new PagePlayerParts(Furniture.STYLE, shapes, articles, out.toString());
+    script();
+    return new PagePlayerParts(Furniture.STYLE, drawings.shapes(), articles, out.toString());
   }
 
   private void page(Page page) {
-    drawings(page).forEach(symbols::count);
     head(page.title());
-    out.append("<body>\n").append(symbols.markup());
+    out.append("<body>\n").append(drawings.shapes());
     out.append("<div class=\"sheet\">\n<header class=\"head\">\n");
     element("h1", "", page.title());
     String by = page.by();
@@ -105,13 +106,13 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     if (!page.blocks().isEmpty()) {
       out.append(Furniture.desk(words, PLAY_ICON, List.of(Limb.values())));
     }
-    script(page.data(), words);
+    script();
     out.append("</body>\n</html>\n");
   }
 
-  private void script(PlayData data, Words words) {
+  private void script() {
     out.append("<script type=\"application/json\" id=\"Data\">")
-        .append(PageJson.of(data, words))
+        .append(drawings.beside())
         .append("</script>\n<script>")
         .append(Furniture.SCRIPT)
         .append("</script>\n");
@@ -264,7 +265,8 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     Box box = sign.box();
     Mark glyph = new Mark.Glyph(sign, -box.left(), -box.top(), 1);
     Drawing drawing = new Drawing(box.width(), box.height(), "", "", List.of(glyph));
-    return DrawingMarkup.of(drawing, new SymbolTable()).strip() + " ";
+    SymbolTable none = new SymbolTable();
+    return DrawingMarkup.of(none.outlines(drawing), none).strip() + " ";
   }
 
   private void figure(Page.Figure figure) {
@@ -284,7 +286,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   }
 
   private void drawing(Drawing drawing) {
-    out.append(DrawingMarkup.of(drawing, symbols));
+    out.append(drawings.of(drawing));
   }
 
   /** The key, which a small window folds away; its words stand beside it for a screen reader. */

@@ -42,29 +42,47 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
     this.height = height;
   }
 
+  /**
+   * What is drawn on a page, packed; safe for several threads with the same fonts.
+   *
+   * @param height of the page, in points
+   */
+  static PageContent of(Map<Face, PDFont> fonts, double height, List<Mark> marks) {
+    PageContent content = new PageContent(fonts, height);
+    content.all(marks);
+    content.pack();
+    return content;
+  }
+
   /** Draws marks on a page. */
   static void draw(PDDocument document, PDPage page, Map<Face, PDFont> fonts, List<Mark> marks)
       throws IOException {
-    PageContent content = new PageContent(fonts, page.getMediaBox().getHeight());
-    content.all(marks);
-    page.setResources(content.resources);
-    page.setContents(new PDStream(content.stream(document)));
+    of(fonts, page.getMediaBox().getHeight(), marks).on(document, page);
   }
 
-  private COSStream stream(PDDocument document) throws IOException {
+  /** Puts it on its page. */
+  void on(PDDocument document, PDPage page) throws IOException {
     COSStream stream = document.getDocument().createCOSStream();
+    stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
+    try (OutputStream out = stream.createRawOutputStream()) {
+      out.write(bytes, 0, length);
+    }
+    page.setResources(resources);
+    page.setContents(new PDStream(stream));
+  }
+
+  private void pack() {
     ByteArrayOutputStream packed = new ByteArrayOutputStream(length / 3 + 64);
     Deflater deflater = new Deflater(4);
     try (OutputStream out = new DeflaterOutputStream(packed, deflater, 1 << 15)) {
       out.write(bytes, 0, length);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // writing to memory does not fail
     } finally {
       deflater.end();
     }
-    stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
-    try (OutputStream out = stream.createRawOutputStream()) {
-      packed.writeTo(out);
-    }
-    return stream;
+    bytes = packed.toByteArray();
+    length = bytes.length;
   }
 
   private void all(List<Mark> marks) {
@@ -138,17 +156,24 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
   }
 
   private void text(PDFont font, String text) {
-    try {
-      put('<');
-      for (byte code : font.encode(text)) {
-        put("0123456789ABCDEF".charAt((code >> 4) & 15));
-        put("0123456789ABCDEF".charAt(code & 15));
-      }
-      put('>');
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    put('<');
+    for (byte code : codes(font, text)) {
+      put("0123456789ABCDEF".charAt((code >> 4) & 15));
+      put("0123456789ABCDEF".charAt(code & 15));
     }
-    text.codePoints().forEach(font::addToSubset);
+    put('>');
+  }
+
+  /** What stands for a text in its font, which takes note of it; pages share their fonts. */
+  private static byte[] codes(PDFont font, String text) {
+    synchronized (font) {
+      text.codePoints().forEach(font::addToSubset);
+      try {
+        return font.encode(text);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
   }
 
   @Override

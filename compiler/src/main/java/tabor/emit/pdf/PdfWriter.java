@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import tabor.cores.SpareCores;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Mark;
 import tabor.emit.font.OpenFont;
@@ -47,10 +48,12 @@ public final class PdfWriter {
       document.getDocumentCatalog().setViewerPreferences(preferences);
       PDRectangle paper =
           new PDRectangle((float) handout.paper().width(), (float) handout.paper().height());
-      for (Handout.Sheet sheet : handout.sheets()) {
+      double height = paper.getHeight();
+      for (PageContent content :
+          SpareCores.map(handout.sheets(), sheet -> PageContent.of(fonts, height, sheet.marks()))) {
         PDPage page = new PDPage(paper);
         document.addPage(page);
-        PageContent.draw(document, page, fonts, sheet.marks());
+        content.on(document, page);
       }
       for (PDFont font : fonts.values()) {
         font.subset();

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import tabor.cores.SpareCores;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Face;
@@ -81,9 +83,8 @@ final class SectionBlocks {
   List<Row> of(List<Groove> grooves, int first) {
     pieces.clear();
     narrow.clear();
-    for (int i = 0; i < grooves.size(); i++) {
-      pieces.add(piece(grooves.get(i), first + i));
-    }
+    List<Integer> places = IntStream.range(0, grooves.size()).boxed().toList();
+    pieces.addAll(SpareCores.map(places, i -> piece(grooves.get(i), first + i)));
     int most = look.columns() == 0 ? COLUMNS : look.columns();
     List<CellRows.Row> rows = CellRows.of(pieces.size(), most, new Cells());
     List<MeasuredScore> scores = new ArrayList<>();

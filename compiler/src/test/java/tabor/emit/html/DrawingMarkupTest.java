@@ -28,8 +28,9 @@ import tabor.notation.Speller;
 class DrawingMarkupTest {
   private static String markup(Drawing drawing) {
     SymbolTable symbols = new SymbolTable();
-    symbols.count(drawing);
-    return symbols.markup() + DrawingMarkup.of(drawing, symbols);
+    Outlines outlines = symbols.outlines(drawing);
+    symbols.count(outlines);
+    return symbols.markup() + DrawingMarkup.of(outlines, symbols);
   }
 
   static List<Mark> kinds() {
