@@ -43,7 +43,11 @@ final class OtherStrokes {
     return grooves(before).values().stream()
         .filter(old -> !old.isStep())
         .allMatch(
-            old -> !made.containsKey(old.name()) || isKept(before, old, made.get(old.name()), fix));
+            old -> {
+              Groove now = made.get(old.name());
+              // Most sections of a long text are the very same, since nothing of them was changed.
+              return now == null || now == old || isKept(before, old, now, fix);
+            });
   }
 
   private static boolean isOnEdit(Compiled compiled, Diagnostic diagnostic) {
