@@ -170,8 +170,8 @@ public final class WarmUp {
       return told(
           "textDocument/didChange",
           ("{\"textDocument\":{\"uri\":\"%s\",\"version\":%d},\"contentChanges\":[{\"range\":{"
-               + "\"start\":{\"line\":%d,\"character\":%d},\"end\":{\"line\":%d,\"character\":%d}},"
-               + "\"text\":\"%s\"}]}")
+                  + "\"start\":{\"line\":%d,\"character\":%d},\"end\":{\"line\":%d,\"character\":%d}},"
+                  + "\"text\":\"%s\"}]}")
               .formatted(
                   URI, number, line, length, line, length + (breaks ? 0 : 3), breaks ? " 7}" : ""));
     }
