@@ -37,6 +37,12 @@ final class BuildIndex {
 
   private boolean opened;
 
+  /** True if the file ends within a line: the run that wrote it was broken off. */
+  private boolean torn;
+
+  /** Units of the file that later ones of it have replaced. */
+  private int superseded;
+
   /**
    * One thing that is made.
    *
@@ -91,6 +97,7 @@ final class BuildIndex {
       return;
     }
     opened = true;
+    torn = !text.endsWith("\n");
     String name = "";
     long seen = 0;
     Map<Path, Fingerprint> sources = new LinkedHashMap<>();
@@ -114,7 +121,7 @@ final class BuildIndex {
       } else if (kind.equals("asked") && words.size() == 3) {
         questions.put(words.get(1), words.get(2));
       } else if (kind.equals("end") && !name.isEmpty()) {
-        units.put(name, new Unit(seen, sources, outputs, questions));
+        superseded += units.put(name, new Unit(seen, sources, outputs, questions)) == null ? 0 : 1;
         name = "";
       }
     }
@@ -181,6 +188,10 @@ final class BuildIndex {
     if (!opened) {
       lines.append(VERSION).append('\t').append(settings).append('\n');
     }
+    if (torn) {
+      lines.append('\n');
+      torn = false;
+    }
     write(name, unit, lines);
     try {
       Files.writeString(
@@ -202,8 +213,10 @@ final class BuildIndex {
     unit.sources().keySet().forEach(source -> words.add(source.toString()));
     words.addAll(unit.outputs().keySet());
     unit.questions().forEach((asked, answer) -> words.addAll(List.of(asked, answer)));
-    if (words.stream().anyMatch(word -> word.matches("(?s).*[\t\r\n].*"))) {
-      return;
+    for (String word : words) {
+      if (word.indexOf('\t') >= 0 || word.indexOf('\r') >= 0 || word.indexOf('\n') >= 0) {
+        return;
+      }
     }
     lines.append("unit\t").append(name).append('\t').append(unit.seenMillis()).append('\n');
     unit.sources().forEach((path, print) -> line("from", relative(path), print, lines));
@@ -249,7 +262,8 @@ final class BuildIndex {
       units.values().forEach(unit -> unit.outputs().keySet().forEach(before::remove));
       before.forEach(this::remove);
     }
-    if (touched || dropped) {
+    // What was added stands at the end of the file: all of it is written anew only now and then.
+    if (dropped || (touched && superseded > units.size() / 10)) {
       rewrite();
     }
   }
@@ -258,6 +272,7 @@ final class BuildIndex {
   synchronized void supersede(String name) {
     Unit unit = units.remove(name);
     if (unit != null) {
+      superseded++;
       old.putAll(unit.outputs());
     }
   }
@@ -281,6 +296,8 @@ final class BuildIndex {
   }
 
   private void rewrite() {
+    superseded = 0;
+    torn = false;
     StringBuilder lines = new StringBuilder(VERSION).append('\t').append(settings).append('\n');
     for (String name : new TreeSet<>(units.keySet())) {
       write(name, java.util.Objects.requireNonNull(units.get(name)), lines);

@@ -106,14 +106,15 @@ public enum Verb {
   }
 
   /**
-   * What of a stroke it decides. Of two verbs that decide the same at one place the second makes
-   * the first say nothing: a stroke is accented or a ghost stroke, not both.
+   * What of a stroke it decides, for whoever puts two edited copies together: two verbs that decide
+   * the same of one stroke cannot both be kept without asking.
    */
   public String decides() {
-    if (level != null) {
-      return "level";
-    }
-    return ornament != null && ornament.graceNotes() > 0 ? "grace" : word();
+    return switch (kind) {
+      case LEVEL -> "level";
+      case ORNAMENT -> ornament != null && ornament.graceNotes() > 0 ? "grace" : word();
+      case DROP, STROKES, OPEN -> word();
+    };
   }
 
   /** As written: {@code accent}. */

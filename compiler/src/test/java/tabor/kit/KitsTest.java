@@ -128,6 +128,8 @@ class KitsTest {
     Surface loose =
         Surface.own("hihat.loose", 46, rim.place(), Surface.Head.X, kit.surface("hihat"));
     assertThat(loose.isHiHat()).isTrue();
+    assertThat(loose.keepsTime()).isTrue();
+    assertThat(rim.keepsTime()).isFalse();
     assertThat(rim.isHiHat()).isFalse();
   }
 

@@ -15,17 +15,17 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tabor.lsp.Scheduler.Lane;
 
 /** A client that leaves: what it has begun holds nobody up, and leaves nothing half done. */
+@Timeout(120)
 class EndTest {
   private static final Duration PATIENT = Duration.ofMinutes(1);
 
-  /**
-   * Each lane would have been waited for ten seconds, and more is allowed here only for a start.
-   */
+  /** Nothing else would end it sooner than after ten seconds. */
   @ParameterizedTest
   @ValueSource(strings = {"shutdown and exit", "exit", "closed"})
   void theProcessEndsThoughWhatItDoesNeverEnds(String way) throws Exception {
@@ -49,7 +49,7 @@ class EndTest {
       } else {
         in.close();
       }
-      assertThat(server.waitFor(20, TimeUnit.SECONDS)).isTrue();
+      assertThat(server.waitFor(8, TimeUnit.SECONDS)).isTrue();
       assertThat(server.exitValue()).isEqualTo(way.startsWith("shutdown") ? 0 : 1);
     } finally {
       server.destroyForcibly();
