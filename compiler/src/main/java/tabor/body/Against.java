@@ -88,19 +88,25 @@ final class Against {
       long from = time.get(i).at() + usual - TimeRows.CLOSE;
       long end = time.get(i).at() + gap(i) - TimeRows.CLOSE;
       List<Hit> here = new ArrayList<>();
-      for (int j = time.get(i).number() + 1; j < loop.hits.size(); j++) {
-        Hit hit = loop.hits.get(j);
-        if (hit.at() >= end) {
+      List<Long> places = new ArrayList<>();
+      int count = loop.hits.size();
+      int next = time.get(i).number() + 1;
+      // The time may leave out the first place of the loop, after its last stroke.
+      for (int j = next; j < next + count; j++) {
+        Hit hit = loop.hits.get(j % count);
+        long at = j < count ? hit.at() : hit.at() + loop.length;
+        if (at >= end) {
           break;
         }
-        if (hit.at() >= from && !rows.time.get(j)) {
+        if (at >= from && !rows.time.get(hit.number())) {
           here.add(hit);
+          places.add(at);
         }
       }
-      boolean onPlace = !here.isEmpty() && here.get(0).at() <= from + 2 * TimeRows.CLOSE;
+      boolean onPlace = !here.isEmpty() && places.get(0) <= from + 2 * TimeRows.CLOSE;
       if (onPlace
           && here.size() > 1
-          && here.get(1).at() - here.get(0).at() <= usual / 2 + TimeRows.CLOSE) {
+          && places.get(1) - places.get(0) <= usual / 2 + TimeRows.CLOSE) {
         here.forEach(hit -> instead.set(hit.number()));
       }
     }

@@ -44,7 +44,7 @@ final class TimeRows {
     boolean[] steady = new boolean[surfaces];
     Set<String> pieces = new HashSet<>();
     for (int i = 0; i < surfaces; i++) {
-      steady[i] = isTimePiece(loop.surfaces.get(i));
+      steady[i] = loop.surfaces.get(i).keepsTime();
       if (steady[i]) {
         pieces.add(loop.surfaces.get(i).piece());
       }
@@ -62,13 +62,6 @@ final class TimeRows {
     }
     drums();
     quick();
-  }
-
-  /** True for the pieces that time is kept on. */
-  private static boolean isTimePiece(Surface surface) {
-    return surface.sort() == Surface.Sort.STICK_HIHAT
-        || surface.sort() == Surface.Sort.BELL
-        || surface.piece().equals("ride");
   }
 
   /** True if this stroke keeps the time on its own: no crash, which only takes part in it. */

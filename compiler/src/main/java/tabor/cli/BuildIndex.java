@@ -1,16 +1,20 @@
 package tabor.cli;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,12 +30,18 @@ final class BuildIndex {
   private final Path file;
   private final String settings;
   private final boolean stale;
-  private final Map<String, Unit> units = new LinkedHashMap<>();
+  private final ConcurrentMap<String, Unit> units = new ConcurrentHashMap<>();
 
   /** What units that are made anew wrote last time. */
   private final Map<String, Fingerprint> old = new LinkedHashMap<>();
 
   private boolean opened;
+
+  /** True if the file ends within a line: the run that wrote it was broken off. */
+  private boolean torn;
+
+  /** Units of the file that later ones of it have replaced. */
+  private int superseded;
 
   /**
    * One thing that is made.
@@ -71,7 +81,7 @@ final class BuildIndex {
     BuildIndex index = new BuildIndex(folder, name, settings.replaceAll("[\t\r\n]", " "), stale);
     try {
       if (Files.isRegularFile(index.file)) {
-        index.parse(Files.readString(index.file).split("\n", -1));
+        index.parse(Files.readString(index.file));
       }
     } catch (IOException | RuntimeException broken) {
       index.units.clear();
@@ -79,43 +89,75 @@ final class BuildIndex {
     return index;
   }
 
-  private void parse(String[] lines) {
-    if (lines.length == 0 || !lines[0].equals(VERSION + "\t" + settings)) {
+  private void parse(String text) {
+    // Cut by hand: most runs find everything as it was, and reading this is then a good part of
+    // their time.
+    String head = VERSION + "\t" + settings + "\n";
+    if (!text.startsWith(head)) {
       return;
     }
     opened = true;
+    torn = !text.endsWith("\n");
     String name = "";
     long seen = 0;
     Map<Path, Fingerprint> sources = new LinkedHashMap<>();
     Map<String, Fingerprint> outputs = new LinkedHashMap<>();
     Map<String, String> questions = new LinkedHashMap<>();
-    for (String line : lines) {
-      String[] words = line.split("\t", -1);
-      if (words[0].equals("unit") && words.length == 3) {
-        name = words[1];
-        seen = Long.parseLong(words[2]);
+    Map<String, Path> folders = new HashMap<>();
+    List<String> words = new ArrayList<>();
+    for (int at = head.length(), end; (end = text.indexOf('\n', at)) >= 0; at = end + 1) {
+      cut(text, at, end, words);
+      String kind = words.get(0);
+      if (kind.equals("unit") && words.size() == 3) {
+        name = words.get(1);
+        seen = Long.parseLong(words.get(2));
         sources.clear();
         outputs.clear();
         questions.clear();
-      } else if (words[0].equals("from") && words.length == 5) {
-        sources.put(folder.resolve(words[1]).normalize(), fingerprint(words));
-      } else if (words[0].equals("to") && words.length == 5) {
-        outputs.put(words[1], fingerprint(words));
-      } else if (words[0].equals("asked") && words.length == 3) {
-        questions.put(words[1], words[2]);
-      } else if (words[0].equals("end") && !name.isEmpty()) {
-        units.put(name, new Unit(seen, sources, outputs, questions));
+      } else if (kind.equals("from") && words.size() == 5) {
+        sources.put(source(words.get(1), folders), fingerprint(words));
+      } else if (kind.equals("to") && words.size() == 5) {
+        outputs.put(words.get(1), fingerprint(words));
+      } else if (kind.equals("asked") && words.size() == 3) {
+        questions.put(words.get(1), words.get(2));
+      } else if (kind.equals("end") && !name.isEmpty()) {
+        superseded += units.put(name, new Unit(seen, sources, outputs, questions)) == null ? 0 : 1;
         name = "";
       }
     }
   }
 
-  private static Fingerprint fingerprint(String[] words) {
-    return new Fingerprint(Long.parseLong(words[2]), Long.parseLong(words[3]), words[4]);
+  private static void cut(String text, int from, int to, List<String> words) {
+    words.clear();
+    int at = from;
+    for (int tab; (tab = text.indexOf('\t', at)) >= 0 && tab < to; at = tab + 1) {
+      words.add(text.substring(at, tab));
+    }
+    words.add(text.substring(at, to));
+  }
+
+  /** A source's whole path; the folders of many are worked out once. */
+  private Path source(String name, Map<String, Path> folders) {
+    int slash = name.lastIndexOf(File.separatorChar);
+    if (slash < 0 || name.endsWith("..")) {
+      return folder.resolve(name).normalize();
+    }
+    String above = name.substring(0, slash + 1);
+    Path known = folders.get(above);
+    if (known == null) {
+      known = folder.resolve(above).normalize();
+      folders.put(above, known);
+    }
+    return known.resolve(name.substring(slash + 1));
+  }
+
+  private static Fingerprint fingerprint(List<String> words) {
+    return new Fingerprint(
+        Long.parseLong(words.get(2)), Long.parseLong(words.get(3)), words.get(4));
   }
 
   /** What is known of a unit; null for nothing. */
-  synchronized @Nullable Unit unit(String name) {
+  @Nullable Unit unit(String name) {
     return units.get(name);
   }
 
@@ -146,6 +188,10 @@ final class BuildIndex {
     if (!opened) {
       lines.append(VERSION).append('\t').append(settings).append('\n');
     }
+    if (torn) {
+      lines.append('\n');
+      torn = false;
+    }
     write(name, unit, lines);
     try {
       Files.writeString(
@@ -167,8 +213,10 @@ final class BuildIndex {
     unit.sources().keySet().forEach(source -> words.add(source.toString()));
     words.addAll(unit.outputs().keySet());
     unit.questions().forEach((asked, answer) -> words.addAll(List.of(asked, answer)));
-    if (words.stream().anyMatch(word -> word.matches("(?s).*[\t\r\n].*"))) {
-      return;
+    for (String word : words) {
+      if (word.indexOf('\t') >= 0 || word.indexOf('\r') >= 0 || word.indexOf('\n') >= 0) {
+        return;
+      }
     }
     lines.append("unit\t").append(name).append('\t').append(unit.seenMillis()).append('\n');
     unit.sources().forEach((path, print) -> line("from", relative(path), print, lines));
@@ -203,17 +251,19 @@ final class BuildIndex {
   synchronized void finish(Set<String> kept, boolean touched) {
     Map<String, Fingerprint> before = new LinkedHashMap<>(old);
     boolean dropped = false;
-    for (String name : List.copyOf(units.keySet())) {
-      Unit unit = units.get(name);
-      if (!kept.contains(name) && unit != null) {
-        before.putAll(unit.outputs());
-        units.remove(name);
+    for (Map.Entry<String, Unit> made : units.entrySet()) {
+      if (!kept.contains(made.getKey())) {
+        before.putAll(made.getValue().outputs());
+        units.remove(made.getKey());
         dropped = true;
       }
     }
-    units.values().forEach(unit -> unit.outputs().keySet().forEach(before::remove));
-    before.forEach(this::remove);
-    if (touched || dropped) {
+    if (!before.isEmpty()) {
+      units.values().forEach(unit -> unit.outputs().keySet().forEach(before::remove));
+      before.forEach(this::remove);
+    }
+    // What was added stands at the end of the file: all of it is written anew only now and then.
+    if (dropped || (touched && superseded > units.size() / 10)) {
       rewrite();
     }
   }
@@ -222,6 +272,7 @@ final class BuildIndex {
   synchronized void supersede(String name) {
     Unit unit = units.remove(name);
     if (unit != null) {
+      superseded++;
       old.putAll(unit.outputs());
     }
   }
@@ -245,6 +296,8 @@ final class BuildIndex {
   }
 
   private void rewrite() {
+    superseded = 0;
+    torn = false;
     StringBuilder lines = new StringBuilder(VERSION).append('\t').append(settings).append('\n');
     for (String name : new TreeSet<>(units.keySet())) {
       write(name, java.util.Objects.requireNonNull(units.get(name)), lines);

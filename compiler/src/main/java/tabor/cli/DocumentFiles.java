@@ -1,15 +1,16 @@
 package tabor.cli;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tabor.weave.Style;
 
@@ -74,15 +75,19 @@ final class DocumentFiles {
   }
 
   private void walk(Path root, Path folder, String above) {
-    List<Path> children = new ArrayList<>();
+    Map<String, Path> children = new TreeMap<>();
     try (DirectoryStream<Path> listed = Files.newDirectoryStream(folder)) {
-      listed.forEach(children::add);
+      for (Path child : listed) {
+        children.put(child.getFileName().toString(), child);
+      }
+    } catch (DirectoryIteratorException e) {
+      throw unreadable(folder, e.getCause());
     } catch (IOException e) {
-      throw Failure.outside("the folder " + folder + " cannot be read: " + SourceReader.reason(e));
+      throw unreadable(folder, e);
     }
-    children.sort((a, b) -> a.getFileName().toString().compareTo(b.getFileName().toString()));
-    for (Path child : children) {
-      String name = child.getFileName().toString();
+    for (Map.Entry<String, Path> entry : children.entrySet()) {
+      String name = entry.getKey();
+      Path child = entry.getValue();
       if (name.startsWith(".")) {
         continue;
       }
@@ -100,6 +105,10 @@ final class DocumentFiles {
         add(new Document(child, root, above + name));
       }
     }
+  }
+
+  private static Failure unreadable(Path folder, IOException why) {
+    return Failure.outside("the folder " + folder + " cannot be read: " + SourceReader.reason(why));
   }
 
   private void add(Document document) {

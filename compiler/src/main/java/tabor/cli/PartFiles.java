@@ -64,9 +64,14 @@ final class PartFiles {
 
   /** Takes away what processes that are gone left in a folder an hour ago or longer. */
   static void sweep(Path folder) {
-    try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, ".*.part")) {
-      for (Path part : parts) {
-        Matcher name = NAME.matcher(part.getFileName().toString());
+    // No pattern for all that is there: an output folder may hold thousands of files.
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+      for (Path part : files) {
+        String called = part.getFileName().toString();
+        if (!called.startsWith(".")) {
+          continue;
+        }
+        Matcher name = NAME.matcher(called);
         if (name.matches() && isLeft(part, Long.parseLong(name.group(1)))) {
           Files.deleteIfExists(part);
         }

@@ -184,13 +184,18 @@ final class Rehearsal {
     Path fine = folder.resolve("fine.tabor");
     Path taking = folder.resolve("taking.tabor");
     Path page = folder.resolve("page.md");
+    Path pages = folder.resolve("pages");
     Path out = folder.resolve("out");
     try {
       Io.ofProcess();
       Files.writeString(page, PAGE);
+      Files.createDirectory(pages);
+      Files.writeString(pages.resolve("page.md"), PAGE);
+      Files.writeString(pages.resolve("fine.tabor"), FINE);
       Files.writeString(fine, FINE);
       for (int i = 0; i < 2 && !only.equals("check"); i++) {
         run("", "weave", page.toString(), "-o", out.toString());
+        run("", "weave", pages.toString(), "-o", out.resolve("pages").toString());
       }
       if (only.equals("weave")) {
         return;

@@ -7,14 +7,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 import tabor.cli.DocumentFiles.Document;
 import tabor.report.Version;
@@ -33,7 +36,7 @@ final class Weave {
   private final boolean keepGoing;
   private final String pictures;
   private final @Nullable Path below;
-  private final BuildIndex index;
+  private final FutureTask<BuildIndex> read;
   private final ConcurrentMap<PageLessons.Asked, PageLessons.Shared> lessons = PageLessons.store();
   private final Set<String> pages = new HashSet<>();
 
@@ -84,23 +87,83 @@ final class Weave {
     this.below = below;
     String settings =
         Version.TEXT + " " + to.word() + " " + pictures + (below == null ? "" : " " + below);
-    this.index = BuildIndex.read(folder, INDEX, settings, force);
+    this.read = new FutureTask<>(() -> BuildIndex.read(folder, INDEX, settings, force));
+    // The index is read while the documents are looked for.
+    Thread reader = new Thread(read, "index");
+    reader.setDaemon(true);
+    reader.start();
   }
 
   /** Weaves what is not as it was last time, on all cores; outcomes in the order given. */
   List<Outcome> run(List<Document> documents, Progress progress) {
-    documents.stream().filter(Document::isMarkdown).forEach(d -> pages.add(d.name()));
-    refuseClashes(documents);
-    OutputFiles.makeFolder(folder);
-    List<Outcome> outcomes = AllCores.map(documents, this::one, progress, d -> d.path().toString());
-    Set<String> kept = new LinkedHashSet<>();
-    boolean touched = false;
-    for (Outcome outcome : outcomes) {
-      touched |= outcome.state() != State.FRESH;
-      kept.add(target(outcome.document()));
+    for (Document document : documents) {
+      if (document.isMarkdown()) {
+        pages.add(document.name());
+      }
     }
-    index.finish(kept, touched);
-    return outcomes;
+    refuseClashes(documents);
+    BuildIndex index = index();
+    List<Document> made = stale(documents, index, progress);
+    // By identity: the hash of a record is made by code that is spun at run time.
+    Map<Document, Outcome> outcomes = new IdentityHashMap<>();
+    if (!made.isEmpty()) {
+      OutputFiles.makeFolder(folder);
+      AllCores.map(made, d -> make(d, index), progress, d -> d.path().toString())
+          .forEach(outcome -> outcomes.put(outcome.document(), outcome));
+    }
+    Set<String> kept = new HashSet<>();
+    List<Outcome> all = new ArrayList<>();
+    for (Document document : documents) {
+      Outcome outcome = outcomes.get(document);
+      all.add(outcome == null ? new Outcome(document, State.FRESH, List.of()) : outcome);
+      kept.add(target(document));
+    }
+    index.finish(kept, !made.isEmpty());
+    return all;
+  }
+
+  private BuildIndex index() {
+    try {
+      return read.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw Failure.outside("broken off");
+    } catch (ExecutionException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /**
+   * The documents that are not as they were last time. A core looks through one stretch of them:
+   * most runs find everything as it was, and then a task for each document would cost more than the
+   * look.
+   */
+  private List<Document> stale(List<Document> documents, BuildIndex index, Progress progress) {
+    int size =
+        Math.max(1, -Math.floorDiv(-documents.size(), Runtime.getRuntime().availableProcessors()));
+    List<List<Document>> stretches = new ArrayList<>();
+    for (int from = 0; from < documents.size(); from += size) {
+      stretches.add(documents.subList(from, Math.min(documents.size(), from + size)));
+    }
+    List<Document> stale = new ArrayList<>();
+    for (List<Document> found :
+        AllCores.map(
+            stretches, stretch -> staleIn(stretch, index), progress, s -> "what has changed")) {
+      stale.addAll(found);
+    }
+    return stale;
+  }
+
+  private List<Document> staleIn(List<Document> documents, BuildIndex index) {
+    List<Document> stale = new ArrayList<>();
+    for (Document document : documents) {
+      String target = target(document);
+      BuildIndex.Unit known = index.unit(target);
+      if (known == null || !answersHold(document, known) || !index.isFresh(target)) {
+        stale.add(document);
+      }
+    }
+    return stale;
   }
 
   /** The name of a document's outcome in the output folder. */
@@ -111,7 +174,7 @@ final class Weave {
   }
 
   private void refuseClashes(List<Document> documents) {
-    Map<String, Document> taken = new LinkedHashMap<>();
+    Map<String, Document> taken = new HashMap<>();
     for (Document document : documents) {
       String target = target(document).toLowerCase(Locale.ROOT);
       Document before = taken.put(target, document);
@@ -127,12 +190,8 @@ final class Weave {
     }
   }
 
-  private Outcome one(Document document) {
+  private Outcome make(Document document, BuildIndex index) {
     String target = target(document);
-    BuildIndex.Unit known = index.unit(target);
-    if (known != null && answersHold(document, known) && index.isFresh(target)) {
-      return new Outcome(document, State.FRESH, List.of());
-    }
     long seen = System.currentTimeMillis();
     byte[] content;
     try {
@@ -176,11 +235,12 @@ final class Weave {
     } else {
       outputs.put(target, content);
     }
-    write(target, seen, sources, questions, outputs, problems.isEmpty());
+    write(index, target, seen, sources, questions, outputs, problems.isEmpty());
     return new Outcome(document, State.DONE, problems);
   }
 
   private void write(
+      BuildIndex index,
       String unit,
       long seen,
       Map<Path, Fingerprint> sources,
@@ -209,8 +269,12 @@ final class Weave {
   }
 
   private boolean answersHold(Document document, BuildIndex.Unit known) {
-    return known.questions().entrySet().stream()
-        .allMatch(q -> q.getValue().equals(Boolean.toString(isPage(document, q.getKey()))));
+    for (Map.Entry<String, String> question : known.questions().entrySet()) {
+      if (!question.getValue().equals(Boolean.toString(isPage(document, question.getKey())))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** True if a link in a document leads to another that becomes a page. */

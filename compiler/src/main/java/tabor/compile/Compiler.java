@@ -115,6 +115,11 @@ public final class Compiler {
         result.uses());
   }
 
+  /** True if something is kept of a file, so that its next version costs less. */
+  public boolean keeps(Path path) {
+    return documents.containsKey(path);
+  }
+
   /** Forgets a file that will not be compiled again soon. */
   public void forget(Path path) {
     documents.remove(path);

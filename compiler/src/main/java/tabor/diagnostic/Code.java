@@ -35,7 +35,7 @@ public enum Code {
   TOO_FAST(Severity.WARNING),
   FAR_REACH(Severity.WARNING),
   PATTERN_CUT(Severity.WARNING),
-  UNUSED_NAME(Severity.WARNING),
+  UNUSED_NAME(Severity.WARNING, true),
   ALL_ACCENTS(Severity.WARNING),
   /** A count that our own reading won, though the lesson counts so elsewhere in the beat. */
   COUNTING_WORD(Severity.WARNING),
@@ -46,18 +46,29 @@ public enum Code {
 
   ODD_BEAT(Severity.HINT),
   HELD_DRUM(Severity.HINT),
-  ALREADY_THERE(Severity.HINT),
+  ALREADY_THERE(Severity.HINT, true),
   CROSSED_ARMS(Severity.HINT);
 
   private final Severity severity;
+  private final boolean idle;
 
   Code(Severity severity) {
+    this(severity, false);
+  }
+
+  Code(Severity severity, boolean idle) {
     this.severity = severity;
+    this.idle = idle;
   }
 
   /** How bad a diagnostic of this code usually is. */
   public Severity severity() {
     return severity;
+  }
+
+  /** True if what it stands at could be taken out without a change: editors show it faint. */
+  public boolean isIdle() {
+    return idle;
   }
 
   /** {@code bar-length}. */

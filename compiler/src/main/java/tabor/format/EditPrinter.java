@@ -1,5 +1,6 @@
 package tabor.format;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Level;
@@ -145,14 +146,14 @@ final class EditPrinter implements Edit.Cases<String> {
       if (at.places().choose() != null) {
         text.append(Printer.number(at.places().choose())).append(" of ");
       }
-      text.append(
-          at.places().groups().stream()
-              .map(
-                  group ->
-                      group.stream()
-                          .map(place -> place.match(new PlacePrinter()))
-                          .collect(Collectors.joining(" ")))
-              .collect(Collectors.joining(" | ")));
+      String before = "";
+      for (List<At.Place> group : at.places().groups()) {
+        for (At.Place place : group) {
+          text.append(before).append(place.match(new PlacePrinter()));
+          before = " ";
+        }
+        before = " | ";
+      }
     }
     if (at.bars() != null) {
       text.append(" in ").append(bars(at.bars()));

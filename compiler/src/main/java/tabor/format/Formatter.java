@@ -188,7 +188,13 @@ public final class Formatter {
   private static final Statement BLANK = new Statement.Broken("", false, new Span(0, 0));
 
   private static boolean isBlank(String line) {
-    return line.chars().allMatch(c -> c == ' ' || c == '\t' || c == '\uFEFF');
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      if (c != ' ' && c != '\t' && c != '\uFEFF') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isBroken(Statement statement) {
@@ -243,6 +249,9 @@ public final class Formatter {
   }
 
   private static void alignSystem(List<Row> system) {
+    if (system.isEmpty()) {
+      return;
+    }
     List<String> lines =
         LaneTable.lines(system.stream().map(row -> (PartStatement.Lane) row.statement).toList());
     for (int i = 0; i < lines.size(); i++) {
@@ -313,6 +322,9 @@ public final class Formatter {
   }
 
   private static void alignComments(List<Row> run) {
+    if (run.isEmpty()) {
+      return;
+    }
     int widest =
         run.stream().mapToInt(Formatter::lastWidth).filter(w -> w <= WIDEST).max().orElse(0);
     for (Row row : run) {

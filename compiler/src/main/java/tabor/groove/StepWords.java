@@ -105,7 +105,7 @@ final class StepWords {
       String how = words.hihat(target.hihat());
       boolean all = after.size() == count(now, s -> onPiece(s, limb));
       phrases.add(
-          words.text("surface.hihat"), all ? words.text("change.now", how) : placed(how, after));
+          words.text("hihat.itself"), all ? words.text("change.now", how) : placed(how, after));
       return;
     }
     long allNow = count(now, s -> s.limb() == limb);

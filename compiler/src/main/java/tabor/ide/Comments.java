@@ -22,6 +22,9 @@ final class Comments {
   static List<Comment> of(SectionSyntax section) {
     String text = section.passage().text();
     List<Comment> found = new ArrayList<>();
+    if (text.indexOf('#') < 0) {
+      return found;
+    }
     int at = 0;
     for (Line line : References.lines(section)) {
       between(text, at, line.start() + line.statement().span().start(), found);
@@ -33,11 +36,12 @@ final class Comments {
 
   /** Between two statements, all that says something is comments. */
   private static void between(String text, int from, int to, List<Comment> found) {
-    int sign = text.indexOf('#', from);
-    while (sign >= 0 && sign < to) {
-      int end = LineEnds.end(text, sign);
-      found.add(new Comment(new Span(sign, end), text.substring(sign, end)));
-      sign = text.indexOf('#', end);
+    for (int sign = from; sign < to; sign++) {
+      if (text.charAt(sign) == '#') {
+        int end = LineEnds.end(text, sign);
+        found.add(new Comment(new Span(sign, end), text.substring(sign, end)));
+        sign = end;
+      }
     }
   }
 }

@@ -58,23 +58,7 @@ final class FixFinder {
           takeOutChoice(line);
         }
       }
-      case UNKNOWN_NAME,
-          UNKNOWN_LETTER,
-          AMBIGUOUS_COUNT,
-          COUNTING_WORD,
-          ACCENT_IN_GHOST,
-          ODD_BEAT,
-          SYNTAX,
-          USE_CYCLE,
-          USE_OUTSIDE,
-          TOO_LONG,
-          TOO_DEEP,
-          NOT_UTF8,
-          UNREADABLE,
-          PATTERN_CUT,
-          PLAYED_DIFFERENTLY,
-          ROUNDED_TICKS,
-          CROSSED_ARMS -> {
+      default -> {
         // Their fixes come with them, or there is none to give.
       }
     }

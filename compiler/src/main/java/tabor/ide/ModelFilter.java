@@ -20,7 +20,6 @@ import tabor.syntax.Ref;
 import tabor.syntax.Statement;
 import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
-import tabor.syntax.Verb;
 
 /** Which of the words that the grammar lets follow make sense in the section above the line. */
 final class ModelFilter {
@@ -62,7 +61,8 @@ final class ModelFilter {
     }
     if (item.in("verb")) {
       return statement instanceof Edit.Change change
-          && groove.written().stream().anyMatch(s -> takes(s.surface(), change.verb()));
+          && groove.written().stream()
+              .anyMatch(s -> change.verb().takes(s.surface(), context.kit()));
     }
     if (item.in("whereLevel") && item.in("level")) {
       return chosen(item, groove).anyMatch(s -> s.level() == level(statement));
@@ -182,7 +182,7 @@ final class ModelFilter {
     Predicate<Surface> struck =
         surface -> groove.written().stream().map(Stroke::surface).anyMatch(s -> s.equals(surface));
     return statement instanceof Edit.Change change
-        ? struck.and(surface -> takes(surface, change.verb()))
+        ? struck.and(surface -> change.verb().takes(surface, context.kit()))
         : struck;
   }
 
@@ -204,15 +204,6 @@ final class ModelFilter {
             return false;
           }
         });
-  }
-
-  private boolean takes(Surface surface, Verb verb) {
-    return switch (verb) {
-      case CHOKE -> surface.canChoke();
-      case RIMSHOT -> surface.canRimshot();
-      case OPEN -> context.kit().opened(surface) != null;
-      case DROP, ACCENT, GHOST, PLAIN, DOUBLE, TRIPLE, FLAM, DRAG, RUFF, BUZZ, DIDDLE, ROLL -> true;
-    };
   }
 
   /** True where a count need not have a stroke. */

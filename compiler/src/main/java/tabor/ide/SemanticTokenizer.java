@@ -83,7 +83,10 @@ public final class SemanticTokenizer {
       Span span, Kind kind, boolean given, boolean accent, String text, List<Token> found) {
     int from = span.start();
     while (from < span.end()) {
-      int to = Math.min(span.end(), LineEnds.end(text, from));
+      int to = from;
+      while (to < span.end() && !LineEnds.isLineEnd(text.charAt(to))) {
+        to++;
+      }
       if (to > from) {
         found.add(new Token(new Span(from, to), kind, given, accent));
       }

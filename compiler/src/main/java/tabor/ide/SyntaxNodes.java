@@ -26,7 +26,9 @@ final class SyntaxNodes {
               Class<?> held = component.getType();
               boolean node = List.class.isAssignableFrom(held) || isNode(held);
               if (node && held != Span.class) {
-                found.add(component.getAccessor());
+                Method accessor = component.getAccessor();
+                accessor.setAccessible(true); // else each call looks at who calls
+                found.add(accessor);
               }
             }
           }

@@ -48,7 +48,9 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
   }
 
   private void walk(Object holder) {
-    SyntaxNodes.in(holder).forEach(node -> node(holder, node));
+    for (Object node : SyntaxNodes.in(holder)) {
+      node(holder, node);
+    }
   }
 
   private void node(Object holder, Object node) {
@@ -81,9 +83,21 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
     } else if (node instanceof At.EverySaid every) {
       add(Role.COUNT, every.word(), every.span());
     } else if (node instanceof LaneBar bar) {
-      bar.beats().forEach(this::walk);
+      beats(bar);
     } else if (node instanceof Record) {
       walk(node);
+    }
+  }
+
+  /** Most of a long file: not by way of the components. */
+  private void beats(LaneBar bar) {
+    for (Beat beat : bar.beats()) {
+      for (Beat.Element element : beat.elements()) {
+        element.match(this);
+      }
+      if (beat.beats() != null) {
+        node(beat, beat.beats());
+      }
     }
   }
 

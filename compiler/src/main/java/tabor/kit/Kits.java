@@ -24,12 +24,11 @@ public final class Kits {
           Map.of(),
           false);
 
-  private static final Kit FOUR_PIECE = without("four-piece", Set.of("tom2"));
+  /** One rack tom. */
+  private static final Kit FOUR_PIECE = smaller("four-piece");
 
   /** One rack tom, and one cymbal that does the work of all. */
-  private static final Kit JUNIOR =
-      without(
-          "junior", Set.of("tom2", "ride.bell", "crash", "crash2", "splash", "china", "cowbell"));
+  private static final Kit JUNIOR = smaller("junior");
 
   private static final Kit PRACTICE_PAD = practicePad();
 
@@ -37,6 +36,13 @@ public final class Kits {
 
   /** Names of the built-in kits. */
   public static final List<String> NAMES = List.copyOf(ALL.keySet());
+
+  private static final Map<String, String> ALSO_CALLED = StandardSurfaces.alsoCalled();
+
+  /** The standard surface that another word of the trade means: {@code snare} for {@code sd}. */
+  public static Optional<String> alsoCalled(String word) {
+    return Optional.ofNullable(ALSO_CALLED.get(word));
+  }
 
   /** The built-in kit of this name. */
   public static Optional<Kit> named(String name) {
@@ -52,7 +58,8 @@ public final class Kits {
   }
 
   /** The five-piece kit without some surfaces, each replaced by its usual stand-in. */
-  private static Kit without(String name, Set<String> missing) {
+  private static Kit smaller(String name) {
+    Set<String> missing = StandardSurfaces.lackedBy(name);
     Map<String, Optional<String>> standIns = new LinkedHashMap<>();
     for (Surface surface : FIVE_PIECE.surfaces().values()) {
       if (missing.contains(surface.name())) {

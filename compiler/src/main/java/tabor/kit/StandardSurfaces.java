@@ -13,7 +13,9 @@ import static tabor.kit.SurfaceFacts.Trait.RIMSHOT;
 import static tabor.kit.SurfaceFacts.Trait.RINGS;
 
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -29,8 +31,9 @@ import tabor.kit.SurfaceFacts.Trait;
  * foot splash have no key of their own and take the open hi-hat's. Staff places and note heads:
  * Norman Weinberg, "Guidelines for Drumset Notation", Percussive Notes, June 1994, as read off in
  * secondary sources; second crash, splash and china from memory. Sounds: the list of standard
- * sounds of MusicXML 4.0. Where things stand, and what stands in for what: common practice, no
- * source, and from memory.
+ * sounds of MusicXML 4.0. Where things stand, what stands in for what, and other words of the
+ * trade: common practice, no source, and from memory. The same is said to users in
+ * docs/surfaces.md, against which the tests hold it.
  */
 final class StandardSurfaces {
   private static final Position SNARE = new Position(38, -8, 65);
@@ -50,26 +53,32 @@ final class StandardSurfaces {
   private static final List<Row> ROWS =
       List.of(
           row("kick", 36, 'F', 4, NORMAL, Sort.KICK, 70, 12, 10)
+              .also("bass", "bass-drum", "bassdrum", "bd", "kd")
               .letter('k')
               .sound("drum.bass-drum")
               .home(Limb.RIGHT_FOOT),
           row("snare", 38, 'C', 5, NORMAL, Sort.SNARE, SNARE)
+              .also("sd", "snare-drum", "sn")
               .letter('s')
               .sound("drum.snare-drum")
               .home(Limb.RIGHT_HAND, Limb.LEFT_HAND)
               .traits(RIMSHOT),
           row("snare.cross", 37, 'C', 5, X, Sort.SNARE, SNARE)
+              .also("cross-stick", "sidestick", "side-stick", "rim")
               .letter('n')
               .words("cross-stick")
               .sound("drum.snare-drum")
               .traits(HAND_LIES),
           row("hihat", 42, 'G', 5, X, Sort.STICK_HIHAT, STAND)
+              .also(
+                  "hh", "hat", "hats", "hi-hat", "hi-hats", "hihats", "closed-hat", "hihat.closed")
               .letter('h')
               .words("hi-hat")
               .sound(HIHAT_SOUND)
               .hihat(HiHat.CLOSED, "hihat.open")
               .traits(CYMBAL, HIHAT, CHOKES, KEEPS_TIME),
           row("hihat.open", 46, 'G', 5, X, Sort.STICK_HIHAT, STAND)
+              .also("open-hat", "open-hihat")
               .letter('o')
               .words("open hi-hat")
               .label("hi-hat open")
@@ -83,6 +92,7 @@ final class StandardSurfaces {
               .hihat(HiHat.HALF, "hihat.open")
               .traits(CYMBAL, HIHAT, RINGS, CHOKES, KEEPS_TIME),
           row("hihat.foot", 44, 'D', 4, X, Sort.FOOT_HIHAT, PEDAL)
+              .also("pedal", "hihat-foot", "hihat.pedal", "foot-hat")
               .letter('p')
               .words("hi-hat with the foot")
               .label("hi-hat foot")
@@ -96,52 +106,59 @@ final class StandardSurfaces {
               .hihat(HiHat.SPLASH, "hihat.splash")
               .traits(CYMBAL, HIHAT, RINGS),
           row("ride", 51, 'F', 5, X, Sort.CYMBAL, RIDE)
+              .also("rd")
               .letter('d')
               .sound("metal.cymbal.ride")
               .gap(RIDE_CLOSE)
               .traits(CYMBAL, RINGS, CHOKES, KEEPS_TIME),
           row("ride.bell", 53, 'F', 5, DIAMOND, Sort.CYMBAL, RIDE)
+              .also("bell", "ride-bell")
               .letter('b')
               .words("ride bell")
               .sound("metal.cymbal.ride")
-              .standIn("ride")
+              .standIn("ride", "junior")
               .gap(RIDE_CLOSE)
               .traits(CYMBAL, RINGS, CHOKES, KEEPS_TIME),
           row("crash", 49, 'A', 5, X, Sort.CYMBAL, 75, -28, 110)
+              .also("cr", "cc", "cymbal", "crash1")
               .letter('c')
               .sound("metal.cymbal.crash")
-              .standIn("ride")
+              .standIn("ride", "junior")
               .traits(CYMBAL, RINGS, CHOKES),
           row("crash2", 57, 'B', 5, X, Sort.CYMBAL, 80, 30, 112)
               .words("second crash")
               .sound("metal.cymbal.crash")
-              .standIn("crash")
+              .standIn("crash", "junior")
               .traits(CYMBAL, RINGS, CHOKES),
           row("splash", 55, 'B', 5, DIAMOND, Sort.CYMBAL, 65, 0, 105)
               .sound("metal.cymbal.splash")
-              .standIn("crash")
+              .standIn("crash", "junior")
               .traits(CYMBAL, RINGS, CHOKES),
           row("china", 52, 'C', 6, X, Sort.CYMBAL, 82, 48, 105)
               .sound("metal.cymbal.chinese")
-              .standIn("crash")
+              .standIn("crash", "junior")
               .traits(CYMBAL, RINGS, CHOKES),
           row("cowbell", 56, 'E', 5, TRIANGLE, Sort.BELL, 60, 8, 90)
+              .also("cow-bell", "cb")
               .letter('w')
               .sound("metal.bells.cowbell")
-              .standIn("ride.bell")
+              .standIn("ride.bell", "junior")
               .traits(KEEPS_TIME),
           row("tom1", 50, 'E', 5, NORMAL, Sort.TOM, 62, -14, 80)
+              .also("tom", "toms", "rack-tom", "high-tom", "t1")
               .letter('t')
               .words("first tom")
               .sound("drum.tom-tom")
               .traits(RIMSHOT),
           row("tom2", 47, 'D', 5, NORMAL, Sort.TOM, 62, 16, 80)
+              .also("mid-tom", "t2")
               .letter('m')
               .words("second tom")
               .sound("drum.tom-tom")
-              .standIn("floor")
+              .standIn("floor", "four-piece", "junior")
               .traits(RIMSHOT),
           row("floor", 43, 'A', 4, NORMAL, Sort.TOM, 55, 55, 65)
+              .also("tom3", "t3", "ft", "low-tom", "floor-tom", "floortom")
               .letter('f')
               .words("floor tom")
               .sound("drum.tom-tom")
@@ -164,6 +181,24 @@ final class StandardSurfaces {
         found.put(row.letter, row.name);
       }
     }
+    return found;
+  }
+
+  /** Names of those that a built-in kit lacks. */
+  static Set<String> lackedBy(String kit) {
+    Set<String> found = new LinkedHashSet<>();
+    for (Row row : ROWS) {
+      if (row.lackedBy.contains(kit)) {
+        found.add(row.name);
+      }
+    }
+    return found;
+  }
+
+  /** Other words of the trade, with the name of the surface that each means. */
+  static Map<String, String> alsoCalled() {
+    Map<String, String> found = new HashMap<>();
+    ROWS.forEach(row -> row.also.forEach(word -> found.put(word, row.name)));
     return found;
   }
 
@@ -208,6 +243,8 @@ final class StandardSurfaces {
     private @Nullable String sound;
     private @Nullable String opened;
     private @Nullable String standIn;
+    private Set<String> lackedBy = Set.of();
+    private List<String> also = List.of();
     private SurfaceFacts.@Nullable Gap gap;
 
     Row(String name, int key, StaffPlace place, Surface.Head head, Sort sort, Position position) {
@@ -246,8 +283,16 @@ final class StandardSurfaces {
       return this;
     }
 
-    Row standIn(String other) {
+    /** What is struck instead in the built-in kits that lack it. */
+    Row standIn(String other, String... kits) {
       standIn = other;
+      lackedBy = Set.of(kits);
+      return this;
+    }
+
+    /** Other words of the trade for it. */
+    Row also(String... others) {
+      also = List.of(others);
       return this;
     }
 

@@ -1,6 +1,7 @@
 package tabor.kit;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.kit.Surface.Sort;
@@ -99,14 +100,17 @@ public record SurfaceFacts(
 
   /**
    * The facts of a kit's own surface: it takes every sign, and what is known of the piece that it
-   * is a zone of, its place and whether it is a hi-hat, holds for it too.
+   * is a zone of, its place, whether it is a hi-hat and whether time is kept on it, holds for it
+   * too.
    */
   static SurfaceFacts own(String name, @Nullable Surface piece) {
     String words = name.replace('.', ' ');
     SurfaceFacts whole = piece == null ? null : piece.facts();
     Set<Trait> traits = EnumSet.of(Trait.CHOKES, Trait.RIMSHOT);
-    if (whole != null && whole.traits().contains(Trait.HIHAT)) {
-      traits.add(Trait.HIHAT);
+    for (Trait trait : List.of(Trait.HIHAT, Trait.KEEPS_TIME)) {
+      if (whole != null && whole.traits().contains(trait)) {
+        traits.add(trait);
+      }
     }
     return new SurfaceFacts(
         Sort.OWN,

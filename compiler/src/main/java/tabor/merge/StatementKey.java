@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import tabor.groove.Ornament;
 import tabor.syntax.At;
 import tabor.syntax.ChartStatement;
 import tabor.syntax.CountRef;
@@ -54,7 +53,7 @@ record StatementKey(String family, String whom, String where, boolean several) {
         where.add(key.where());
         several |= key.several();
       } else if (part instanceof Verb verb) {
-        family += " " + family(verb);
+        family += " " + verb.decides();
       } else if (named && whom.isEmpty() && isWhom(part)) {
         whom = said(part);
       } else if (part instanceof Ref<?> ref && ref.value() instanceof PageKind kind) {
@@ -75,15 +74,6 @@ record StatementKey(String family, String whom, String where, boolean several) {
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("a part of " + statement + " cannot be read", e);
     }
-  }
-
-  /** Verbs that set the same thing are one: a stroke is accented or ghosted, not both. */
-  private static String family(Verb verb) {
-    Ornament ornament = verb.ornament();
-    if (verb.level() != null) {
-      return "level";
-    }
-    return ornament != null && ornament.graceNotes() > 0 ? "grace" : verb.word();
   }
 
   /** Of each kind of wish for the page a section has one. */

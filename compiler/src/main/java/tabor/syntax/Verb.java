@@ -4,6 +4,8 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
+import tabor.kit.Kit;
+import tabor.kit.Surface;
 
 /** What a {@code VERB TARGET AT} line does to strokes that are there. */
 public enum Verb {
@@ -44,6 +46,7 @@ public enum Verb {
     OPEN
   }
 
+  private final String word = name().toLowerCase(Locale.ROOT);
   private final Kind kind;
   private final @Nullable Level level;
   private final @Nullable Ornament ornament;
@@ -92,9 +95,31 @@ public enum Verb {
     return strokes;
   }
 
+  /** True if strokes on a surface of a kit can be changed so. */
+  public boolean takes(Surface surface, Kit kit) {
+    return switch (this) {
+      case CHOKE -> surface.canChoke();
+      case RIMSHOT -> surface.canRimshot();
+      case OPEN -> kit.opened(surface) != null;
+      case DROP, ACCENT, GHOST, PLAIN, DOUBLE, TRIPLE, FLAM, DRAG, RUFF, BUZZ, DIDDLE, ROLL -> true;
+    };
+  }
+
+  /**
+   * What of a stroke it decides, for whoever puts two edited copies together: two verbs that decide
+   * the same of one stroke cannot both be kept without asking.
+   */
+  public String decides() {
+    return switch (kind) {
+      case LEVEL -> "level";
+      case ORNAMENT -> ornament != null && ornament.graceNotes() > 0 ? "grace" : word();
+      case DROP, STROKES, OPEN -> word();
+    };
+  }
+
   /** As written: {@code accent}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 
   /** The verb that a word names. Throws {@link IllegalArgumentException} if there is none. */

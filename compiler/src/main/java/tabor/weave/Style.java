@@ -19,7 +19,12 @@ public record Style(String pictures, boolean keepText, Predicate<String> isPage)
 
   /** True for the name of a Markdown document. */
   public static boolean isDocument(String name) {
-    return ENDINGS.stream().anyMatch(name::endsWith);
+    for (String ending : ENDINGS) {
+      if (name.endsWith(ending)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The name of the page that a document becomes. */

@@ -168,23 +168,22 @@ public final class Words {
 
   /** A surface by itself: {@code open hi-hat}. One of the writer's own has its own name. */
   public String surface(Surface surface) {
-    String key = "surface." + surface.name();
-    return has(key) ? text(key) : surface.words();
+    String name = SurfaceWords.find(language, surface, "");
+    return name == null ? surface.words() : name;
   }
 
   /** A surface as the row of a table says it: {@code hi-hat open}. */
   public String label(Surface surface) {
-    String key = "surface." + surface.name() + ".label";
-    return has(key)
-        ? text(key)
-        : has("surface." + surface.name()) ? surface(surface) : surface.label();
+    String label = SurfaceWords.find(language, surface, ".label");
+    String name = label == null ? SurfaceWords.find(language, surface, "") : label;
+    return name == null ? surface.label() : name;
   }
 
   /** A surface in a sentence, with what stands before it. */
   public String surface(Surface surface, Form form) {
     String ending = "." + form.name().toLowerCase(Locale.ROOT);
-    String key = "surface." + surface.name() + ending;
-    return has(key) ? text(key) : text("surface-own" + ending, surface.words());
+    String said = SurfaceWords.find(language, surface, ending);
+    return said == null ? text("surface-own" + ending, surface.words()) : said;
   }
 
   /** A kit; one of the writer's own has its own name. */

@@ -2,9 +2,16 @@ package tabor.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tabor.kit.Kits;
+import tabor.kit.Limb;
 import tabor.rhythm.Meter;
+import tabor.rhythm.Time;
 
 class DealerTest {
   @Test
@@ -165,5 +172,42 @@ class DealerTest {
         .isEqualTo("L");
     Dealt back = new Dealt().part("snare", "x.l. . . .").part("ride", ".x.. . . .");
     assertThat(back.of("snare") + back.of("ride")).isEqualTo("LR");
+  }
+
+  /**
+   * On a pad two toms at once are as good either way: the section before decides, else the right
+   * takes the first.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "x . . ., '', RL",
+    "x . . ., RL, RL",
+    "x . . ., LR, LR",
+    "x x . ., '', RLRL",
+    "x x . ., LRLR, LRLR",
+    "x x . ., LRLL, LRLR",
+    "x x . x, LRLRLR, LRLRLR",
+    // Each hand stays on its drum: drums that change hands are not as good.
+    "x x . ., RLLR, RLRL",
+    "x x . x, LRRLLR, LRLRLR",
+  })
+  void ofEquallyGoodDealingsTheNearestToTheSectionBefore(String words, String before, String now) {
+    Dealt pad =
+        new Dealt()
+            .kit(Kits.named("practice-pad").orElseThrow())
+            .part("floor", words)
+            .part("tom1", words);
+    pad.open.sort(Comparator.comparing(Dealer.Open::stroke, Dealer.BY_SURFACE));
+    List<Dealer.Open> open = new ArrayList<>();
+    for (int i = 0; i < pad.open.size(); i++) {
+      Dealer.Open one = pad.open.get(i);
+      Limb limb =
+          before.isEmpty() ? null : before.charAt(i) == 'R' ? Limb.RIGHT_HAND : Limb.LEFT_HAND;
+      open.add(new Dealer.Open(one.stroke(), true, false, limb));
+    }
+    StringBuilder letters = new StringBuilder();
+    Dealer.deal(pad.setting(), pad.bars, Time.ZERO, List.of(), open)
+        .forEach(limb -> letters.append(limb.letter()));
+    assertThat(letters.toString()).isEqualTo(now);
   }
 }

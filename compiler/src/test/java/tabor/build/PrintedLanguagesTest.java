@@ -14,6 +14,8 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -31,6 +33,8 @@ import tabor.emit.pdf.PdfWriter;
 import tabor.groove.Caution;
 import tabor.groove.Lesson;
 import tabor.groove.Player;
+import tabor.kit.Kits;
+import tabor.kit.Surface;
 import tabor.resolve.Options;
 import tabor.words.Words;
 
@@ -115,9 +119,14 @@ class PrintedLanguagesTest {
   /** Words and phrases of the English bundle that the other language does not use anywhere. */
   private static Set<String> english(String language) throws IOException {
     Properties english = bundle("words");
+    for (Surface surface : Kits.FIVE_PIECE.surfaces().values()) {
+      english.setProperty(surface.name(), surface.words());
+    }
     String own =
-        String.join(
-            " ", bundle("words_" + language).values().stream().map(String::valueOf).toList());
+        Stream.concat(
+                bundle("words_" + language).values().stream(), bundle("surfaces").values().stream())
+            .map(String::valueOf)
+            .collect(Collectors.joining(" "));
     Set<String> words = new TreeSet<>();
     for (String key : english.stringPropertyNames()) {
       for (String piece : english.getProperty(key).split("\\{[^{}]*\\}|[{}|#<]|choice", -1)) {

@@ -173,6 +173,27 @@ class WeaveCommandTest {
     assertThat(files(other)).isEqualTo(made).containsKey("a.html");
   }
 
+  /** The index is added to, and written anew before it grows far beyond what it says. */
+  @Test
+  void theIndexFollowsManyEditsAndStaysSmall() throws IOException {
+    for (int i = 0; i < 5; i++) {
+      write("p" + i + ".md", "page " + i + "\n");
+    }
+    weave();
+    Path index = out.resolve(Weave.INDEX);
+    long size = Files.size(index);
+    for (int i = 0; i < 12; i++) {
+      write("p" + i % 5 + ".md", "edit " + i + "\n");
+      assertThat(weave().out()).isEqualTo("1 document woven into " + out + ", 4 unchanged\n");
+      assertThat(Files.readString(out.resolve("p" + i % 5 + ".html"))).contains("edit " + i);
+      assertThat(Files.size(index)).isLessThan(size * 2);
+    }
+    Files.delete(docs.resolve("p3.md"));
+    assertThat(weave().out()).isEqualTo("0 documents woven into " + out + ", 4 unchanged\n");
+    assertThat(files(out)).doesNotContainKey("p3.html");
+    assertThat(Files.readString(index)).doesNotContain("p3.html");
+  }
+
   @Test
   void aRunThatWasBrokenOffGoesOnWhereItStopped() throws IOException {
     for (int i = 0; i < 5; i++) {
@@ -182,8 +203,9 @@ class WeaveCommandTest {
     Path index = out.resolve(Weave.INDEX);
     String whole = Files.readString(index);
     // The last unit's lines were cut in the middle of a word.
-    Files.writeString(index, whole.substring(0, whole.indexOf("unit\tp4.html") + 7));
+    Files.writeString(index, whole.substring(0, whole.lastIndexOf("unit\t") + 7));
     assertThat(weave().out()).isEqualTo("1 document woven into " + out + ", 4 unchanged\n");
+    assertThat(weave().out()).isEqualTo("0 documents woven into " + out + ", 5 unchanged\n");
     Files.writeString(index, "nonsense");
     assertThat(weave().out()).startsWith("5 documents woven");
   }

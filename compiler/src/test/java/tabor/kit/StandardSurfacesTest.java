@@ -9,18 +9,16 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tabor.kit.Surface.Sort;
 import tabor.kit.SurfaceFacts.HiHat;
+import tabor.testing.SurfacesPage;
+import tabor.testing.SurfacesPage.Row;
 
 /**
- * Every standard surface against published tables.
- *
- * <p>Staff places and heads: Norman Weinberg, "Guidelines for Drumset Notation", Percussive Notes,
- * June 1994, pp. 15-26, as read off in secondary sources; second crash, splash, china and foot
- * splash from memory. Lines and spaces are counted from the bottom. Keys: General MIDI System Level
- * 1 (MMA 0007 / RP-003), table 3. Exclusive groups: General MIDI 2 (RP-024), appendix B. Words of
- * the standard sounds: sounds.xml of MusicXML 4.0.
+ * Every standard surface against docs/surfaces.md, which names its published sources. Exclusive
+ * groups: General MIDI 2 (RP-024), appendix B.
  */
 class StandardSurfacesTest {
   private static Surface surface(String name) {
@@ -29,30 +27,16 @@ class StandardSurfacesTest {
     return found;
   }
 
+  private static List<Row> places() {
+    return SurfacesPage.with("place on the staff");
+  }
+
   @ParameterizedTest
-  @CsvSource({
-    "kick,         space 1,                       normal",
-    "snare,        space 3,                       normal",
-    "snare.cross,  space 3,                       x",
-    "hihat,        space above the staff,         x",
-    "hihat.open,   space above the staff,         x",
-    "hihat.half,   space above the staff,         x",
-    "hihat.foot,   space below the staff,         x",
-    "hihat.splash, space below the staff,         x",
-    "ride,         line 5,                        x",
-    "ride.bell,    line 5,                        diamond",
-    "crash,        ledger line 1 above,           x",
-    "crash2,       space above ledger line 1,     x",
-    "splash,       space above ledger line 1,     diamond",
-    "china,        ledger line 2 above,           x",
-    "cowbell,      space 4,                       triangle",
-    "tom1,         space 4,                       normal",
-    "tom2,         line 4,                        normal",
-    "floor,        space 2,                       normal"
-  })
-  void standsWhereThePublishedGuideHasIt(String name, String place, String head) {
-    assertThat(surface(name).place().halfSpaces()).isEqualTo(halfSpaces(place));
-    assertThat(surface(name).head().word()).isEqualTo(head);
+  @MethodSource("places")
+  void standsWhereThePublishedGuideHasIt(Row row) {
+    assertThat(surface(row.surface()).place().halfSpaces())
+        .isEqualTo(halfSpaces(row.cell("place on the staff")));
+    assertThat(surface(row.surface()).head().word()).isEqualTo(row.cell("note head"));
   }
 
   /** Half spaces above the bottom line, worked out from the words of the table. */
@@ -72,55 +56,66 @@ class StandardSurfacesTest {
     };
   }
 
+  private static List<Row> sounds() {
+    return SurfacesPage.with("letter");
+  }
+
   @ParameterizedTest
-  @CsvSource({
-    "kick, 36, drum.bass-drum",
-    "snare, 38, drum.snare-drum",
-    "snare.cross, 37, drum.snare-drum",
-    "hihat, 42, metal.hi-hat",
-    "hihat.open, 46, metal.hi-hat",
-    "hihat.half, 46, metal.hi-hat",
-    "hihat.foot, 44, metal.hi-hat",
-    "hihat.splash, 46, metal.hi-hat",
-    "ride, 51, metal.cymbal.ride",
-    "ride.bell, 53, metal.cymbal.ride",
-    "crash, 49, metal.cymbal.crash",
-    "crash2, 57, metal.cymbal.crash",
-    "splash, 55, metal.cymbal.splash",
-    "china, 52, metal.cymbal.chinese",
-    "cowbell, 56, metal.bells.cowbell",
-    "tom1, 50, drum.tom-tom",
-    "tom2, 47, drum.tom-tom",
-    "floor, 43, drum.tom-tom"
-  })
-  void soundsOnItsStandardKey(String name, int key, String sound) {
-    assertThat(surface(name).key()).isEqualTo(key);
-    assertThat(surface(name).facts().sound()).isEqualTo(sound);
+  @MethodSource("sounds")
+  void soundsOnItsStandardKeyAndIsSaidAsDrummersSayIt(Row row) {
+    Surface surface = surface(row.surface());
+    assertThat(surface.key()).isEqualTo(row.number("key"));
+    assertThat(surface.facts().sound()).isEqualTo(row.cell("MusicXML sound"));
+    assertThat(surface.words()).isEqualTo(row.cell("a drummer says"));
   }
 
-  @Test
-  void theTablesAboveNameEverySurface() {
-    assertThat(Kits.FIVE_PIECE.surfaceNames()).hasSize(18).doesNotHaveDuplicates();
+  @ParameterizedTest
+  @ValueSource(strings = {"letter", "place on the staff", "distance"})
+  void thePageNamesEverySurfaceInKitOrder(String column) {
+    assertThat(SurfacesPage.with(column).stream().map(Row::surface))
+        .containsExactlyElementsOf(Kits.FIVE_PIECE.surfaceNames());
   }
 
-  /** The letters of the notation, copied from its description. */
   @Test
   void eachLetterNamesItsSurface() {
     Map<Character, String> letters = new HashMap<>();
-    letters.put('k', "kick");
-    letters.put('s', "snare");
-    letters.put('n', "snare.cross");
-    letters.put('h', "hihat");
-    letters.put('o', "hihat.open");
-    letters.put('p', "hihat.foot");
-    letters.put('d', "ride");
-    letters.put('b', "ride.bell");
-    letters.put('c', "crash");
-    letters.put('w', "cowbell");
-    letters.put('t', "tom1");
-    letters.put('m', "tom2");
-    letters.put('f', "floor");
+    for (Row row : sounds()) {
+      if (!row.cell("letter").isEmpty()) {
+        letters.put(row.cell("letter").charAt(0), row.surface());
+      }
+    }
     assertThat(Kits.FIVE_PIECE.letters()).isEqualTo(letters);
+    assertThat(letters).hasSizeGreaterThan(12);
+  }
+
+  private static List<Row> positions() {
+    return SurfacesPage.with("distance");
+  }
+
+  @ParameterizedTest
+  @MethodSource("positions")
+  void standsAroundThePlayerAsThePageSays(Row row) {
+    Position position = Kits.FIVE_PIECE.position(surface(row.surface()));
+    assertThat(position)
+        .isEqualTo(
+            new Position(row.number("distance"), row.number("degrees"), row.number("height")));
+  }
+
+  private static Set<String> where(String column, String text) {
+    Set<String> names = new HashSet<>();
+    for (Row row : positions()) {
+      if (row.cell(column).contains(text)) {
+        names.add(row.surface());
+      }
+    }
+    return names;
+  }
+
+  @Test
+  void signsAndTimeAreAsThePageSays() {
+    assertThat(all(Surface::canRimshot)).isEqualTo(where("signs", "^ rimshot")).contains("snare");
+    assertThat(all(Surface::canChoke)).isEqualTo(where("signs", "! choke")).contains("crash");
+    assertThat(all(Surface::keepsTime)).isEqualTo(where("time", "kept")).contains("ride");
   }
 
   private static Set<String> all(java.util.function.Predicate<Surface> which) {
@@ -167,19 +162,6 @@ class StandardSurfacesTest {
     assertThat(all(Surface::canChoke)).isEqualTo(all(s -> s.isCymbal() && !s.isFoot()));
   }
 
-  @Test
-  void rimshotsAreForSnareAndToms() {
-    assertThat(all(Surface::canRimshot))
-        .containsExactlyInAnyOrder("snare", "tom1", "tom2", "floor");
-  }
-
-  @Test
-  void timeIsKeptOnHiHatRideAndBells() {
-    assertThat(all(Surface::keepsTime))
-        .containsExactlyInAnyOrder(
-            "hihat", "hihat.open", "hihat.half", "ride", "ride.bell", "cowbell");
-  }
-
   /** General MIDI 2: keys 42, 44 and 46 end each other. */
   @Test
   void hiHatSoundsEndEachOther() {
@@ -209,11 +191,8 @@ class StandardSurfacesTest {
   }
 
   @Test
-  void namesAreSaidAsDrummersSayThem() {
-    assertThat(surface("hihat.open").words()).isEqualTo("open hi-hat");
+  void tablesPutThePieceFirst() {
     assertThat(surface("hihat.open").label()).isEqualTo("hi-hat open");
-    assertThat(surface("snare.cross").words()).isEqualTo("cross-stick");
     assertThat(surface("tom2").label()).isEqualTo("second tom");
-    assertThat(surface("china").words()).isEqualTo("china");
   }
 }

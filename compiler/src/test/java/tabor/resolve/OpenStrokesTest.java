@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
 
@@ -80,6 +82,40 @@ class OpenStrokesTest {
     }
   }
 
+  /** A row of eighths takes turns; a line that speaks of one limb finds just its strokes. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "snare : xx xx . ./ accent left;" + " 0 R snare, 1/8 L snare>, 1/4 R snare, 3/8 L snare>",
+        "snare : xx xx . ./ accent right;" + " 0 R snare>, 1/8 L snare, 1/4 R snare>, 3/8 L snare",
+        "snare : xx xx . ./ accent right foot, left; 0 R snare, 1/8 L snare>, 1/4 R snare, 3/8"
+            + " L snare>",
+        "kick : x . x ./ accent right foot; 0 rf kick>, 1/2 rf kick>",
+        "kick : x . x ./ snare : xx .. .. ../ accent left; 0 R snare, 0 rf kick, 1/8 L snare>,"
+            + " 1/2 rf kick",
+        "kick : x . x ./ hihat.foot : . x . x/ accent left foot; 0 rf kick, 1/4 lf"
+            + " hihat.foot>, 1/2 rf kick, 3/4 lf hihat.foot>",
+        "kick : x . x ./ snare : xx .. .. ../ accent right foot; 0 R snare, 0 rf kick>, 1/8 L"
+            + " snare, 1/2 rf kick>",
+        "left : . . . n/ snare : .x xx . ./ accent left;"
+            + " 1/8 L snare>, 1/4 R snare, 3/8 L snare>, 3/4 L snare.cross>",
+        "right foot : k . . ./ snare : xx xx . ./ accent left; 0 R snare, 0 rf kick, 1/8 L"
+            + " snare>, 1/4 R snare, 3/8 L snare>",
+        "ride : x x x x/ hands : .x .x .x .x; 0 R ride, 1/8 L snare, 1/4 R ride, 3/8 L snare,"
+            + " 1/2 R ride, 5/8 L snare, 3/4 R ride, 7/8 L snare",
+        "hands : .x .x .x .x/ ride : x x x x; 0 R ride, 1/8 L snare, 1/4 R ride, 3/8 L snare,"
+            + " 1/2 R ride, 5/8 L snare, 3/4 R ride, 7/8 L snare",
+        "ride : x x x x/ feet : .x .x .x .x; 0 R ride, 1/8 lf hihat.foot, 1/4 R ride, 3/8 lf"
+            + " hihat.foot, 1/2 R ride, 5/8 lf hihat.foot, 3/4 R ride, 7/8 lf hihat.foot",
+        "tom1 : x. x. x. x./ hands : .x .x .x .x; 0 R tom1, 1/8 L snare, 1/4 R tom1, 3/8 L"
+            + " snare, 1/2 R tom1, 5/8 L snare, 3/4 R tom1, 7/8 L snare",
+      })
+  void aLimbsStrokesAreSeenAsTheyWouldBeDealt(String lines, String strokes) {
+    assertThat(Compact.lastOfFine("groove g\n " + lines.replace("/ ", "\n ") + "\n"))
+        .isEqualTo(strokes);
+  }
+
   @Test
   void swappedHandsAreFixed() {
     assertThat(hands(BACK + "step a\n swap hands\n")).isEqualTo("sL sL");
@@ -97,6 +133,9 @@ class OpenStrokesTest {
   @Test
   void aStepsPartOfALimbTakesOutWhatThatLimbWasSeenToPlay() {
     assertThat(hands(BACK + HAT + "step a\n right : d d d d\n")).isEqualTo("rR rR sL rR rR sL");
+    assertThat(hands(BACK + HAT + "step a\n right : . s . .\n"))
+        .as("the snare at 2 is struck by the right now, and once")
+        .isEqualTo("sR sR");
     assertThat(hands(BACK + HAT + "step a\n left : . . . n\n"))
         .isEqualTo("hR hR hR hR hR hR hR sL hR");
   }

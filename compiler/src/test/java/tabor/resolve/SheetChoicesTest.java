@@ -2,6 +2,7 @@ package tabor.resolve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -75,10 +76,123 @@ class SheetChoicesTest {
         "add tom1 with left at 4 4&| add tom1 with left at 4; add tom1 with left at 4&",
         "add right at 4 4&| add right at 4; add right at 4&",
         "double hands at 1 3| double hands at 1; double hands at 3",
+        // Places that are found by the strokes of those who are meant: of each kind of edit.
+        "right plays ride at every beat| right plays ride at 1; right plays ride at 2; right plays"
+            + " ride at 3",
+        "right plays ride at 1 to 2| right plays ride at 1; right plays ride at 2",
+        "left plays ride at 1 to 2& in bar 1| left plays ride at 1& in bar 1; left plays ride at 2&"
+            + " in bar 1",
+        "split left between tom1 and floor at every &"
+            + "| split left between tom1 and floor at 1&; split left between tom1 and floor at 2&",
+        "tom1 follows right at every beat| tom1 follows right at 1; tom1 follows right at 2; tom1"
+            + " follows right at 3",
+        "tom1 follows left at 1 to 3"
+            + "| tom1 follows left at 1&; tom1 follows left at 2&; tom1 follows left at 3",
+        "take kick from other at 1 to 4| take kick from other at 2; take kick from other at 4",
+        "take kick from other at every beat in bar 1"
+            + "| take kick from other at 2 in bar 1; take kick from other at 4 in bar 1",
+        "drop hands at every beat in every 2nd bar| drop hands at 1 in bar 2; drop hands at 3 in"
+            + " bar 2",
+        "drop hands at 2 of 1 to 2| drop hands at 1 1&; drop hands at 1 2; drop hands at 1& 2",
+        "drop kick at 3 of every beat| drop kick at 1 2 3",
+        "add tom1 at every & in bar 2| add tom1 at 1& in bar 2; add tom1 at 2& in bar 2; add tom1"
+            + " at 3& in bar 2; add tom1 at 4& in bar 2",
+        "add tom1 at every e in bar 2| add tom1 at 1e in bar 2; add tom1 at 2e in bar 2; add tom1"
+            + " at 3e in bar 2; add tom1 at 4e in bar 2",
+        // Bars that are not listed.
+        "tom1 follows right in bars 1 2| tom1 follows right in bar 1; tom1 follows right in bar 2",
+        "split left between tom1 and floor in bars 1 to 2"
+            + "| split left between tom1 and floor in bar 1; split left between tom1 and floor in"
+            + " bar 2",
+        "take kick from other in every 1st bar| take kick from other in bar 1; take kick from other"
+            + " in bar 2",
+        "move hands from 1 to 1a in bars 1 to 2| move hands from 1 to 1a in bar 1; move hands from"
+            + " 1 to 1a in bar 2",
+        "move hands from 1 to 1a in last bar| move hands from 1 to 1a in bar 2",
+        // What else stands in the line stays in each.
+        "ghost hands at 1 3 where plain| ghost hands at 1 where plain; ghost hands at 3 where"
+            + " plain",
+        "accent hands where plain in bars 1 2| accent hands where plain in bar 1; accent hands"
+            + " where plain in bar 2",
+        "right plays ride ghosted at 1 2| right plays ride ghosted at 1; right plays ride ghosted"
+            + " at 2",
+        "split left ghosted between tom1 and floor at 1& 2&"
+            + "| split left ghosted between tom1 and floor at 1&; split left ghosted between tom1"
+            + " and floor at 2&",
       },
       delimiter = '|')
   void everyEditVaries(String each, String lines) {
     same(each, List.of(lines.split("; ", -1)));
+  }
+
+  /** The hands of a part in {@code x} are chosen before a line speaks of one of them. */
+  @ParameterizedTest
+  @CsvSource({
+    "left, 1& 2& 3& 4&",
+    "right, 1 2 3 4",
+    "hands, 1 1& 2 2& 3 3& 4 4&",
+  })
+  void whoseStrokesAreMeantIsChosenFirst(String who, String counts) {
+    String row = "groove row\n hands : xx xx xx xx\n";
+    List<String> steps =
+        Arrays.stream(counts.split(" ", -1))
+            .map(at -> Compact.last(row + "step t\n accent " + who + " at " + at + "\n"))
+            .toList();
+    Sheet sheet =
+        Compact.compile(row + "sheet s from row\n each accent " + who + " at 1 to 4&\n")
+            .lesson()
+            .sheets()
+            .get(0);
+    assertThat(sheet.grooves().stream().map(Compact::of)).containsExactlyElementsOf(steps);
+  }
+
+  /** What cannot be made is told once; the choices below it are taken as written. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "beat; each add kick at 4 of 2 4 4&; 7 syntax",
+        "beat; each drop kick in bars 1 to 3; 7 count-outside-bar",
+        "beat; each accent tomm at every beat; 7 unknown-name",
+        "beat; each accent tom1 at every beat; 7 nothing-there",
+        "beat; each accent hands at 1 to 5; 7 count-outside-bar",
+        "nowhere; each drop kick in last bar; 6 unknown-name",
+        "nowhere; each drop kick in every 1st bar; 6 unknown-name",
+        "nowhere; each drop kick at every beat; 6 unknown-name",
+        "nowhere; each drop kick at 1 to 3; 6 unknown-name",
+        "nowhere; each add kick at 2 4; 6 unknown-name",
+        "beat; each take kick from nowhere at every beat; 7 unknown-name",
+      })
+  void whatIsWrongIsToldOnce(String base, String line, String told) {
+    assertThat(Compact.problems(BEAT + "sheet s from " + base + "\n " + line + "\n"))
+        .containsExactly(told);
+  }
+
+  /** A line that applies to all variations must find something in one of them only. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "each drop kick at 1 3/ accent kick at 1; ''",
+        "each drop kick at 1 3/ accent kick at 3/ accent kick at 1; ''",
+        "each drop kick at 1 3/ accent kick at 4; 8 nothing-there",
+        "accent kick at 4/ each drop kick at 1 3; 7 nothing-there",
+        "each drop kick at 1 3 2/ accent kick at 4/ accent kick at 1; 8 nothing-there",
+        "each drop kick at 1 3/ accent kick at 5; 8 count-outside-bar",
+        "each accent kick at 1 4; 7 nothing-there",
+        "each accent kick at 4 1; 7 nothing-there",
+        "each accent kick at 4 4&; 7 nothing-there 7 nothing-there",
+        "each accent kick at 1 4/ accent hands at 1; 7 nothing-there",
+        "each drop kick at 1 3/ accent tomm; 8 unknown-name",
+        "each drop kick at 1 3/ add kick at 1; ''",
+        // What is left out since it came to the same tells nothing.
+        "each accent kick at 1 1 3; 7 already-there",
+        "each accent kick at 4 1 1; 7 nothing-there 7 already-there",
+        "and accent kick/ each drop kick at 1 3; 7 syntax",
+      })
+  void whatIsToldOfAllVariations(String lines, String told) {
+    assertThat(Compact.problems(BEAT + "sheet s from beat\n " + lines.replace("/ ", "\n ") + "\n"))
+        .containsExactlyInAnyOrder(told.isEmpty() ? new String[0] : told.split(" (?=\\d)", -1));
   }
 
   @Test

@@ -97,6 +97,12 @@ class StrokesWithoutLimbTest {
         "hihat.foot : . x . . | . . . ./ hihat.splash : . x . . | . . . .;"
             + " 1:2 at 2 both feet are busy, and the foot splash needs one more",
         "add tom1 at 3 in bar 1; ''",
+        // Another place of the bar where something is told already, another surface at that place.
+        "hands : . b b . | . b . ./ add ride at 3 in bar 1;"
+            + " 1:3 at 3 both hands are busy, and the ride needs one more",
+        "add crash at 2 in bar 2; 2:2 at 2 both hands are busy, and the crash needs one more",
+        "add floor at 2 in bar 2; 2:2 at 2 both hands are busy, and the floor tom needs one more",
+        "add ride at 2 in bar 2; 2:2 at 2 both hands are busy, and the ride needs one more",
       })
   void ofAStepOnlyWhatIsNew(String lines, String message) {
     String base =

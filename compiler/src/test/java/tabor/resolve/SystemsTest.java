@@ -2,12 +2,15 @@ package tabor.resolve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tabor.compile.Compiled;
 import tabor.groove.Groove;
+import tabor.source.LineIndex;
 
 /**
  * Parts over several systems (section 3 of the notation): the parts after {@code next} write the
@@ -54,6 +57,15 @@ class SystemsTest {
             + " 0 R snare, 0 rf kick | 0 L snare, 0 rf kick",
         "pickup 1 beat/ kick : x | . x . ./ next/ kick : %;"
             + " 3/4 rf kick | 1/4 rf kick | 1/4 rf kick",
+        "bars 4/ ostinato kick : x . . . | . x . . | . . x .;"
+            + " 0 rf kick | 1/4 rf kick | 1/2 rf kick | 0 rf kick",
+        "time 4/4 3/4/ ostinato kick : x . . . | . x . | % | %;"
+            + " 0 rf kick | 1/4 rf kick | 0 rf kick | 1/4 rf kick",
+        // Of bars of several meters the latest of the same meter is repeated, silent or not.
+        "time 4/4 3/4/ kick : x . . . | . x ./ next/ hands : l . . ./ next/ kick : %;"
+            + " 0 rf kick | 1/4 rf kick | 0 L snare | 1/4 rf kick",
+        "time 4/4 3/4/ kick : x . . . | . x ./ next/ hands : l . . ./ next/ kick : % | %;"
+            + " 0 rf kick | 1/4 rf kick | 0 L snare | 1/4 rf kick",
       })
   void barsFollowOneAnother(String lines, String strokes) {
     assertThat(Compact.last(text(lines))).isEqualTo(strokes);
@@ -70,6 +82,50 @@ class SystemsTest {
     assertThat(Compact.problems(text(silent))).containsExactly("7 nothing-there");
     assertThat(Compact.problems(text("ride : . . . ./ next/ ride : - . . .")))
         .containsExactly("4 nothing-there");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"x . . . | . x .", "x . . | . x . .", "x . . | . x .", "x . . | . x . . . | . x . ."})
+  void eachWrongBarOfAnOstinatoIsToldOnce(String bars) {
+    long wrong = Arrays.stream(bars.split(" \\| ", -1)).filter(bar -> bar.length() != 7).count();
+    assertThat(Compact.problems(text("bars 6/ ostinato kick : " + bars)))
+        .hasSize((int) wrong)
+        .containsOnly("3 bar-length");
+  }
+
+  @Test
+  void aHoldAfterASilentBarHasNothingToGoOn() {
+    String lines =
+        "time 4/4 3/4/ ride : r . . ./ kick : x . . ./ next/ kick : x . ./ next/"
+            + " ride : . . . r | % | - . . .";
+    assertThat(Compact.problems(text(lines))).containsExactly("8 nothing-there");
+  }
+
+  /** A stroke stands where it is written, one of a repeat where the bar before is. */
+  @Test
+  void strokesStandWhereTheyAreWritten() {
+    String text = text("kick : x . . ./ next/ kick : % | . x . . | %/ next/ kick : % | . . x .");
+    Compiled compiled = Compact.compile(text);
+    LineIndex lines = new LineIndex(text);
+    assertThat(
+            compiled.lesson().grooves().get(0).strokes().stream()
+                .map(stroke -> lines.lineOf(compiled.span(stroke.spot()).start()) + 1))
+        .containsExactly(2, 2, 4, 4, 4, 6);
+  }
+
+  /** Two parts of the hands are dealt as if one part had the strokes of both. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        ".x .x .x .x; x. x. x. x.",
+        "x. x. x. x.; .x .x .x .x",
+        ".. .. xx xx; xx xx .. ..",
+        "x. .x x. .x; .x x. .x x.",
+      })
+  void twoPartsOfTheHands(String one, String two) {
+    assertThat(Compact.lastOfFine(text("hands : " + one + "/ hands : " + two)))
+        .isEqualTo(Compact.lastOfFine(text("hands : rl rl rl rl")));
   }
 
   private static String lengths(String lines) {

@@ -17,22 +17,7 @@ public final class ShapedFiles {
   private static final List<String> METERS =
       List.of("4/4", "3/4", "2/4", "6/8", "12/8", "5/4", "7/8 in 2+2+3", "6/8 in 6", "1/4", "4/2");
 
-  private static final List<String> PARTS =
-      List.of(
-          "hihat",
-          "snare",
-          "kick",
-          "ride",
-          "tom1",
-          "tom2",
-          "floor",
-          "crash",
-          "china",
-          "cowbell",
-          "hihat.foot",
-          "splash",
-          "ride.bell",
-          "snare.cross");
+  private static final List<String> PARTS = List.copyOf(Kits.FIVE_PIECE.surfaces().keySet());
 
   private static final List<String> WORDS =
       List.of(

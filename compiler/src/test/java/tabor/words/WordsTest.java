@@ -34,7 +34,6 @@ class WordsTest {
   private static final List<String> FAMILIES =
       List.of(
           "kit.",
-          "surface.",
           "surface-own.",
           "limb.",
           "level.",
@@ -56,7 +55,10 @@ class WordsTest {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)[,}]");
 
   static Properties bundle(Language language) {
-    String name = language == Language.EN ? "words" : "words_" + language.word();
+    return load(language == Language.EN ? "words" : "words_" + language.word());
+  }
+
+  private static Properties load(String name) {
     Properties properties = new Properties();
     try (InputStream in = Words.class.getResourceAsStream(name + ".properties")) {
       properties.load(
@@ -124,9 +126,7 @@ class WordsTest {
       boolean asked = sources.contains("\"" + last + "\"") || sources.contains("[[" + last + "]]");
       boolean named =
           (family
-                  && (names()
-                          .contains(
-                              last.replaceAll("\\.(label|the|to|from|on|everywhere|some)$", ""))
+                  && (names().contains(last.replaceAll("\\.(everywhere|some)$", ""))
                       || last.matches("[0-9]+|(eighths|sixteenths)(-triplets)?|the|to|from|on")))
               || (prefix.equals("kit.") && Kits.NAMES.contains(last));
       if (!asked && !named && !sources.contains("\"" + key + "\"")) {
@@ -177,15 +177,47 @@ class WordsTest {
     assertThat(Caution.in(english)).isEqualTo(Caution.WORDS);
   }
 
-  @ParameterizedTest
-  @EnumSource(Language.class)
-  void everySurfaceHasAllItsForms(Language language) {
-    Properties own = bundle(language);
-    for (Surface surface : Kits.FIVE_PIECE.surfaces().values()) {
-      for (String form : List.of("", ".the", ".to", ".from", ".on")) {
-        assertThat(own).containsKey("surface." + surface.name() + form);
+  /**
+   * Every language but English, which has the names of the kit, has every form of every surface.
+   */
+  @Test
+  void everySurfaceHasAllItsForms() {
+    Set<String> expected = new TreeSet<>();
+    for (Language language : Language.values()) {
+      for (Surface surface : Kits.FIVE_PIECE.surfaces().values()) {
+        for (String form : List.of("", ".the", ".to", ".from", ".on")) {
+          if (language != Language.EN) {
+            expected.add(language.word() + "." + surface.name() + form);
+          }
+        }
       }
     }
+    Properties surfaces = load("surfaces");
+    Set<String> said = new TreeSet<>(surfaces.stringPropertyNames());
+    said.removeIf(key -> key.endsWith(".label"));
+    assertThat(said).isEqualTo(expected);
+    assertThat(surfaces.values()).doesNotContain("");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "EN, THE, the open hi-hat",
+    "EN, ON, on the open hi-hat",
+    "DE, FROM, von der offenen Hi-Hat",
+    "FR, TO, au charleston ouvert",
+    "ES, ON, en el charles abierto"
+  })
+  void aSurfaceIsSaidInItsForm(Language language, Words.Form form, String said) {
+    Surface open = Kits.FIVE_PIECE.surface("hihat.open");
+    assertThat(Words.of(language).surface(open, form)).isEqualTo(said);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"DE, Hi-Hat offen, Bassdrum", "FR, charleston ouvert, grosse caisse"})
+  void aTablePutsThePieceFirstWhereItsLanguageDoes(Language language, String open, String kick) {
+    Words words = Words.of(language);
+    assertThat(words.label(Kits.FIVE_PIECE.surface("hihat.open"))).isEqualTo(open);
+    assertThat(words.label(Kits.FIVE_PIECE.surface("kick"))).isEqualTo(kick);
   }
 
   @ParameterizedTest

@@ -4,12 +4,12 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonPrimitive;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
@@ -53,41 +53,6 @@ final class CodeActionRequests {
     this.session = session;
   }
 
-  /**
-   * One that can be chosen.
-   *
-   * @param kind the protocol's
-   * @param place of its diagnostic or of the cursor; -1 for the whole file
-   * @param about the diagnostic's code; empty for none
-   * @param title what it does
-   * @param preferred true for the likeliest fix of its diagnostic
-   * @param fixed the diagnostics that it is a fix of
-   */
-  private record Choice(
-      String kind, int place, String about, String title, boolean preferred, Set<Told> fixed) {
-    Choice(String kind, int place, String about, String title) {
-      this(kind, place, about, title, false, Set.of());
-    }
-
-    Choice and(Told told, boolean first) {
-      Set<Told> all = new LinkedHashSet<>(fixed);
-      all.add(told);
-      return new Choice(kind, place, about, title, preferred || first, all);
-    }
-  }
-
-  /** A diagnostic as the client knows it: several of one code may begin at one place. */
-  private record Told(String code, int start, String head) {
-    boolean is(FileContext file, Diagnostic theirs) {
-      return theirs.getCode() != null
-          && code.equals(theirs.getCode().getLeft())
-          && theirs.getMessage() != null
-          && theirs.getMessage().isLeft()
-          && theirs.getMessage().getLeft().startsWith(head)
-          && file.offset(theirs.getRange().getStart()) == start;
-    }
-  }
-
   void declare(Requests requests) {
     requests.futures(
         "textDocument/codeAction",
@@ -123,34 +88,39 @@ final class CodeActionRequests {
   private List<Either<Command, CodeAction>> actions(FileContext file, CodeActionParams params) {
     List<String> only = params.getContext() == null ? null : params.getContext().getOnly();
     Span range = file.span(params.getRange());
-    List<Choice> choices = new ArrayList<>();
+    List<ActionChoice> choices = new ArrayList<>();
     if (wants(only, CodeActionKind.QuickFix)) {
       fixes(file, range, choices);
     }
     if (wants(only, CodeActionKind.RefactorRewrite)) {
       file.wanted().check();
       for (Refactoring one : Refactorings.at(file.compiled(), range.start(), file.library())) {
-        choices.add(new Choice(CodeActionKind.RefactorRewrite, range.start(), "", one.title()));
+        choices.add(
+            new ActionChoice(CodeActionKind.RefactorRewrite, range.start(), "", one.title()));
       }
     }
     // Everything in the file at once: only for those who ask for it, as on saving.
     boolean all = only != null && wants(only, FIX_ALL);
     if (all) {
       QuickFixes.all(file.compiled())
-          .ifPresent(fix -> choices.add(new Choice(FIX_ALL, -1, "", fix.title())));
+          .ifPresent(fix -> choices.add(new ActionChoice(FIX_ALL, -1, "", fix.title())));
     }
     List<Either<Command, CodeAction>> found = new ArrayList<>();
     boolean cheap = (long) choices.size() * file.compiled().text().length() <= MOST_TRIED;
-    for (Choice choice : new LinkedHashSet<>(choices)) {
+    Collection<ActionChoice> listed = new LinkedHashSet<>(choices);
+    if (!cheap && resolves()) {
+      listed = ActionTrials.some(file, listed);
+    }
+    for (ActionChoice choice : listed) {
       // What is asked for by its kind alone is applied unseen, and never resolved by some clients.
       boolean later = resolves() && !choice.kind().equals(FIX_ALL);
       if (later) {
         file.wanted().check();
-        if (!cheap || worked(file, choice).isPresent()) {
+        if (!cheap || ActionTrials.worked(file, choice).isPresent()) {
           found.add(Either.forRight(action(file, params, choice, null)));
         }
       } else {
-        worked(file, choice)
+        ActionTrials.worked(file, choice)
             .map(
                 edits ->
                     literal()
@@ -163,11 +133,11 @@ final class CodeActionRequests {
     return found;
   }
 
-  private static void fixes(FileContext file, Span range, List<Choice> choices) {
+  private static void fixes(FileContext file, Span range, List<ActionChoice> choices) {
     Compiled compiled = file.compiled();
     Set<Code> fixable = new LinkedHashSet<>();
     // What is one change, or has one name at one place, is one choice.
-    Map<Object, Choice> each = new LinkedHashMap<>();
+    Map<Object, ActionChoice> each = new LinkedHashMap<>();
     Map<List<TextEdit>, Object> changes = new HashMap<>();
     for (tabor.diagnostic.Diagnostic diagnostic : compiled.diagnostics()) {
       Span span = compiled.span(diagnostic.spot());
@@ -176,10 +146,12 @@ final class CodeActionRequests {
       }
       file.wanted().check();
       String code = diagnostic.code().word();
-      Told told = new Told(code, span.start(), DiagnosticWriter.head(diagnostic));
+      ActionChoice.Told told =
+          new ActionChoice.Told(code, span.start(), DiagnosticWriter.head(diagnostic));
       boolean first = true;
       for (QuickFix fix : QuickFixes.of(compiled, diagnostic)) {
-        Choice made = new Choice(CodeActionKind.QuickFix, span.start(), code, fix.title());
+        ActionChoice made =
+            new ActionChoice(CodeActionKind.QuickFix, span.start(), code, fix.title());
         Object name = changes.computeIfAbsent(fix.edits(), unknown -> made);
         each.put(name, each.getOrDefault(name, made).and(told, first));
         first = false;
@@ -191,7 +163,8 @@ final class CodeActionRequests {
       QuickFixes.all(compiled, code)
           .ifPresent(
               fix ->
-                  choices.add(new Choice(CodeActionKind.QuickFix, -1, code.word(), fix.title())));
+                  choices.add(
+                      new ActionChoice(CodeActionKind.QuickFix, -1, code.word(), fix.title())));
     }
   }
 
@@ -202,72 +175,16 @@ final class CodeActionRequests {
         || only.stream().anyMatch(asked -> kind.equals(asked) || kind.startsWith(asked + "."));
   }
 
-  /** What a choice changes, if it does on this text what it says. */
-  private static Optional<List<TextEdit>> worked(FileContext file, Choice choice) {
-    return Optional.ofNullable(tried(file, choice).edits());
-  }
-
-  /**
-   * What came of trying a choice.
-   *
-   * @param edits what it changes; null if it does not help
-   * @param why else, after “it would”; null if the text does not need it
-   */
-  private record Tried(@Nullable List<TextEdit> edits, @Nullable String why) {
-    static final Tried NOTHING = new Tried(null, null);
-
-    static Tried of(QuickFix fix, Optional<String> obstacle) {
-      return obstacle
-          .map(why -> new Tried(null, why))
-          .orElseGet(() -> new Tried(fix.edits(), null));
-    }
-  }
-
-  private static Tried tried(FileContext file, Choice choice) {
-    Compiled compiled = file.compiled();
-    if (choice.place() < 0) {
-      return Code.of(choice.about())
-          .map(code -> QuickFixes.all(compiled, code))
-          .orElseGet(() -> QuickFixes.all(compiled))
-          .map(fix -> Tried.of(fix, QuickFixes.obstacle(compiled, fix, file.library())))
-          .orElse(Tried.NOTHING);
-    }
-    if (choice.about().isEmpty()) {
-      return Refactorings.at(compiled, choice.place(), file.library()).stream()
-          .filter(one -> one.title().equals(choice.title()))
-          .findFirst()
-          .map(
-              one ->
-                  one.edits(file.library())
-                      .map(edits -> new Tried(edits, null))
-                      .orElse(new Tried(null, "not give the same music here")))
-          .orElse(Tried.NOTHING);
-    }
-    Tried failed = Tried.NOTHING;
-    for (tabor.diagnostic.Diagnostic one : compiled.diagnostics()) {
-      if (one.code().word().equals(choice.about())
-          && compiled.span(one.spot()).start() == choice.place()) {
-        for (QuickFix fix : QuickFixes.of(compiled, one)) {
-          if (fix.title().equals(choice.title())) {
-            Tried tried = Tried.of(fix, QuickFixes.obstacle(compiled, one, fix, file.library()));
-            if (tried.edits() != null) {
-              return tried;
-            }
-            failed = failed.why() == null ? tried : failed;
-          }
-        }
-      }
-    }
-    return failed;
-  }
-
   private static WorkspaceEdit edit(FileContext file, List<TextEdit> edits) {
     LspConverter to = file.converter();
     return to.edit(edits.stream().map(edit -> to.replacement(edit.span(), edit.text())).toList());
   }
 
   private static CodeAction action(
-      FileContext file, CodeActionParams params, Choice choice, @Nullable WorkspaceEdit edit) {
+      FileContext file,
+      CodeActionParams params,
+      ActionChoice choice,
+      @Nullable WorkspaceEdit edit) {
     CodeAction made = new CodeAction(choice.title());
     made.setKind(choice.kind());
     if (choice.preferred()) {
@@ -290,7 +207,7 @@ final class CodeActionRequests {
     return made;
   }
 
-  private static List<Object> data(FileContext file, Choice choice) {
+  private static List<Object> data(FileContext file, ActionChoice choice) {
     OpenDocument document = file.document();
     return List.of(
         document.uri(),
@@ -301,7 +218,7 @@ final class CodeActionRequests {
         choice.title());
   }
 
-  private static Command command(FileContext file, Choice choice) {
+  private static Command command(FileContext file, ActionChoice choice) {
     return new Command(choice.title(), "tabor.apply", data(file, choice));
   }
 
@@ -343,8 +260,8 @@ final class CodeActionRequests {
       throw Requests.error(
           ResponseErrorCode.ContentModified, "the text was changed since this was offered");
     }
-    Choice choice =
-        new Choice(
+    ActionChoice choice =
+        new ActionChoice(
             text(data.get(2)),
             data.get(3) instanceof JsonElement place ? place.getAsInt() : -1,
             text(data.get(4)),
@@ -355,7 +272,7 @@ final class CodeActionRequests {
             Lane.FIXING,
             document,
             file -> {
-              Tried tried = tried(file, choice);
+              ActionTrials.Tried tried = ActionTrials.tried(file, choice);
               if (tried.edits() == null) {
                 throw Requests.refused(refusal(choice, tried.why()));
               }
@@ -363,7 +280,7 @@ final class CodeActionRequests {
             });
   }
 
-  private static String refusal(Choice choice, @Nullable String why) {
+  private static String refusal(ActionChoice choice, @Nullable String why) {
     String what = "Nothing was changed: “" + choice.title() + "” ";
     return what + (why == null ? "does not fit this text any more" : "would " + why);
   }

@@ -4,6 +4,7 @@ import com.google.gson.GsonBuilder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -21,15 +22,25 @@ final class Connection {
   private static final long QUIET_NANOS = 2_000_000;
 
   private final Log log;
+  private final Duration patience;
   private final CompletableFuture<Integer> done = new CompletableFuture<>();
   private final Session session;
   private final Server server;
 
-  /** A connection over which nothing has been said. */
-  Connection(Log log, String version) {
+  /**
+   * A connection over which nothing has been said.
+   *
+   * @param patience how long one piece of work may go on when the client has left
+   */
+  Connection(Log log, String version, Duration patience) {
     this.log = log;
+    this.patience = patience;
     this.session = new Session(log, version, () -> done.complete(1));
     this.server = new Server(session, log, done::complete);
+  }
+
+  Session session() {
+    return session;
   }
 
   /** True while the client waits for something, or has just said something. */
@@ -37,9 +48,9 @@ final class Connection {
     return session.scheduler().isTyping() || System.nanoTime() - server.lastHeard() < QUIET_NANOS;
   }
 
-  /** Serves on a new connection. */
+  /** Serves on a new connection, patiently: what was asked before the end is answered. */
   static int serve(InputStream in, OutputStream out, Log log, String version) {
-    return new Connection(log, version).serve(in, out);
+    return new Connection(log, version, Duration.ofMinutes(1)).serve(in, out);
   }
 
   /**
@@ -74,8 +85,9 @@ final class Connection {
     reading.start();
     try {
       int code = done.get();
-      session.close();
-      out.flush();
+      if (session.close(patience)) {
+        out.flush(); // else what still runs may be writing to a client that reads no more
+      }
       log.say("exit " + code);
       return code;
     } catch (InterruptedException e) {

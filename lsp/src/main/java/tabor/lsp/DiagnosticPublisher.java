@@ -81,6 +81,19 @@ final class DiagnosticPublisher {
                 dependentsOf(document.path());
               }
             });
+    session.scheduler().later(Rank.DEPENDENTS, () -> forgetInLanes(document.path()));
+  }
+
+  /** After the requests that came before the file was closed: these may compile it once more. */
+  private void forgetInLanes(Path path) {
+    if (session.documents().at(path).isPresent()) {
+      return;
+    }
+    for (Lane lane : Lane.values()) {
+      if (session.library(lane).isUsed()) {
+        session.scheduler().ahead(lane, () -> session.library(lane).forget(path));
+      }
+    }
   }
 
   private void check(Path path) {
@@ -143,6 +156,7 @@ final class DiagnosticPublisher {
     }
     if (before == null) {
       session.compiled().share();
+      session.tokens().ahead(document);
     }
     return different;
   }

@@ -59,7 +59,7 @@ final class DiagnosticWriter {
       }
     }
     json.add(",\"source\":\"tabor\",\"message\":").string(message(ours));
-    if (unnecessary(ours.code()) && tags.contains(1)) {
+    if (ours.code().isIdle() && tags.contains(1)) {
       json.add(",\"tags\":[1]");
     }
     if (related && !ours.labels().isEmpty()) {
@@ -74,10 +74,6 @@ final class DiagnosticWriter {
       json.add("]");
     }
     json.add("}");
-  }
-
-  private static boolean unnecessary(Code code) {
-    return code == Code.UNUSED_NAME || code == Code.ALREADY_THERE;
   }
 
   private void range(Span span) {

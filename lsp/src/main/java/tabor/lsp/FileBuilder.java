@@ -45,7 +45,7 @@ final class FileBuilder {
     return work;
   }
 
-  private static List<String> write(
+  private List<String> write(
       FileContext file, OutputFolder folder, List<Form> forms, RunningWork.Progress progress) {
     if (file.compiled().hasErrors()) {
       throw Requests.refused("This lesson has errors: fix them first");
@@ -62,7 +62,8 @@ final class FileBuilder {
               (int)
                   (100L * (i * (long) outputs.size() + k) / (forms.size() * (long) outputs.size()));
           progress.report(output.name(), percent);
-          folder.write(output.name(), output.bytes().get());
+          byte[] bytes = output.bytes().get();
+          session.work().write(() -> folder.write(output.name(), bytes));
           written.add(output.name());
         }
       }

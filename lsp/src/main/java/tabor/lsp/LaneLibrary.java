@@ -31,6 +31,7 @@ final class LaneLibrary implements Library {
    */
   private final Compiler trials;
 
+  private volatile boolean used;
   private @Nullable List<Path> listed;
   private @Nullable Path folder;
   private Scheduler.Wanted wanted = () -> {};
@@ -47,6 +48,23 @@ final class LaneLibrary implements Library {
     served.clear();
     listed = null;
     return this;
+  }
+
+  /** True if something is kept of a file. In this lane alone. */
+  boolean keeps(Path path) {
+    return served.containsKey(path) || files.keeps(path) || trials.keeps(path);
+  }
+
+  /** False if nothing was ever compiled here. Any thread may ask. */
+  boolean isUsed() {
+    return used;
+  }
+
+  /** Lets go of a file that is no longer open. In this lane alone. */
+  void forget(Path path) {
+    served.remove(path);
+    files.forget(path);
+    trials.forget(path);
   }
 
   private Loader.Found load(Path user, String written) {
@@ -84,6 +102,7 @@ final class LaneLibrary implements Library {
 
   private Compiled compile(Path path, String text) {
     folder = path.getParent();
+    used = true;
     return files.compile(path, text, Options.NONE);
   }
 
@@ -96,6 +115,7 @@ final class LaneLibrary implements Library {
   public Compiled trial(Path path, String text, Options options) {
     wanted.check();
     folder = path.getParent();
+    used = true;
     Compiled made = trials.compile(path, text, options);
     wanted.check();
     return made;

@@ -1,9 +1,14 @@
 package tabor.lsp;
 
+import java.io.IOException;
+import java.time.Duration;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.ReentrantLock;
 import org.eclipse.lsp4j.WorkDoneProgressBegin;
 import org.eclipse.lsp4j.WorkDoneProgressCancelParams;
 import org.eclipse.lsp4j.WorkDoneProgressEnd;
@@ -15,6 +20,8 @@ import org.jspecify.annotations.Nullable;
 final class RunningWork {
   private final Map<Object, CompletableFuture<?>> running = new ConcurrentHashMap<>();
   private final AtomicInteger number = new AtomicInteger();
+  private final ReentrantLock writing = new ReentrantLock();
+  private boolean ended;
 
   void declare(Requests requests) {
     requests.told(
@@ -28,6 +35,47 @@ final class RunningWork {
     CompletableFuture<?> work = running.remove(token.get());
     if (work != null) {
       work.cancel(true);
+    }
+  }
+
+  /** Writes a file. */
+  interface Write {
+    void run() throws IOException;
+  }
+
+  /**
+   * Writes a file as a whole: the server ends before or after, never while it is written.
+   *
+   * @throws CancellationException if the server has ended
+   */
+  void write(Write file) throws IOException {
+    writing.lock();
+    try {
+      if (ended) {
+        throw new CancellationException();
+      }
+      file.run();
+    } finally {
+      writing.unlock();
+    }
+  }
+
+  /**
+   * Lets the file that is being written be finished, and none be begun.
+   *
+   * @param patience how long that file may take
+   */
+  void writeNoMore(Duration patience) {
+    try {
+      if (writing.tryLock(patience.toNanos(), TimeUnit.NANOSECONDS)) {
+        try {
+          ended = true;
+        } finally {
+          writing.unlock();
+        }
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 

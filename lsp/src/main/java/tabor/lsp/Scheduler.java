@@ -1,5 +1,6 @@
 package tabor.lsp;
 
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.BlockingQueue;
@@ -27,6 +28,11 @@ import java.util.function.Function;
 final class Scheduler {
   /** For texts and groups that are read by recursion. */
   static final long STACK_BYTES = 4L << 20;
+
+  private static final long LOOK_AGAIN_MILLIS = 5;
+
+  /** However short its tasks are, all of them together get no longer when it is closed. */
+  private static final long LONGEST_CLOSE_NANOS = 10_000_000_000L;
 
   /** A thread's worth of work. */
   enum Lane {
@@ -79,6 +85,10 @@ final class Scheduler {
   }
 
   private final Map<Lane, ThreadPoolExecutor> lanes = new EnumMap<>(Lane.class);
+
+  /** When each lane began its last task, as {@link System#nanoTime} has it. */
+  private final Map<Lane, AtomicLong> begun = new EnumMap<>(Lane.class);
+
   private final AtomicLong numbers = new AtomicLong();
   private final ReentrantLock typing = new ReentrantLock();
   private final AtomicInteger waiting = new AtomicInteger();
@@ -89,6 +99,7 @@ final class Scheduler {
   Scheduler(Log log) {
     this.log = log;
     for (Lane lane : Lane.values()) {
+      begun.put(lane, new AtomicLong(System.nanoTime()));
       lanes.put(lane, executor(lane));
     }
   }
@@ -180,14 +191,26 @@ final class Scheduler {
           };
     }
     ThreadPoolExecutor executor = lanes.get(lane);
-    if (executor != null && !executor.isShutdown()) {
-      executor.execute(new Task(rank, numbers.getAndIncrement(), whole));
+    AtomicLong start = begun.get(lane);
+    if (executor != null && start != null && !executor.isShutdown()) {
+      Runnable last = whole;
+      Runnable timed =
+          () -> {
+            start.set(System.nanoTime());
+            last.run();
+          };
+      executor.execute(new Task(rank, numbers.getAndIncrement(), timed));
     }
   }
 
   /** Runs a check in its turn; what it throws goes to the log. */
   void later(Rank rank, Runnable task) {
     enqueue(Lane.TYPING, rank, () -> logged(task));
+  }
+
+  /** Runs a piece of work that nobody has asked for yet, behind what was asked of its lane. */
+  void ahead(Lane lane, Runnable task) {
+    enqueue(lane, Rank.DEPENDENTS, () -> logged(task));
   }
 
   private void logged(Runnable task) {
@@ -211,18 +234,43 @@ final class Scheduler {
     }
   }
 
-  /** Takes no more tasks, and waits a moment for those that were taken. */
-  void close() {
+  /**
+   * Takes no more tasks, and lets those that were taken come to their end, unless one of them takes
+   * long: nobody waits for its answer any more.
+   *
+   * @param patience how long one task may go on from here
+   * @return true if nothing runs any more
+   */
+  boolean close(Duration patience) {
+    long now = System.nanoTime();
+    boolean ended = true;
     try {
       // What one lane has begun may go on in a later one.
-      for (ThreadPoolExecutor executor : lanes.values()) {
-        executor.shutdown();
-        if (!executor.awaitTermination(10, TimeUnit.SECONDS)) {
-          executor.shutdownNow();
-        }
+      for (Lane lane : Lane.values()) {
+        ended &= ended(lane, now, patience.toNanos());
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+      ended = false;
     }
+    lanes.values().forEach(ThreadPoolExecutor::shutdownNow);
+    return ended;
+  }
+
+  private boolean ended(Lane lane, long now, long patience) throws InterruptedException {
+    ThreadPoolExecutor executor = lanes.get(lane);
+    AtomicLong task = begun.get(lane);
+    if (executor == null || task == null) {
+      return true;
+    }
+    executor.shutdown();
+    while (!executor.awaitTermination(LOOK_AGAIN_MILLIS, TimeUnit.MILLISECONDS)) {
+      long asked = System.nanoTime();
+      if (asked - now > Math.max(patience, LONGEST_CLOSE_NANOS)
+          || asked - Math.max(now, task.get()) > patience) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.time.Duration;
 import org.jspecify.annotations.Nullable;
 import tabor.lsp.startup.WarmUp;
 import tabor.report.Version;
@@ -28,6 +29,9 @@ public final class ServerMain {
 
       Exit codes: 0 after shutdown and exit, 1 if the client left without, 2 wrong usage.
       """;
+
+  /** A client that has left is not kept waiting for the end of the process. */
+  static final Duration PATIENCE = Duration.ofMillis(400);
 
   private ServerMain() {}
 
@@ -80,7 +84,7 @@ public final class ServerMain {
     try {
       Log log = logFile == null ? Log.NONE : Log.to(logFile);
       log.takeLibraryLogs();
-      Connection connection = new Connection(log, Version.TEXT);
+      Connection connection = new Connection(log, Version.TEXT, PATIENCE);
       WarmUp.start(() -> warmUp(connection));
       return connection.serve(in, out);
     } catch (IOException e) {

@@ -6,6 +6,7 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -211,10 +212,17 @@ final class Session {
     log.say("shutdown");
   }
 
-  /** Ends what runs, and leaves nothing behind. */
-  void close() {
+  /**
+   * Ends what runs, and leaves nothing behind.
+   *
+   * @param patience how long one task may go on from here
+   * @return true if nothing runs any more
+   */
+  boolean close(Duration patience) {
     work.cancelAll();
     commands.close();
-    scheduler.close();
+    boolean ended = scheduler.close(patience);
+    work.writeNoMore(patience);
+    return ended;
   }
 }

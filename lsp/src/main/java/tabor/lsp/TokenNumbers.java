@@ -69,6 +69,26 @@ final class TokenNumbers {
     return Arrays.copyOf(data, count);
   }
 
+  /**
+   * Works some sections out that will be asked for.
+   *
+   * @param start of the first of them in the text
+   * @return where the section after them starts
+   */
+  int ahead(List<SectionSyntax> sections, TextLines lines, int start) {
+    int at = start;
+    for (SectionSyntax section : sections) {
+      whole(section, lines, at);
+      at += section.passage().text().length();
+    }
+    return at;
+  }
+
+  /** How many sections are known. */
+  int known() {
+    return known.size();
+  }
+
   private Part whole(SectionSyntax section, TextLines lines, int start) {
     return known.computeIfAbsent(
         section.passage(), passage -> part(section, lines, start, new Span(start, lines.length())));

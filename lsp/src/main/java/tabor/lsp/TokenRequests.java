@@ -1,16 +1,23 @@
 package tabor.lsp;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.lsp4j.SemanticTokensDeltaParams;
 import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.SemanticTokensRangeParams;
+import tabor.compile.Compiled;
 import tabor.lsp.Scheduler.Lane;
 import tabor.lsp.transport.JsonText;
+import tabor.syntax.SectionSyntax;
 
 /** Semantic tokens: of a file, of a range, or only what changed since the client last asked. */
 final class TokenRequests {
+  /** Sections that are worked out ahead before others get their turn: a few milliseconds. */
+  private static final int AT_ONCE = 100;
+
+  private final Session session;
   private final TokenNumbers numbers;
   private final Map<Path, Sent> sent = new ConcurrentHashMap<>();
   private int number;
@@ -18,6 +25,7 @@ final class TokenRequests {
   private record Sent(String id, int[] data) {}
 
   TokenRequests(Session session) {
+    this.session = session;
     numbers = new TokenNumbers(session);
   }
 
@@ -43,6 +51,39 @@ final class TokenRequests {
         this::range,
         "range.start",
         "range.end");
+  }
+
+  /**
+   * Works out what an editor is about to ask of a file that it has opened, some sections at a time:
+   * whatever was asked meanwhile goes first, and the next edit ends it.
+   */
+  void ahead(OpenDocument document) {
+    if (session.capabilities().has("textDocument", "semanticTokens")) {
+      session.compiled().known(document).ifPresent(compiled -> ahead(document, compiled, 0, 0));
+    }
+  }
+
+  private void ahead(OpenDocument document, Compiled compiled, int section, int start) {
+    session
+        .scheduler()
+        .ahead(
+            Lane.READING,
+            () -> {
+              if (session.documents().at(document.path()).orElse(null) != document) {
+                return;
+              }
+              List<SectionSyntax> all = compiled.syntax();
+              int end = Math.min(all.size(), section + AT_ONCE);
+              int next = numbers.ahead(all.subList(section, end), document.lines(), start);
+              if (end < all.size()) {
+                ahead(document, compiled, end, next);
+              }
+            });
+  }
+
+  /** How many sections are known. */
+  int known() {
+    return numbers.known();
   }
 
   /** Lets go of a closed file. */

@@ -101,6 +101,49 @@ class ActionsTest extends WithEditor {
     }
   }
 
+  /** More text than is compiled for each entry of a list. */
+  private static String longText(String first) {
+    StringBuilder text = new StringBuilder(first);
+    for (int i = 0; text.length() <= 130_000; i++) {
+      text.append("groove filler").append(i).append("\n  hands : rlrl rlrl rlrl rlrl\n");
+    }
+    return text.toString();
+  }
+
+  private static final String SHORT = "groove a\n  kick : x . .\n  hihat : xx xx xx xx\n";
+
+  @Test
+  void inALongTextAFixThatBringsUpAnotherProblemIsNotOffered() throws Exception {
+    editor.openQuietly("a.tabor", longText(SHORT));
+    CodeAction fix = actions(new Position(1, 10), "quickfix").get(0);
+    assertThat(fix.getTitle()).isEqualTo("Fill the bar with rests");
+    assertThat(fix.getIsPreferred()).isTrue();
+    assertThat(applied(fix)).startsWith("groove a\n  kick : x . . .\n");
+    // Where the bar is whole, the step finds no stroke to leave out.
+    editor.replaceAll("a.tabor", longText(SHORT + "step b\n  drop kick at 4\n"));
+    assertThat(actions(new Position(1, 10), "quickfix")).isEmpty();
+  }
+
+  @Test
+  void inALongTextWhatWasNotTriedIsNotPreferred() throws Exception {
+    StringBuilder many = new StringBuilder();
+    for (int i = 0; i < 5; i++) {
+      many.append(SHORT.replace("groove a", "groove a" + i));
+    }
+    editor.openQuietly("a.tabor", longText(many.toString()));
+    CodeActionContext context = new CodeActionContext(List.of());
+    context.setOnly(List.of("quickfix"));
+    Range all = new Range(new Position(0, 0), new Position(15, 0));
+    List<Boolean> preferred =
+        Editor.get(documents().codeAction(new CodeActionParams(editor.id("a.tabor"), all, context)))
+            .stream()
+            .map(either -> either.getRight())
+            .filter(action -> action.getTitle().equals("Fill the bar with rests"))
+            .map(CodeAction::getIsPreferred)
+            .toList();
+    assertThat(preferred).containsExactly(true, true, true, null, null);
+  }
+
   /** In a lesson of ordinary size nothing is listed that is refused once it is chosen. */
   @Test
   void whatIsListedIsDone() throws Exception {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -153,7 +154,7 @@ class BuildCommandTest {
     shown.close();
     assertThatThrownBy(() -> shown.show("late.txt", new byte[] {1}, false))
         .hasMessageContaining("shutting down");
-    session.close();
+    session.close(Duration.ofMinutes(1));
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.google.gson.JsonPrimitive;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
@@ -71,7 +72,7 @@ class BuildLaneTest {
 
   @AfterEach
   void close() {
-    session.scheduler().close();
+    session.scheduler().close(Duration.ofMinutes(1));
   }
 
   private String uri() {

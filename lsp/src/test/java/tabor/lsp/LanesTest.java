@@ -3,6 +3,7 @@ package tabor.lsp;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +39,7 @@ class LanesTest {
   @AfterEach
   void end() {
     release.countDown();
-    scheduler.close();
+    scheduler.close(Duration.ofMinutes(1));
   }
 
   /** Keeps a lane busy until {@link #release} is let go. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The script {@code bin/tabor-lsp}, as an editor starts it. */
 @Timeout(120)
 class LauncherTest {
+  private static final String ASKED = "\"id\":5,";
+
   @TempDir private Path folder;
   private Path temporary;
 
@@ -70,14 +73,16 @@ class LauncherTest {
     for (String message : messages) {
       all.append(RawClient.framed(message));
     }
-    all.append(RawClient.framed(RawClient.SHUTDOWN)).append(RawClient.framed(RawClient.EXIT));
-    Path in = Files.writeString(folder.resolve("in"), all);
     Path out = folder.resolve("out");
-    Process process =
-        shell(locale, "exec \"$0\"", script)
-            .redirectInput(in.toFile())
-            .redirectOutput(out.toFile())
-            .start();
+    Process process = shell(locale, "exec \"$0\"", script).redirectOutput(out.toFile()).start();
+    try (Writer in = process.outputWriter(StandardCharsets.UTF_8)) {
+      in.append(all).flush();
+      // A client that leaves does not get what it has asked for.
+      while (all.indexOf(ASKED) >= 0 && !Files.readString(out).contains(ASKED)) {
+        Thread.sleep(10);
+      }
+      in.append(RawClient.framed(RawClient.SHUTDOWN)).append(RawClient.framed(RawClient.EXIT));
+    }
     assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
     assertThat(folder.resolve("err")).isEmptyFile();
     return Files.readString(out, StandardCharsets.UTF_8) + "\n" + process.exitValue();

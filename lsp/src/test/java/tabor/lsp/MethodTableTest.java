@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.Field;
 import java.lang.reflect.Type;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ class MethodTableTest {
     Session session = new Session(Log.NONE, "test", () -> {});
     Server unused = new Server(session, Log.NONE, code -> {});
     Map<String, MethodTable.Method> methods = session.requests().methods().all();
-    session.close();
+    session.close(Duration.ofMinutes(1));
     return methods;
   }
 

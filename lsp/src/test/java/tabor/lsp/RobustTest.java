@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
@@ -202,6 +203,6 @@ class RobustTest {
         scheduler.submit(Scheduler.Lane.READING, wanted -> "still here");
     assertThat(second.join()).isEqualTo("still here");
     assertThat(first).isCompletedExceptionally();
-    scheduler.close();
+    assertThat(scheduler.close(Duration.ofMinutes(1))).isTrue();
   }
 }

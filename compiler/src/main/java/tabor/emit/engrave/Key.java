@@ -1,6 +1,8 @@
 package tabor.emit.engrave;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,7 +14,9 @@ import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
 import tabor.groove.Stroke;
+import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.rhythm.Time;
 import tabor.words.Words;
 
 /**
@@ -68,6 +72,9 @@ public final class Key {
   /** Room for the clef, and between the staff and the signs beside it. */
   private static final double START = 3;
 
+  /** Size of the letters of hands: a little larger than under the notes, as heads are here. */
+  private static final double LETTER = 2.2;
+
   /** {@code low} is where its marks end, below the top of the staff or of the signs. */
   private record Cell(String label, List<Mark> marks, double width, double low) {}
 
@@ -76,7 +83,9 @@ public final class Key {
     Set<Ornament> ornaments = new LinkedHashSet<>();
     boolean ghosts = false;
     boolean accents = false;
+    boolean both = false;
     for (Groove groove : grooves) {
+      both |= groove.setting().showSticking() && strikesWithBothHands(groove);
       for (Stroke stroke : groove.strokes()) {
         used.put(stroke.surface().name(), stroke.surface());
         ornaments.addAll(stroke.ornaments().list());
@@ -98,8 +107,11 @@ public final class Key {
       cells.add(surface(surface));
     }
     List<Cell> signs = signs(ornaments, ghosts, accents);
-    double both = START + width(cells) + START + width(signs);
-    if (!signs.isEmpty() && both <= width) {
+    if (both) {
+      signs.add(letter("B", words.text("key.both")));
+    }
+    double beside = START + width(cells) + START + width(signs);
+    if (!signs.isEmpty() && beside <= width) {
       return List.of(row(cells, true, signs));
     }
     List<Drawing> drawings = new ArrayList<>(rows(cells, true));
@@ -117,6 +129,27 @@ public final class Key {
     String shown = font.showable(label);
     double text = font.width(shown, size);
     return new Cell(shown, marks, Math.max(6.5, text + 2.2), low);
+  }
+
+  /** True if somewhere the letter under the notes stands for both hands at once. */
+  private static boolean strikesWithBothHands(Groove groove) {
+    Set<Time> left = new HashSet<>();
+    Set<Time> right = new HashSet<>();
+    for (Stroke stroke : groove.strokes()) {
+      if (stroke.limb().isHand()) {
+        (stroke.limb() == Limb.LEFT_HAND ? left : right).add(groove.position(stroke));
+      }
+    }
+    return !Collections.disjoint(left, right);
+  }
+
+  /** A letter as it stands under the notes, here at the height of a head. */
+  private Cell letter(String letter, String label) {
+    double text = font.width(letter, LETTER);
+    return cell(
+        label,
+        List.of(new Mark.Words(letter, 0, LETTER * 0.36, LETTER, Mark.Align.MIDDLE, text)),
+        1);
   }
 
   /** A head around x = 0 on the staff. */

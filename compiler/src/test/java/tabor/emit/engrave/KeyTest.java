@@ -8,6 +8,7 @@ import tabor.emit.font.OpenFont;
 import tabor.groove.Groove;
 import tabor.kit.Limb;
 import tabor.testing.Sketch;
+import tabor.words.Language;
 import tabor.words.Words;
 
 /** The key: heads on their staff, signs beside it where there is room, names on one line. */
@@ -35,14 +36,15 @@ class KeyTest {
     assertThat(rows).hasSize(1);
     List<Shown.Piece> names = names(rows.get(0));
     assertThat(names.stream().map(Shown.Piece::text))
-        .containsExactly("hi-hat with the foot", "snare", "hi-hat", "accent", "ghost stroke");
+        .containsExactly(
+            "hi-hat with the foot", "snare", "hi-hat", "accent", "ghost stroke", "both hands");
     for (int i = 1; i < names.size(); i++) {
       assertThat(names.get(i).box().left()).isGreaterThan(names.get(i - 1).box().right());
       // All are on one line, whatever letters they have.
       assertThat(names.get(i).box().bottom())
           .isBetween(names.get(0).box().bottom() - 0.01, names.get(0).box().bottom() + 0.01);
     }
-    assertThat(names.get(4).box().right()).isLessThanOrEqualTo(rows.get(0).width());
+    assertThat(names.get(5).box().right()).isLessThanOrEqualTo(rows.get(0).width());
     double staff =
         Shown.of(rows.get(0).marks()).stream()
             .filter(piece -> piece.kind().equals("staff"))
@@ -50,6 +52,27 @@ class KeyTest {
             .max()
             .orElseThrow();
     assertThat(staff).isLessThan(names.get(3).box().left());
+  }
+
+  private static List<String> names(Groove groove) {
+    return Key.rows(List.of(groove), Words.of(Language.DE), 90, 2, OpenFont.get()).stream()
+        .flatMap(row -> names(row).stream())
+        .map(Shown.Piece::text)
+        .toList();
+  }
+
+  /** The grid explains its two letters, the page its one. */
+  @Test
+  void theLetterForBothHandsIsExplainedWhereItStands() {
+    Sketch both = Sketch.groove("g").word(1, 0, Limb.RIGHT_HAND, "hihat", "xx");
+    assertThat(names(both.word(1, 1, Limb.LEFT_HAND, "snare", "x").done()))
+        .doesNotContain("beide Hände");
+    Sketch here = Sketch.groove("g").word(1, 0, Limb.RIGHT_HAND, "hihat", "xx");
+    assertThat(names(here.word(1, 0, Limb.LEFT_HAND, "snare", ".x").done()))
+        .contains("beide Hände");
+    Sketch foot = Sketch.groove("g").word(1, 0, Limb.RIGHT_HAND, "hihat", "xx");
+    assertThat(names(foot.word(1, 0, Limb.RIGHT_FOOT, "kick", "xx").done()))
+        .doesNotContain("beide Hände");
   }
 
   @Test
@@ -66,7 +89,7 @@ class KeyTest {
     List<Drawing> rows = rows(48);
     assertThat(rows).hasSize(2);
     assertThat(names(rows.get(1)).stream().map(Shown.Piece::text))
-        .containsExactly("accent", "ghost stroke");
+        .containsExactly("accent", "ghost stroke", "both hands");
     assertThat(rows).allMatch(row -> row.width() <= 48);
   }
 }

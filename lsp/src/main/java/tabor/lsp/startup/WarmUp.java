@@ -15,6 +15,13 @@ import java.util.function.BooleanSupplier;
  */
 public final class WarmUp {
   private static final int CHANGES = 1000;
+
+  private static final int FIRST_CHANGE = 12;
+
+  /** What answers for a whole file, and how many messages there are from one such to its next. */
+  private static final String[] WHOLE = {"semanticTokens/full", "formatting", "codeLens"};
+
+  private static final int ROUND = 11;
   private static final long LOOK_AGAIN_MILLIS = 4;
 
   /** A line for the edits to break and fix, at the end of each section. */
@@ -140,14 +147,25 @@ public final class WarmUp {
         case 11 -> request(11, "textDocument/signatureHelp", at(9, 14));
         case CHANGES -> request(99, "shutdown", "{}");
         case CHANGES + 1 -> told("exit", "{}");
-        default -> number < CHANGES ? change(number) : "";
+        default -> number < CHANGES ? again(number) : "";
       };
     }
 
+    /**
+     * A change, or now and then what goes through a whole file: in a long one that is asked for
+     * once, and should not meet code that ran once before.
+     */
+    private static String again(int number) {
+      int at = (number - FIRST_CHANGE) % ROUND - WHOLE.length;
+      return at < 0
+          ? request(number, "textDocument/" + WHOLE[at + WHOLE.length], at(0, 0))
+          : change(number, at);
+    }
+
     /** Breaks a line, and with the next number fixes it. */
-    private static String change(int number) {
-      int line = new int[] {5, 9, 12, 15}[number / 2 % 4];
-      boolean breaks = number % 2 == 0;
+    private static String change(int number, int at) {
+      int line = new int[] {5, 9, 12, 15}[at / 2];
+      boolean breaks = at % 2 == 0;
       int length = LESSON.lines().toList().get(line).length();
       return told(
           "textDocument/didChange",
