@@ -131,6 +131,7 @@ final class Matching {
         taken.add(pair.left());
       }
     }
+    first(base, match, taken);
     // What has only moved is still the same line.
     Waiting<List<Object>> left = new Waiting<>();
     for (int i = 0; i < base.size(); i++) {
@@ -144,6 +145,24 @@ final class Matching {
       }
     }
     return match;
+  }
+
+  /**
+   * Of equal lines one under the other nobody can say which was taken out: the last, on both sides,
+   * so that two who take one out do not take out two.
+   */
+  private static void first(List<Row> base, int[] match, Set<Integer> taken) {
+    for (int j = 0; j < match.length; j++) {
+      int line = match[j];
+      while (line > 0
+          && !taken.contains(line - 1)
+          && base.get(line - 1).raw().equals(base.get(line).raw())) {
+        taken.remove(line);
+        line--;
+        taken.add(line);
+      }
+      match[j] = line;
+    }
   }
 
   /** The same for two lines of which each {@link Row#says} what the other does. */

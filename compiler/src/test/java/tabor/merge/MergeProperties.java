@@ -3,6 +3,7 @@ package tabor.merge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -126,8 +127,9 @@ class MergeProperties {
         assertThat(m)
             .as(line)
             .isGreaterThanOrEqualTo(b == 0 && o + t > 0 ? 1 : Math.min(b, Math.min(o, t)));
-      } else if (o == b || t == b) {
-        assertThat(m).as(line).isEqualTo(o == b ? t : o);
+      } else if ((o == b && !isMoved(line, base, ours))
+          || (t == b && !isMoved(line, base, theirs))) {
+        assertThat(m).as(line).isEqualTo(o == b && !isMoved(line, base, ours) ? t : o);
       } else {
         assertThat(m).as(line).isBetween(Math.min(o, t), Math.max(Math.max(o, t), o + t - b));
       }
@@ -136,6 +138,25 @@ class MergeProperties {
       all.keySet().removeAll(lines);
       assertThat(all).isEmpty();
     }
+  }
+
+  /** True if a line stands in other sections: for those it is a line taken out and one added. */
+  private static boolean isMoved(String line, String base, String side) {
+    return !sections(line, base).equals(sections(line, side));
+  }
+
+  /** The headings of the sections that a line stands in, as often as it does. */
+  private static List<String> sections(String line, String text) {
+    List<String> found = new ArrayList<>();
+    String heading = "";
+    for (String one : Formatter.format(text).lines().toList()) {
+      if (!one.isBlank() && !one.startsWith(" ")) {
+        heading = one.replaceFirst("^(\\S+ \\S+).*", "$1");
+      }
+      int times = counts(one).getOrDefault(line, 0);
+      found.addAll(Collections.nCopies(times, heading));
+    }
+    return found;
   }
 
   @Provide

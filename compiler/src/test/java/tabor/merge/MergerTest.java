@@ -49,6 +49,23 @@ class MergerTest {
             edited("tempo  60", "tempo  66").replace("at 2\n", "at 2\n  accent kick at 1\n"));
   }
 
+  /** Nobody can say which of two equal lines was taken out: two people mean one of them. */
+  @Test
+  void aLineWrittenTwiceThatBothTakeOutOnceIsLeftOnce() {
+    String twice = edited("  add  kick at 2\n", "  add  kick at 2\n  add  kick at 2\n");
+    String ours = edited("step   feet\n", "# once is enough\nstep   feet\n");
+    for (String theirs : new String[] {BASE, edited("step   feet\n", "step   feet\n# once\n")}) {
+      for (Merged merged :
+          new Merged[] {
+            Merger.merge(twice, ours, theirs, Merger.Markers.USUAL),
+            Merger.merge(twice, theirs, ours, Merger.Markers.USUAL)
+          }) {
+        assertThat(merged.conflicts()).isEmpty();
+        assertThat(merged.text()).containsOnlyOnce("  add  kick at 2\n");
+      }
+    }
+  }
+
   @Test
   void neighbouringLinesDoNotCollide() {
     Merged merged =
