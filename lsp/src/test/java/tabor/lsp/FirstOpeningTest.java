@@ -62,7 +62,7 @@ class FirstOpeningTest {
                 "-Xlog:class+load:file=" + loaded,
                 "-cp",
                 System.getProperty("java.class.path"),
-                "tabor.lsp.ServerMain")
+                Answering.class.getName())
             .redirectInput(in.toFile())
             .redirectOutput(out.toFile())
             .redirectError(folder.resolve("err").toFile())
@@ -76,6 +76,15 @@ class FirstOpeningTest {
         .contains("tabor.body.PaceChecks ", "tabor.parse.LineSimulation ")
         .doesNotContain("java.lang.runtime.ObjectMethods")
         .doesNotContain("java.util.Comparator$$Lambda");
+  }
+
+  /** A server as a process of its own that answers whatever it was asked, also after the end. */
+  static final class Answering {
+    private Answering() {}
+
+    public static void main(String[] args) {
+      System.exit(Connection.serve(System.in, System.out, Log.NONE, "test"));
+    }
   }
 
   private static String open(Path file, String text, int id) {

@@ -78,7 +78,9 @@ class LauncherTest {
     try (Writer in = process.outputWriter(StandardCharsets.UTF_8)) {
       in.append(all).flush();
       // A client that leaves does not get what it has asked for.
-      while (all.indexOf(ASKED) >= 0 && !Files.readString(out).contains(ASKED)) {
+      while (process.isAlive()
+          && all.indexOf(ASKED) >= 0
+          && !Files.readString(out, StandardCharsets.ISO_8859_1).contains(ASKED)) {
         Thread.sleep(10);
       }
       in.append(RawClient.framed(RawClient.SHUTDOWN)).append(RawClient.framed(RawClient.EXIT));
