@@ -3,7 +3,6 @@ package tabor.merge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -122,16 +121,22 @@ class MergeProperties {
       int o = our.getOrDefault(line, 0);
       int t = their.getOrDefault(line, 0);
       int m = all.getOrDefault(line, 0);
-      if (!merged.isClean()) {
+      // What each side did to a line of its own: two of three equal lines may be changed, one by
+      // each.
+      int both = Math.max(0, o + t - b);
+      if (isMoved(line, base, ours) || isMoved(line, base, theirs)) {
+        // For its sections it is a line taken out and one added, which both may have added.
+        assertThat(m).as(line).isBetween(Math.min(1, Math.min(o, t)), merged.isClean() ? o + t : m);
+      } else if (!merged.isClean()) {
         // Between markers a line may stand twice; none may be missing.
+        int least = b == 0 ? Math.min(1, o + t) : Math.min(b, Math.min(o, t));
+        assertThat(m).as(line).isGreaterThanOrEqualTo(Math.min(least, both));
+      } else if (o == b || t == b) {
+        assertThat(m).as(line).isEqualTo(o == b ? t : o);
+      } else {
         assertThat(m)
             .as(line)
-            .isGreaterThanOrEqualTo(b == 0 && o + t > 0 ? 1 : Math.min(b, Math.min(o, t)));
-      } else if ((o == b && !isMoved(line, base, ours))
-          || (t == b && !isMoved(line, base, theirs))) {
-        assertThat(m).as(line).isEqualTo(o == b && !isMoved(line, base, ours) ? t : o);
-      } else {
-        assertThat(m).as(line).isBetween(Math.min(o, t), Math.max(Math.max(o, t), o + t - b));
+            .isBetween(Math.min(both, Math.min(o, t)), Math.max(both, Math.max(o, t)));
       }
     }
     if (merged.isClean()) {
@@ -140,21 +145,23 @@ class MergeProperties {
     }
   }
 
-  /** True if a line stands in other sections: for those it is a line taken out and one added. */
+  /** True if a line of the base stands in a section in which it did not. */
   private static boolean isMoved(String line, String base, String side) {
-    return !sections(line, base).equals(sections(line, side));
+    Set<String> before = sections(line, base);
+    return !before.isEmpty() && !before.containsAll(sections(line, side));
   }
 
-  /** The headings of the sections that a line stands in, as often as it does. */
-  private static List<String> sections(String line, String text) {
-    List<String> found = new ArrayList<>();
+  /** The beginnings of the headings of the sections that a line stands in. */
+  private static Set<String> sections(String line, String text) {
+    Set<String> found = new HashSet<>();
     String heading = "";
     for (String one : Formatter.format(text).lines().toList()) {
       if (!one.isBlank() && !one.startsWith(" ")) {
         heading = one.replaceFirst("^(\\S+ \\S+).*", "$1");
       }
-      int times = counts(one).getOrDefault(line, 0);
-      found.addAll(Collections.nCopies(times, heading));
+      if (counts(one).containsKey(line)) {
+        found.add(heading);
+      }
     }
     return found;
   }
