@@ -68,11 +68,16 @@ class ForgetTest {
     return !library.trial(path, TEXT + "  snare : . x . x\n").hasErrors();
   }
 
-  /** Waits until the typing lane has nothing left to do. */
+  /** Waits until the typing lane has nothing left to do, nor any lane of what that gave it. */
   private void rest() throws Exception {
-    CompletableFuture<String> over = new CompletableFuture<>();
-    session.scheduler().later(Rank.DEPENDENTS, () -> over.complete("over"));
-    assertThat(over.get(60, TimeUnit.SECONDS)).isEqualTo("over");
+    CompletableFuture<String> typed = new CompletableFuture<>();
+    session.scheduler().later(Rank.DEPENDENTS, () -> typed.complete("over"));
+    assertThat(typed.get(60, TimeUnit.SECONDS)).isEqualTo("over");
+    for (Lane lane : Lane.values()) {
+      CompletableFuture<String> over = new CompletableFuture<>();
+      session.scheduler().ahead(lane, () -> over.complete("over"));
+      assertThat(over.get(60, TimeUnit.SECONDS)).isEqualTo("over");
+    }
   }
 
   @Test
