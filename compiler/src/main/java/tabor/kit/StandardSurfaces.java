@@ -32,8 +32,8 @@ import tabor.kit.SurfaceFacts.Trait;
  * Norman Weinberg, "Guidelines for Drumset Notation", Percussive Notes, June 1994, as read off in
  * secondary sources; second crash, splash and china from memory. Sounds: the list of standard
  * sounds of MusicXML 4.0. Where things stand, what stands in for what, and other words of the
- * trade: common practice, no source, and from memory. The same is said to users in
- * docs/surfaces.md, against which the tests hold it.
+ * trade: common practice, no source, and from memory. docs/surfaces.md says the same to users;
+ * tests compare the two.
  */
 final class StandardSurfaces {
   private static final Position SNARE = new Position(38, -8, 65);

@@ -131,7 +131,7 @@ final class Matching {
         taken.add(pair.left());
       }
     }
-    first(base, match, taken);
+    preferFirst(base, match, taken);
     // What has only moved is still the same line.
     Waiting<List<Object>> left = new Waiting<>();
     for (int i = 0; i < base.size(); i++) {
@@ -148,10 +148,10 @@ final class Matching {
   }
 
   /**
-   * Of equal lines one under the other nobody can say which was taken out: the last, on both sides,
-   * so that two who take one out do not take out two.
+   * Of equal lines one under the other nobody can tell which was taken out. It counts as the last,
+   * on both sides, so that two people who take one out do not take out two.
    */
-  private static void first(List<Row> base, int[] match, Set<Integer> taken) {
+  private static void preferFirst(List<Row> base, int[] match, Set<Integer> taken) {
     for (int j = 0; j < match.length; j++) {
       int line = match[j];
       while (line > 0

@@ -49,21 +49,8 @@ final class NoteSigns {
     this.changed = changed;
     this.rolls = rolls;
     this.voicing = voicing;
-    this.usualFeet = groove.strokes().stream().allMatch(this::isUsual);
+    this.usualFeet = StickingLetters.feetAreUsual(groove);
     readHihat();
-  }
-
-  /** A hand, or a foot on the pedal that it plays on most kits. */
-  private boolean isUsual(Stroke stroke) {
-    if (stroke.limb().isHand()) {
-      return true;
-    }
-    boolean right = stroke.limb().isRight() != groove.setting().kit().leftHanded();
-    return switch (stroke.surface().sort()) {
-      case KICK -> right;
-      case FOOT_HIHAT -> !right;
-      case SNARE, TOM, CYMBAL, STICK_HIHAT, BELL, OWN -> true;
-    };
   }
 
   /**
@@ -187,7 +174,7 @@ final class NoteSigns {
     if (said.isEmpty() && !usualFeet) {
       said = limbs(draft.struck(), false);
     }
-    return said.isEmpty() ? "" : said.size() > 1 ? "B" : said.get(0).letter();
+    return said.isEmpty() ? "" : said.size() > 1 ? StickingLetters.BOTH : said.get(0).letter();
   }
 
   private static List<Limb> limbs(List<Stroke> struck, boolean hands) {

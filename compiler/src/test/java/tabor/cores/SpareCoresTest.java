@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -41,21 +40,27 @@ class SpareCoresTest {
     assertThat(with(2, () -> SpareCores.map(List.<Integer>of(), i -> i))).isEmpty();
   }
 
-  /** Each waits until the other has begun, which only two threads can do. */
+  /**
+   * What comes of two things of which each waits until the other has begun, which only two threads
+   * can do.
+   */
+  private static <R> List<R> twoAtOnce(Supplier<R> work) {
+    CountDownLatch begun = new CountDownLatch(2);
+    return with(
+        1,
+        () ->
+            SpareCores.map(
+                List.of(1, 2),
+                i -> {
+                  begun.countDown();
+                  await(begun);
+                  return work.get();
+                }));
+  }
+
   @Test
   void twoThingsAreDoneAtOnce() {
-    CountDownLatch begun = new CountDownLatch(2);
-    List<String> threads =
-        with(
-            1,
-            () ->
-                SpareCores.map(
-                    List.of(1, 2),
-                    i -> {
-                      begun.countDown();
-                      await(begun);
-                      return Thread.currentThread().getName();
-                    }));
+    List<String> threads = twoAtOnce(() -> Thread.currentThread().getName());
     assertThat(threads).doesNotHaveDuplicates();
   }
 
@@ -136,22 +141,9 @@ class SpareCoresTest {
   /** What is done with one thing finds no core that is at work already. */
   @Test
   void workWithinWorkTakesNoMoreCores() {
-    Set<String> threads = Collections.synchronizedSet(new TreeSet<>());
-    CountDownLatch both = new CountDownLatch(2);
-    with(
-        1,
-        () ->
-            SpareCores.map(
-                List.of(1, 2),
-                i -> {
-                  both.countDown();
-                  await(both);
-                  String own = Thread.currentThread().getName();
-                  List<String> inner =
-                      SpareCores.map(THINGS, j -> Thread.currentThread().getName());
-                  threads.addAll(inner);
-                  return own;
-                }));
+    Set<String> threads = new TreeSet<>();
+    twoAtOnce(() -> SpareCores.map(THINGS, j -> Thread.currentThread().getName()))
+        .forEach(threads::addAll);
     assertThat(threads.size()).isLessThanOrEqualTo(2);
   }
 

@@ -2,18 +2,12 @@ package tabor.lsp;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.google.gson.JsonParser;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
-import org.eclipse.lsp4j.DidCloseTextDocumentParams;
-import org.eclipse.lsp4j.DidOpenTextDocumentParams;
-import org.eclipse.lsp4j.TextDocumentIdentifier;
-import org.eclipse.lsp4j.TextDocumentItem;
-import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tabor.lsp.Scheduler.Lane;
@@ -25,36 +19,14 @@ class ForgetTest {
 
   private final Session session = new Session(Log.NONE, "test", () -> {});
 
-  private static final class Silent implements Endpoint {
-    @Override
-    public CompletableFuture<?> request(String method, Object parameter) {
-      return CompletableFuture.completedFuture(null);
-    }
-
-    @Override
-    public void notify(String method, Object parameter) {}
-  }
-
   @AfterEach
   void end() {
     session.close(Duration.ofMinutes(1));
   }
 
   private Path open(String uri) {
-    session
-        .requests()
-        .notify(
-            "textDocument/didOpen",
-            new DidOpenTextDocumentParams(new TextDocumentItem(uri, "tabor", 1, TEXT)));
+    SessionDriver.open(session, uri, TEXT);
     return session.requests().document(uri).path();
-  }
-
-  private void close(String uri) {
-    session
-        .requests()
-        .notify(
-            "textDocument/didClose",
-            new DidCloseTextDocumentParams(new TextDocumentIdentifier(uri)));
   }
 
   private boolean in(Lane lane, Predicate<LaneLibrary> task) throws Exception {
@@ -82,8 +54,7 @@ class ForgetTest {
 
   @Test
   void aClosedFileIsForgottenInEveryLaneAndAnOpenOneKept() throws Exception {
-    session.connect(new Client(new Silent()));
-    session.initialize(JsonParser.parseString("{\"capabilities\":{}}").getAsJsonObject());
+    SessionDriver.connect(session, "{}");
     Path closed = open("file:///none/closed.tabor");
     Path kept = open("file:///none/kept.tabor");
     Path between = open("file:///none/between.tabor");
@@ -93,8 +64,8 @@ class ForgetTest {
         assertThat(in(lane, library -> library.keeps(path))).as("%s", lane).isTrue();
       }
     }
-    close("file:///none/closed.tabor");
-    close("file:///none/between.tabor");
+    SessionDriver.close(session, "file:///none/closed.tabor");
+    SessionDriver.close(session, "file:///none/between.tabor");
     open("file:///none/between.tabor");
     rest();
     for (Lane lane : Lane.values()) {

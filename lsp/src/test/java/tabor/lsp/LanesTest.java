@@ -12,7 +12,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.lsp4j.CompletionParams;
-import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.DocumentSymbolParams;
 import org.eclipse.lsp4j.HoverParams;
@@ -160,13 +159,7 @@ class LanesTest {
     for (Lane lane : List.of(Lane.READING, Lane.FIXING)) {
       answers.put(lane, session.requests().inFile(lane, document, file -> await(release)));
     }
-    session
-        .requests()
-        .notify(
-            "textDocument/didChange",
-            new DidChangeTextDocumentParams(
-                new VersionedTextDocumentIdentifier(URI, 2),
-                List.of(new TextDocumentContentChangeEvent("groove b\n"))));
+    SessionDriver.change(session, URI, "groove b\n");
     assertThatThrownBy(() -> answers.get(Lane.FIXING).get(30, TimeUnit.SECONDS))
         .hasMessageContaining("changed meanwhile");
     release.countDown();

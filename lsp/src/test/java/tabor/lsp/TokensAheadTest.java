@@ -2,17 +2,9 @@ package tabor.lsp;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.google.gson.JsonParser;
 import java.time.Duration;
-import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import org.eclipse.lsp4j.DidChangeTextDocumentParams;
-import org.eclipse.lsp4j.DidOpenTextDocumentParams;
-import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
-import org.eclipse.lsp4j.TextDocumentItem;
-import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
-import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tabor.lsp.Scheduler.Lane;
@@ -26,16 +18,6 @@ class TokensAheadTest {
   private final Session session = new Session(Log.NONE, "test", () -> {});
   private final CompletableFuture<String> reading = new CompletableFuture<>();
 
-  private static final class Silent implements Endpoint {
-    @Override
-    public CompletableFuture<?> request(String method, Object parameter) {
-      return CompletableFuture.completedFuture(null);
-    }
-
-    @Override
-    public void notify(String method, Object parameter) {}
-  }
-
   @AfterEach
   void close() {
     reading.complete("over");
@@ -44,9 +26,7 @@ class TokensAheadTest {
 
   /** Opens a long file while the reading lane is busy. */
   private void open(String capabilities) throws Exception {
-    session.connect(new Client(new Silent()));
-    session.initialize(
-        JsonParser.parseString("{\"capabilities\":" + capabilities + "}").getAsJsonObject());
+    SessionDriver.connect(session, capabilities);
     CompletableFuture<String> busy =
         session.scheduler().submit(Lane.READING, wanted -> reading.join());
     assertThat(busy).isNotDone();
@@ -54,8 +34,7 @@ class TokensAheadTest {
     for (int i = 1; i < SECTIONS; i++) {
       text.append("groove g").append(i).append("\n  kick : x . x .\n");
     }
-    TextDocumentItem item = new TextDocumentItem(URI, "tabor", 1, text.toString());
-    session.requests().notify("textDocument/didOpen", new DidOpenTextDocumentParams(item));
+    SessionDriver.open(session, URI, text.toString());
     pass(Lane.TYPING);
   }
 
@@ -91,13 +70,7 @@ class TokensAheadTest {
   @Test
   void anEditEndsIt() throws Exception {
     open(COLOURS);
-    session
-        .requests()
-        .notify(
-            "textDocument/didChange",
-            new DidChangeTextDocumentParams(
-                new VersionedTextDocumentIdentifier(URI, 2),
-                List.of(new TextDocumentContentChangeEvent("groove other\n"))));
+    SessionDriver.change(session, URI, "groove other\n");
     readOn();
     assertThat(session.tokens().known()).isZero();
   }

@@ -1,8 +1,6 @@
 package tabor.emit.engrave;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,9 +12,8 @@ import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
 import tabor.groove.Stroke;
-import tabor.kit.Limb;
 import tabor.kit.Surface;
-import tabor.rhythm.Time;
+import tabor.notation.StickingLetters;
 import tabor.words.Words;
 
 /**
@@ -85,7 +82,7 @@ public final class Key {
     boolean accents = false;
     boolean both = false;
     for (Groove groove : grooves) {
-      both |= groove.setting().showSticking() && strikesWithBothHands(groove);
+      both |= groove.setting().showSticking() && StickingLetters.sayBoth(groove);
       for (Stroke stroke : groove.strokes()) {
         used.put(stroke.surface().name(), stroke.surface());
         ornaments.addAll(stroke.ornaments().list());
@@ -108,7 +105,7 @@ public final class Key {
     }
     List<Cell> signs = signs(ornaments, ghosts, accents);
     if (both) {
-      signs.add(letter("B", words.text("key.both")));
+      signs.add(letter(StickingLetters.BOTH, words.text("key.both")));
     }
     double beside = START + width(cells) + START + width(signs);
     if (!signs.isEmpty() && beside <= width) {
@@ -129,18 +126,6 @@ public final class Key {
     String shown = font.showable(label);
     double text = font.width(shown, size);
     return new Cell(shown, marks, Math.max(6.5, text + 2.2), low);
-  }
-
-  /** True if somewhere the letter under the notes stands for both hands at once. */
-  private static boolean strikesWithBothHands(Groove groove) {
-    Set<Time> left = new HashSet<>();
-    Set<Time> right = new HashSet<>();
-    for (Stroke stroke : groove.strokes()) {
-      if (stroke.limb().isHand()) {
-        (stroke.limb() == Limb.LEFT_HAND ? left : right).add(groove.position(stroke));
-      }
-    }
-    return !Collections.disjoint(left, right);
   }
 
   /** A letter as it stands under the notes, here at the height of a head. */

@@ -37,7 +37,7 @@ class KeyTest {
     List<Shown.Piece> names = names(rows.get(0));
     assertThat(names.stream().map(Shown.Piece::text))
         .containsExactly(
-            "hi-hat with the foot", "snare", "hi-hat", "accent", "ghost stroke", "both hands");
+            "hi-hat with the foot", "snare", "hi-hat", "accent", "ghost stroke", "both at once");
     for (int i = 1; i < names.size(); i++) {
       assertThat(names.get(i).box().left()).isGreaterThan(names.get(i - 1).box().right());
       // All are on one line, whatever letters they have.
@@ -63,16 +63,23 @@ class KeyTest {
 
   /** The grid explains its two letters, the page its one. */
   @Test
-  void theLetterForBothHandsIsExplainedWhereItStands() {
+  void theLetterForBothIsExplainedWhereItStands() {
     Sketch both = Sketch.groove("g").word(1, 0, Limb.RIGHT_HAND, "hihat", "xx");
     assertThat(names(both.word(1, 1, Limb.LEFT_HAND, "snare", "x").done()))
-        .doesNotContain("beide Hände");
+        .doesNotContain("beide zugleich");
     Sketch here = Sketch.groove("g").word(1, 0, Limb.RIGHT_HAND, "hihat", "xx");
     assertThat(names(here.word(1, 0, Limb.LEFT_HAND, "snare", ".x").done()))
-        .contains("beide Hände");
+        .contains("beide zugleich");
     Sketch foot = Sketch.groove("g").word(1, 0, Limb.RIGHT_HAND, "hihat", "xx");
     assertThat(names(foot.word(1, 0, Limb.RIGHT_FOOT, "kick", "xx").done()))
-        .doesNotContain("beide Hände");
+        .doesNotContain("beide zugleich");
+    // Feet on their own pedals have no letters, two feet on one drum have.
+    Sketch usual = Sketch.groove("g").word(1, 0, Limb.RIGHT_FOOT, "kick", "xx");
+    assertThat(names(usual.word(1, 0, Limb.LEFT_FOOT, "hihat.foot", "x").done()))
+        .doesNotContain("beide zugleich");
+    Sketch feet = Sketch.groove("g").word(1, 0, Limb.RIGHT_FOOT, "kick", "xx");
+    assertThat(names(feet.word(1, 0, Limb.LEFT_FOOT, "kick", "x").done()))
+        .contains("beide zugleich");
   }
 
   @Test
@@ -89,7 +96,7 @@ class KeyTest {
     List<Drawing> rows = rows(48);
     assertThat(rows).hasSize(2);
     assertThat(names(rows.get(1)).stream().map(Shown.Piece::text))
-        .containsExactly("accent", "ghost stroke", "both hands");
+        .containsExactly("accent", "ghost stroke", "both at once");
     assertThat(rows).allMatch(row -> row.width() <= 48);
   }
 }
