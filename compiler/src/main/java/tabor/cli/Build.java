@@ -111,7 +111,7 @@ final class Build {
       BuildPlan plan = done.result();
       if (plan != null) {
         failed |= !plan.whole();
-        plans.add(plan);
+        plans.add(plan.saying(done.said()));
       }
     }
     refuseUnknown(plans);
@@ -119,7 +119,6 @@ final class Build {
     if (plans.stream().anyMatch(plan -> !plan.parts().isEmpty())) {
       OutputFiles.makeFolder(folder);
     }
-    boolean made = false;
     for (Done<String> done :
         AllCores.map(
             tasks(plans),
@@ -127,7 +126,6 @@ final class Build {
             progress,
             task -> "making " + task.part().name())) {
       tell(done);
-      made |= done.result() != null;
       io.out().print(done.result() == null ? "" : done.result());
       io.out().flush();
     }
@@ -135,8 +133,8 @@ final class Build {
     if (deps != null) {
       OutputFiles.write(deps, MakeRules.of(plans, folder).getBytes(StandardCharsets.UTF_8));
     }
-    if (index != null && made) {
-      index.save();
+    if (index != null) {
+      index.tidy();
     }
     return failed ? ExitCode.ERRORS : ExitCode.FINE;
   }
@@ -168,8 +166,8 @@ final class Build {
 
   private Done<BuildPlan> read(Path source, @Nullable BuildIndex index) {
     BuildIndex.Unit known = index == null ? null : index.unit(source.toString());
-    if (known != null && index.isFresh(source.toString())) {
-      return new Done<>("", true, BuildPlanner.known(source, known));
+    if (known != null && planner.canRepeat(known) && index.isFresh(source.toString())) {
+      return new Done<>(String.join("", known.said()), true, BuildPlanner.known(source, known));
     }
     return guarded(source, aside -> planner.plan(source, aside));
   }
@@ -231,11 +229,11 @@ final class Build {
     }
     Map<String, Fingerprint> all = task.writing().done(written);
     BuildPlan plan = task.plan();
-    // What has something to say is made anew next time, so that it is said again.
-    if (index != null && plan.clean() && !all.isEmpty()) {
+    if (index != null && plan.settled() && plan.whole() && !all.isEmpty()) {
+      List<String> said = plan.said().isEmpty() ? List.of() : List.of(plan.said());
       index.add(
           plan.source().toString(),
-          new BuildIndex.Unit(started, plan.sources(), all, BuildPlanner.noted(plan)));
+          new BuildIndex.Unit(started, plan.sources(), all, planner.noted(plan), said));
     }
     return line(task.part(), made.size(), same);
   }

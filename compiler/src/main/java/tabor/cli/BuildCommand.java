@@ -167,7 +167,7 @@ final class BuildCommand implements Callable<Integer> {
         made.toString(),
         new TreeSet<>(only).toString(),
         Boolean.toString(wanted.countIn()),
-        wanted.handout().toString(),
+        page.settings(),
         wanted.ground().toString(),
         Boolean.toString(systems),
         player.settings(),

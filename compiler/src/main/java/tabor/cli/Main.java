@@ -2,7 +2,6 @@ package tabor.cli;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import tabor.cores.SpareCores;
 import tabor.resolve.Options;
@@ -25,10 +24,11 @@ public final class Main {
       if (args.length > 1 && HeadStart.HELPS.contains(args[0])) {
         HeadStart.start();
       }
+      PlainWeave weave = PlainWeave.of(args);
       code =
           isPlainCheck(args)
               ? plainCheck(args, io)
-              : isPlainWeave(args) ? plainWeave(args, io) : Commands.run(args, io);
+              : weave != null ? weave.run(io) : Commands.run(args, io);
     } catch (Failure e) {
       code = complain(io, e);
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
@@ -48,30 +48,20 @@ public final class Main {
     return isPlain(args, 1);
   }
 
-  /** True for {@code weave … -o FOLDER} and nothing else: what a docs build says each time. */
-  private static boolean isPlainWeave(String[] args) {
-    int n = args.length;
-    return n >= 4
-        && args[0].equals("weave")
-        && args[n - 2].equals("-o")
-        && isPlain(args, n - 1)
-        && isPlain(Arrays.copyOf(args, n - 2), 1);
-  }
-
   /** True if nothing from here on asks for the command line parser. */
   private static boolean isPlain(String[] args, int from) {
     for (int i = from; i < args.length; i++) {
-      boolean option = args[i].startsWith("-") && !args[i].equals(SourceReader.STDIN);
-      if (option || args[i].startsWith("@") || args[i].isEmpty()) {
+      if (!isPlain(args[i])) {
         return false;
       }
     }
     return true;
   }
 
-  private static int plainWeave(String[] args, Io io) {
-    List<String> words = List.of(args).subList(1, args.length - 2);
-    return WeaveRun.plain(SourceFiles.path(args[args.length - 1]), words, io);
+  /** True for a word that is no option. */
+  static boolean isPlain(String word) {
+    boolean option = word.startsWith("-") && !word.equals(SourceReader.STDIN);
+    return !option && !word.startsWith("@") && !word.isEmpty();
   }
 
   private static int plainCheck(String[] args, Io io) {

@@ -31,6 +31,9 @@ final class Weave {
   /** The index in the output folder. */
   static final String INDEX = ".tabor-weave";
 
+  /** Asked in place of a link: where the document lies, which what is said of it names. */
+  private static final String WHERE = "";
+
   private final Path folder;
   private final To to;
   private final boolean keepGoing;
@@ -55,9 +58,16 @@ final class Weave {
    *
    * @param document the document
    * @param state how it ended
-   * @param problems what was noticed in it
+   * @param problems what was noticed in it now
+   * @param said what there is to say of it, now or as it was said when it was made
    */
-  record Outcome(Document document, State state, List<Problem> problems) {}
+  record Outcome(Document document, State state, List<Problem> problems, List<String> said) {
+    /** What was made now. */
+    static Outcome made(Document document, State state, List<Problem> problems) {
+      return new Outcome(
+          document, state, problems, problems.stream().map(Problem::report).toList());
+    }
+  }
 
   /** How a document ended. */
   enum State {
@@ -115,11 +125,16 @@ final class Weave {
     List<Outcome> all = new ArrayList<>();
     for (Document document : documents) {
       Outcome outcome = outcomes.get(document);
-      all.add(outcome == null ? new Outcome(document, State.FRESH, List.of()) : outcome);
+      all.add(outcome == null ? fresh(document, index) : outcome);
       kept.add(target(document));
     }
-    index.finish(kept, !made.isEmpty());
+    index.finish(kept);
     return all;
+  }
+
+  private Outcome fresh(Document document, BuildIndex index) {
+    BuildIndex.Unit known = index.unit(target(document));
+    return new Outcome(document, State.FRESH, List.of(), known == null ? List.of() : known.said());
   }
 
   private BuildIndex index() {
@@ -217,7 +232,7 @@ final class Weave {
               });
       String text = text(content);
       if (text == null) {
-        return new Outcome(document, State.FAILED, List.of(notUtf8(document)));
+        return Outcome.made(document, State.FAILED, List.of(notUtf8(document)));
       }
       Woven woven =
           to == To.HTML
@@ -225,7 +240,7 @@ final class Weave {
               : Weaver.markdown(document.path(), text, found, style);
       problems = woven.problems();
       if (woven.hasErrors() && !keepGoing) {
-        return new Outcome(document, State.FAILED, problems);
+        return Outcome.made(document, State.FAILED, problems);
       }
       sources.putAll(found.asked());
       for (Woven.Shown shown : woven.files()) {
@@ -235,8 +250,14 @@ final class Weave {
     } else {
       outputs.put(target, content);
     }
-    write(index, target, seen, sources, questions, outputs, problems.isEmpty());
-    return new Outcome(document, State.DONE, problems);
+    Outcome outcome = Outcome.made(document, State.DONE, problems);
+    if (!problems.isEmpty()) {
+      questions.put(WHERE, document.path().toString());
+    }
+    // What an error lacks may come from anywhere: such a document is made anew each time.
+    boolean whole = problems.stream().noneMatch(Problem::isError);
+    write(index, target, seen, whole ? sources : withNothing(sources), questions, outputs, outcome);
+    return outcome;
   }
 
   private void write(
@@ -246,7 +267,7 @@ final class Weave {
       Map<Path, Fingerprint> sources,
       Map<String, String> questions,
       Map<String, byte[]> outputs,
-      boolean clean) {
+      Outcome outcome) {
     index.supersede(unit);
     Map<String, Fingerprint> written = new LinkedHashMap<>();
     outputs.forEach(
@@ -255,10 +276,7 @@ final class Weave {
           OutputFiles.write(file, bytes);
           written.put(name, Fingerprint.of(file, bytes));
         });
-    // What has something to say is made anew next time, so that it is said again.
-    index.add(
-        unit,
-        new BuildIndex.Unit(seen, clean ? sources : withNothing(sources), written, questions));
+    index.add(unit, new BuildIndex.Unit(seen, sources, written, questions, outcome.said()));
   }
 
   /** Sources that are never as they were. */
@@ -270,7 +288,12 @@ final class Weave {
 
   private boolean answersHold(Document document, BuildIndex.Unit known) {
     for (Map.Entry<String, String> question : known.questions().entrySet()) {
-      if (!question.getValue().equals(Boolean.toString(isPage(document, question.getKey())))) {
+      String asked = question.getKey();
+      String answer =
+          asked.equals(WHERE)
+              ? document.path().toString()
+              : Boolean.toString(isPage(document, asked));
+      if (!question.getValue().equals(answer)) {
         return false;
       }
     }
