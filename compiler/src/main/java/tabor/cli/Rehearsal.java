@@ -214,6 +214,9 @@ final class Rehearsal {
       run(FINE, "list", "-");
       run(FINE, "grid", "-");
       run(FINE, "build", "-", "--as", "all", "-o", out.toString());
+      for (int i = 0; i < 2; i++) {
+        run("", "build", fine.toString(), taking.toString(), "-o", out.toString());
+      }
       run("", "format", "--check", fine.toString());
       run("", "diff", fine.toString(), lesson.toString());
       run(

@@ -15,7 +15,8 @@ final class WeaveRun {
   private WeaveRun() {}
 
   /** Weaves into complete pages, with all as it is where nothing is said. */
-  static int plain(Path into, @Nullable String lessons, List<String> words, Io io) {
+  static int plain(Io io, List<String> words, String folder, @Nullable String lessons) {
+    Path into = SourceFiles.path(folder);
     Weave weave = new Weave(into, Weave.To.HTML, false, false, PICTURES, lessons(lessons));
     return into(into, words, weave, io);
   }

@@ -129,11 +129,11 @@ class BuildAtScaleTest {
             "--no-caution",
             "--caution=Short breaks.",
             "--paper=letter",
-            "--clear",
+            "--transparent",
             "--no-count-in",
             "--left-handed",
             "--tempo=50")) {
-      build("out", "--as", "pdf,png", wish);
+      assertThat(build("out", "--as", "pdf,png", wish).code()).as(wish).isZero();
       build("other", "--as", "pdf,png", wish, "--force");
       assertThat(files("out")).as(wish).isEqualTo(files("other"));
     }
