@@ -10,8 +10,19 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] args) {
+    keepLibrariesQuiet();
     SpareCores.share(Runtime.getRuntime().availableProcessors() - 1);
     System.exit(run(args, Io.ofProcess()));
+  }
+
+  /**
+   * What reads fonts and writes PDF has a log, which nobody sees here. To look for a place to write
+   * it to takes longer than to write a small page.
+   */
+  static void keepLibrariesQuiet() {
+    String logging = "org.apache.commons.logging.";
+    System.setProperty(logging + "LogFactory", logging + "impl.LogFactoryImpl");
+    System.setProperty(logging + "Log", logging + "impl.NoOpLog");
   }
 
   /** Runs one command; returns 0, 1 or 2 as {@link ExitCode} says. Never throws. */

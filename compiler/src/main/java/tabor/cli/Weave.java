@@ -113,7 +113,8 @@ final class Weave {
     }
     refuseClashes(documents);
     BuildIndex index = index();
-    List<Document> made = stale(documents, index, progress);
+    List<Document> made =
+        AllCores.without(documents, d -> isFresh(d, index), progress, "what has changed");
     // By identity: the hash of a record is made by code that is spun at run time.
     Map<Document, Outcome> outcomes = new IdentityHashMap<>();
     if (!made.isEmpty()) {
@@ -148,37 +149,10 @@ final class Weave {
     }
   }
 
-  /**
-   * The documents that are not as they were last time. A core looks through one stretch of them:
-   * most runs find everything as it was, and then a task for each document would cost more than the
-   * look.
-   */
-  private List<Document> stale(List<Document> documents, BuildIndex index, Progress progress) {
-    int size =
-        Math.max(1, -Math.floorDiv(-documents.size(), Runtime.getRuntime().availableProcessors()));
-    List<List<Document>> stretches = new ArrayList<>();
-    for (int from = 0; from < documents.size(); from += size) {
-      stretches.add(documents.subList(from, Math.min(documents.size(), from + size)));
-    }
-    List<Document> stale = new ArrayList<>();
-    for (List<Document> found :
-        AllCores.map(
-            stretches, stretch -> staleIn(stretch, index), progress, s -> "what has changed")) {
-      stale.addAll(found);
-    }
-    return stale;
-  }
-
-  private List<Document> staleIn(List<Document> documents, BuildIndex index) {
-    List<Document> stale = new ArrayList<>();
-    for (Document document : documents) {
-      String target = target(document);
-      BuildIndex.Unit known = index.unit(target);
-      if (known == null || !answersHold(document, known) || !index.isFresh(target)) {
-        stale.add(document);
-      }
-    }
-    return stale;
+  private boolean isFresh(Document document, BuildIndex index) {
+    String target = target(document);
+    BuildIndex.Unit known = index.unit(target);
+    return known != null && answersHold(document, known) && index.isFresh(target);
   }
 
   /** The name of a document's outcome in the output folder. */
