@@ -60,6 +60,11 @@ class ChartLimitsTest {
             " climb two from 600 to 600 by 1 every 33333 times\n",
             " climb two from 600 to 600 by 1 every 33334 times\n",
             "here the chart grows beyond 100000 strokes"),
+        // 51 rungs of three strokes.
+        Arguments.of(
+            " climb two from 550 to 600 by 1 every 653 times\n",
+            " climb two from 550 to 600 by 1 every 654 times\n",
+            "here the chart grows beyond 100000 strokes"),
         Arguments.of(
             " climb two from 99 to 599 by 0.05 every 2 bars\n",
             " climb two from 99 to 599.1 by 0.05 every 2 bars\n",
