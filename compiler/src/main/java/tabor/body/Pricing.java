@@ -139,7 +139,7 @@ final class Pricing {
   long price(int k, Choice choice, int right, int left) {
     Hit r = choice.right();
     Hit l = choice.left();
-    long cost = choice.undealt() * Weights.NO_LIMB;
+    long cost = 0;
     if (r != null && l != null) {
       cost += together(r, l);
     }

@@ -2,7 +2,10 @@ package tabor.body;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
@@ -47,6 +50,9 @@ final class Reckoning {
   private final List<Beat> open = new ArrayList<>();
   private final List<Beat> given = new ArrayList<>();
 
+  /** How many strokes there are at a place. */
+  private final Map<Long, Integer> together = new HashMap<>();
+
   /** Who strikes at each instant: the right limb, the left limb. */
   private final @Nullable Beat[][] by;
 
@@ -87,6 +93,7 @@ final class Reckoning {
       }
       instants.get(instants.size() - 1).add(beat);
       (asked == null ? given : open).add(beat);
+      together.merge(at, 1, Integer::sum);
     }
     this.by = new Beat[instants.size()][2];
   }
@@ -107,9 +114,7 @@ final class Reckoning {
       Arrays.fill(by[k], null);
       for (Beat one : instants.get(k)) {
         Limb limb = limb(one, limbs);
-        if (limb == null) {
-          points += Weights.NO_LIMB;
-        } else {
+        if (limb != null) {
           by[k][limb.isRight() ? 0 : 1] = one;
           changed += one.before() != null && one.before() != limb ? 1 : 0;
         }
@@ -127,7 +132,7 @@ final class Reckoning {
 
   /** The least that any dealing costs. */
   double least(int strokes) {
-    return least(new ArrayList<>(java.util.Collections.nCopies(strokes, null)), 0);
+    return least(new ArrayList<>(Collections.nCopies(strokes, null)), 0);
   }
 
   private double least(List<@Nullable Limb> limbs, int from) {
@@ -136,7 +141,11 @@ final class Reckoning {
     }
     double best = Double.MAX_VALUE;
     Limb right = hands ? Limb.RIGHT_HAND : Limb.RIGHT_FOOT;
+    boolean crowded = together.getOrDefault(open.get(from).at(), 0) > 2;
     for (Limb limb : new @Nullable Limb[] {right, right.other(), null}) {
+      if (limb == null && !crowded) {
+        continue;
+      }
       limbs.set(open.get(from).index(), limb);
       best = Math.min(best, least(limbs, from + 1));
     }
