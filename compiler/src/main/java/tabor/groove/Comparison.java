@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.Time;
@@ -45,6 +46,18 @@ record Comparison(
   private record Place(int bar, Time at) {
     static Place of(Stroke stroke) {
       return new Place(stroke.bar(), stroke.at());
+    }
+
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Place that && bar == that.bar && at.equals(that.at);
+    }
+
+    @Override
+    public int hashCode() {
+      return bar * 31 + at.hashCode();
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import tabor.kit.Limb;
 import tabor.rhythm.NoteValue;
 import tabor.rhythm.Time;
@@ -26,7 +27,24 @@ final class Displacement {
   /** One stroke that went elsewhere is told as such. */
   private static final int FEW = 2;
 
-  private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {}
+  private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Hit that
+          && position.equals(that.position)
+          && limb == that.limb
+          && surface.equals(that.surface)
+          && level == that.level
+          && ornaments.equals(that.ornaments);
+    }
+
+    @Override
+    public int hashCode() {
+      return position.hashCode() * 31 + surface.hashCode();
+    }
+  }
 
   private final Words words;
 
