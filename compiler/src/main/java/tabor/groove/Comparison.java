@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.rhythm.Time;
@@ -43,24 +42,6 @@ record Comparison(
   /** A stroke as it was and as it is. */
   record Pair(Stroke before, Stroke after) {}
 
-  private record Place(int bar, Time at) {
-    static Place of(Stroke stroke) {
-      return new Place(stroke.bar(), stroke.at());
-    }
-
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Place that && bar == that.bar && at.equals(that.at);
-    }
-
-    @Override
-    public int hashCode() {
-      return bar * 31 + at.hashCode();
-    }
-  }
-
   /** Compares strokes; the rest of the two sections is compared in words only. */
   static Comparison of(Groove base, Groove step) {
     List<Stroke> before = laidOut(base, step);
@@ -75,8 +56,8 @@ record Comparison(
             new ArrayList<>(),
             new ArrayList<>(),
             new ArrayList<>());
-    Map<Place, List<Stroke>> old = byPlace(before);
-    Map<Place, List<Stroke>> now = byPlace(found.now);
+    Map<Map.Entry<Integer, Time>, List<Stroke>> old = byPlace(before);
+    Map<Map.Entry<Integer, Time>, List<Stroke>> now = byPlace(found.now);
     now.forEach((place, strokes) -> found.match(old.getOrDefault(place, List.of()), strokes));
     old.forEach(
         (place, strokes) -> {
@@ -185,10 +166,12 @@ record Comparison(
         && (!b.ornaments().isRolled() || a.length().equals(b.length()));
   }
 
-  private static Map<Place, List<Stroke>> byPlace(List<Stroke> strokes) {
-    Map<Place, List<Stroke>> map = new LinkedHashMap<>();
+  /** By bar and place in it. */
+  private static Map<Map.Entry<Integer, Time>, List<Stroke>> byPlace(List<Stroke> strokes) {
+    Map<Map.Entry<Integer, Time>, List<Stroke>> map = new LinkedHashMap<>();
     for (Stroke stroke : strokes) {
-      map.computeIfAbsent(Place.of(stroke), place -> new ArrayList<>(3)).add(stroke);
+      map.computeIfAbsent(Map.entry(stroke.bar(), stroke.at()), place -> new ArrayList<>(3))
+          .add(stroke);
     }
     return map;
   }

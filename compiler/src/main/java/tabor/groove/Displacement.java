@@ -28,21 +28,16 @@ final class Displacement {
   private static final int FEW = 2;
 
   private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
+    // Written out: what the language makes of its own accord is spun at run time, at every start.
 
     @Override
     public boolean equals(@Nullable Object other) {
-      return other instanceof Hit that
-          && position.equals(that.position)
-          && limb == that.limb
-          && surface.equals(that.surface)
-          && level == that.level
-          && ornaments.equals(that.ornaments);
+      return other instanceof Hit hit && position.equals(hit.position) && sameButPlace(this, hit);
     }
 
     @Override
     public int hashCode() {
-      return position.hashCode() * 31 + surface.hashCode();
+      return 31 * position.hashCode() + surface.hashCode();
     }
   }
 
@@ -185,7 +180,10 @@ final class Displacement {
   }
 
   private static boolean sameButPlace(Hit a, Hit b) {
-    return turnTo(a, b.position()).equals(b);
+    return a.limb() == b.limb()
+        && a.surface().equals(b.surface())
+        && a.level() == b.level()
+        && a.ornaments().equals(b.ornaments());
   }
 
   private static Hit turn(Hit hit, Time by, Time length) {

@@ -72,4 +72,35 @@ class FixedLimbsTest {
     assertThat(Compact.compile(text).diagnostics().get(0).message())
         .endsWith("; the same in 7 more bars");
   }
+
+  /** The snare may go right or left; among equals it stays as it was in the section before. */
+  @Test
+  void aLineThatSpeaksOfAHandDealsNothingForGood() {
+    String base = "groove base\n right : d d . .\n snare : x . . .\nstep s\n drop ride at 1\n";
+    String busy = " add tom1 with left at 1\n";
+    String free = " drop tom1 at 1\n";
+    assertThat(Compact.lastOfFine(base)).isEqualTo("0 L snare, 1/4 R ride");
+    assertThat(Compact.lastOfFine(base + busy + free)).isEqualTo("0 L snare, 1/4 R ride");
+    assertThat(Compact.lastOfFine(base + busy + " accent right at 2\n"))
+        .as("the left hand is busy")
+        .isEqualTo("0 R snare, 0 L tom1, 1/4 R ride>");
+    assertThat(Compact.lastOfFine(base + busy + " accent right at 2\n" + free))
+        .as("it was busy for a moment only")
+        .isEqualTo("0 L snare, 1/4 R ride>");
+    assertThat(Compact.lastOfFine(base + busy + " accent right at 2\nstep t\n" + free))
+        .as("the step before has it on the right")
+        .isEqualTo("0 R snare, 1/4 R ride>");
+  }
+
+  @Test
+  void whatAStepAddsWasNowhereBefore() {
+    String base = "groove base\n right : . d . .\nstep s\n";
+    String add = " add snare at 1\n";
+    String free = " drop tom1 at 1\n";
+    String first = Compact.lastOfFine(base + add);
+    assertThat(
+            Compact.lastOfFine(
+                base + add + " add tom1 with right at 1\n accent right at 2\n" + free))
+        .isEqualTo(first.replace("ride", "ride>"));
+  }
 }

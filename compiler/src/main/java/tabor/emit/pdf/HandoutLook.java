@@ -63,26 +63,6 @@ public record HandoutLook(
   }
 
   /**
-   * All of it but the note in one line, the same at every start of the program: by this the next
-   * build knows whether pages were printed like this.
-   */
-  @Override
-  public String toString() {
-    return String.join(
-        " ",
-        paper.toString(),
-        Boolean.toString(large),
-        Boolean.toString(clean),
-        caution,
-        Integer.toString(columns),
-        sections.toString(),
-        reader.name(),
-        reader.texts().toString(),
-        Boolean.toString(reader.teacher()),
-        Boolean.toString(reader.paperAsked()));
-  }
-
-  /**
    * Whose page it is.
    *
    * @param name stands on the name line; empty for a line to write on
