@@ -103,4 +103,30 @@ class FixedLimbsTest {
                 base + add + " add tom1 with right at 1\n accent right at 2\n" + free))
         .isEqualTo(first.replace("ride", "ride>"));
   }
+
+  @Test
+  void whereAStrokeHasNoLimbNothingElseIsMissed() {
+    String three = "groove g\n right : c . . .\n left : s . . .\n tom1 : x . . .\n";
+    assertThat(Compact.problems(three + "step s\n accent kick at 2\n"))
+        .containsExactly("4 three-hands");
+  }
+
+  /** A problem of any bar of the section before is told there, in a longer section too. */
+  @Test
+  void aStepThatGoesOnTellsNothingAgain() {
+    for (String bars :
+        new String[] {
+          "right : c . . . | . . . . | . . . .\n left : s . . . | . . . . | . . . .\n"
+              + " tom1 : x . . . | . . . . | . . . .\n",
+          "right : . . . . | c . . . | . . . .\n left : . . . . | s . . . | . . . .\n"
+              + " tom1 : . . . . | x . . . | . . . .\n",
+          "right : . . . . | . . . . | c . . .\n left : . . . . | . . . . | s . . .\n"
+              + " tom1 : . . . . | . . . . | x . . .\n",
+        }) {
+      String base = "groove g\n " + bars;
+      assertThat(Compact.problems(base + "step s\n add kick at 3\n"))
+          .containsExactly("4 three-hands");
+      assertThat(Compact.problems(base + "step s\n bars 7\n")).containsExactly("4 three-hands");
+    }
+  }
 }
