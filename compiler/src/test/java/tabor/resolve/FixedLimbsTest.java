@@ -3,6 +3,7 @@ package tabor.resolve;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import tabor.diagnostic.Diagnostic;
 
 /** Which strokes stay open, and what fixes them. */
 class FixedLimbsTest {
@@ -128,5 +129,22 @@ class FixedLimbsTest {
           .containsExactly("4 three-hands");
       assertThat(Compact.problems(base + "step s\n bars 7\n")).containsExactly("4 three-hands");
     }
+  }
+
+  @Test
+  void eitherHandNeedsAFreeOne() {
+    String busy = " bars 3\n ostinato right : c . . .\n ostinato left : s . . .\n";
+    String either = " ostinato hands : x . . .\n";
+    Diagnostic told = Compact.only("groove g\n" + busy + either);
+    assertThat(told.code().word()).isEqualTo("three-hands");
+    assertThat(told.message()).isEqualTo("at 1 both hands are busy, and the snare needs one more");
+    assertThat(told.spot().text()).isEqualTo("x");
+    assertThat(told.labels()).hasSize(2);
+    assertThat(Compact.problems("groove g\n" + busy + either + "step s\n accent kick at 2\n"))
+        .as("nothing is missed where something could not be played")
+        .containsExactly("5 three-hands");
+    assertThat(Compact.last("groove g\n right : c . . .\n left : s . . .\n hands : x x . .\n"))
+        .as("the others are played")
+        .startsWith("0 R crash, 0 L snare, 1/4 ");
   }
 }
