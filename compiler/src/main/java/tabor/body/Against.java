@@ -89,15 +89,10 @@ final class Against {
       long end = time.get(i).at() + gap(i) - TimeRows.CLOSE;
       List<Hit> here = new ArrayList<>();
       List<Long> places = new ArrayList<>();
-      int count = loop.hits.size();
-      int next = time.get(i).number() + 1;
       // The time may leave out the first place of the loop, after its last stroke.
-      for (int j = next; j < next + count; j++) {
-        Hit hit = loop.hits.get(j % count);
-        long at = j < count ? hit.at() : hit.at() + loop.length;
-        if (at >= end) {
-          break;
-        }
+      for (int j = time.get(i).number() + 1; at(j) < end; j++) {
+        Hit hit = loop.hits.get(j % loop.hits.size());
+        long at = at(j);
         if (at >= from && !rows.time.get(hit.number())) {
           here.add(hit);
           places.add(at);
@@ -110,6 +105,12 @@ final class Against {
         here.forEach(hit -> instead.set(hit.number()));
       }
     }
+  }
+
+  /** The place of a stroke by its number, counted on into the next time round. */
+  private long at(int number) {
+    int count = loop.hits.size();
+    return loop.hits.get(number % count).at() + number / count * loop.length;
   }
 
   /** True if the time holds its hand at this stroke. */

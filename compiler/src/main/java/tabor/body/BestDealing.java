@@ -53,7 +53,7 @@ final class BestDealing {
   /**
    * A dealing.
    *
-   * @param cost points, and below them the number of changed hands
+   * @param cost points, and below them the number of changed hands, which only a search counts
    * @param choices the choice at each instant, in order of time
    */
   record Result(long cost, List<Choice> choices) {
@@ -82,7 +82,6 @@ final class BestDealing {
     int right = LimbState.NEVER;
     int left = LimbState.NEVER;
     for (int round = 0; round < 3; round++) {
-      long sum = 0;
       for (int k = 0; k < count; k++) {
         right = pricing.age(right, k);
         left = pricing.age(left, k);
@@ -90,22 +89,14 @@ final class BestDealing {
           chosen[k] = pricing.wished(choices.get(k));
         }
         Choice choice = chosen[k];
-        if (choice == null) {
+        if (choice == null || pricing.price(k, choice, right, left) > 0) {
           return null;
         }
-        sum += pricing.price(k, choice, right, left);
         right = pricing.after(k, choice.right(), choice.left(), right);
         left = pricing.after(k, choice.left(), choice.right(), left);
       }
-      if (sum > 0) {
-        return null;
-      }
     }
-    long changes = 0;
-    for (Choice choice : chosen) {
-      changes += changes(choice);
-    }
-    return new Result(changes, Arrays.asList(chosen));
+    return new Result(0, Arrays.asList(chosen));
   }
 
   private Result searched() {

@@ -68,8 +68,8 @@ final class Pricing {
     piece[i] = i;
     for (int j = 0; j < loop.surfaces.size(); j++) {
       Surface b = loop.surfaces.get(j);
-      if (j < i && piece[i] == i && b.piece().equals(a.piece())) {
-        piece[i] = j;
+      if (j < i && b.piece().equals(a.piece())) {
+        piece[i] = piece[j];
       }
       if (loop.hands) {
         double points = loop.places.distance(a, b) / Weights.CENTIMETRES_PER_SECOND_A_POINT;
@@ -139,7 +139,7 @@ final class Pricing {
   long price(int k, Choice choice, int right, int left) {
     Hit r = choice.right();
     Hit l = choice.left();
-    long cost = choice.undealt() * Weights.NO_LIMB;
+    long cost = 0;
     if (r != null && l != null) {
       cost += together(r, l);
     }
@@ -192,7 +192,7 @@ final class Pricing {
       cost += way(k, hit, own);
       if (recent) {
         cost += again(k, hit, own);
-        cost += rolls && busyUntil(own, k) > at[k] ? Weights.BUSY : 0;
+        cost += busyUntil(own, k) > at[k] ? Weights.BUSY : 0;
       }
     }
     if (time[hit.number()]
@@ -222,7 +222,7 @@ final class Pricing {
     }
     boolean steady = time[hit.number()] && LimbState.keptTime(own);
     // However fast a row is, the same hand going on is never the cheaper way out.
-    long cost = gap < bursting ? Weights.BURST * (bursting - gap) / Math.max(1, gap) : 0;
+    long cost = gap < bursting ? Weights.BURST * (bursting - gap) / gap : 0;
     return steady ? cost : cost + Weights.DOUBLE + LimbState.run(own) * Weights.THIRD;
   }
 
@@ -232,7 +232,7 @@ final class Pricing {
       return 0;
     }
     boolean recent = LimbState.isRecent(own);
-    return points / (recent ? Math.min(rest, Math.max(1, gap(k, own))) : rest);
+    return points / (recent ? Math.min(rest, gap(k, own)) : rest);
   }
 
   /** A limb that does not strike: what it costs that the other does, by what this one did last. */

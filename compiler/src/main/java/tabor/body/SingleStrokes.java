@@ -28,8 +28,18 @@ final class SingleStrokes {
     this.rows = rows;
   }
 
-  /** Fills in the wishes of these strokes, which are in order of time. */
+  /**
+   * Fills in the wishes of these strokes, which are in order of time. The open ones of the pair's
+   * own part make rows of their own: other parts have no say in them.
+   */
   void read(List<Hit> singles, LimbWish[] wishes) {
+    rows(singles.stream().filter(hit -> !hit.ofPair()).toList(), wishes);
+    if (singles.stream().anyMatch(Hit::ofPair)) {
+      rows(singles.stream().filter(hit -> !hit.isOpen() || hit.ofPair()).toList(), wishes);
+    }
+  }
+
+  private void rows(List<Hit> singles, LimbWish[] wishes) {
     int from = 0;
     while (from < singles.size()) {
       int to = from;
@@ -41,14 +51,8 @@ final class SingleStrokes {
     }
   }
 
-  /**
-   * A row goes on over a gap of up to a beat; open strokes of the pair's own part go on however far
-   * apart they are, and other parts have no say in them.
-   */
+  /** A row goes on over a gap of up to a beat, in the pair's own part over any. */
   private boolean goesOn(Hit a, Hit b) {
-    if (a.isOpen() && b.isOpen() && a.ofPair() != b.ofPair()) {
-      return false;
-    }
     return (a.ofPair() && b.ofPair()) || b.at() - a.at() <= loop.beat(a.beat());
   }
 
@@ -81,15 +85,15 @@ final class SingleStrokes {
     if (Arrays.stream(places).allMatch(one -> one % 3 == 0) && feetTakeTheRest(row, turn)) {
       byStroke(turn);
     }
-    long shift = 0;
+    boolean swapped = false;
     for (int i = 0; i < turn.length; i++) {
       Hit hit = row.get(i);
       if (i > 0 && rests(row.get(i - 1), hit) && turn[i] - turn[i - 1] > 1) {
-        shift = 0;
+        swapped = false;
       }
-      boolean right = (turn[i] + shift) % 2 == 0;
+      boolean right = (turn[i] % 2 == 0) != swapped;
       if (!hit.isOpen() && right != hit.given() && isOnlyOne(row, i)) {
-        shift = 1 - shift;
+        swapped = !swapped;
       }
       wishes[hit.number()] = wish(row, hit, right, places[hit.beat() - first]);
     }

@@ -3,10 +3,8 @@ package tabor.body;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import tabor.body.Loop.Hit;
 import tabor.kit.Surface;
 
@@ -40,26 +38,15 @@ final class TimeRows {
   TimeRows(Loop loop) {
     this.loop = loop;
     this.hits = loop.hits;
-    int surfaces = loop.surfaces.size();
-    boolean[] steady = new boolean[surfaces];
-    Set<String> pieces = new HashSet<>();
-    for (int i = 0; i < surfaces; i++) {
-      steady[i] = loop.surfaces.get(i).keepsTime();
-      if (steady[i]) {
-        pieces.add(loop.surfaces.get(i).piece());
-      }
-    }
     for (Hit hit : hits) {
-      if (steady[hit.id()]) {
+      if (hit.surface().keepsTime()) {
         time.set(hit.number());
       } else if (hit.surface().sort() == Surface.Sort.CYMBAL) {
         time.set(hit.number());
         crash.set(hit.number());
       }
     }
-    if (pieces.size() > 1) {
-      partners();
-    }
+    partners();
     drums();
     quick();
   }
@@ -173,9 +160,7 @@ final class TimeRows {
     int i = 0;
     while (i + 2 < n) {
       long gap = line.get(i + 1).at() - line.get(i).at();
-      if (gap > loop.ticks(1 / SHARED)
-          || gap <= 0
-          || !same(line.get(i + 2).at() - line.get(i + 1).at(), gap)) {
+      if (gap > loop.ticks(1 / SHARED) || !same(line.get(i + 2).at() - line.get(i + 1).at(), gap)) {
         i++;
         continue;
       }

@@ -11,9 +11,6 @@ final class Weights {
 
   // Nothing impossible.
 
-  /** A stroke that finds no limb. */
-  static final long NO_LIMB = 10_000_000;
-
   /** A stroke by a limb that grace notes or a roll keep busy. */
   static final long BUSY = 100_000;
 

@@ -10,7 +10,6 @@ import tabor.groove.Part;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.kit.Kit;
-import tabor.kit.Kits;
 import tabor.rhythm.Meter;
 import tabor.source.Span;
 import tabor.syntax.ChartStatement;
@@ -119,7 +118,7 @@ final class ChartNames {
     }
     partial = true;
     if (known == null) {
-      Kit kit = turns.isEmpty() ? Kits.FIVE_PIECE : turns.get(0).groove().setting().kit();
+      Kit kit = turns.get(0).groove().setting().kit();
       problems.unknown(
           line,
           target.words(),

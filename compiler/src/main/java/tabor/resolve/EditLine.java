@@ -102,9 +102,9 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     }
     boolean everywhere = edit.at().isEverywhere();
     boolean single = limbs.size() == 1;
-    SectionDraft seen = single || everywhere ? Dealing.dealt(frame(), draft, limbs) : draft;
     Chosen chosen;
     if (everywhere) {
+      SectionDraft seen = Dealing.dealt(frame(), draft, limbs);
       List<Stroke> all =
           seen.strokes().stream().filter(stroke -> limbs.contains(stroke.limb())).toList();
       chosen = new Chosen(seen, all);

@@ -142,9 +142,6 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
 
   /** Takes ghost parentheses off, marking what they hold. */
   private static List<Beat.Element> flat(List<Beat.Element> elements) {
-    if (elements.stream().noneMatch(Beat.Ghosts.class::isInstance)) {
-      return elements;
-    }
     List<Beat.Element> all = new ArrayList<>();
     for (Beat.Element element : elements) {
       if (element instanceof Beat.Ghosts ghosts) {

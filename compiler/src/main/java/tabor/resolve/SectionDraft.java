@@ -141,7 +141,7 @@ record SectionDraft(
         Stroke after = change.apply(before);
         next++;
         all.set(i, after);
-        moved |= Stroke.ORDER.compare(before, after) != 0 || (after.open() && !before.open());
+        moved |= Stroke.ORDER.compare(before, after) != 0;
         dealtAnew |= !before.ornaments().equals(after.ornaments());
       }
     }
@@ -194,7 +194,7 @@ record SectionDraft(
   }
 
   static Set<Stroke> identities(List<Stroke> strokes) {
-    Set<Stroke> set = Collections.newSetFromMap(new IdentityHashMap<>(strokes.size() * 2));
+    Set<Stroke> set = Collections.newSetFromMap(new IdentityHashMap<>());
     set.addAll(strokes);
     return set;
   }

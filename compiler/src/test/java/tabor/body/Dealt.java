@@ -23,6 +23,7 @@ final class Dealt {
   final List<Dealer.Open> open = new ArrayList<>();
   private Meter meter = Meter.COMMON;
   private Kit kit = Kits.FIVE_PIECE;
+  private int perMinute = 90;
   int bars = 1;
   private final Passage passage = new Passage("groove test\n");
 
@@ -36,8 +37,13 @@ final class Dealt {
     return this;
   }
 
+  Dealt tempo(int beats) {
+    perMinute = beats;
+    return this;
+  }
+
   Groove.Setting setting() {
-    return Played.setting(meter, kit, 90);
+    return Played.setting(meter, kit, perMinute);
   }
 
   /** A part of a surface: letters {@code x f d o} are open, {@code r l} are given. */

@@ -47,6 +47,13 @@ class RowsAndFillsTest {
         "time 6/8/ ride : xxx x../ snare : . ..xxxx; RRRR RLRL",
         // Where the time has stopped for longer than a beat, the hand is free anyway.
         "ride : xx xx x. ../ snare : . . . xx..; RRRRR RL",
+        // Two of three gaps make the time even; long and short ones in turn do not.
+        "ride : xx .x xx .x/ snare : . xx.. . xx..; RR RLR RR RLR",
+        "tempo 90/ ride : x.x x.x x.x x.x/ snare : . . . ..xx..; RR RR RR RLLR",
+        // The time that is written for the left leaves the right hand free.
+        "hihat : l l l l/ snare : .x .. .x ..; LRL LRL",
+        "hihat : l x l x/ snare : .x .x .x .x; LRLRLRLR",
+        "hihat : x l x l/ snare : .x .x .x .x; LRLRLRLR",
       })
   void aShortFill(String lines, String hands) {
     assertThat(hands(lines)).isEqualTo(hands.replace(" ", ""));
@@ -68,6 +75,24 @@ class RowsAndFillsTest {
         "snare : lx xx xx xx/ tom1 : r. .. .. ..; BLRLRLRL",
         "snare : xx lx xx xx/ tom1 : .. r. .. ..; RLBLRLRL",
         "snare : xx xx xx xl/ tom1 : .. .. .. .r; RLRLRLRB",
+        "snare : xl xx xx xx/ tom1 : .r .. .. ..; RBRLRLRL",
+        "snare : xx xx xx xr; RLRLRLRR",
+        // A gap that is shorter than a beat lets the written hand lead on.
+        "snare : lx.x xxxx . .; LR R LRLR",
+        "hands : l x x x; LRLR",
+        // A row goes on over a beat; after more the right begins again.
+        "snare : x xxx . .; R LRL",
+        "snare : xxx . . xxx; RLR RLR",
+        // A beat has as many places as its neighbours divide it into.
+        "snare : xxx x xx xx; RLR L RL RL",
+        // The hands' own part goes by itself, whatever else is open.
+        "hands : x x x x/ tom1 : x . . .; BLRL",
+        "hands : x x x x/ floor : . .x . .; RLRRL",
+        // The right leads where nothing hurries: on its own, in quarters, in places of 0.6 seconds.
+        "snare : . .x . .; R",
+        "tempo 140/ snare : x x x x; RRRR",
+        "tempo 50/ snare : xx xx xx xx; RRRRRRRR",
+        "tempo 51/ snare : xx xx xx xx; RLRLRLRL",
         // The pair's own part goes on over gaps of any length.
         "hands : x x x x; RLRL",
         "hands : x . . x; RL",
@@ -90,6 +115,11 @@ class RowsAndFillsTest {
         "snare : xx. xx. xx. xx.; RLLRRLLR",
         "snare : xx. xx. xx. xx./ kick : ..x ... ..x ..x; RLLRRLLR",
         "snare : xx.x x.xx .xx. xx.x/ kick : ..x. .x.. x..x ..x.; RLLRRLLRRLL",
+        "snare : xx.x x.xx .xx. xx../ kick : ..x. .x.. x..x ....; RLLRRLLRRL",
+        "snare : xx. xx. xx. x../ kick : ..x ..x ..x .xx; RLLRRLL",
+        "snare : lx. xx. xx. xx./ tom1 : r.. ... ... .../ kick : ..x ..x ..x ..x; BLRLRLRL",
+        "tempo 60/ snare : xx...x x...xx ...xx. ..xx../ kick : ..xxx. .xxx.. xxx..x xx....;"
+            + " RLRLRLRLRL",
       })
   void aRow(String lines, String hands) {
     assertThat(hands(lines)).isEqualTo(hands.replace(" ", ""));
@@ -108,6 +138,15 @@ class RowsAndFillsTest {
         "floor : xx xx xx xx; RLRLRLRL",
         "floor : .x .x .x .x/ snare : x . x .; RLLRLL",
         "floor : xx xx xx xx/ crash : x . . .; BLRLRLRL",
+        "floor : xx xx xx xx/ snare : . x . x/ crash : x . . .; BRBRRRBR",
+        "floor : xx xx xx xx/ snare : x . . .; BRRRRRRR",
+        "floor : xx xx xx xx/ snare : . . . .x; RRRRRRRB",
+        "floor : x x x x/ snare : .xx . .xx .; RLLRRLLR",
+        // Three strokes are a row if they go round the bar.
+        "time 3/4/ tempo 90/ floor : x x x/ snare : .xx .xx .xx; RLLRLLRLL",
+        "tempo 90/ floor : x x x ./ snare : .xx .xx .xx .; RLRLRLRLR",
+        // Of two drums, the one further right.
+        "tom1 : x x x x/ tom2 : xx xx xx xx; BRBRBRBR",
         "floor : xx xx xx xx/ hihat : x . x .; BLLLBLLL",
         "tempo 105/ floor : xxxx xxxx xxxx xxxx/ snare : . x . x; RRRRBRRRRRRRBRRR",
         "tempo 120/ floor : xxxx xxxx xxxx xxxx/ snare : . x . x; RLRLBLRLRLRLBLRL",

@@ -84,7 +84,8 @@ class CopyLinesTest {
             "take hands from a at 1 3",
             "take hands from a where ghosted",
             "take hands from a at 1 5",
-            "take hands from a in bar 4")) {
+            "take hands from a in bar 4",
+            "take hands from a at 1 2 5")) {
       assertThat(Compact.last(TWO + ONES + " " + line + "\n"))
           .as(line)
           .isEqualTo("0 L snare, 3/4 L snare | 0 L snare, 3/4 L snare | 0 L snare, 3/4 L snare");
@@ -167,6 +168,9 @@ class CopyLinesTest {
     Diagnostic told = Compact.only(waltz + " take kick from a in bar 2\n", Severity.ERROR);
     assertThat(told.message()).isEqualTo("“a” is in 3/4, bar 2 of this section in 4/4");
     assertThat(told.place().bar()).isEqualTo(2);
+    assertThat(Compact.last(waltz.replace("x . .\n", "x x .\n") + " take kick from a in bar 2\n"))
+        .as("nothing is taken")
+        .isEqualTo("0 rf kick | 0 rf kick");
     assertThat(
             Compact.only(
                     "groove a\n"
@@ -177,7 +181,18 @@ class CopyLinesTest {
                         + " take kick from a\n",
                     Severity.ERROR)
                 .message())
-        .contains("“a” is in 4/4 in 2");
+        .isEqualTo("“a” is in 4/4 in 2, bar 1 of this section in 4/4");
+    assertThat(
+            Compact.only(
+                    "groove a\n"
+                        + " kick : x . . .\n"
+                        + "groove b\n"
+                        + " time 4/4 in 2\n"
+                        + " kick : x .\n"
+                        + " take kick from a\n",
+                    Severity.ERROR)
+                .message())
+        .isEqualTo("“a” is in 4/4, bar 1 of this section in 4/4 in 2");
     assertThat(
             Compact.only(
                     "groove a\n"
@@ -225,5 +240,56 @@ class CopyLinesTest {
         .isEqualTo("0 R hihat, 0 L snare");
     assertThat(Compact.lastOfFine(source + " take right from a\nstep s\n hihat : x . . .\n"))
         .isEqualTo("0 R snare, 0 L hihat");
+  }
+
+  @Test
+  void barsOfALongerSourceAreTakenByTheirNumbers() {
+    String three = "groove a\n kick : x . . . | . x . . | . . x .\n";
+    assertThat(
+            Compact.lastOfFine(
+                three
+                    + "groove b\n bars 5\n ostinato hihat.foot : . . . x\n take kick from a in bars"
+                    + " 2 to 5\n"))
+        .isEqualTo(
+            "3/4 lf hihat.foot | 1/4 rf kick, 3/4 lf hihat.foot | 1/2 rf kick, 3/4 lf hihat.foot"
+                + " | 0 rf kick, 3/4 lf hihat.foot | 1/4 rf kick, 3/4 lf hihat.foot");
+  }
+
+  /** A count with two readings stops the line, whatever its other places are. */
+  @Test
+  void aTakeWithAnUnclearPlaceChangesNothing() {
+    assertThat(
+            Compact.last(
+                "groove a\n left : ..s . . .\n right : ...s . . s\ngroove b\n kick : x . . .\n"
+                    + " take hands from a at 1a 4\n"))
+        .isEqualTo("0 rf kick");
+  }
+
+  /** The count that a fill begins from is read by the strokes of the fill. */
+  @Test
+  void theFirstCountOfAFillIsReadInTheFill() {
+    assertThat(
+            Compact.lastOfFine(
+                "groove f\n"
+                    + " hands : r rll r l\n"
+                    + "groove g\n"
+                    + " kick : x x x x\n"
+                    + " fill f in bar 1 from 2a\n"))
+        .isEqualTo("0 rf kick, 1/4 rf kick, 5/12 L snare, 1/2 R snare, 3/4 L snare");
+  }
+
+  /** Surfaces go by their names: what sounds is this section's kit. */
+  @Test
+  void theSurfaceIsTheOneOfThisKit() {
+    String kits =
+        "kit k\n surface gong letter g key 52\nkit m\n surface gong letter g key 57\n"
+            + "groove a\n on k\n right : g . . .\ngroove b\n on m\n kick : . x . .\n";
+    for (String line : List.of("take all from a", "fill a in bar 1")) {
+      assertThat(Compact.compile(kits + " " + line + "\n").lesson().grooves().get(1).strokes())
+          .as(line)
+          .filteredOn(stroke -> stroke.surface().name().equals("gong"))
+          .singleElement()
+          .satisfies(stroke -> assertThat(stroke.surface().key()).isEqualTo(57));
+    }
   }
 }
