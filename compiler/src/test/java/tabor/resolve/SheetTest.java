@@ -56,10 +56,10 @@ class SheetTest {
         compile(
                 BEAT
                     + "sheet s \"Kicks\" from beat\n"
-                    + " each \"Push\" kick : r . r .\n"
-                    + " each add kick at 3\n"
+                    + " each accent hands at 1 \"Push\"\n"
+                    + " each accent hands at 2\n"
                     + "sheet bare from beat\n"
-                    + " each add kick at 3\n")
+                    + " each accent hands at 3\n")
             .lesson()
             .sheets()
             .stream()
