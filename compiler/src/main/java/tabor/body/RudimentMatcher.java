@@ -87,25 +87,27 @@ final class RudimentMatcher {
       List<RudimentShape> shapes = hit(i).onDrum() ? RudimentShape.ALL : List.of();
       for (RudimentShape shape : shapes) {
         for (boolean mirrored : new boolean[] {false, true}) {
-          int count = run(shape, i, mirrored, n - i, false);
-          if (count < shape.least()
-              || !onDrums(i, count)
-              || (shape.alone() && !rests(i, count))
-              || isChance(shape, i)
-              || isPartOfRoll(shape, i, count)) {
-            continue;
-          }
-          boolean ends = endsClearly(shape, i, count);
-          long with = count * 64L - 1 + (ends ? named[i + count] : begun[i + count]);
-          if (with >= begun[i]) {
-            begun[i] = with;
-            begins[i] = new Match(shape, i, count);
-            goesOn[i] = !ends;
-          }
-          if (beginsClearly(shape, i, count) && with >= plain[i]) {
-            plain[i] = with;
-            beginsAlone[i] = new Match(shape, i, count);
-            goesOnAlone[i] = !ends;
+          int most = run(shape, i, mirrored, n - i, false);
+          for (int count : counts(shape, i, most, begins)) {
+            if (count < shape.least()
+                || !onDrums(i, count)
+                || (shape.alone() && !rests(i, count))
+                || isChance(shape, i)
+                || isPartOfRoll(shape, i, count)) {
+              continue;
+            }
+            boolean ends = endsClearly(shape, i, count);
+            long with = count * 64L - 1 + (ends ? named[i + count] : begun[i + count]);
+            if (with >= begun[i]) {
+              begun[i] = with;
+              begins[i] = new Match(shape, i, count);
+              goesOn[i] = !ends;
+            }
+            if (beginsClearly(shape, i, count) && with >= plain[i]) {
+              plain[i] = with;
+              beginsAlone[i] = new Match(shape, i, count);
+              goesOnAlone[i] = !ends;
+            }
           }
         }
       }
@@ -129,6 +131,25 @@ final class RudimentMatcher {
       }
     }
     return found;
+  }
+
+  /**
+   * How many strokes of a shape may be named: all that follow it, and of a roll also those before
+   * the beat on which something else begins. The last strokes of a roll are often the first of what
+   * comes next.
+   */
+  private List<Integer> counts(RudimentShape shape, int from, int most, @Nullable Match[] begins) {
+    int size = shape.strokes().size();
+    List<Integer> counts = new ArrayList<>(1);
+    counts.add(most);
+    int least = Math.max(shape.least(), most - RudimentShape.LONGEST);
+    for (int count = most - size; shape.rolls() && count >= least; count -= size) {
+      Match next = begins[from + count];
+      if (next != null && !next.shape().rolls() && hit(from + count).onBeat()) {
+        counts.add(count);
+      }
+    }
+    return counts;
   }
 
   private boolean onDrums(int from, int count) {
