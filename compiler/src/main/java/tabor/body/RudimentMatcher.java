@@ -2,7 +2,9 @@ package tabor.body;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.body.RudimentFinder.Hit;
 import tabor.rhythm.Time;
@@ -13,6 +15,9 @@ final class RudimentMatcher {
 
   /** From each stroke to the next, round the loop. */
   private final Time[] gaps;
+
+  /** How many of the strokes before each are on drums. */
+  private final int[] drums;
 
   /**
    * A matcher for the strokes of a loop.
@@ -26,6 +31,10 @@ final class RudimentMatcher {
     for (int i = 0; i < gaps.length; i++) {
       Time next = i + 1 < gaps.length ? hits.get(i + 1).at() : hits.get(0).at().plus(length);
       gaps[i] = next.minus(hits.get(i).at());
+    }
+    this.drums = new int[hits.size() + 1];
+    for (int i = 0; i < hits.size(); i++) {
+      drums[i + 1] = drums[i] + (hits.get(i).onDrum() ? 1 : 0);
     }
   }
 
@@ -82,12 +91,16 @@ final class RudimentMatcher {
     Match[] beginsAlone = new Match[n];
     boolean[] goesOnAlone = new boolean[n];
     Arrays.fill(begun, Long.MIN_VALUE / 2);
+    Rolls rolls = new Rolls();
     for (int i = n - 1; i >= 0; i--) {
       plain[i] = plain[i + 1];
-      List<RudimentShape> shapes = hit(i).onDrum() ? RudimentShape.ALL : List.of();
-      for (RudimentShape shape : shapes) {
+      for (RudimentShape shape : RudimentShape.ALL) {
         for (boolean mirrored : new boolean[] {false, true}) {
-          int most = run(shape, i, mirrored, n - i, false);
+          int most =
+              shape.rolls() ? rolls.run(shape, i, mirrored) : run(shape, i, mirrored, n - i, false);
+          if (!hit(i).onDrum()) {
+            continue;
+          }
           for (int count : counts(shape, i, most, begins)) {
             if (count < shape.least()
                 || !onDrums(i, count)
@@ -153,12 +166,31 @@ final class RudimentMatcher {
   }
 
   private boolean onDrums(int from, int count) {
-    for (int i = from; i < from + count; i++) {
-      if (!hit(i).onDrum()) {
-        return false;
+    return drums[from + count] - drums[from] == count;
+  }
+
+  /**
+   * How many strokes of each roll follow from a stroke on, worked out from the last stroke back: as
+   * {@link #run} says, but in proportion to the strokes where a whole section is one roll.
+   */
+  private final class Rolls {
+    private final Map<RudimentShape, int[][]> counts = new IdentityHashMap<>();
+
+    /** To be asked of every stroke, from the last one on. */
+    int run(RudimentShape shape, int from, boolean mirrored) {
+      int size = shape.strokes().size();
+      int[][] known = counts.computeIfAbsent(shape, s -> new int[2][hits.size() + size + 1]);
+      int count = 0;
+      if (from + size <= hits.size() && cycle(shape, from, mirrored)) {
+        int more = known[mirrored == shape.alternates() ? 0 : 1][from + size];
+        boolean on = more > 0 && follows(shape, from + size) && sameSpeed(from, size, size);
+        // A roll of single strokes is known to change its speed one stroke later.
+        boolean steady = size > 1 || gap(from + 1).equals(gap(from));
+        count = size + (on ? (steady ? more : Math.min(more, size)) : 0);
       }
+      known[mirrored ? 1 : 0][from] = count;
+      return count;
     }
-    return true;
   }
 
   /** Plain strokes that start off the beat: their letters may be there by chance. */

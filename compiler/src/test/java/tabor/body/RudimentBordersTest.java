@@ -243,7 +243,7 @@ class RudimentBordersTest {
         // A rest after the one cycle, or nothing that begins on a beat.
         "rlrl rlrl rlrr . ; single-stroke-roll 1-2a, paradiddle 3-3a",
         "rlrl rlrl rlrl rrlr | lrlr lrlr . . ; single-stroke-roll 1:1-1:4, single-stroke-roll"
-            + " 1:4&-2:2a",
+            + " 2:1-2:2a",
         // Doubles at the end of a roll of doubles.
         "rrll rrll rrll rrll ; double-stroke-open-roll 1-4a throughout",
       })
