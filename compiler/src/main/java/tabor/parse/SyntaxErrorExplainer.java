@@ -90,9 +90,9 @@ final class SyntaxErrorExplainer {
     if (problem == null) {
       problem = misplaced(reads);
     }
-    return kind == SectionKind.CHART && !heading && problem.fixes().isEmpty()
-        ? ChartMistakes.explained(problem, line, tokens, reads)
-        : problem;
+    // What is only nearly a word may still be one that people say for another.
+    boolean sure = !problem.fixes().isEmpty() && !PaperLines.isSaid(tokens.get(0).getText());
+    return heading || sure ? problem : PaperLines.explained(problem, line, kind, tokens, reads);
   }
 
   /** Index of the colon; the number of tokens if there is none. */

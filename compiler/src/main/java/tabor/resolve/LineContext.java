@@ -39,8 +39,7 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
     Surface surface = kit().surface(named.name());
     if (surface == null) {
       problems.incomplete();
-      problems.unknown(
-          line, named.name(), named.span(), "surface", SurfaceNames.near(named.name(), kit()));
+      SurfaceMessages.unknown(problems, line, named, kit());
     }
     return surface;
   }

@@ -5,9 +5,12 @@ import tabor.diagnostic.Diagnostic;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.pattern.Rudiments;
+import tabor.pattern.Timelines;
 import tabor.source.Spot;
 import tabor.syntax.Line;
 import tabor.syntax.Subject;
+import tabor.syntax.SurfaceRef;
 
 /** Says what cannot be played on a surface. */
 final class SurfaceMessages {
@@ -21,6 +24,25 @@ final class SurfaceMessages {
             surface.isFoot()
                 ? "the " + surface.words() + " is played by a foot"
                 : "the " + surface.words() + " is played by a hand");
+  }
+
+  /**
+   * Says that the kit has no surface of a name, and what it has, or that a pattern has the name.
+   */
+  static void unknown(Problems problems, Line line, SurfaceRef named, Kit kit) {
+    String name = named.name();
+    boolean pattern = Rudiments.named(name).isPresent() || Timelines.named(name).isPresent();
+    Spot spot = line.spot(named.span());
+    Diagnostic plain =
+        problems
+            .make(Code.UNKNOWN_NAME, spot, null, null, "there is no surface “" + name + "”")
+            .help(
+                pattern
+                    ? "it is a pattern, and is played in a note value: hands play "
+                        + name
+                        + " in sixteenths"
+                    : "the kit “" + kit.name() + "” has " + String.join(" ", kit.surfaceNames()));
+    problems.add(pattern ? plain : Problems.unknown(plain, spot, SurfaceNames.near(name, kit)));
   }
 
   /** Says that a part is called by no surface of the kit, and how it could be. */

@@ -29,7 +29,8 @@ class GoldenTest {
         "meant",
         "invisible",
         "starts",
-        "teaching"
+        "teaching",
+        "paper"
       })
   void problems(String name) {
     String folder = "tabor/parse/problems/";
