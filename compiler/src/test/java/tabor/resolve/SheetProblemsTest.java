@@ -53,6 +53,14 @@ class SheetProblemsTest {
   }
 
   @Test
+  void aLineForAllActsOnWhatItFinds() {
+    Sheet sheet = sheet(" each kick : x . x . | x x . .\n accent kick at 2 3\n only kick\n");
+    assertThat(sheet.grooves())
+        .extracting(Compact::of)
+        .containsExactly("0 rf kick, 1/2 rf kick>", "0 rf kick, 1/4 rf kick>");
+  }
+
+  @Test
   void numbersThatAreToldAreThoseThatTheVariationsHaveInTheEnd() {
     String lines =
         " each right : h h h . | h h h . | d d d . | d d d .\n each add tom1 with right at 1\n";
