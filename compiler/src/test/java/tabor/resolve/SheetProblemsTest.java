@@ -44,6 +44,7 @@ class SheetProblemsTest {
   void aLineForAllNeedNotFindSomethingInEach() {
     String both = " each hands : rl . . . | r . . .\n";
     assertThat(told(both + " left plays tom1 in bar 1\n")).isEmpty();
+    assertThat(told(both + "left plays tom1 in bar 1\n")).as("indented or not").isEmpty();
     assertThat(told(both + " accent hands at 1&\n")).isEmpty();
     assertThat(told(" each hands : rlr . . . | rl . . .\n accent hands at 1.3\n"))
         .as("a slot that one of the two lacks")
