@@ -84,9 +84,9 @@ final class ChartAmounts {
     Time from = view.share(item.from().value());
     Time to = view.share(item.to().value());
     Time by = view.share(item.by().value());
-    Time distance = to.minus(from);
-    Time size = distance.sign() < 0 ? distance.negate() : distance;
-    if (size.over(by).compareTo(Time.of(MOST_RUNGS)) > 0) {
+    boolean down = to.before(from);
+    Time distance = down ? from.minus(to) : to.minus(from);
+    if (distance.over(by).compareTo(Time.of(MOST_RUNGS)) > 0) {
       problems.add(
           problems
               .make(
@@ -99,8 +99,8 @@ final class ChartAmounts {
     }
     Time beat = groove.meter().tempoBeat();
     List<Tempo> tempi = new ArrayList<>();
-    Time step = distance.sign() < 0 ? by.negate() : by;
-    for (Time at = from; distance.sign() < 0 ? to.before(at) : at.before(to); at = at.plus(step)) {
+    Time step = down ? by.negate() : by;
+    for (Time at = from; down ? to.before(at) : at.before(to); at = at.plus(step)) {
       tempi.add(new Tempo(beat, at));
     }
     tempi.add(new Tempo(beat, to));

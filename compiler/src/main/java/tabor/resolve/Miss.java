@@ -10,9 +10,6 @@ import tabor.syntax.CountRef;
 
 /** What an edit speaks of that is not there, or not plainly. */
 public sealed interface Miss {
-  /** Where that is written, counted from the line. */
-  Span span();
-
   /** A bar that the section does not have. */
   record NoBar(Span span) implements Miss {}
 
@@ -28,7 +25,7 @@ public sealed interface Miss {
       readings = List.copyOf(readings);
     }
 
-    @Override
+    /** Where that is written, counted from the line. */
     public Span span() {
       return count.span();
     }
@@ -36,19 +33,14 @@ public sealed interface Miss {
 
   /** A count with a word that the lesson is not counted with. */
   record Unsaid(CountRef count, int bar) implements Miss {
-    @Override
+    /** Where that is written, counted from the line. */
     public Span span() {
       return count.span();
     }
   }
 
   /** A word after {@code every} that the lesson is not counted with. */
-  record UnsaidEvery(At.EverySaid place) implements Miss {
-    @Override
-    public Span span() {
-      return place.span();
-    }
-  }
+  record UnsaidEvery(At.EverySaid place) implements Miss {}
 
   /**
    * A place that a bar does not have.

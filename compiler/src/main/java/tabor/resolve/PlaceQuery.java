@@ -203,9 +203,7 @@ public final class PlaceQuery {
               @Override
               public @Nullable Span everyNth(At.EveryNth bars) {
                 int n = bars.n().whole();
-                if (n > 0) {
-                  add(found, n, view.bars(), n);
-                }
+                add(found, n, view.bars(), n);
                 return null;
               }
             });

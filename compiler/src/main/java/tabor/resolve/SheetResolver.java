@@ -360,9 +360,6 @@ public final class SheetResolver {
 
   /** True if a spot is in a line that applies to all variations. */
   private boolean isPlain(Spot spot) {
-    if (spot.passage() != syntax.passage()) {
-      return false;
-    }
     Line at = null;
     for (Line line : syntax.lines()) {
       if (line.start() <= spot.span().start()) {

@@ -194,7 +194,7 @@ public record At(@Nullable Places places, @Nullable Bars bars, @Nullable Ref<Lev
     }
   }
 
-  /** {@code in every 4th bar}. */
+  /** {@code in every 4th bar}; the number is 1 or more. */
   public record EveryNth(Num n, Span span) implements Bars {
     @Override
     public <R> R match(BarsCases<R> cases) {

@@ -44,12 +44,21 @@ class SheetProblemsTest {
   void aLineForAllNeedNotFindSomethingInEach() {
     String both = " each hands : rl . . . | r . . .\n";
     assertThat(told(both + " left plays tom1 in bar 1\n")).isEmpty();
+    assertThat(told(both + "left plays tom1 in bar 1\n")).as("indented or not").isEmpty();
     assertThat(told(both + " accent hands at 1&\n")).isEmpty();
     assertThat(told(" each hands : rlr . . . | rl . . .\n accent hands at 1.3\n"))
         .as("a slot that one of the two lacks")
         .isEmpty();
     assertThat(messages(both + " accent left at 3\n"))
         .containsExactly("there is no stroke of “left” at 3");
+  }
+
+  @Test
+  void aLineForAllActsOnWhatItFinds() {
+    Sheet sheet = sheet(" each kick : x . x . | x x . .\n accent kick at 2 3\n only kick\n");
+    assertThat(sheet.grooves())
+        .extracting(Compact::of)
+        .containsExactly("0 rf kick, 1/2 rf kick>", "0 rf kick, 1/4 rf kick>");
   }
 
   @Test
