@@ -3,6 +3,7 @@ package tabor.resolve;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import tabor.diagnostic.Diagnostic;
 
 /** Which strokes stay open, and what fixes them. */
 class FixedLimbsTest {
@@ -102,5 +103,48 @@ class FixedLimbsTest {
             Compact.lastOfFine(
                 base + add + " add tom1 with right at 1\n accent right at 2\n" + free))
         .isEqualTo(first.replace("ride", "ride>"));
+  }
+
+  @Test
+  void whereAStrokeHasNoLimbNothingElseIsMissed() {
+    String three = "groove g\n right : c . . .\n left : s . . .\n tom1 : x . . .\n";
+    assertThat(Compact.problems(three + "step s\n accent kick at 2\n"))
+        .containsExactly("4 three-hands");
+  }
+
+  /** A problem of any bar of the section before is told there, in a longer section too. */
+  @Test
+  void aStepThatGoesOnTellsNothingAgain() {
+    for (String bars :
+        new String[] {
+          "right : c . . . | . . . . | . . . .\n left : s . . . | . . . . | . . . .\n"
+              + " tom1 : x . . . | . . . . | . . . .\n",
+          "right : . . . . | c . . . | . . . .\n left : . . . . | s . . . | . . . .\n"
+              + " tom1 : . . . . | x . . . | . . . .\n",
+          "right : . . . . | . . . . | c . . .\n left : . . . . | . . . . | s . . .\n"
+              + " tom1 : . . . . | . . . . | x . . .\n",
+        }) {
+      String base = "groove g\n " + bars;
+      assertThat(Compact.problems(base + "step s\n add kick at 3\n"))
+          .containsExactly("4 three-hands");
+      assertThat(Compact.problems(base + "step s\n bars 7\n")).containsExactly("4 three-hands");
+    }
+  }
+
+  @Test
+  void eitherHandNeedsAFreeOne() {
+    String busy = " bars 3\n ostinato right : c . . .\n ostinato left : s . . .\n";
+    String either = " ostinato hands : x . . .\n";
+    Diagnostic told = Compact.only("groove g\n" + busy + either);
+    assertThat(told.code().word()).isEqualTo("three-hands");
+    assertThat(told.message()).isEqualTo("at 1 both hands are busy, and the snare needs one more");
+    assertThat(told.spot().text()).isEqualTo("x");
+    assertThat(told.labels()).hasSize(2);
+    assertThat(Compact.problems("groove g\n" + busy + either + "step s\n accent kick at 2\n"))
+        .as("nothing is missed where something could not be played")
+        .containsExactly("5 three-hands");
+    assertThat(Compact.last("groove g\n right : c . . .\n left : s . . .\n hands : x x . .\n"))
+        .as("the others are played")
+        .startsWith("0 R crash, 0 L snare, 1/4 ");
   }
 }

@@ -135,4 +135,21 @@ class LinesLeftOutTest {
     assertThat(Compact.only(lesson + "chart b\n" + play).message())
         .isEqualTo("the charts so far have more than 100000 strokes together");
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "snar : x x x",
+        "snar : - . . .",
+        "snar : R(R) . . .",
+        "snar : xx xxx xx xx",
+        "snar : x - . .",
+        "ostinato snar : R(R) . . .",
+        "snar plays paradiddle in sixteenths",
+      })
+  void ofAPartOfNothingOnlyTheNameIsTold(String part) {
+    Diagnostic told = Compact.only("groove g\n " + part + "\n");
+    assertThat(told.code().word()).isEqualTo("unknown-name");
+    assertThat(told.help()).isEqualTo("did you mean “snare”?");
+  }
 }

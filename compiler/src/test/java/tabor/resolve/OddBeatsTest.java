@@ -72,4 +72,14 @@ class OddBeatsTest {
     assertThat(buzz.message()).isEqualTo("the buzz of one hand does not last over two beats");
     assertThat(buzz.help()).isEqualTo("press with both hands: b~, or start the buzz again");
   }
+
+  @Test
+  void anOstinatoIsReadLikeAnyPart() {
+    assertThat(Compact.problems("groove g\n bars 2\n ostinato hihat : xx xxx xx xx\n"))
+        .containsExactly("3 odd-beat");
+    assertThat(Compact.problems("groove g\n bars 2\n ostinato hihat : XX XX XX XX\n"))
+        .containsExactly("3 all-accents");
+    assertThat(Compact.hints("groove g\n bars 2\n ostinato hihat : xxx xx xxx .\n"))
+        .containsExactly("3 odd-beat");
+  }
 }

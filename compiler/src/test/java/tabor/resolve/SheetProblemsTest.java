@@ -99,9 +99,76 @@ class SheetProblemsTest {
         " each add kick at 1 2\n accent\n",
         " and add kick at 3\n each add kick at 1 2\n",
         " each kick : x . . .\n each add tomm at 1\n",
+        " each add snare at 2 3 4\n and add kick at 1 2\n each add kick at 1 2\n",
+        " each 2 bars kick : x . . . | x . . . | x . . .\n each add kick at 1 2\n",
+        " each 2 bars kick : x . . . | x . . .\n each add kick at 1 2\n",
+        " each hands play long in eighths\n each add kick at 1 2\npattern long : "
+            + "rl rl rl rl rl rl rl rl rl rl rl rl rl rl rl rl r\n",
         " each add snare at 3 of 1e 1& 1a 2e 2& 2a 3e 3& 3a\n each add kick at 1 2\n",
       })
   void aSheetWithAMistakeIsNotAskedWhatItPlays(String lines) {
     assertThat(told(lines + "chart c\n play s without tom1\n")).hasSize(1);
+  }
+
+  /** A line that has no choices of its own is not compared with those that change along with it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "each 2 bars kick : x . . . | x . . . | x . . .",
+        "each 2 bars kick : x . . . | x . . .",
+        "each kick : % | x . . .",
+        "each hands play long in eighths",
+      })
+  void linesAlongAWrongLineAreNotCounted(String line) {
+    String pattern = line.contains("long") ? "pattern long : " + "r".repeat(33) + "\n" : "";
+    String along = " and snare : . x . . | . . x . | . . . x\n";
+    assertThat(told(" " + line + "\n" + along + pattern)).hasSize(1);
+  }
+
+  @Test
+  void barsThatDoNotFallIntoVariationsAreToldWhereTheyAreWritten() {
+    String bars = "snare : . . x . | . . x . | x . . .";
+    Diagnostic own = told(" bars 2\n each 2 bars " + bars + "\n").get(0);
+    assertThat(own.message()).isEqualTo("3 bars do not fall into variations of 2 bars");
+    assertThat(own.spot().text()).isEqualTo("2");
+    String two = " bars 2\n each 2 bars kick : x . . . | . x . .\n and ";
+    Diagnostic along = told(two + bars + "\n").get(0);
+    assertThat(along.message()).isEqualTo("3 bars do not fall into variations of 2 bars");
+    assertThat(along.spot().text()).as("the line says no number").isEqualTo(bars);
+    assertThat(told(two + "2 bars " + bars + "\n").get(0).spot().text()).isEqualTo("2");
+    Diagnostic section = told(" each 2 bars kick : x . . . | . x . .\n").get(0);
+    assertThat(section.message()).isEqualTo("the section has 1 bar, which 2 bars do not divide");
+    assertThat(section.spot().text()).isEqualTo("2");
+  }
+
+  @Test
+  void aPatternMayNeedThirtyTwoBars() {
+    // Eight eighths to the bar: 31 places end on a bar line after 31 bars, as 33 do after 33.
+    for (int places : new int[] {31, 33}) {
+      List<Diagnostic> told =
+          told(" each hands play long in eighths\npattern long : " + "r".repeat(places) + "\n");
+      assertThat(told.stream().map(one -> one.code().word()).toList())
+          .isEqualTo(places == 31 ? List.of() : List.of("too-long"));
+    }
+    // Twelve triplets to the bar: 128 places are 32 bars after three times.
+    assertThat(told(" each hands play long in triplets\npattern long : " + "r".repeat(128) + "\n"))
+        .isEmpty();
+  }
+
+  @Test
+  void aPatternEndsWithAWholeRoundOfMeters() {
+    String turns = "groove turns\n time 4/4 3/4\n right : h h h h | h h h\n";
+    Sheet sheet =
+        Compact.compile(
+                turns
+                    + "sheet s from turns\n"
+                    + " each left foot play seven, two, fourteen in quarters\n"
+                    + "pattern seven : lllllll\n"
+                    + "pattern two : l.\n"
+                    + "pattern fourteen : llllllllllllll\n")
+            .lesson()
+            .sheets()
+            .get(0);
+    assertThat(sheet.grooves()).extracting(one -> one.bars()).containsExactly(2, 4, 4);
   }
 }
