@@ -79,7 +79,8 @@ final class ChartMistakes {
     if (AGAIN.contains(first)) {
       lines.add("play" + meant.substring(first.length()));
     }
-    if (meant.matches(".* \\d+ (?:times?|bars?|minutes?|seconds?)\\b.*")) {
+    if (!Vocabulary.keywords().contains(first)
+        && meant.matches(".* \\d+ (?:times?|bars?|minutes?|seconds?)\\b.*")) {
       lines.add("play " + meant);
     }
     return lines;

@@ -66,13 +66,16 @@ final class ChartNames {
         text.matches("x[1-9][0-9]{0,3}")
             ? Integer.valueOf(text.substring(1))
             : Numerals.times(text);
-    Integer number = Numerals.number(text);
-    if (times != null || number != null) {
-      String written = times == null ? "" + number : times + (times == 1 ? " time" : " times");
-      String help = times == null ? number + " times or " + number + " bars" : written;
+    if (times != null) {
+      String written = times + (times == 1 ? " time" : " times");
       return unknown
-          .help("how often is said with a number: " + help)
+          .help("how often is said with a number: " + written)
           .fix(Diagnostic.Fix.of("write “" + written + "”", line.spot(word.span()), written));
+    }
+    Integer number = Numerals.number(text);
+    if (number != null) {
+      return unknown.help(
+          "how often is said with a number: " + number + " times or " + number + " bars");
     }
     return unknown.help(
         text.matches("(?:time|bar)s?")
