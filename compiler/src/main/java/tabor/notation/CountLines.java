@@ -72,9 +72,10 @@ final class CountLines {
     // More slots than anybody counts are left to what is struck.
     for (int i = 0; i < division.slots() && division.slots() <= 64; i++) {
       Slot slot = new Slot(division, i, List.of());
-      String label = labels.above(slot, meter);
+      Time place = slot.start(meter);
+      String label = all.containsKey(place) ? "" : labels.above(slot, meter);
       if (!label.isEmpty()) {
-        all.putIfAbsent(slot.start(meter), label);
+        all.put(place, label);
       }
     }
     for (Row row : rows) {

@@ -10,6 +10,10 @@ final class Clock {
   static final long SECOND = 1000 * MILLI;
 
   private static final BigInteger PICOS = BigInteger.valueOf(SECOND);
+
+  /** So many whole notes or less are no more than 10^18 picoseconds and are counted in a long. */
+  private static final long SMALL = 1_000_000;
+
   private static final BigInteger MOST = BigInteger.TEN.pow(18);
 
   private Clock() {}
@@ -17,11 +21,21 @@ final class Clock {
   /** How long so many whole notes last, in picoseconds, rounded; no more than 10^18. */
   static long picos(Time length, Tempo tempo) {
     Time whole = tempo.secondsPerWhole();
+    long top = length.num() * whole.num();
+    long bottom = length.den() * whole.den();
+    if (fits(length.num(), whole.num(), SMALL) && fits(length.den(), whole.den(), SECOND)) {
+      return Math.floorDiv(top * SECOND * 2 + bottom, bottom * 2);
+    }
     return rounded(
             big(length.num()).multiply(big(whole.num())).multiply(PICOS),
             big(length.den()).multiply(big(whole.den())))
         .min(MOST)
         .longValueExact();
+  }
+
+  /** True if the product of two numbers is no more than {@code most}, and neither below zero. */
+  private static boolean fits(long a, long b, long most) {
+    return a >= 0 && b >= 0 && Math.multiplyHigh(a, b) == 0 && a * b >= 0 && a * b <= most;
   }
 
   /**

@@ -51,8 +51,7 @@ final class CountRows {
       Map<Division, Map<Time, String>> divisions = new HashMap<>();
       for (Slot slot : slots) {
         Map<Time, String> labels = divisions.computeIfAbsent(slot.division(), found::labels);
-        Time place = slot.place(meter);
-        labels.putIfAbsent(place, found.label(slot));
+        labels.computeIfAbsent(slot.place(meter), place -> found.label(slot));
       }
       divisions.entrySet().stream()
           .sorted(

@@ -153,8 +153,14 @@ final class GridWriter {
     while (from < all) {
       int to = from + 1;
       int lastBeat = from;
-      while (to < all && width(new Piece(bar, from, to + 1)) <= room) {
-        if (bar.columns().get(to).startsBeat()) {
+      int width = width(bar.columns().get(from), even);
+      while (to < all) {
+        Column next = bar.columns().get(to);
+        width += width(next, even) + gap(next, false);
+        if (width > room) {
+          break;
+        }
+        if (next.startsBeat()) {
           lastBeat = to;
         }
         to++;

@@ -35,14 +35,14 @@ record LocalPath(double x, double y, String data, boolean isSimple) {
   }
 
   private static void hundredths(StringBuilder out, long value) {
-    long size = Math.abs(value);
+    int size = Math.toIntExact(Math.abs(value));
     if (value < 0) {
       out.append('-');
     }
     if (size >= 100 || size == 0) {
       out.append(size / 100);
     }
-    int rest = (int) (size % 100);
+    int rest = size % 100;
     if (rest != 0) {
       out.append('.').append((char) ('0' + rest / 10));
       if (rest % 10 != 0) {
