@@ -2,6 +2,7 @@ package tabor.weave;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,9 @@ final class FigureMaker {
   private final @Nullable String text;
   private final Lessons lessons;
   private final List<Problem> problems = new ArrayList<>();
+
+  /** Staves in lines of text, by their words: a document says the same ones again and again. */
+  private final Map<String, Picture> inlines = new HashMap<>();
 
   /**
    * For one document.
@@ -74,6 +78,10 @@ final class FigureMaker {
 
   /** A staff in a line of text; null if nothing can be made of it. */
   @Nullable Picture inline(String words, int line, int column) {
+    Picture known = inlines.get(words);
+    if (known != null) {
+      return known;
+    }
     try {
       String source = InlineSource.of(words);
       Compiled compiled =
@@ -83,7 +91,9 @@ final class FigureMaker {
           throw new Trouble(diagnostic.message(), diagnostic.help());
         }
       }
-      return Picture.inline(compiled.lesson().grooves().get(0), words.strip());
+      Picture made = Picture.inline(compiled.lesson().grooves().get(0), words.strip());
+      inlines.put(words, made);
+      return made;
     } catch (Trouble trouble) {
       tell(line, column, trouble);
       return null;

@@ -8,6 +8,7 @@ import com.google.gson.JsonParser;
 import com.google.gson.JsonPrimitive;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,9 @@ public final class PandocFilter {
   private final Map<String, Shown> files = new LinkedHashMap<>();
   private final List<Problem> problems = new ArrayList<>();
   private int blocks;
+
+  /** Images of staves in lines of text, by their words. */
+  private final Map<String, JsonElement> inlines = new HashMap<>();
 
   private PandocFilter(Lessons lessons, Kind kind, String pictures) {
     this.lessons = lessons;
@@ -154,9 +158,18 @@ public final class PandocFilter {
 
   private @Nullable List<JsonElement> inline(String words) {
     FigureMaker maker = maker();
+    JsonElement known = inlines.get(words);
+    if (known != null) {
+      return List.of(known);
+    }
     Picture picture = maker.inline(words, -1, 0);
     problems.addAll(maker.problems());
-    return picture == null ? null : List.of(image(picture));
+    if (picture == null) {
+      return null;
+    }
+    JsonElement image = image(picture);
+    inlines.put(words, image);
+    return List.of(image);
   }
 
   /** Pandoc does not say where a block stands, so that it is named by its number. */

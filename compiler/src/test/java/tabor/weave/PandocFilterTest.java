@@ -151,6 +151,17 @@ class PandocFilterTest {
         .contains("no attribute wide");
   }
 
+  /** Drawn once, shown each time; what comes after is numbered on. */
+  @Test
+  void theSameStaffAgainIsTheSamePicture() throws IOException {
+    String staff = "`tabor: rlrr lrll`";
+    Woven woven = filter(staff + " and " + staff + " `tabor: rlrz` " + staff + "\n", "html");
+    assertThat(woven.files()).hasSize(1);
+    assertThat(woven.text().split("\"Image\"", -1)).hasSize(4);
+    assertThat(woven.problems()).hasSize(1);
+    assertThat(woven.problems().get(0).report()).startsWith("notation 3: error: ");
+  }
+
   @Test
   void otherInputIsRefused() {
     for (String text : List.of("", "{", "[1]", "{}", "text")) {
