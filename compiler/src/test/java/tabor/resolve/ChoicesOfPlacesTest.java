@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tabor.compile.Compiled;
+import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
 import tabor.groove.Groove;
 import tabor.groove.Sheet;
 
@@ -60,5 +62,27 @@ class ChoicesOfPlacesTest {
         .allMatch(
             strokes ->
                 strokes.stream().filter(s -> s.level().name().equals("ACCENT")).count() == 35);
+  }
+
+  /** Each bar is a variation, so what a bar may not begin with is told of each. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "kick : - x . .; each bar is a variation of its own, so no stroke goes on into it;"
+            + " write a stroke, or a dot for a rest; -",
+        "kick : {-x}x . . .; each bar is a variation of its own, so no stroke goes on into it;"
+            + " write a stroke, or a dot for a rest; -",
+        "kick : x . . . | % | . x . .; each bar is a variation of its own, so none stands before"
+            + " this one; write the bar out; %",
+      })
+  void aVariationBeginsByItself(String lane, String message, String help, String at) {
+    Diagnostic told =
+        Compact.only(
+            "groove a\n hihat : x x x x\nsheet s from a\n each " + lane + "\n accent ride\n",
+            Severity.ERROR);
+    assertThat(told.message()).isEqualTo(message);
+    assertThat(told.help()).isEqualTo(help);
+    assertThat(told.spot().text()).isEqualTo(at);
   }
 }

@@ -20,8 +20,7 @@ class WhoseLimitsTest {
   private static final String QUICK = "hands 7 to 10";
 
   private static boolean isTooFast(String text, Options options) {
-    Compiled compiled =
-        new Compiler(Loader.NONE).compile(Path.of("limits.tabor"), text, options);
+    Compiled compiled = new Compiler(Loader.NONE).compile(Path.of("limits.tabor"), text, options);
     assertThat(compiled.diagnostics()).allMatch(d -> d.code().word().equals("too-fast"));
     return !compiled.diagnostics().isEmpty();
   }
@@ -68,8 +67,7 @@ class WhoseLimitsTest {
             + "player mia \"Mia\"\n limits %s\n";
     for (String own : new String[] {SLOW, QUICK}) {
       String lesson = text.formatted(own.equals(SLOW) ? QUICK : SLOW, own);
-      Options hers =
-          Options.NONE.of(Compact.compile(lesson).lesson().extras().players().get(0));
+      Options hers = Options.NONE.of(Compact.compile(lesson).lesson().extras().players().get(0));
       assertThat(isTooFast(lesson, hers)).as(own).isEqualTo(own.equals(SLOW));
       assertThat(isTooFast(lesson, Options.NONE)).as(own).isNotEqualTo(own.equals(SLOW));
     }
