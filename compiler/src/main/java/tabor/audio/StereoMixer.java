@@ -78,8 +78,12 @@ final class StereoMixer {
   void mix(float[] left, float[] right) {
     Arrays.fill(left, 0);
     Arrays.fill(right, 0);
+    double[] seconds = new double[left.length];
+    for (int i = 0; i < seconds.length; i++) {
+      seconds[i] = (double) (frame + i) / RATE;
+    }
     for (Voice voice : voices) {
-      voice.add(frame, left, right);
+      voice.add(frame, seconds, left, right);
     }
     frame += left.length;
     voices.removeIf(voice -> voice.isOver(frame));
@@ -102,8 +106,8 @@ final class StereoMixer {
     private final TimbreSynth.Samples samples;
     private final double start;
     private final double step;
-    private final double body;
-    private final double edge;
+    private final double bodyLevel;
+    private final double edgeLevel;
     private final double toLeft;
     private final double toRight;
     private final List<End> ends = new ArrayList<>();
@@ -115,8 +119,8 @@ final class StereoMixer {
       this.start = strike.seconds();
       this.step = step;
       double hardness = strike.velocity() / 127.0;
-      this.body = strike.heard() ? hardness * hardness * level : 0;
-      this.edge = body * hardness;
+      this.bodyLevel = strike.heard() ? hardness * hardness * level : 0;
+      this.edgeLevel = bodyLevel * hardness;
       double turn = (place * WIDTH + 1) / 2 * Math.PI / 2;
       this.toLeft = StrictMath.cos(turn);
       this.toRight = StrictMath.sin(turn);
@@ -133,23 +137,39 @@ final class StereoMixer {
       return seconds >= stop || (seconds - start) * RATE * step >= samples.body().length;
     }
 
-    void add(long from, float[] left, float[] right) {
+    void add(long from, double[] seconds, float[] left, float[] right) {
+      // All that the loop reads stands in variables: the quick compiler takes no field out of a
+      // loop.
+      float[] body = samples.body();
+      float[] edge = samples.edge();
+      double start = this.start;
+      double step = this.step;
+      double bodyLevel = this.bodyLevel;
+      double edgeLevel = this.edgeLevel;
+      double toLeft = this.toLeft;
+      double toRight = this.toRight;
+      boolean edged = edge.length > 0;
+      boolean fades = !ends.isEmpty();
       int first = (int) Math.max(0, Math.ceil(start * RATE) - from);
-      boolean edged = samples.edge().length > 0;
       for (int i = first; i < left.length; i++) {
-        double seconds = (double) (from + i) / RATE;
-        double position = (seconds - start) * RATE * step;
+        double now = seconds[i];
+        double position = (now - start) * RATE * step;
         int index = (int) position;
-        if (seconds >= stop || index + 1 >= samples.body().length) {
+        if (index + 1 >= body.length) {
           return;
         }
         double part = position - index;
-        double value = body * between(samples.body(), index, part);
+        double value = bodyLevel * between(body, index, part);
         if (edged) {
-          value += edge * between(samples.edge(), index, part);
+          value += edgeLevel * between(edge, index, part);
         }
-        fade(seconds);
-        value *= fading;
+        if (fades) {
+          if (now >= stop) {
+            return;
+          }
+          fade(now);
+          value *= fading;
+        }
         left[i] = (float) (left[i] + value * toLeft);
         right[i] = (float) (right[i] + value * toRight);
       }

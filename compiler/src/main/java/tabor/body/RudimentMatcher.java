@@ -2,7 +2,9 @@ package tabor.body;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.body.RudimentFinder.Hit;
 import tabor.rhythm.Time;
@@ -13,6 +15,9 @@ final class RudimentMatcher {
 
   /** From each stroke to the next, round the loop. */
   private final Time[] gaps;
+
+  /** How many of the strokes before each are on drums. */
+  private final int[] drums;
 
   /**
    * A matcher for the strokes of a loop.
@@ -26,6 +31,10 @@ final class RudimentMatcher {
     for (int i = 0; i < gaps.length; i++) {
       Time next = i + 1 < gaps.length ? hits.get(i + 1).at() : hits.get(0).at().plus(length);
       gaps[i] = next.minus(hits.get(i).at());
+    }
+    this.drums = new int[hits.size() + 1];
+    for (int i = 0; i < hits.size(); i++) {
+      drums[i + 1] = drums[i] + (hits.get(i).onDrum() ? 1 : 0);
     }
   }
 
@@ -82,30 +91,36 @@ final class RudimentMatcher {
     Match[] beginsAlone = new Match[n];
     boolean[] goesOnAlone = new boolean[n];
     Arrays.fill(begun, Long.MIN_VALUE / 2);
+    Rolls rolls = new Rolls();
     for (int i = n - 1; i >= 0; i--) {
       plain[i] = plain[i + 1];
-      List<RudimentShape> shapes = hit(i).onDrum() ? RudimentShape.ALL : List.of();
-      for (RudimentShape shape : shapes) {
+      for (RudimentShape shape : RudimentShape.ALL) {
         for (boolean mirrored : new boolean[] {false, true}) {
-          int count = run(shape, i, mirrored, n - i, false);
-          if (count < shape.least()
-              || !onDrums(i, count)
-              || (shape.alone() && !rests(i, count))
-              || isChance(shape, i)
-              || isPartOfRoll(shape, i, count)) {
+          int most =
+              shape.rolls() ? rolls.run(shape, i, mirrored) : run(shape, i, mirrored, n - i, false);
+          if (!hit(i).onDrum()) {
             continue;
           }
-          boolean ends = endsClearly(shape, i, count);
-          long with = count * 64L - 1 + (ends ? named[i + count] : begun[i + count]);
-          if (with >= begun[i]) {
-            begun[i] = with;
-            begins[i] = new Match(shape, i, count);
-            goesOn[i] = !ends;
-          }
-          if (beginsClearly(shape, i, count) && with >= plain[i]) {
-            plain[i] = with;
-            beginsAlone[i] = new Match(shape, i, count);
-            goesOnAlone[i] = !ends;
+          for (int count : counts(shape, i, most, begins)) {
+            if (count < shape.least()
+                || !onDrums(i, count)
+                || (shape.alone() && !rests(i, count))
+                || isChance(shape, i)
+                || isPartOfRoll(shape, i, count)) {
+              continue;
+            }
+            boolean ends = endsClearly(shape, i, count);
+            long with = count * 64L - 1 + (ends ? named[i + count] : begun[i + count]);
+            if (with >= begun[i]) {
+              begun[i] = with;
+              begins[i] = new Match(shape, i, count);
+              goesOn[i] = !ends;
+            }
+            if (beginsClearly(shape, i, count) && with >= plain[i]) {
+              plain[i] = with;
+              beginsAlone[i] = new Match(shape, i, count);
+              goesOnAlone[i] = !ends;
+            }
           }
         }
       }
@@ -131,13 +146,51 @@ final class RudimentMatcher {
     return found;
   }
 
-  private boolean onDrums(int from, int count) {
-    for (int i = from; i < from + count; i++) {
-      if (!hit(i).onDrum()) {
-        return false;
+  /**
+   * How many strokes of a shape may be named: all that follow it, and of a roll also those before
+   * the beat on which something else begins. The last strokes of a roll are often the first of what
+   * comes next.
+   */
+  private List<Integer> counts(RudimentShape shape, int from, int most, @Nullable Match[] begins) {
+    int size = shape.strokes().size();
+    List<Integer> counts = new ArrayList<>(1);
+    counts.add(most);
+    int least = Math.max(shape.least(), most - RudimentShape.LONGEST);
+    for (int count = most - size; shape.rolls() && count >= least; count -= size) {
+      Match next = begins[from + count];
+      if (next != null && !next.shape().rolls() && hit(from + count).onBeat()) {
+        counts.add(count);
       }
     }
-    return true;
+    return counts;
+  }
+
+  private boolean onDrums(int from, int count) {
+    return drums[from + count] - drums[from] == count;
+  }
+
+  /**
+   * How many strokes of each roll follow from a stroke on, worked out from the last stroke back: as
+   * {@link #run} says, but in proportion to the strokes where a whole section is one roll.
+   */
+  private final class Rolls {
+    private final Map<RudimentShape, int[][]> counts = new IdentityHashMap<>();
+
+    /** To be asked of every stroke, from the last one on. */
+    int run(RudimentShape shape, int from, boolean mirrored) {
+      int size = shape.strokes().size();
+      int[][] known = counts.computeIfAbsent(shape, s -> new int[2][hits.size() + size + 1]);
+      int count = 0;
+      if (from + size <= hits.size() && cycle(shape, from, mirrored)) {
+        int more = known[mirrored == shape.alternates() ? 0 : 1][from + size];
+        boolean on = more > 0 && follows(shape, from + size) && sameSpeed(from, size, size);
+        // A roll of single strokes is known to change its speed one stroke later.
+        boolean steady = size > 1 || gap(from + 1).equals(gap(from));
+        count = size + (on ? (steady ? more : Math.min(more, size)) : 0);
+      }
+      known[mirrored ? 1 : 0][from] = count;
+      return count;
+    }
   }
 
   /** Plain strokes that start off the beat: their letters may be there by chance. */

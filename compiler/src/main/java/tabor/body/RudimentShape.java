@@ -52,6 +52,10 @@ record RudimentShape(
   static final List<RudimentShape> ALL =
       Rudiments.all().values().stream().map(RudimentShape::of).toList();
 
+  /** The strokes of the longest cycle. */
+  static final int LONGEST =
+      ALL.stream().mapToInt(shape -> shape.strokes().size()).max().orElseThrow();
+
   private static RudimentShape of(Rudiments.Rudiment rudiment) {
     List<PatternPlace> lead = rudiment.lead();
     String name = rudiment.name();

@@ -8,6 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import tabor.cores.SpareCores;
 
 /** Does the same with many things, on all cores. */
@@ -25,6 +26,37 @@ final class AllCores {
     List<R> results = new ArrayList<>(things.size());
     each(things, work, progress, name, results::add);
     return results;
+  }
+
+  /**
+   * The things that something is not true of, in order. A core looks through one stretch of them:
+   * for a quick look a task for each thing would cost more than the look.
+   *
+   * @param name what is being done
+   */
+  static <T> List<T> without(List<T> things, Predicate<T> look, Progress progress, String name) {
+    int cores = Runtime.getRuntime().availableProcessors();
+    int size = Math.max(1, -Math.floorDiv(-things.size(), cores));
+    List<List<T>> stretches = new ArrayList<>();
+    for (int from = 0; from < things.size(); from += size) {
+      stretches.add(things.subList(from, Math.min(things.size(), from + size)));
+    }
+    List<T> left = new ArrayList<>();
+    for (List<T> found :
+        map(stretches, stretch -> leftOf(stretch, look), progress, stretch -> name)) {
+      left.addAll(found);
+    }
+    return left;
+  }
+
+  private static <T> List<T> leftOf(List<T> things, Predicate<T> look) {
+    List<T> left = new ArrayList<>();
+    for (T thing : things) {
+      if (!look.test(thing)) {
+        left.add(thing);
+      }
+    }
+    return left;
   }
 
   /**

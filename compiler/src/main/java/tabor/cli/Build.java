@@ -5,10 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -105,13 +108,12 @@ final class Build {
             ? null
             : BuildIndex.read(folder, INDEX, extent.settings(), extent.force());
     List<BuildPlan> plans = new ArrayList<>();
-    for (Done<BuildPlan> done :
-        AllCores.map(sources, source -> read(source, index), progress, s -> "reading " + s)) {
+    for (Done<BuildPlan> done : read(sources, index)) {
       tell(done);
       BuildPlan plan = done.result();
       if (plan != null) {
         failed |= !plan.whole();
-        plans.add(plan);
+        plans.add(plan.saying(done.said()));
       }
     }
     refuseUnknown(plans);
@@ -119,15 +121,8 @@ final class Build {
     if (plans.stream().anyMatch(plan -> !plan.parts().isEmpty())) {
       OutputFiles.makeFolder(folder);
     }
-    boolean made = false;
-    for (Done<String> done :
-        AllCores.map(
-            tasks(plans),
-            task -> write(task, index),
-            progress,
-            task -> "making " + task.part().name())) {
+    for (Done<String> done : write(tasks(plans), index)) {
       tell(done);
-      made |= done.result() != null;
       io.out().print(done.result() == null ? "" : done.result());
       io.out().flush();
     }
@@ -135,8 +130,8 @@ final class Build {
     if (deps != null) {
       OutputFiles.write(deps, MakeRules.of(plans, folder).getBytes(StandardCharsets.UTF_8));
     }
-    if (index != null && made) {
-      index.save();
+    if (index != null) {
+      index.tidy();
     }
     return failed ? ExitCode.ERRORS : ExitCode.FINE;
   }
@@ -166,12 +161,37 @@ final class Build {
         said.toString(StandardCharsets.UTF_8), good, results.isEmpty() ? null : results.get(0));
   }
 
-  private Done<BuildPlan> read(Path source, @Nullable BuildIndex index) {
-    BuildIndex.Unit known = index == null ? null : index.unit(source.toString());
-    if (known != null && index.isFresh(source.toString())) {
-      return new Done<>("", true, BuildPlanner.known(source, known));
+  /** Plans every source; of what is as it was last time, the plan that was noted. */
+  private List<Done<BuildPlan>> read(List<Path> sources, @Nullable BuildIndex index) {
+    if (index == null) {
+      return plan(sources);
     }
-    return guarded(source, aside -> planner.plan(source, aside));
+    List<Path> stale =
+        AllCores.without(sources, s -> isFresh(s, index), progress, "what has changed");
+    Iterator<Done<BuildPlan>> planned = plan(stale).iterator();
+    Set<Path> changed = new HashSet<>(stale);
+    List<Done<BuildPlan>> all = new ArrayList<>();
+    for (Path source : sources) {
+      BuildIndex.Unit known = changed.contains(source) ? null : index.unit(source.toString());
+      all.add(
+          known == null
+              ? planned.next()
+              : new Done<>(String.join("", known.said()), true, BuildPlanner.known(source, known)));
+    }
+    return all;
+  }
+
+  private List<Done<BuildPlan>> plan(List<Path> sources) {
+    return AllCores.map(
+        sources,
+        source -> guarded(source, aside -> planner.plan(source, aside)),
+        progress,
+        source -> "reading " + source);
+  }
+
+  private boolean isFresh(Path source, BuildIndex index) {
+    BuildIndex.Unit known = index.unit(source.toString());
+    return known != null && planner.canRepeat(known) && index.isFresh(source.toString());
   }
 
   private void refuseUnknown(List<BuildPlan> plans) {
@@ -201,17 +221,30 @@ final class Build {
     }
   }
 
-  private Done<String> write(Task task, @Nullable BuildIndex index) {
-    BuildPlan.Part part = task.part();
-    List<Output> outputs = part.outputs();
-    if (outputs == null) {
-      int all = part.files().size();
-      return new Done<>("", true, line(part, all, all));
+  /** Writes every part that is not there already. */
+  private List<Done<String>> write(List<Task> tasks, @Nullable BuildIndex index) {
+    List<Task> left = tasks.stream().filter(task -> task.part().outputs() != null).toList();
+    // Nothing else goes to other cores, so that these are free for the outputs of a single part.
+    Iterator<Done<String>> made =
+        AllCores.map(
+                left,
+                task -> guarded(task.part().source(), aside -> write(task, index)),
+                progress,
+                task -> "making " + task.part().name())
+            .iterator();
+    List<Done<String>> all = new ArrayList<>();
+    for (Task task : tasks) {
+      int files = task.part().files().size();
+      all.add(
+          task.part().outputs() != null
+              ? made.next()
+              : new Done<>("", true, line(task.part(), files, files)));
     }
-    return guarded(part.source(), aside -> write(task, outputs, index));
+    return all;
   }
 
-  private String write(Task task, List<Output> outputs, @Nullable BuildIndex index) {
+  private String write(Task task, @Nullable BuildIndex index) {
+    List<Output> outputs = Objects.requireNonNull(task.part().outputs());
     List<byte[]> made = SpareCores.map(outputs, output -> output.bytes().get());
     int same = 0;
     Map<String, Fingerprint> written = new LinkedHashMap<>();
@@ -231,11 +264,11 @@ final class Build {
     }
     Map<String, Fingerprint> all = task.writing().done(written);
     BuildPlan plan = task.plan();
-    // What has something to say is made anew next time, so that it is said again.
-    if (index != null && plan.clean() && !all.isEmpty()) {
+    if (index != null && plan.settled() && plan.whole() && !all.isEmpty()) {
+      List<String> said = plan.said().isEmpty() ? List.of() : List.of(plan.said());
       index.add(
           plan.source().toString(),
-          new BuildIndex.Unit(started, plan.sources(), all, BuildPlanner.noted(plan)));
+          new BuildIndex.Unit(started, plan.sources(), all, planner.noted(plan), said));
     }
     return line(task.part(), made.size(), same);
   }

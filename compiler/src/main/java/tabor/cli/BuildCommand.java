@@ -107,6 +107,19 @@ final class BuildCommand implements Callable<Integer> {
     this.io = io;
   }
 
+  /**
+   * Builds with all as it is where nothing is said; returns the exit code.
+   *
+   * @param as the forms with commas between; null for the usual ones
+   */
+  static int plain(Io io, List<String> words, String folder, @Nullable String as) {
+    BuildCommand command = new BuildCommand(io);
+    command.words = words;
+    command.folder = folder;
+    command.forms = List.of((as == null ? USUAL : as).split(",", 0));
+    return command.call();
+  }
+
   /** The words of {@code --as}, for help and completion. */
   static final class FormWords extends ArrayList<String> {
     private static final long serialVersionUID = 1L;
@@ -167,7 +180,7 @@ final class BuildCommand implements Callable<Integer> {
         made.toString(),
         new TreeSet<>(only).toString(),
         Boolean.toString(wanted.countIn()),
-        wanted.handout().toString(),
+        page.settings(),
         wanted.ground().toString(),
         Boolean.toString(systems),
         player.settings(),

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,16 +51,20 @@ final class BuildIndex {
    * @param sources what it was made of
    * @param outputs what was written, by names within the folder
    * @param questions what else was asked, with the answers
+   * @param said what there was to say of it, as it was printed
    */
   record Unit(
       long seenMillis,
       Map<Path, Fingerprint> sources,
       Map<String, Fingerprint> outputs,
-      Map<String, String> questions) {
+      Map<String, String> questions,
+      List<String> said) {
     Unit {
-      sources = Map.copyOf(sources);
-      outputs = Map.copyOf(outputs);
-      questions = Map.copyOf(questions);
+      // In the order given, so that the file is the same in every run.
+      sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
+      outputs = Collections.unmodifiableMap(new LinkedHashMap<>(outputs));
+      questions = Collections.unmodifiableMap(new LinkedHashMap<>(questions));
+      said = List.copyOf(said);
     }
   }
 
@@ -103,6 +108,7 @@ final class BuildIndex {
     Map<Path, Fingerprint> sources = new LinkedHashMap<>();
     Map<String, Fingerprint> outputs = new LinkedHashMap<>();
     Map<String, String> questions = new LinkedHashMap<>();
+    List<String> said = new ArrayList<>();
     Map<String, Path> folders = new HashMap<>();
     List<String> words = new ArrayList<>();
     for (int at = head.length(), end; (end = text.indexOf('\n', at)) >= 0; at = end + 1) {
@@ -114,14 +120,18 @@ final class BuildIndex {
         sources.clear();
         outputs.clear();
         questions.clear();
+        said.clear();
       } else if (kind.equals("from") && words.size() == 5) {
         sources.put(source(words.get(1), folders), fingerprint(words));
       } else if (kind.equals("to") && words.size() == 5) {
         outputs.put(words.get(1), fingerprint(words));
       } else if (kind.equals("asked") && words.size() == 3) {
         questions.put(words.get(1), words.get(2));
+      } else if (kind.equals("said") && words.size() == 2) {
+        said.add(words.get(1).translateEscapes());
       } else if (kind.equals("end") && !name.isEmpty()) {
-        superseded += units.put(name, new Unit(seen, sources, outputs, questions)) == null ? 0 : 1;
+        Unit unit = new Unit(seen, sources, outputs, questions, said);
+        superseded += units.put(name, unit) == null ? 0 : 1;
         name = "";
       }
     }
@@ -183,7 +193,7 @@ final class BuildIndex {
 
   /** Notes a finished unit, on disk at once. */
   synchronized void add(String name, Unit unit) {
-    units.put(name, unit);
+    superseded += units.put(name, unit) == null ? 0 : 1;
     StringBuilder lines = new StringBuilder();
     if (!opened) {
       lines.append(VERSION).append('\t').append(settings).append('\n');
@@ -225,7 +235,16 @@ final class BuildIndex {
         .forEach(
             (asked, answer) ->
                 lines.append("asked\t").append(asked).append('\t').append(answer).append('\n'));
+    unit.said().forEach(said -> lines.append("said\t").append(escaped(said)).append('\n'));
     lines.append("end\n");
+  }
+
+  /** On one line, for {@link String#translateEscapes}. */
+  private static String escaped(String text) {
+    return text.replace("\\", "\\\\")
+        .replace("\t", "\\t")
+        .replace("\r", "\\r")
+        .replace("\n", "\\n");
   }
 
   /** As seen from the folder, so that both may be moved together. */
@@ -246,9 +265,8 @@ final class BuildIndex {
    * changed it since.
    *
    * @param kept the names of all units that are made
-   * @param touched true if anything was added
    */
-  synchronized void finish(Set<String> kept, boolean touched) {
+  synchronized void finish(Set<String> kept) {
     Map<String, Fingerprint> before = new LinkedHashMap<>(old);
     boolean dropped = false;
     for (Map.Entry<String, Unit> made : units.entrySet()) {
@@ -262,9 +280,10 @@ final class BuildIndex {
       units.values().forEach(unit -> unit.outputs().keySet().forEach(before::remove));
       before.forEach(this::remove);
     }
-    // What was added stands at the end of the file: all of it is written anew only now and then.
-    if (dropped || (touched && superseded > units.size() / 10)) {
+    if (dropped) {
       rewrite();
+    } else {
+      tidy();
     }
   }
 
@@ -290,9 +309,14 @@ final class BuildIndex {
     }
   }
 
-  /** Writes the index anew, without what was superseded; nothing is removed. */
-  synchronized void save() {
-    rewrite();
+  /**
+   * Writes the index anew if much in it was superseded: what is added stands at its end, and all of
+   * it is written only now and then.
+   */
+  synchronized void tidy() {
+    if (superseded > units.size() / 10) {
+      rewrite();
+    }
   }
 
   private void rewrite() {

@@ -14,20 +14,27 @@ import tabor.source.VisibleText;
  * @param sections the names of its sections
  * @param parts one for each student; one for nobody in particular if none was named
  * @param sources what they are made of, with what these were like
- * @param clean true if nothing was noticed in it, so that it need not be made again
+ * @param settled false if it may not be what was read: it was saved at the same time
  * @param whole false if a student gets nothing
+ * @param said what there is to say of it, as it is printed; empty for nothing
  */
 record BuildPlan(
     Path source,
     List<String> sections,
     List<Part> parts,
     Map<Path, Fingerprint> sources,
-    boolean clean,
-    boolean whole) {
+    boolean settled,
+    boolean whole,
+    String said) {
   /** Copies the lists. */
   BuildPlan {
     sections = List.copyOf(sections);
     parts = List.copyOf(parts);
+  }
+
+  /** The same, with what there is to say of it. */
+  BuildPlan saying(String words) {
+    return new BuildPlan(source, sections, parts, sources, settled, whole, words);
   }
 
   /**

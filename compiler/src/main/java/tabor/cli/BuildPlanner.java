@@ -49,6 +49,14 @@ final class BuildPlanner {
     this.started = started;
   }
 
+  /**
+   * True if what was said of a finished plan can be said again: the colours of a report are part of
+   * it.
+   */
+  boolean canRepeat(BuildIndex.Unit unit) {
+    return unit.said().isEmpty() || Boolean.toString(colour).equals(unit.questions().get("colour"));
+  }
+
   /** The plan that a finished one was noted as. */
   static BuildPlan known(Path source, BuildIndex.Unit unit) {
     Map<String, List<String>> files = new LinkedHashMap<>();
@@ -65,7 +73,7 @@ final class BuildPlanner {
       List<String> own = files.getOrDefault(player, List.of());
       parts.add(new BuildPlan.Part(source, player, own, null));
     }
-    return new BuildPlan(source, words(unit, "sections"), parts, unit.sources(), true, true);
+    return new BuildPlan(source, words(unit, "sections"), parts, unit.sources(), true, true, "");
   }
 
   private static List<String> words(BuildIndex.Unit unit, String asked) {
@@ -73,8 +81,9 @@ final class BuildPlanner {
   }
 
   /** What the index keeps of a plan besides its files: the answers that {@link #known} reads. */
-  static Map<String, String> noted(BuildPlan plan) {
+  Map<String, String> noted(BuildPlan plan) {
     Map<String, String> noted = new LinkedHashMap<>();
+    noted.put("colour", Boolean.toString(colour));
     noted.put("sections", String.join(" ", plan.sections()));
     noted.put(
         "players", String.join(" ", plan.parts().stream().map(BuildPlan.Part::player).toList()));
@@ -96,18 +105,16 @@ final class BuildPlanner {
               "tabor: "
                   + BuildPlan.shown(source)
                   + " has players and nothing to play; passed over\n");
-      return new BuildPlan(source, List.of(), List.of(), Map.of(), false, true);
+      return new BuildPlan(source, List.of(), List.of(), Map.of(), false, true, "");
     }
     List<Compiled> told = Students.toldOnce(students);
     Map<Path, Fingerprint> sources = new LinkedHashMap<>();
     Set<String> sections = new LinkedHashSet<>();
     List<BuildPlan.Part> parts = new ArrayList<>();
-    boolean clean = true;
     boolean refused = false;
     for (int i = 0; i < students.size(); i++) {
       Student student = students.get(i);
       Compiled compiled = warned(told.get(i), i == 0);
-      clean &= isQuiet(compiled);
       report(student, compiled, aside);
       Optional<Lesson> lesson = lesson(source, student, aside);
       if (lesson.isPresent()) {
@@ -124,9 +131,9 @@ final class BuildPlanner {
     }
     sources.replaceAll((file, none) -> Fingerprint.of(file));
     // Saved while it was compiled, it may not be what was compiled: such a lesson is not noted.
-    clean &= sources.values().stream().noneMatch(print -> print.isLater(started));
+    boolean settled = sources.values().stream().noneMatch(print -> print.isLater(started));
     boolean whole = !refused && parts.size() == students.size();
-    return new BuildPlan(source, List.copyOf(sections), parts, sources, clean && whole, whole);
+    return new BuildPlan(source, List.copyOf(sections), parts, sources, settled, whole, "");
   }
 
   /** What a student gets of the lesson; if that is nothing, why. */

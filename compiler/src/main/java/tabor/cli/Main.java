@@ -1,11 +1,7 @@
 package tabor.cli;
 
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 import tabor.cores.SpareCores;
-import tabor.resolve.Options;
 import tabor.source.VisibleText;
 
 /** The program {@code tabor}. */
@@ -14,8 +10,19 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] args) {
+    keepLibrariesQuiet();
     SpareCores.share(Runtime.getRuntime().availableProcessors() - 1);
     System.exit(run(args, Io.ofProcess()));
+  }
+
+  /**
+   * What reads fonts and writes PDF has a log, which nobody sees here. To look for a place to write
+   * it to takes longer than to write a small page.
+   */
+  static void keepLibrariesQuiet() {
+    String logging = "org.apache.commons.logging.";
+    System.setProperty(logging + "LogFactory", logging + "impl.LogFactoryImpl");
+    System.setProperty(logging + "Log", logging + "impl.NoOpLog");
   }
 
   /** Runs one command; returns 0, 1 or 2 as {@link ExitCode} says. Never throws. */
@@ -25,61 +32,14 @@ public final class Main {
       if (args.length > 1 && HeadStart.HELPS.contains(args[0])) {
         HeadStart.start();
       }
-      code =
-          isPlainCheck(args)
-              ? plainCheck(args, io)
-              : isPlainWeave(args) ? plainWeave(args, io) : Commands.run(args, io);
+      PlainWords plain = PlainWords.of(args);
+      code = plain == null ? Commands.run(args, io) : plain.run(io);
     } catch (Failure e) {
       code = complain(io, e);
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
       code = Faults.tell(io, e);
     }
     return finish(code, io);
-  }
-
-  /**
-   * True for {@code check} with nothing but files. This is what people type all day: it goes past
-   * the command line parser, which alone would take longer than reading a page.
-   */
-  private static boolean isPlainCheck(String[] args) {
-    if (args.length < 2 || !args[0].equals("check")) {
-      return false;
-    }
-    return isPlain(args, 1);
-  }
-
-  /** True for {@code weave … -o FOLDER} and nothing else: what a docs build says each time. */
-  private static boolean isPlainWeave(String[] args) {
-    int n = args.length;
-    return n >= 4
-        && args[0].equals("weave")
-        && args[n - 2].equals("-o")
-        && isPlain(args, n - 1)
-        && isPlain(Arrays.copyOf(args, n - 2), 1);
-  }
-
-  /** True if nothing from here on asks for the command line parser. */
-  private static boolean isPlain(String[] args, int from) {
-    for (int i = from; i < args.length; i++) {
-      boolean option = args[i].startsWith("-") && !args[i].equals(SourceReader.STDIN);
-      if (option || args[i].startsWith("@") || args[i].isEmpty()) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static int plainWeave(String[] args, Io io) {
-    List<String> words = List.of(args).subList(1, args.length - 2);
-    return WeaveRun.plain(SourceFiles.path(args[args.length - 1]), words, io);
-  }
-
-  private static int plainCheck(String[] args, Io io) {
-    List<String> files = new ArrayList<>();
-    for (int i = 1; i < args.length; i++) {
-      files.add(args[i]);
-    }
-    return Check.run(io, files, Options.NONE, List.of(), Check.Style.TEXT, false, null);
   }
 
   /** Says why a command cannot go on. */

@@ -32,6 +32,11 @@ final class PageOptions {
   @Option(names = "--no-caution", description = "No words on hearing and strain.")
   private boolean noCaution;
 
+  /** What they ask for, as a text that is the same in every run. */
+  String settings() {
+    return page + " " + large + " " + clean + " " + teacher + " " + caution + " " + noCaution;
+  }
+
   /** What they ask for. */
   HandoutLook look() {
     if (noCaution && caution != null) {

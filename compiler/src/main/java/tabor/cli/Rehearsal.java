@@ -166,6 +166,15 @@ final class Rehearsal {
       ```tabor as=player file=fine.tabor section=beat,up
       ```
 
+      ```tabor as=player file=fine.tabor caption="All of it"
+      ```
+
+      ```tabor
+      pattern idle : rl
+      groove beat
+        snare : x . x .
+      ```
+
       ```tabor as=both counts
       groove beat
         snare : x . x .
@@ -187,6 +196,7 @@ final class Rehearsal {
     Path pages = folder.resolve("pages");
     Path out = folder.resolve("out");
     try {
+      Main.keepLibrariesQuiet();
       Io.ofProcess();
       Files.writeString(page, PAGE);
       Files.createDirectory(pages);
@@ -214,6 +224,9 @@ final class Rehearsal {
       run(FINE, "list", "-");
       run(FINE, "grid", "-");
       run(FINE, "build", "-", "--as", "all", "-o", out.toString());
+      for (int i = 0; i < 2; i++) {
+        run("", "build", fine.toString(), taking.toString(), "-o", out.toString());
+      }
       run("", "format", "--check", fine.toString());
       run("", "diff", fine.toString(), lesson.toString());
       run(

@@ -31,6 +31,9 @@ final class Weave {
   /** The index in the output folder. */
   static final String INDEX = ".tabor-weave";
 
+  /** Asked in place of a link: where the document lies, which what is said of it names. */
+  private static final String WHERE = "";
+
   private final Path folder;
   private final To to;
   private final boolean keepGoing;
@@ -55,9 +58,16 @@ final class Weave {
    *
    * @param document the document
    * @param state how it ended
-   * @param problems what was noticed in it
+   * @param problems what was noticed in it now
+   * @param said what there is to say of it, now or as it was said when it was made
    */
-  record Outcome(Document document, State state, List<Problem> problems) {}
+  record Outcome(Document document, State state, List<Problem> problems, List<String> said) {
+    /** What was made now. */
+    static Outcome made(Document document, State state, List<Problem> problems) {
+      return new Outcome(
+          document, state, problems, problems.stream().map(Problem::report).toList());
+    }
+  }
 
   /** How a document ended. */
   enum State {
@@ -103,7 +113,8 @@ final class Weave {
     }
     refuseClashes(documents);
     BuildIndex index = index();
-    List<Document> made = stale(documents, index, progress);
+    List<Document> made =
+        AllCores.without(documents, d -> isFresh(d, index), progress, "what has changed");
     // By identity: the hash of a record is made by code that is spun at run time.
     Map<Document, Outcome> outcomes = new IdentityHashMap<>();
     if (!made.isEmpty()) {
@@ -115,11 +126,16 @@ final class Weave {
     List<Outcome> all = new ArrayList<>();
     for (Document document : documents) {
       Outcome outcome = outcomes.get(document);
-      all.add(outcome == null ? new Outcome(document, State.FRESH, List.of()) : outcome);
+      all.add(outcome == null ? fresh(document, index) : outcome);
       kept.add(target(document));
     }
-    index.finish(kept, !made.isEmpty());
+    index.finish(kept);
     return all;
+  }
+
+  private Outcome fresh(Document document, BuildIndex index) {
+    BuildIndex.Unit known = index.unit(target(document));
+    return new Outcome(document, State.FRESH, List.of(), known == null ? List.of() : known.said());
   }
 
   private BuildIndex index() {
@@ -133,37 +149,10 @@ final class Weave {
     }
   }
 
-  /**
-   * The documents that are not as they were last time. A core looks through one stretch of them:
-   * most runs find everything as it was, and then a task for each document would cost more than the
-   * look.
-   */
-  private List<Document> stale(List<Document> documents, BuildIndex index, Progress progress) {
-    int size =
-        Math.max(1, -Math.floorDiv(-documents.size(), Runtime.getRuntime().availableProcessors()));
-    List<List<Document>> stretches = new ArrayList<>();
-    for (int from = 0; from < documents.size(); from += size) {
-      stretches.add(documents.subList(from, Math.min(documents.size(), from + size)));
-    }
-    List<Document> stale = new ArrayList<>();
-    for (List<Document> found :
-        AllCores.map(
-            stretches, stretch -> staleIn(stretch, index), progress, s -> "what has changed")) {
-      stale.addAll(found);
-    }
-    return stale;
-  }
-
-  private List<Document> staleIn(List<Document> documents, BuildIndex index) {
-    List<Document> stale = new ArrayList<>();
-    for (Document document : documents) {
-      String target = target(document);
-      BuildIndex.Unit known = index.unit(target);
-      if (known == null || !answersHold(document, known) || !index.isFresh(target)) {
-        stale.add(document);
-      }
-    }
-    return stale;
+  private boolean isFresh(Document document, BuildIndex index) {
+    String target = target(document);
+    BuildIndex.Unit known = index.unit(target);
+    return known != null && answersHold(document, known) && index.isFresh(target);
   }
 
   /** The name of a document's outcome in the output folder. */
@@ -217,7 +206,7 @@ final class Weave {
               });
       String text = text(content);
       if (text == null) {
-        return new Outcome(document, State.FAILED, List.of(notUtf8(document)));
+        return Outcome.made(document, State.FAILED, List.of(notUtf8(document)));
       }
       Woven woven =
           to == To.HTML
@@ -225,7 +214,7 @@ final class Weave {
               : Weaver.markdown(document.path(), text, found, style);
       problems = woven.problems();
       if (woven.hasErrors() && !keepGoing) {
-        return new Outcome(document, State.FAILED, problems);
+        return Outcome.made(document, State.FAILED, problems);
       }
       sources.putAll(found.asked());
       for (Woven.Shown shown : woven.files()) {
@@ -235,8 +224,14 @@ final class Weave {
     } else {
       outputs.put(target, content);
     }
-    write(index, target, seen, sources, questions, outputs, problems.isEmpty());
-    return new Outcome(document, State.DONE, problems);
+    Outcome outcome = Outcome.made(document, State.DONE, problems);
+    if (!problems.isEmpty()) {
+      questions.put(WHERE, document.path().toString());
+    }
+    // What an error lacks may come from anywhere: such a document is made anew each time.
+    boolean whole = problems.stream().noneMatch(Problem::isError);
+    write(index, target, seen, whole ? sources : withNothing(sources), questions, outputs, outcome);
+    return outcome;
   }
 
   private void write(
@@ -246,7 +241,7 @@ final class Weave {
       Map<Path, Fingerprint> sources,
       Map<String, String> questions,
       Map<String, byte[]> outputs,
-      boolean clean) {
+      Outcome outcome) {
     index.supersede(unit);
     Map<String, Fingerprint> written = new LinkedHashMap<>();
     outputs.forEach(
@@ -255,10 +250,7 @@ final class Weave {
           OutputFiles.write(file, bytes);
           written.put(name, Fingerprint.of(file, bytes));
         });
-    // What has something to say is made anew next time, so that it is said again.
-    index.add(
-        unit,
-        new BuildIndex.Unit(seen, clean ? sources : withNothing(sources), written, questions));
+    index.add(unit, new BuildIndex.Unit(seen, sources, written, questions, outcome.said()));
   }
 
   /** Sources that are never as they were. */
@@ -270,7 +262,12 @@ final class Weave {
 
   private boolean answersHold(Document document, BuildIndex.Unit known) {
     for (Map.Entry<String, String> question : known.questions().entrySet()) {
-      if (!question.getValue().equals(Boolean.toString(isPage(document, question.getKey())))) {
+      String asked = question.getKey();
+      String answer =
+          asked.equals(WHERE)
+              ? document.path().toString()
+              : Boolean.toString(isPage(document, asked));
+      if (!question.getValue().equals(answer)) {
         return false;
       }
     }

@@ -1,6 +1,5 @@
 package tabor.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -104,8 +103,8 @@ final class WeaveCommand implements Callable<Integer> {
       throw Failure.usage("say with -o which folder to write into, or --in-place");
     }
     Path out = SourceFiles.path(into);
-    return WeaveRun.into(
-        out, words, new Weave(out, form(), keepGoing, force, pictures, below()), io);
+    Weave weave = new Weave(out, form(), keepGoing, force, pictures, WeaveRun.lessons(lessons));
+    return WeaveRun.into(out, words, weave, io);
   }
 
   private Weave.To form() {
@@ -113,17 +112,6 @@ final class WeaveCommand implements Callable<Integer> {
         .filter(form -> form.word().equals(to.toLowerCase(Locale.ROOT)))
         .findFirst()
         .orElseThrow(() -> Failure.usage("--to takes markdown or html, not " + to));
-  }
-
-  private @Nullable Path below() {
-    if (lessons == null) {
-      return null;
-    }
-    Path folder = SourceFiles.path(lessons);
-    if (!Files.isDirectory(folder)) {
-      throw Failure.usage("--lessons takes a folder, and there is none called " + lessons);
-    }
-    return folder;
   }
 
   private int weaveInPlace() {

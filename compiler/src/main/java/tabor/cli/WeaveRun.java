@@ -1,9 +1,11 @@
 package tabor.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Weaves documents into a folder, and says what became of them. */
 final class WeaveRun {
@@ -13,8 +15,22 @@ final class WeaveRun {
   private WeaveRun() {}
 
   /** Weaves into complete pages, with all as it is where nothing is said. */
-  static int plain(Path into, List<String> words, Io io) {
-    return into(into, words, new Weave(into, Weave.To.HTML, false, false, PICTURES, null), io);
+  static int plain(Io io, List<String> words, String folder, @Nullable String lessons) {
+    Path into = SourceFiles.path(folder);
+    Weave weave = new Weave(into, Weave.To.HTML, false, false, PICTURES, lessons(lessons));
+    return into(into, words, weave, io);
+  }
+
+  /** The folder of lessons that was named; null if none was. */
+  static @Nullable Path lessons(@Nullable String word) {
+    if (word == null) {
+      return null;
+    }
+    Path folder = SourceFiles.path(word);
+    if (!Files.isDirectory(folder)) {
+      throw Failure.usage("--lessons takes a folder, and there is none called " + word);
+    }
+    return folder;
   }
 
   /**
@@ -37,7 +53,7 @@ final class WeaveRun {
     int fresh = 0;
     int failed = 0;
     for (Weave.Outcome outcome : weave.run(documents, new Progress(io))) {
-      outcome.problems().forEach(problem -> reports.add(problem.report()));
+      reports.addAll(outcome.said());
       if (outcome.state() == Weave.State.FAILED) {
         failed++;
         reports.add("tabor: nothing is written for " + outcome.document().path() + "\n");

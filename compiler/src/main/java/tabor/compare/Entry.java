@@ -64,7 +64,9 @@ record Entry(SectionSyntax syntax, SectionKind kind, String label, @Nullable Sec
       for (Section section : own) {
         entries.add(new Entry(syntax, heading.kind(), label(heading, section), section));
         if (section instanceof Sheet sheet) {
-          for (Groove variation : sheet.grooves()) {
+          for (Sheet.Variation one : sheet.variations()) {
+            // A title that only counts is nothing that somebody wrote or changed.
+            Groove variation = one.groove().named(one.groove().name(), one.caption());
             entries.add(new Entry(syntax, heading.kind(), variation.name(), variation));
           }
         }

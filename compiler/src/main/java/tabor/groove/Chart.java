@@ -202,6 +202,11 @@ public record Chart(
     public Extras {
       without = List.copyOf(without);
     }
+
+    /** True for nothing else. */
+    public boolean isEmpty() {
+      return without.isEmpty() && fill == null;
+    }
   }
 
   /**

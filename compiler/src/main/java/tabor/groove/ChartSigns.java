@@ -31,6 +31,10 @@ public record ChartSigns(@Nullable String mark, List<Cue> cues, boolean holds) {
     cues = List.copyOf(cues);
   }
 
+  private boolean isEmpty() {
+    return mark == null && cues.isEmpty() && !holds;
+  }
+
   /** What is said of each section, by its name; nothing of those that are not in the map. */
   public static Map<String, ChartSigns> of(Lesson lesson) {
     Map<String, Integer> lines = new HashMap<>();
@@ -61,7 +65,7 @@ public record ChartSigns(@Nullable String mark, List<Cue> cues, boolean holds) {
           Groove groove = played.get(0);
           boolean held = i + 1 < items.size() && items.get(i + 1) instanceof Chart.Hold;
           ChartSigns signs = signs(item, groove, mark, cues, held);
-          if (!signs.equals(NONE)) {
+          if (!signs.isEmpty()) {
             said.put(groove.name(), signs);
           }
         }

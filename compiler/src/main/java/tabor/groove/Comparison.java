@@ -42,12 +42,6 @@ record Comparison(
   /** A stroke as it was and as it is. */
   record Pair(Stroke before, Stroke after) {}
 
-  private record Place(int bar, Time at) {
-    static Place of(Stroke stroke) {
-      return new Place(stroke.bar(), stroke.at());
-    }
-  }
-
   /** Compares strokes; the rest of the two sections is compared in words only. */
   static Comparison of(Groove base, Groove step) {
     List<Stroke> before = laidOut(base, step);
@@ -62,8 +56,8 @@ record Comparison(
             new ArrayList<>(),
             new ArrayList<>(),
             new ArrayList<>());
-    Map<Place, List<Stroke>> old = byPlace(before);
-    Map<Place, List<Stroke>> now = byPlace(found.now);
+    Map<Map.Entry<Integer, Time>, List<Stroke>> old = byPlace(before);
+    Map<Map.Entry<Integer, Time>, List<Stroke>> now = byPlace(found.now);
     now.forEach((place, strokes) -> found.match(old.getOrDefault(place, List.of()), strokes));
     old.forEach(
         (place, strokes) -> {
@@ -172,10 +166,12 @@ record Comparison(
         && (!b.ornaments().isRolled() || a.length().equals(b.length()));
   }
 
-  private static Map<Place, List<Stroke>> byPlace(List<Stroke> strokes) {
-    Map<Place, List<Stroke>> map = new LinkedHashMap<>();
+  /** By bar and place in it. */
+  private static Map<Map.Entry<Integer, Time>, List<Stroke>> byPlace(List<Stroke> strokes) {
+    Map<Map.Entry<Integer, Time>, List<Stroke>> map = new LinkedHashMap<>();
     for (Stroke stroke : strokes) {
-      map.computeIfAbsent(Place.of(stroke), place -> new ArrayList<>(3)).add(stroke);
+      map.computeIfAbsent(Map.entry(stroke.bar(), stroke.at()), place -> new ArrayList<>(3))
+          .add(stroke);
     }
     return map;
   }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import tabor.kit.Limb;
 import tabor.rhythm.NoteValue;
 import tabor.rhythm.Time;
@@ -26,7 +27,19 @@ final class Displacement {
   /** One stroke that went elsewhere is told as such. */
   private static final int FEW = 2;
 
-  private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {}
+  private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {
+    // Written out: what the language makes of its own accord is spun at run time, at every start.
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Hit hit && position.equals(hit.position) && sameButPlace(this, hit);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * position.hashCode() + surface.hashCode();
+    }
+  }
 
   private final Words words;
 
@@ -167,7 +180,10 @@ final class Displacement {
   }
 
   private static boolean sameButPlace(Hit a, Hit b) {
-    return turnTo(a, b.position()).equals(b);
+    return a.limb() == b.limb()
+        && a.surface().equals(b.surface())
+        && a.level() == b.level()
+        && a.ornaments().equals(b.ornaments());
   }
 
   private static Hit turn(Hit hit, Time by, Time length) {

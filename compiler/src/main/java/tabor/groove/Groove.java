@@ -158,10 +158,10 @@ public record Groove(
     }
   }
 
-  /** The same by another name. */
-  public Groove named(String other) {
+  /** The same by another name and title. */
+  public Groove named(String other, @Nullable String called) {
     return new Groove(
-        other, title, heading, base, setting, bars, pickup, strokes, written, plays, marks,
+        other, called, heading, base, setting, bars, pickup, strokes, written, plays, marks,
         hairpins, prose, repeats, page);
   }
 

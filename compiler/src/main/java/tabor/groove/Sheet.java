@@ -34,12 +34,14 @@ public record Sheet(
    * One variation.
    *
    * @param number from 1
+   * @param caption what its line says that it shows; null for nothing
    * @param groove its strokes, as of a step from the sheet's base; its name is the sheet's with the
-   *     number, its title the variation's caption
+   *     number, its title the caption or, without one, what the sheet is called with the number
    * @param coincided numbers, as counted before equal ones were left out, of later variations that
    *     came to the same strokes
    */
-  public record Variation(int number, Groove groove, List<Integer> coincided) {
+  public record Variation(
+      int number, @Nullable String caption, Groove groove, List<Integer> coincided) {
     /** Copies the list. */
     public Variation {
       coincided = List.copyOf(coincided);

@@ -24,6 +24,8 @@ import tabor.source.Spot;
  * @param open true if the source leaves the limb open: each section that the stroke comes into
  *     deals it anew. An open stroke that is not dealt has found no limb
  * @param inLine true if it belongs to a line over the whole body, which is written as one voice
+ * @param before of an open stroke: the limb that was dealt to it in the section that the present
+ *     one came from, whatever has been tried since; null if there was none
  */
 public record Stroke(
     int bar,
@@ -37,7 +39,8 @@ public record Stroke(
     Spot spot,
     boolean dealt,
     boolean open,
-    boolean inLine) {
+    boolean inLine,
+    @Nullable Limb before) {
 
   /** A stroke that is in no line. */
   public Stroke(
@@ -52,7 +55,7 @@ public record Stroke(
       Spot spot,
       boolean dealt,
       boolean open) {
-    this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, false);
+    this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, false, null);
   }
 
   /** The order of every list: bar, place, limb, surface. */
@@ -73,64 +76,77 @@ public record Stroke(
   /** The same stroke by another limb; the compiler chose it if {@code chosen}. */
   public Stroke by(Limb other, boolean chosen) {
     return new Stroke(
-        bar, at, length, other, surface, level, ornaments, slot, spot, chosen, open, inLine);
+        bar, at, length, other, surface, level, ornaments, slot, spot, chosen, open, inLine,
+        before);
   }
 
   /** The same stroke on another surface. */
   public Stroke on(Surface other) {
     return new Stroke(
-        bar, at, length, limb, other, level, ornaments, slot, spot, dealt, open, inLine);
+        bar, at, length, limb, other, level, ornaments, slot, spot, dealt, open, inLine, before);
   }
 
   /** The same stroke at another level. */
   public Stroke at(Level other) {
     return new Stroke(
-        bar, at, length, limb, surface, other, ornaments, slot, spot, dealt, open, inLine);
+        bar, at, length, limb, surface, other, ornaments, slot, spot, dealt, open, inLine, before);
   }
 
   /** The same stroke with other ornaments. */
   public Stroke with(Ornaments others) {
     return new Stroke(
-        bar, at, length, limb, surface, level, others, slot, spot, dealt, open, inLine);
+        bar, at, length, limb, surface, level, others, slot, spot, dealt, open, inLine, before);
   }
 
   /** The same stroke elsewhere. */
   public Stroke moved(int newBar, Time place, Time newLength, Slot newSlot) {
     return new Stroke(
         newBar, place, newLength, limb, surface, level, ornaments, newSlot, spot, dealt, open,
-        inLine);
+        inLine, before);
   }
 
   /** The same stroke at another place in the music, made by another spot. */
   public Stroke moved(int newBar, Time place, Time newLength, Slot newSlot, Spot other) {
     return new Stroke(
-        newBar, place, newLength, limb, surface, level, ornaments, newSlot, other, dealt, open);
+        newBar, place, newLength, limb, surface, level, ornaments, newSlot, other, dealt, open,
+        false, before);
   }
 
   /** The same stroke, made by another spot. */
   public Stroke from(Spot other) {
     return new Stroke(
-        bar, at, length, limb, surface, level, ornaments, slot, other, dealt, open, inLine);
+        bar, at, length, limb, surface, level, ornaments, slot, other, dealt, open, inLine, before);
   }
 
   /** The same stroke with its limb left open, and nothing chosen yet. */
   public Stroke opened() {
     return new Stroke(
-        bar, at, length, limb, surface, level, ornaments, slot, spot, false, true, inLine);
+        bar, at, length, limb, surface, level, ornaments, slot, spot, false, true, inLine, before);
   }
 
   /** The same stroke, keeping its limb from now on. */
   public Stroke fixed() {
     return open
         ? new Stroke(
-            bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false, inLine)
+            bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, false, inLine,
+            before)
         : this;
   }
 
   /** The same stroke in a line, or in none. */
   public Stroke inLine(boolean now) {
     return new Stroke(
-        bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, now);
+        bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, now, before);
+  }
+
+  /** The same stroke when its section has ended: the next one comes from what was dealt here. */
+  public Stroke ended() {
+    Limb last = open && dealt ? limb : null;
+    return before == last
+        ? this
+        : new Stroke(
+            bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, inLine,
+            last);
   }
 
   /** True unless it is open and has found no limb. */
@@ -148,6 +164,7 @@ public record Stroke(
             && dealt == that.dealt
             && open == that.open
             && inLine == that.inLine
+            && before == that.before
             && limb == that.limb
             && level == that.level
             && at.equals(that.at)

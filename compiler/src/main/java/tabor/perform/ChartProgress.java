@@ -14,8 +14,11 @@ import tabor.rhythm.Time;
  * count of bars, words that wait to be said. Rows are added at its end, and may be taken back.
  */
 final class ChartProgress {
-  private static final BigInteger LONGEST =
-      BigInteger.valueOf(Clock.SECOND).multiply(BigInteger.valueOf(Performer.LONGEST_SECONDS));
+  /** From here on {@link Performer#seconds} says more than a day, rounding allowed for. */
+  private static final BigInteger TOO_LONG =
+      BigInteger.valueOf(Clock.SECOND)
+          .multiply(BigInteger.valueOf(Performer.LONGEST_SECONDS))
+          .add(BigInteger.valueOf(Clock.MILLI));
 
   /** More are not planned one by one: a chart that needs them is refused. */
   private static final int MOST_PASSAGES = 200_000;
@@ -170,7 +173,7 @@ final class ChartProgress {
 
   /** True where nobody will play it any more, so that it need not be written out. */
   boolean isTooLong() {
-    return total.compareTo(LONGEST) > 0 || passages.size() > MOST_PASSAGES;
+    return total.compareTo(TOO_LONG) >= 0 || passages.size() > MOST_PASSAGES;
   }
 
   /** All that {@link #undo} needs to come back here. */

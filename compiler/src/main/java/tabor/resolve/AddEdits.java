@@ -173,7 +173,8 @@ final class AddEdits {
             context.line().spot(),
             false,
             limb == null,
-            joinsLine(what.surface())));
+            joinsLine(what.surface()),
+            null));
   }
 
   /**

@@ -51,7 +51,7 @@ final class ChartNeighbours {
       } else if (item instanceof Chart.Ramp ramp) {
         done.add(ramp(ramp, i));
       } else {
-        if (item instanceof Chart.Cue cue && cue.bar() > 0) {
+        if (item instanceof Chart.Cue cue) {
           checkBar(cue, i);
         }
         done.add(item);

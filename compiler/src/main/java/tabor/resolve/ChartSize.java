@@ -46,14 +46,9 @@ public final class ChartSize {
         }
       };
 
-  /** How many bars an item plays; 0 where only a time says how long. */
+  /** In how many bars an item plays sections; 0 where only a time says how long. */
   static final Chart.Cases<Long> BARS =
       new ChartCases<>(0L) {
-        @Override
-        public Long countIn(Chart.CountIn one) {
-          return (long) one.bars();
-        }
-
         @Override
         public Long play(Chart.Play one) {
           Chart.Amount amount = one.amount();
@@ -64,11 +59,6 @@ public final class ChartSize {
           return amount.bars() > 0
               ? amount.bars() * (one.each() ? (long) one.turns().size() : 1)
               : row * amount.times();
-        }
-
-        @Override
-        public Long rest(Chart.Rest one) {
-          return (long) one.bars();
         }
 
         @Override

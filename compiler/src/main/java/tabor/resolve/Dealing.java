@@ -105,7 +105,7 @@ final class Dealing {
       }
       if (i < open.size()) {
         Stroke stroke = open.get(i);
-        Limb before = frame.base() != null && stroke.dealt() ? stroke.limb() : null;
+        Limb before = frame.base() == null ? null : stroke.before();
         if (either.isEmpty()) {
           asked.add(all.size());
         }

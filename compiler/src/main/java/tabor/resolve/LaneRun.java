@@ -280,7 +280,7 @@ final class LaneRun {
     Set<Integer> found = new HashSet<>();
     percents.forEach(
         (bar, count) -> {
-          if (count[1] > 0 && count[0] == count[1]) {
+          if (count[0] == count[1]) {
             found.add(bar);
           }
         });

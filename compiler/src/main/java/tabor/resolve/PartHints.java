@@ -195,8 +195,7 @@ final class PartHints {
     for (int i = 1; i + 1 < words.size(); i++) {
       int before = measured(words.get(i - 1));
       int here = measured(words.get(i));
-      if (before > 1
-          && here > 1
+      if (before > 0
           && before == measured(words.get(i + 1))
           && here % before != 0
           && before % here != 0

@@ -41,7 +41,10 @@ final class SectionFinish {
 
   /** The finished section; what is wrong with it goes to the problems. */
   Groove finish(SectionDraft dealt) {
-    List<Stroke> written = dealt.strokes();
+    List<Stroke> written = new ArrayList<>(dealt.strokes().size());
+    for (Stroke stroke : dealt.strokes()) {
+      written.add(stroke.ended());
+    }
     List<Stroke> struck =
         OptionEffects.openHanded(frame, problems, dealt.bars(), struck(playable(written)));
     if (frame.kit().leftHanded()) {

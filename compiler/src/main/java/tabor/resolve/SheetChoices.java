@@ -147,11 +147,11 @@ final class SheetChoices {
   private @Nullable List<Made> made(Line line, SheetLine varied, @Nullable SheetLine leader) {
     Statement inner = varied.line();
     if (inner instanceof PartStatement.Lane lane) {
-      Num bars = varied.bars();
-      if (bars == null && leader != null && leader.line() instanceof PartStatement.Lane) {
-        bars = leader.bars();
-      }
-      return bars(line, lane, bars == null ? 1 : bars.whole(), bars);
+      Num said = varied.bars();
+      boolean follows =
+          said == null && leader != null && leader.line() instanceof PartStatement.Lane;
+      Num bars = follows ? leader.bars() : said;
+      return bars(line, lane, bars == null ? 1 : bars.whole(), said);
     }
     if (inner instanceof PartStatement.Played played) {
       return patterns(line, varied, played);

@@ -213,24 +213,24 @@ public final class SheetResolver {
   }
 
   private Sheet sheet(Groove base, List<Resolved> kept) {
+    Text written = heading.statement() instanceof Heading.Sheet line ? line.title() : null;
+    String title = written == null ? null : written.value();
     List<Sheet.Variation> variations = new ArrayList<>(kept.size());
     for (int i = 0; i < kept.size(); i++) {
+      Groove groove = groove(kept.get(i));
+      String called = (title == null || title.isBlank() ? name : title) + ": " + (i + 1);
       variations.add(
-          new Sheet.Variation(i + 1, groove(kept.get(i)), coincided.getOrDefault(i, List.of())));
+          new Sheet.Variation(
+              i + 1,
+              groove.title(),
+              groove.named(groove.name(), groove.title() == null ? called : groove.title()),
+              coincided.getOrDefault(i, List.of())));
     }
-    Text title = heading.statement() instanceof Heading.Sheet written ? written.title() : null;
     PageWishes wishes = base.page().wishes();
     HandWords hands = HandWords.of(base.setting().kit().leftHanded(), scope);
     PageNotes page =
         PageReader.of(syntax, wishes, base.setting().kit(), hands, List.of(), new Problems(name));
-    return new Sheet(
-        name,
-        title == null ? null : title.value(),
-        heading.spot(),
-        base,
-        variations,
-        prose(hands),
-        page);
+    return new Sheet(name, title, heading.spot(), base, variations, prose(hands), page);
   }
 
   private List<String> prose(HandWords hands) {
@@ -305,7 +305,8 @@ public final class SheetResolver {
     if (!(one.section() instanceof Groove groove) || groove.name().equals(name)) {
       return one;
     }
-    return new Resolved(groove.named(name), one.partial(), one.diagnostics(), one.effort());
+    Groove named = groove.named(name, groove.title());
+    return new Resolved(named, one.partial(), one.diagnostics(), one.effort());
   }
 
   // ---- problems

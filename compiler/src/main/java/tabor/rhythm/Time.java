@@ -36,8 +36,8 @@ public record Time(long num, long den) implements Comparable<Time> {
       return ZERO;
     }
     long g = gcd(Math.abs(num), Math.abs(den));
-    long n = num / g;
-    long d = den / g;
+    long n = g == 1 ? num : num / g;
+    long d = g == 1 ? den : den / g;
     return d < 0 ? new Time(-n, -d) : new Time(n, d);
   }
 
@@ -48,23 +48,18 @@ public record Time(long num, long den) implements Comparable<Time> {
 
   /** Greatest common divisor of two numbers that are not negative; 1 for two zeros. */
   public static long gcd(long a, long b) {
-    if (a == 0 || b == 0) {
-      return a + b == 0 ? 1 : a + b;
+    if ((a | b) >>> 31 != 0) {
+      return b == 0 ? a : gcd(b, a % b);
     }
-    // Stein's way, with shifts for the twos that most of our numbers are made of.
-    int twos = Long.numberOfTrailingZeros(a | b);
-    long x = a >> Long.numberOfTrailingZeros(a);
-    long y = b >> Long.numberOfTrailingZeros(b);
-    while (x != y) {
-      if (x > y) {
-        x -= y;
-        x >>= Long.numberOfTrailingZeros(x);
-      } else {
-        y -= x;
-        y >>= Long.numberOfTrailingZeros(y);
-      }
+    // Nearly all our numbers are small, and small ones are divided much sooner.
+    int x = (int) a;
+    int y = (int) b;
+    while (y != 0) {
+      int rest = x % y;
+      x = y;
+      y = rest;
     }
-    return x << twos;
+    return Math.max(x, 1);
   }
 
   /** Least common multiple of two positive numbers. */

@@ -228,4 +228,27 @@ class RudimentBordersTest {
   private static String beats(StringBuilder letters) {
     return letters.substring(0, 4) + " " + letters.substring(4) + " . .";
   }
+
+  /** The last strokes of a roll are the first of what comes next; where that begins it ends. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "rlrl rlrl rlrr lrll ; single-stroke-roll 1-2a, paradiddle 3-4a",
+        "lrlr lrlr lrll rlrr ; single-stroke-roll 1-2a, paradiddle 3-4a",
+        "rlrl rlrl rlrl rlrl | rlrr lrll rlrr lrll ;"
+            + " single-stroke-roll 1:1-1:4a, paradiddle 2:1-2:4a",
+        "rlrl rlrl rlrl rlrl | rlrl rrlr lrll rlrr ;"
+            + " single-stroke-roll 1:1-1:4a, double-paradiddle 2:1-2:3a, paradiddle 2:4-2:4a",
+        // A rest after the one cycle, or nothing that begins on a beat.
+        "rlrl rlrl rlrr . ; single-stroke-roll 1-2a, paradiddle 3-3a",
+        "rlrl rlrl rlrl rrlr | lrlr lrlr . . ; single-stroke-roll 1:1-1:4, single-stroke-roll"
+            + " 2:1-2:2a",
+        // Doubles at the end of a roll of doubles.
+        "rrll rrll rrll rrll ; double-stroke-open-roll 1-4a throughout",
+      })
+  void aRollEndsWhereSomethingElseBegins(String hands, String rudiments) {
+    String bars = hands.contains("|") ? "  bars 2\n" : "";
+    assertThat(found(bars + "  hands : " + hands)).isEqualTo(rudiments);
+  }
 }

@@ -116,6 +116,60 @@ class BuildAtScaleTest {
     assertThat(one.err().indexOf("l2.tabor")).isLessThan(one.err().indexOf("l3.tabor"));
   }
 
+  /** What is asked of the page and for whom is part of what is remembered. */
+  @Test
+  void otherWishesMakeEverythingAnew() throws IOException {
+    lessons(2);
+    build("out", "--as", "pdf,png");
+    for (String wish :
+        List.of(
+            "--large",
+            "--clean",
+            "--teacher",
+            "--no-caution",
+            "--caution=Short breaks.",
+            "--paper=letter",
+            "--transparent",
+            "--no-count-in",
+            "--left-handed",
+            "--tempo=50")) {
+      assertThat(build("out", "--as", "pdf,png", wish).code()).as(wish).isZero();
+      build("other", "--as", "pdf,png", wish, "--force");
+      assertThat(files("out")).as(wish).isEqualTo(files("other"));
+    }
+  }
+
+  /** A lesson with a warning is not made anew to say it again: its index entry stays. */
+  @Test
+  void warningsAreToldAgainOfWhatIsNotMadeAnew() throws IOException {
+    write("a.tabor", "pattern idle : rl\ngroove g\n  snare : x . x .\n");
+    write("b.tabor", "groove g\n  hands : rlrl rlrl rlrl rlrl\n");
+    Ran one = build("out");
+    assertThat(one.code()).isZero();
+    assertThat(one.err()).contains("a.tabor:1:9: warning: ");
+    String index = Files.readString(work.resolve("out").resolve(Build.INDEX));
+    Ran two = build("out");
+    assertThat(two.err()).isEqualTo(one.err());
+    assertThat(Files.readString(work.resolve("out").resolve(Build.INDEX))).isEqualTo(index);
+
+    write("a.tabor", "groove g\n  snare : x . x .\n");
+    assertThat(build("out").err()).doesNotContain("warning");
+    assertThat(build("out").err()).doesNotContain("warning");
+  }
+
+  /** On a terminal the same words come in colour, also where they were printed without before. */
+  @Test
+  void warningsAreToldAgainInTheColoursOfNow() throws IOException {
+    write("a.tabor", "pattern idle : rl\ngroove g\n  snare : x . x .\n");
+    String[] words = {"build", work.resolve("in").toString(), "-o", work.resolve("out").toString()};
+    assertThat(Ran.of(words).err()).doesNotContain("\033");
+    Ran colours = Ran.on(new byte[0], Map.of("TERM", "xterm"), true, words);
+    assertThat(colours.err()).contains("\033");
+    assertThat(Ran.on(new byte[0], Map.of("TERM", "xterm"), true, words).err())
+        .isEqualTo(colours.err());
+    assertThat(Ran.of(words).err()).doesNotContain("\033").contains("a.tabor:1:9: warning: ");
+  }
+
   @Test
   void shardsTogetherAreTheWholeAndStayAsTheyAre() throws IOException {
     lessons(24);

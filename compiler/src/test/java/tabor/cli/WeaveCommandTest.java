@@ -173,6 +173,29 @@ class WeaveCommandTest {
     assertThat(files(other)).isEqualTo(made).containsKey("a.html");
   }
 
+  @Test
+  void aFolderOfLessonsCanBeNamedAnywhereOnTheLine() throws IOException {
+    Path lessons = Files.createDirectory(work.resolve("lessons"));
+    Files.writeString(lessons.resolve("l.tabor"), BEAT);
+    write("a.md", block("file=../lessons/l.tabor", ""));
+    assertThat(weave().err()).contains("lies outside the folder");
+    Ran after = weave("--lessons", work.toString());
+    assertThat(after.code()).as(after.err()).isZero();
+    Map<String, String> made = files(out);
+    String to = work.resolve("to").toString();
+    Ran before = Ran.of("weave", "--lessons", work.toString(), "-o", to, docs.toString());
+    assertThat(before.out()).isEqualTo("1 document woven into " + to + "\n");
+    assertThat(files(work.resolve("to"))).isEqualTo(made);
+
+    assertThat(weave("--lessons", work.resolve("none").toString()))
+        .matches(ran -> ran.code() == ExitCode.USAGE && ran.err().contains("there is none called"));
+    assertThat(weave("--lessons").code()).isEqualTo(ExitCode.USAGE);
+    assertThat(Ran.of("weave", "-o", to).code()).isEqualTo(ExitCode.USAGE);
+    assertThat(Ran.of("weave", docs.toString(), "-o", to, "-o", to).code())
+        .as("twice")
+        .isEqualTo(ExitCode.USAGE);
+  }
+
   /** The index is added to, and written anew before it grows far beyond what it says. */
   @Test
   void theIndexFollowsManyEditsAndStaysSmall() throws IOException {
@@ -227,6 +250,36 @@ class WeaveCommandTest {
     assertThat(files(out).get("bad.html")).contains("class=\"tabor-problem\"");
     assertThat(weave("--keep-going").err()).as("said each time").contains("bad.md:5:11: error: ");
     assertThat(weave().code()).isEqualTo(ExitCode.ERRORS);
+  }
+
+  /** Not woven again only to say so. */
+  @Test
+  void aWarningIsSaidAgainByRunsThatChangeNothing() throws IOException {
+    write("a.md", block("", "pattern idle : rl\n" + BEAT));
+    write("sub/lesson.tabor", "pattern other : rl\n" + BEAT);
+    write("b.md", block("file=sub/lesson.tabor", ""));
+    Ran first = weave();
+    assertThat(first.code()).isEqualTo(ExitCode.FINE);
+    assertThat(first.err()).contains("a.md:2:9: warning: ", "lesson.tabor:1:9: warning: ", "\n");
+    Ran second = weave();
+    assertThat(second.out()).isEqualTo("0 documents woven into " + out + ", 2 unchanged\n");
+    assertThat(second.err()).isEqualTo(first.err());
+
+    write("sub/lesson.tabor", BEAT);
+    Ran third = weave();
+    assertThat(third.out()).startsWith("1 document woven").contains("1 unchanged");
+    assertThat(third.err()).contains("a.md:2:9").doesNotContain("lesson.tabor");
+    assertThat(weave().err()).isEqualTo(third.err());
+  }
+
+  /** What is said names files as they were typed. */
+  @Test
+  void aWarningIsSaidOfTheDocumentAsItIsNamedNow() throws IOException {
+    write("a.md", block("", "pattern idle : rl\n" + BEAT));
+    assertThat(weave().err()).startsWith(docs.resolve("a.md") + ":2:9: ");
+    Path otherwise = docs.resolve("../docs");
+    Ran ran = Ran.of("weave", otherwise.toString(), "-o", out.toString());
+    assertThat(ran.err()).startsWith(otherwise.resolve("a.md") + ":2:9: ");
   }
 
   @Test

@@ -60,6 +60,11 @@ class ChartLimitsTest {
             " climb two from 600 to 600 by 1 every 33333 times\n",
             " climb two from 600 to 600 by 1 every 33334 times\n",
             "here the chart grows beyond 100000 strokes"),
+        // 51 rungs of three strokes.
+        Arguments.of(
+            " climb two from 550 to 600 by 1 every 653 times\n",
+            " climb two from 550 to 600 by 1 every 654 times\n",
+            "here the chart grows beyond 100000 strokes"),
         Arguments.of(
             " climb two from 99 to 599 by 0.05 every 2 bars\n",
             " climb two from 99 to 599.1 by 0.05 every 2 bars\n",
@@ -73,7 +78,7 @@ class ChartLimitsTest {
             " play three two 100001 bars at tempo 240\n",
             "this line is longer"),
         Arguments.of(
-            " play two 33333 times at tempo 240\n",
+            " play three 100000 times at tempo 240\n",
             " play two 33334 times at tempo 240\n",
             "here the chart grows beyond 100000 strokes"),
         // 90 beats a minute: 4/4 lasts 8/3 s, two bars 16/3 s, so that 16200 times last a day.
@@ -90,7 +95,18 @@ class ChartLimitsTest {
             " count-in 64 bars\n play two 16169 times\n",
             "here the chart grows longer than 24 hours"),
         Arguments.of(
-            " trade two 1 bar 100000 times\n", " trade two 1 bar 100001 times\n", "this line is"),
+            " trade three 1 bar 100000 times at tempo 600\n",
+            " trade three 1 bar 100001 times at tempo 600\n",
+            "this line is longer"),
+        // A bar of two and a bar of the student's last 16/3 s.
+        Arguments.of(
+            " trade two 1 bar 16200 times\n",
+            " trade two 1 bar 16201 times\n",
+            "this chart is longer than Tabor plays: at most 24 hours"),
+        Arguments.of(
+            " trade two 1 bar 16200 times\n",
+            " trade two 1 bar 100000 times\n",
+            "this chart is longer than Tabor plays: at most 24 hours"),
         Arguments.of(
             eight + " s".repeat(134) + " two two\n",
             eight + " s".repeat(134) + " two two two\n",

@@ -14,6 +14,7 @@ import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Stroke;
 import tabor.source.LineIndex;
+import tabor.source.Span;
 
 /** Sections in few letters, so that a test can be read: {@code 1/4 L snare>}. */
 final class Compact {
@@ -30,7 +31,6 @@ final class Compact {
     return of(grooves.get(grooves.size() - 1));
   }
 
-  /** The strokes of a section, bars parted by a bar line, places in whole notes. */
   /** The same of a text in which nothing is wrong. */
   static String lastOfFine(String text) {
     assertThat(problems(text)).as(text).isEmpty();
@@ -52,6 +52,18 @@ final class Compact {
     return all.get(0);
   }
 
+  /** A text with the first fix of what is told of it. */
+  static String fixed(String text, Diagnostic told) {
+    StringBuilder fixed = new StringBuilder(text);
+    List<Diagnostic.Edit> edits = told.fixes().get(0).edits();
+    for (int i = edits.size() - 1; i >= 0; i--) {
+      Span span = edits.get(i).spot().span();
+      fixed.replace(span.start(), span.end(), edits.get(i).text());
+    }
+    return fixed.toString();
+  }
+
+  /** The strokes of a section, bars parted by a bar line, places in whole notes. */
   static String of(Groove groove) {
     StringBuilder all = new StringBuilder();
     int bar = groove.firstBar();

@@ -287,14 +287,7 @@ class EditLinesTest {
       assertThat(told.fixes()).isEmpty();
       return;
     }
-    StringBuilder text = new StringBuilder("groove g\n " + part);
-    List<Diagnostic.Edit> edits = told.fixes().get(0).edits();
-    for (int i = edits.size() - 1; i >= 0; i--) {
-      text.replace(
-          edits.get(i).spot().span().start(),
-          edits.get(i).spot().span().end(),
-          edits.get(i).text());
-    }
+    String text = Compact.fixed("groove g\n " + part, told);
     assertThat(text.substring(text.indexOf(": ") + 2)).isEqualTo(fixed.replace(" : ", " | "));
   }
 

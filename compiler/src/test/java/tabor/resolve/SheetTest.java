@@ -49,6 +49,28 @@ class SheetTest {
         .isEqualTo("0 1/2 | 1/4 3/4 | 0 1/8");
   }
 
+  /** Alone it is called by its sheet and number, unless it says itself what it shows. */
+  @Test
+  void aVariationIsCalledByItsSheetOrItsCaption() {
+    List<Sheet.Variation> found =
+        compile(
+                BEAT
+                    + "sheet s \"Kicks\" from beat\n"
+                    + " each accent hands at 1 \"Push\"\n"
+                    + " each accent hands at 2\n"
+                    + "sheet bare from beat\n"
+                    + " each accent hands at 3\n")
+            .lesson()
+            .sheets()
+            .stream()
+            .flatMap(sheet -> sheet.variations().stream())
+            .toList();
+    assertThat(found)
+        .extracting(one -> one.groove().title())
+        .containsExactly("Push", "Kicks: 2", "bare: 1");
+    assertThat(found).extracting(Sheet.Variation::caption).containsExactly("Push", null, null);
+  }
+
   @Test
   void aBarRepeatsItselfOverTheSection() {
     assertThat(kicks(" bars 2\n each kick : . r . . | . . r .\n"))

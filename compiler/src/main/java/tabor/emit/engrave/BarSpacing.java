@@ -36,8 +36,8 @@ final class BarSpacing {
   private final double textGap;
   private final double lead;
 
-  /** A distance that two columns need. */
-  private record Need(int from, int to, double room) {}
+  /** A distance that two columns need, and the time between them. */
+  private record Need(int from, int to, double room, double time) {}
 
   private final List<Need> needs = new ArrayList<>();
 
@@ -97,7 +97,7 @@ final class BarSpacing {
           room = Math.max(room, CROSSING);
         }
         if (room > 0) {
-          needs.add(new Need(i, j, room));
+          need(i, j, room);
         }
       }
       for (Voice voice : Voice.values()) {
@@ -105,6 +105,14 @@ final class BarSpacing {
       }
       texts(i);
     }
+  }
+
+  private void need(int from, int to, double room) {
+    double time = 0;
+    for (int i = from; i < to; i++) {
+      time += length(i);
+    }
+    needs.add(new Need(from, to, room, time));
   }
 
   /** The next chord of the voice, however far on. */
@@ -116,7 +124,7 @@ final class BarSpacing {
     for (int j = i + 1; j < slices.size(); j++) {
       ChordShape next = slices.get(j).chord(voice);
       if (next != null) {
-        needs.add(new Need(i, j, chord.right() + gap - next.left()));
+        need(i, j, chord.right() + gap - next.left());
         return;
       }
     }
@@ -132,7 +140,7 @@ final class BarSpacing {
         for (int j = i + 1; j < slices.size(); j++) {
           List<Double> others = widths(j, counts);
           if (row < others.size() && others.get(row) > 0) {
-            needs.add(new Need(i, j, (own.get(row) + others.get(row)) / 2 + textGap));
+            need(i, j, (own.get(row) + others.get(row)) / 2 + textGap);
             break;
           }
         }
@@ -190,14 +198,12 @@ final class BarSpacing {
     }
     for (Need need : needs) {
       double room = 0;
-      double time = 0;
       for (int i = need.from(); i < need.to(); i++) {
         room += gaps[i];
-        time += length(i);
       }
       if (room < need.room()) {
         for (int i = need.from(); i < need.to(); i++) {
-          gaps[i] += (need.room() - room) * length(i) / time;
+          gaps[i] += (need.room() - room) * length(i) / need.time();
         }
       }
     }

@@ -121,7 +121,8 @@ record SectionPlan(
         bars.size(),
         score.groove().firstBar(),
         look.width(),
-        look.lines());
+        look.lines().barsALine(),
+        look.lines().starts());
   }
 
   boolean isNarrow() {

@@ -302,8 +302,8 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   private static boolean begins(Segment segment, Segment before) {
     boolean goesOn =
         before.kind() == segment.kind()
-            && Objects.equals(before.groove(), segment.groove())
-            && before.to().equals(segment.from());
+            && before.to().equals(segment.from())
+            && Objects.equals(before.groove(), segment.groove());
     return segment.kind() == Segment.Kind.SECTION && !goesOn;
   }
 }

@@ -1,7 +1,6 @@
 package tabor.emit.html;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,7 +19,6 @@ import tabor.words.Words;
 
 /** From a lesson to its page. */
 public final class PageMaker {
-  private final Map<String, String> variations = new HashMap<>();
   private final Pictures pictures;
   private final Words words;
   private final boolean changes;
@@ -51,11 +49,6 @@ public final class PageMaker {
   }
 
   private Page page(Lesson lesson, String caution) {
-    for (Section section : lesson.sections()) {
-      if (section instanceof Sheet sheet) {
-        sheet.variations().forEach(one -> name(sheet, one));
-      }
-    }
     figures(lesson.grooves());
     List<Page.Block> blocks = new ArrayList<>();
     int number = 0;
@@ -83,17 +76,6 @@ public final class PageMaker {
         new PlayData(takes.list(), List.copyOf(figures.values()), parts));
   }
 
-  /** A variation without a caption is called by its sheet's title and its number. */
-  private void name(Sheet sheet, Sheet.Variation one) {
-    if (one.groove().title() == null) {
-      variations.put(one.groove().name(), sheet.caption() + ": " + one.number());
-    }
-  }
-
-  private String caption(Section section) {
-    return variations.getOrDefault(section.name(), section.caption());
-  }
-
   /** The sections of the lesson itself, drawn on all cores. */
   private void figures(List<Groove> grooves) {
     List<Groove> different = List.copyOf(new LinkedHashSet<>(grooves));
@@ -117,7 +99,7 @@ public final class PageMaker {
 
   private Page.Figure figure(Groove groove, Drawn drawn) {
     Page.Figure figure =
-        new Page.Figure(figures.size(), caption(groove), drawn.score(), drawn.bars());
+        new Page.Figure(figures.size(), groove.caption(), drawn.score(), drawn.bars());
     figures.put(groove, figure);
     shown.add(groove);
     others.add(figure);
@@ -125,8 +107,8 @@ public final class PageMaker {
   }
 
   private Page.Block lesson(Groove groove, int number, Groove.Setting head) {
-    Charts.Reading reading = Charts.read(groove, this::caption, takes, g -> figure(g).number());
-    String title = caption(groove);
+    Charts.Reading reading = Charts.read(groove, Section::caption, takes, g -> figure(g).number());
+    String title = groove.caption();
     List<Leg> legs = reading.legs();
     List<Time> barlines = new ArrayList<>();
     for (int bar = 0; bar <= groove.bars(); bar++) {
@@ -149,7 +131,7 @@ public final class PageMaker {
   private Page.Block practice(Chart chart) {
     others.clear();
     Charts.Reading reading =
-        Charts.read(chart, words, this::caption, takes, g -> figure(g).number());
+        Charts.read(chart, words, Section::caption, takes, g -> figure(g).number());
     String title = chart.caption();
     parts.add(
         new PlayData.Part(

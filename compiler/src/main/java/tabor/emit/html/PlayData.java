@@ -1,6 +1,7 @@
 package tabor.emit.html;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
@@ -41,6 +42,24 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
       counts = List.copyOf(counts);
       countIn = List.copyOf(countIn);
     }
+
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Take that
+          && from.equals(that.from)
+          && length.equals(that.length)
+          && blows.equals(that.blows)
+          && clicks.equals(that.clicks)
+          && counts.equals(that.counts)
+          && countIn.equals(that.countIn);
+    }
+
+    @Override
+    public int hashCode() {
+      return blows.hashCode() * 31 + clicks.hashCode();
+    }
   }
 
   /**
@@ -55,7 +74,25 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    *     zero after it
    * @param damp whole notes after which a hand stops it; zero for never
    */
-  record Blow(Time at, String sound, int velocity, int limb, long lead, Time damp) {}
+  record Blow(Time at, String sound, int velocity, int limb, long lead, Time damp) {
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Blow that
+          && at.equals(that.at)
+          && sound.equals(that.sound)
+          && velocity == that.velocity
+          && limb == that.limb
+          && lead == that.lead
+          && damp.equals(that.damp);
+    }
+
+    @Override
+    public int hashCode() {
+      return (at.hashCode() * 31 + sound.hashCode()) * 31 + velocity;
+    }
+  }
 
   /**
    * A click.
@@ -64,7 +101,22 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    * @param level 2 on the first beat of a bar, 1 on another beat, 0 between the beats
    * @param written true if the chart asks for it
    */
-  record Tick(Time at, int level, boolean written) {}
+  record Tick(Time at, int level, boolean written) {
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Tick that
+          && at.equals(that.at)
+          && level == that.level
+          && written == that.written;
+    }
+
+    @Override
+    public int hashCode() {
+      return (at.hashCode() * 31 + level) * 31 + Boolean.hashCode(written);
+    }
+  }
 
   /**
    * A take some times in a row at one tempo.
@@ -90,6 +142,26 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
     /** The same once more. */
     Leg again() {
       return new Leg(take, tempo, times + 1, figure, words, mark, cue, through);
+    }
+
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Leg that
+          && take == that.take
+          && tempo.equals(that.tempo)
+          && times == that.times
+          && figure == that.figure
+          && words.equals(that.words)
+          && mark.equals(that.mark)
+          && cue.equals(that.cue)
+          && through == that.through;
+    }
+
+    @Override
+    public int hashCode() {
+      return (take * 31 + figure) * 31 + words.hashCode();
     }
   }
 

@@ -140,7 +140,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
   public Long play(Chart.Play item) {
     Chart.Amount amount = item.amount();
     boolean counted = amount.times() > 0;
-    if (!counted || !item.extras().equals(Chart.Extras.NONE)) {
+    if (!counted || !item.extras().isEmpty()) {
       words(XmlCharacters.line(ChartWords.ENGLISH.after(item)));
     }
     List<List<Chart.Turn>> rows =
@@ -298,7 +298,7 @@ final class ChartMeasures implements Chart.Cases<Long> {
 
   @Override
   public Long climb(Chart.Climb item) {
-    boolean plain = item.seconds() == null && item.extras().equals(Chart.Extras.NONE);
+    boolean plain = item.seconds() == null && item.extras().isEmpty();
     if (!plain) {
       words(XmlCharacters.line(ChartWords.ENGLISH.after(item)));
     }

@@ -101,7 +101,21 @@ public record ScoreFile(
    *
    * @param beats the upper number, or a sum such as {@code 2+2+3}
    */
-  public record TimeSignature(String beats, int beatType) {}
+  public record TimeSignature(String beats, int beatType) {
+    // Written out: what records get by themselves is linked anew at every start, at some cost.
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof TimeSignature that
+          && beats.equals(that.beats)
+          && beatType == that.beatType;
+    }
+
+    @Override
+    public int hashCode() {
+      return beats.hashCode() * 31 + beatType;
+    }
+  }
 
   /**
    * A direction.
@@ -304,7 +318,10 @@ public record ScoreFile(
     }
 
     boolean isEmpty() {
-      return equals(NONE);
+      return !(tieStop || tieStart || buzz || accent || held)
+          && tremolo == 0
+          && tuplets.isEmpty()
+          && technical.isEmpty();
     }
   }
 

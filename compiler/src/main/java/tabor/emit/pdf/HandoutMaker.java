@@ -281,6 +281,7 @@ public final class HandoutMaker {
                 one ->
                     new Sheet.Variation(
                         one.number(),
+                        one.caption(),
                         BlankParts.of(one.groove(), sheet.page().blankParts()),
                         one.coincided()))
             .toList();

@@ -7,14 +7,7 @@ import tabor.groove.Section;
 /** What single sections ask of the page. */
 public interface SectionWishes {
   /** Nothing. */
-  SectionWishes NONE =
-      new SectionWishes() {
-        // The same in every run: what was asked for is noted in the index of a build.
-        @Override
-        public String toString() {
-          return "none";
-        }
-      };
+  SectionWishes NONE = new SectionWishes() {};
 
   /** Where the lines of a section should break. */
   default LineWishes lines(Groove groove) {

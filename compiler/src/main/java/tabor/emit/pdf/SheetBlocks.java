@@ -70,7 +70,7 @@ final class SheetBlocks {
     for (int i = 0; i < rows.size(); i++) {
       List<Engraving.StaffSystem> systems = engravings.get(i).systems();
       for (int part = 0; part < systems.size(); part++) {
-        blocks.add(row(rows.get(i), number, systems.get(part), i + 1 == rows.size()));
+        blocks.add(row(sheet, rows.get(i), number, systems.get(part), i + 1 == rows.size()));
       }
       number += rows.get(i).size();
     }
@@ -166,7 +166,8 @@ final class SheetBlocks {
   }
 
   /** A row: numbers and captions, and the staff below them. */
-  private Block row(List<Groove> row, int first, Engraving.StaffSystem system, boolean last) {
+  private Block row(
+      Sheet sheet, List<Groove> row, int first, Engraving.StaffSystem system, boolean last) {
     double labels = size * 1.1;
     List<Mark> marks = new ArrayList<>();
     marks.add(Mark.Group.of("system", Moving.by(system.drawing().marks(), 0, labels, space)));
@@ -183,10 +184,11 @@ final class SheetBlocks {
         String number = Integer.toString(first + i);
         double left = x * space - size * 0.3;
         marks.add(type.line(number, left, size * 0.95, size * 1.1, Mark.Align.LEFT, Face.BOLD));
-        String title = row.get(i).title();
-        if (title != null && !title.isBlank()) {
+        String caption = sheet.variations().get(first + i - 1).caption();
+        if (caption != null && !caption.isBlank()) {
           double after = left + type.width(number, size * 1.1, Face.BOLD) + size * 0.5;
-          marks.add(type.line(title, after, size * 0.95, size * 0.9, Mark.Align.LEFT, Face.ITALIC));
+          marks.add(
+              type.line(caption, after, size * 0.95, size * 0.9, Mark.Align.LEFT, Face.ITALIC));
         }
       }
       bar += row.get(i).bars();

@@ -113,13 +113,13 @@ public final class SvgWriter {
   }
 
   static void number(StringBuilder text, double value) {
-    long hundredths = Math.round(value * 100);
+    int hundredths = Math.toIntExact(Math.round(value * 100));
     if (hundredths < 0) {
       text.append('-');
       hundredths = -hundredths;
     }
     text.append(hundredths / 100);
-    long rest = hundredths % 100;
+    int rest = hundredths % 100;
     if (rest != 0) {
       text.append('.').append(rest / 10);
       if (rest % 10 != 0) {
