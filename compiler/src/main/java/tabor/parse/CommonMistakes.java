@@ -48,6 +48,9 @@ final class CommonMistakes {
     }
     SyntaxProblem problem = unquoted();
     if (problem == null) {
+      problem = feelForgotten(reads);
+    }
+    if (problem == null) {
       problem = addForgotten(reads);
     }
     if (problem == null) {
@@ -91,6 +94,30 @@ final class CommonMistakes {
     return SyntaxProblem.of(
             span, what + " stands in quotes", "Write " + tokens.get(0).getText() + " " + quoted)
         .fix("Put it in quotes", span, quoted);
+  }
+
+  /** {@code swing 66%}, {@code straight}. */
+  private @Nullable SyntaxProblem feelForgotten(Predicate<String> reads) {
+    int first = tokens.get(0).getType();
+    if (first != TaborLexer.SWING && first != TaborLexer.STRAIGHT) {
+      return null;
+    }
+    Span span = BrokenLine.span(tokens);
+    String said = span.in(line);
+    for (String meant :
+        List.of(
+            "feel " + said,
+            said.replaceFirst("swing", "feel swing eighths"),
+            "feel swing eighths as triplets")) {
+      if (reads.test(line.substring(0, span.start()) + meant + line.substring(span.end()))) {
+        return SyntaxProblem.of(
+                Spans.of(tokens.get(0)),
+                "how off-beats are felt is said after `feel`",
+                "Write " + meant)
+            .fix("Write " + meant, span, meant);
+      }
+    }
+    return null;
   }
 
   /** {@code crash at 1}, {@code kick 1 3}. */

@@ -80,13 +80,19 @@ final class SyntaxErrorExplainer {
     if (problem == null) {
       problem = new CommonMistakes(line, kind, heading, tokens, simulation).explain(reads);
     }
-    if (problem == null && !heading) {
-      problem = start();
+    if (problem != null) {
+      return problem;
     }
+    problem = heading ? null : start();
     if (problem == null) {
       problem = misspelt();
     }
-    return problem == null ? misplaced(reads) : problem;
+    if (problem == null) {
+      problem = misplaced(reads);
+    }
+    return kind == SectionKind.CHART && !heading && problem.fixes().isEmpty()
+        ? ChartMistakes.explained(problem, line, tokens, reads)
+        : problem;
   }
 
   /** Index of the colon; the number of tokens if there is none. */

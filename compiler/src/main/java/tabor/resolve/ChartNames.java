@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Part;
@@ -15,6 +16,7 @@ import tabor.source.Span;
 import tabor.syntax.ChartStatement;
 import tabor.syntax.Line;
 import tabor.syntax.Name;
+import tabor.syntax.Numerals;
 import tabor.syntax.TargetRef;
 
 /** What the lines of a chart name: sections, parts, fills. */
@@ -42,7 +44,8 @@ final class ChartNames {
         noChart(line, word);
         return null;
       }
-      problems.add(SheetNames.unknown(scope, problems, line, word, "section"));
+      Diagnostic unknown = SheetNames.unknown(scope, problems, line, word, "section");
+      problems.add(unknown.help() == null ? howOften(unknown, line, word) : unknown);
       return null;
     }
     partial |= found.partial();
@@ -54,6 +57,32 @@ final class ChartNames {
     }
     partial |= section == null;
     return section;
+  }
+
+  /** Words that say how often, or that sections follow one another, read as names of sections. */
+  private static Diagnostic howOften(Diagnostic unknown, Line line, Name word) {
+    String text = word.text();
+    Integer times =
+        text.matches("x[1-9][0-9]{0,3}")
+            ? Integer.valueOf(text.substring(1))
+            : Numerals.times(text);
+    if (times != null) {
+      String written = times + (times == 1 ? " time" : " times");
+      return unknown
+          .help("how often is said with a number: " + written)
+          .fix(Diagnostic.Fix.of("write “" + written + "”", line.spot(word.span()), written));
+    }
+    Integer number = Numerals.number(text);
+    if (number != null) {
+      return unknown.help(
+          "how often is said with a number: " + number + " times or " + number + " bars");
+    }
+    return unknown.help(
+        text.matches("(?:time|bar)s?")
+            ? "a number stands before it: 4 " + text
+            : text.equals("then")
+                ? "sections follow one another without a word between them"
+                : "a section is named as in its heading; how often comes last: 4 times");
   }
 
   private void noChart(Line line, Name word) {

@@ -50,6 +50,31 @@ class ProblemHelpTest {
     assertThat(drop.fixes().get(0).edits().get(0).text()).isEqualTo("2&");
   }
 
+  /** A name that is none is read where a chart line says how often. */
+  @Test
+  void whatLooksLikeHowOftenIsSaidWithANumber() {
+    String chart = "groove money\n hands : rl rl rl rl\nchart c\n play money ";
+    for (String[] pair :
+        new String[][] {
+          {"x4", "how often is said with a number: 4 times", "4 times"},
+          {"x1", "how often is said with a number: 1 time", "1 time"},
+          {"twice", "how often is said with a number: 2 times", "2 times"},
+          {"once", "how often is said with a number: 1 time", "1 time"}
+        }) {
+      Diagnostic unknown = first(chart + pair[0] + "\n");
+      assertThat(unknown.code().word()).isEqualTo("unknown-name");
+      assertThat(unknown.help()).isEqualTo(pair[1]);
+      assertThat(unknown.fixes().get(0).edits().get(0).text()).isEqualTo(pair[2]);
+    }
+    assertThat(first(chart + "twelve\n").help())
+        .isEqualTo("how often is said with a number: 12 times or 12 bars");
+    assertThat(first(chart + "times\n").help()).isEqualTo("a number stands before it: 4 times");
+    assertThat(first(chart + "then money\n").help())
+        .isEqualTo("sections follow one another without a word between them");
+    assertThat(first(chart + "x0\n").help()).startsWith("a section is named as in its heading");
+    assertThat(first(chart + "mony\n").help()).isEqualTo("did you mean “money”?");
+  }
+
   @Test
   void wordsOfTheTradePointToOurs() {
     for (String[] pair :
