@@ -294,10 +294,13 @@ final class Reckoning {
   }
 
   private long way(int k, Last from, Beat to) {
+    if (!hands) {
+      return 0; // feet have their own pedals
+    }
     double centimetres = kit.distance(from.stroke().surface(), to.surface());
     long rested = ticks(Weights.RESTED);
     long time = isRecent(from, k) ? Math.min(rested, from.gap()) : rested;
-    return hands ? Math.round(centimetres / Weights.CENTIMETRES_PER_SECOND_A_POINT * second) / time : 0;
+    return Math.round(centimetres / Weights.CENTIMETRES_PER_SECOND_A_POINT * second) / time;
   }
 
   /** The limb that does not strike: it may be needed to help, or be reached across. */
