@@ -140,7 +140,8 @@ final class EditChoices {
               EditParts.withPlaces(edit, new At.Places(places, span), bars), span));
       return;
     }
-    for (int i = from; i < found.size(); i++) {
+    // As many places have to be left as are still to be taken, or this way leads nowhere.
+    for (int i = from; i <= found.size() - (taken - chosen.size()); i++) {
       chosen.add(found.get(i));
       choose(edit, found, taken, i + 1, chosen, made);
       chosen.remove(chosen.size() - 1);

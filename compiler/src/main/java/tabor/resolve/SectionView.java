@@ -81,9 +81,7 @@ public final class SectionView {
 
   /** The same section, its places read with other words. */
   SectionView counted(CountingWords others) {
-    return others.equals(words)
-        ? this
-        : new SectionView(meters, feel, others, pickupBeats, bars, strokes, grids);
+    return new SectionView(meters, feel, others, pickupBeats, bars, strokes, grids);
   }
 
   /** The same section with other strokes. */

@@ -250,7 +250,7 @@ final class Reckoning {
     if (own != null) {
       cost += way(k, own, now);
       if (isRecent(own, k)) {
-        cost += (hands ? again(k, now, limb, own) : 0) + (isBusy(own, k) ? Weights.BUSY : 0);
+        cost += (hands ? again(now, limb, own) : 0) + (isBusy(own, k) ? Weights.BUSY : 0);
       }
     }
     if (now.time() && keptTime(other, k, now)) {
@@ -276,7 +276,7 @@ final class Reckoning {
   }
 
   /** The limb that strikes struck, or helped, a short time ago as well. */
-  private long again(int k, Beat now, int limb, Last own) {
+  private long again(Beat now, int limb, Last own) {
     if (!isQuick(own)) {
       return 0;
     }
@@ -294,10 +294,13 @@ final class Reckoning {
   }
 
   private long way(int k, Last from, Beat to) {
-    double metres = kit.distance(from.stroke().surface(), to.surface());
+    if (!hands) {
+      return 0; // feet have their own pedals
+    }
+    double centimetres = kit.distance(from.stroke().surface(), to.surface());
     long rested = ticks(Weights.RESTED);
     long time = isRecent(from, k) ? Math.min(rested, from.gap()) : rested;
-    return hands ? Math.round(metres / Weights.CENTIMETRES_PER_SECOND_A_POINT * second) / time : 0;
+    return Math.round(centimetres / Weights.CENTIMETRES_PER_SECOND_A_POINT * second) / time;
   }
 
   /** The limb that does not strike: it may be needed to help, or be reached across. */

@@ -88,6 +88,7 @@ class RowsAndFillsTest {
         // The hands' own part goes by itself, whatever else is open.
         "hands : x x x x/ tom1 : x . . .; BLRL",
         "hands : x x x x/ floor : . .x . .; RLRRL",
+        "hands : . .x . ./ tom1 : xxx . xxx .; RLR L RLR",
         // The right leads where nothing hurries: on its own, in quarters, in places of 0.6 seconds.
         "snare : . .x . .; R",
         "tempo 140/ snare : x x x x; RRRR",
@@ -134,6 +135,8 @@ class RowsAndFillsTest {
         "floor : x x x x/ snare : .x .. .x ..; RLRRLR",
         "floor : xx xx xx xx/ tom1 : . x . x; RRBRRRBR",
         "floor : xx xx .. ../ snare : . x . .; RRBR",
+        "floor : .. xx xx xx/ snare : . . x .; RRBRRR",
+        "floor : x . xx ./ snare : . . x .; RBL",
         "floor : xx x. .. ../ snare : . x . .; RLB",
         "floor : xx xx xx xx; RLRLRLRL",
         "floor : .x .x .x .x/ snare : x . x .; RLLRLL",
@@ -168,6 +171,13 @@ class RowsAndFillsTest {
         "tempo 80/ hihat : xxxx xxxx xxxx xxxx/ snare : . x . x; RRRRBRRRRRRRBRRR",
         "tempo 80/ hihat : xx.x xx.x xx.x xx.x/ snare : ..x. ..x. ..x. ..x.; RLRLRLRLRLRLRLRL",
         "tempo 80/ hihat : .xxx xxxx .xxx xxx./ snare : x . x ...x; RLRLRLRLRLRLRLRL",
+        "tempo 80/ hihat : .xxx xxxx .xxx xxx./ snare : x . x .; RLRLRLRLRLRLRLR",
+        "tempo 80/ hihat : .xxx xxxx xxxx xxxx/ snare : x . . .; RLRLRLRLRLRLRLRL",
+        "tempo 80/ hihat : xxxx .xxx xxxx xx../ snare : . x . ..x.; RLRLRLRLRLRLRLR",
+        "tempo 80/ hihat : xxxx .xxx xxxx xxxx/ crash : . x . .; RLRLRLRLRLRLRLRL",
+        // Not just those places: one hand goes on, and the other plays the snare.
+        "tempo 80/ hihat : xxxx .xxx xxxx xxxx/ snare : . x . x; RRRRLRRRRRRRBRRR",
+        "tempo 80/ hihat : xxx. . . ./ snare : ...x . . .; RRRL",
         "tempo 80/ hihat : xxxx .xxx xxxx .xxx/ snare : . x . x/ crash : x . . .;"
             + " BLRLRLRLRLRLRLRL",
       })

@@ -37,6 +37,14 @@ class PlacesReadTest {
             + " {.x.}. x . .",
         "hihat : {xxx}x . . ./ tom1 : {xx}. . . ./ accent tom1 at 1.1.2; hihat : {xxx}x . . ./"
             + " tom1 : {xX}. . . .",
+        "hands : {r{lr}}{r{lr}} {r{lr}}r r ./ accent hands at 1.1.2; hands : {r{LR}}{r{lr}}"
+            + " {r{lr}}r r .",
+        "hands : {r{lr}}{r{lr}} {r{lr}}r r ./ accent hands at 1.2.2; hands : {r{lr}}{r{LR}}"
+            + " {r{lr}}r r .",
+        "hands : {r{lr}}{r{lr}} {r{lr}}r r ./ accent hands at 2.1.2; hands : {r{lr}}{r{lr}}"
+            + " {r{LR}}r r .",
+        "hands : {r{lr}}{r{lr}} {r{lr}}r r ./ accent hands at 1.1.2.2; hands : {r{lR}}{r{lr}}"
+            + " {r{lr}}r r .",
         // Two strokes at one place that go to one surface keep a hand each.
         "hihat : x . . ./ snare : x . . ./ hands play tom1; tom1 : b . . .",
       })
