@@ -31,7 +31,15 @@ final class PaperLines {
   private static final Map<Pattern, String> SAID = new LinkedHashMap<>();
 
   static {
-    said("^tempo ?[=:] ?", "tempo ");
+    said("^(title|by|goal|text|use|tempo|time|feel|on) ?[=:] ?", "$1 ");
+    said("^tempo ((?:dotted-)?(?:half|quarter|eighth|sixteenth)) (?=\\d)", "tempo $1 = ");
+    said("^feel (?:swing|shuffle)$", "feel swing eighths as triplets");
+    said("^feel swing (?=\\d)", "feel swing eighths ");
+    said("^on ([a-z]+) ([a-z]+)$", "on $1-$2");
+    said("^letter (\\S) (?=[a-z])", "letter $1 = ");
+    said("^(left|open) handed$", "$1-handed");
+    said("^swap (?:right|left)(?: hand)?(?: and|,| with) (?:right|left)(?: hand)?$", "swap hands");
+    said("^fill ([a-z0-9-]+) (?=bars? |last )", "fill $1 in ");
     said("(?<=\\d) ?bpm$", "");
     said("\\b(?:16th notes|16ths?|sixteenth[ -]notes)\\b", "sixteenths");
     said("\\b(?:8th notes|8ths?|eighth[ -]notes)\\b", "eighths");
@@ -117,16 +125,19 @@ final class PaperLines {
   /** A line as a message shows it: of a part, who plays it. */
   private static String shown(String meant) {
     int colon = meant.indexOf(" :");
-    return colon < 0 ? meant : meant.substring(0, colon) + " before the colon";
+    return colon < 0 || meant.indexOf('"') >= 0
+        ? meant
+        : meant.substring(0, colon) + " before the colon";
   }
 
   /** What may be meant, as far as it can be read: a number alone may be of times or of bars. */
   private List<String> meant() {
     String said = span.in(line);
-    if (said.indexOf('"') >= 0) {
-      return List.of(); // nobody's own words are rewritten
-    }
-    for (String meant : kind == SectionKind.CHART ? chart(said) : changes(said)) {
+    // Nobody's own words are rewritten, only what stands before them.
+    int quote = said.indexOf('"') < 0 ? said.length() : said.indexOf('"');
+    String before = said.substring(0, quote);
+    for (String head : kind == SectionKind.CHART ? chart(before) : changes(before)) {
+      String meant = head + said.substring(quote);
       String plural = meant.endsWith(" 1") ? "" : "s";
       List<String> lines =
           kind == SectionKind.CHART && meant.matches(".* \\d+")
@@ -146,8 +157,10 @@ final class PaperLines {
   }
 
   /** True for a word that a line on paper begins with, whatever word of ours is nearly the same. */
-  static boolean isSaid(String word) {
-    return VERBS.containsKey(word) || word.equals("bass");
+  static boolean isSaid(List<Token> tokens) {
+    String word = tokens.get(0).getText();
+    boolean handed = tokens.size() > 1 && tokens.get(1).getText().equals("handed");
+    return VERBS.containsKey(word) || word.equals("bass") || handed;
   }
 
   private String written(String said) {

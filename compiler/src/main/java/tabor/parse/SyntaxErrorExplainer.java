@@ -91,7 +91,7 @@ final class SyntaxErrorExplainer {
       problem = misplaced(reads);
     }
     // What is only nearly a word may still be one that people say for another.
-    boolean sure = !problem.fixes().isEmpty() && !PaperLines.isSaid(tokens.get(0).getText());
+    boolean sure = !problem.fixes().isEmpty() && !PaperLines.isSaid(tokens);
     return heading || sure ? problem : PaperLines.explained(problem, line, kind, tokens, reads);
   }
 

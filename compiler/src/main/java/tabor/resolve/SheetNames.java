@@ -51,9 +51,13 @@ public final class SheetNames {
           .help(coincided.isEmpty() ? help : help + "; " + coincided)
           .label(sheet.heading(), "the sheet");
     }
-    return Problems.unknown(
+    Diagnostic plain =
         problems.make(
-            Code.UNKNOWN_NAME, line, span, "there is no " + kind + " “" + name.text() + "”"),
+            Code.UNKNOWN_NAME, line, span, "there is no " + kind + " “" + name.text() + "”");
+    return Problems.unknown(
+        kind.endsWith("above")
+            ? plain.help("only a section that stands above can be named here")
+            : plain,
         line.spot(span),
         scope.near(Scope.Kind.SECTION, name.text()));
   }
