@@ -316,11 +316,12 @@ final class BeatErrorExplainer {
       default -> {}
     }
     String text = SyntaxErrorExplainer.text(tokens, at);
-    SyntaxProblem often = pattern ? null : howOften();
+    boolean said = !pattern && BrokenLine.span(tokens).length() <= PaperLines.LONGEST;
+    SyntaxProblem often = said ? howOften() : null;
     if (often != null) {
       return often;
     }
-    SyntaxProblem counts = pattern ? null : counts();
+    SyntaxProblem counts = said ? counts() : null;
     if (counts != null) {
       return counts;
     }

@@ -78,7 +78,7 @@ final class HeadingMistakes {
     Span whole = BrokenLine.span(tokens);
     boolean kits = kind == SectionKind.KIT;
     Matcher said = (kits ? OTHER_KIT : OTHER_SECTION).matcher(whole.in(line));
-    if (!said.matches()) {
+    if (whole.length() > PaperLines.LONGEST || !said.matches()) {
       return null;
     }
     String written =

@@ -42,6 +42,9 @@ final class PaperLines {
   /** Nobody's section: what follows is left to the student. */
   private static final List<String> OPEN = List.of("solo", "stop", "end");
 
+  /** Longer lines are not said by people, and patterns take their time and memory for them. */
+  static final int LONGEST = 300;
+
   /** A number at the end that may be of times or of bars. */
   private static final Pattern AMOUNT =
       Pattern.compile(".*(?<! at| in| to| by| until| tempo| bars?| from) \\d+");
@@ -119,6 +122,9 @@ final class PaperLines {
       List<Token> tokens,
       Predicate<String> reads) {
     PaperLines lines = new PaperLines(line, kind, tokens, reads);
+    if (lines.span.length() > LONGEST) {
+      return problem;
+    }
     for (Map.Entry<Pattern, String> advice :
         (kind == SectionKind.CHART ? CHART_ADVICE : ADVICE).entrySet()) {
       if (advice.getKey().matcher(lines.span.in(line)).lookingAt()) {

@@ -2,6 +2,7 @@ package tabor.parse;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
 import tabor.kit.Kits;
@@ -39,7 +40,9 @@ final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
     Span last = Spans.of(line.body.items.get(line.body.items.size() - 1));
     Span whole = Spans.of(line);
     int end = line.body.stop == null ? last.end() : Spans.of(line.body.stop).end();
-    if (line.body.items.size() == 1 && end - Spans.of(line.body).start() <= LONGEST_VALUE) {
+    Token stop = line.body.stop;
+    boolean plural = stop != null && stop.getText().equals("s");
+    if (plural && end - Spans.of(line.body).start() <= LONGEST_VALUE) {
       refuseNoteValue(line, whole);
     }
     return new PartStatement.Lane(
@@ -52,7 +55,7 @@ final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
   /** {@code hihat : eighths}. */
   private void refuseNoteValue(TaborParser.LaneContext line, Span whole) {
     String word = line.body.getText().strip();
-    if (!word.endsWith("s") || !Vocabulary.of(Vocabulary.Role.NOTE_VALUE).contains(word)) {
+    if (!Vocabulary.of(Vocabulary.Role.NOTE_VALUE).contains(word)) {
       return;
     }
     String message = "after the colon come strokes, not a note value";
