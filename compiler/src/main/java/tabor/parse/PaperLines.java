@@ -51,8 +51,9 @@ final class PaperLines {
 
   /** Between two lines of a chart that are said as one. */
   private static final String NEXT =
-      "(?<=times|time|bars|bar)(?: and then| and| then)? "
-          + "(?=[a-z])(?!(?:fill|at|without|for|each|with|end|ending|over|and|then)\\b)";
+      "(?<=times|time|bars|bar)(?: and then| and| then) (?=[a-z])"
+          + "|(?<=times|time|bars|bar) (?=[a-z][a-z0-9-]* \\d)"
+          + "(?!(?:fill|at|without|for|each|with|end|ending|over|and|then)\\b)";
 
   private static final Pattern CUE = Pattern.compile("^(cue \"[^\"]*\") (?:at|on) (bar \\d+)$");
 
@@ -86,7 +87,8 @@ final class PaperLines {
       Pattern.compile("^shift ((?:(?!later|earlier).)+?) by (\\d+ [a-z-]+)$");
 
   private static final Pattern EXCEPT =
-      Pattern.compile("^(accent|ghost) (.+?) (?:except|but not) (?:at |on )?(.*)$");
+      Pattern.compile(
+          "^(accent|ghost) (.+?) (?:except|but not|but) (?:at |on )?(?=\\d|every)(.*)$");
 
   private static final Pattern CAPTION_FIRST =
       Pattern.compile("^(?:(?:each|variation) ?)?(\"[^\"]*\") ?(?:each )?:? ?(.+)$");

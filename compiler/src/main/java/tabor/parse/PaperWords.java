@@ -64,7 +64,12 @@ final class PaperWords {
     said("^feel (?:swing|swung|shuffled?|triplets?)$", "feel swing eighths as triplets");
     said("^feel swing (?=\\d)", "feel swing eighths ");
     said("^on ([a-z]+) ([a-z]+)$", "on $1-$2");
-    said("(?<=\\d) ?bpm$", "");
+    said("^tempo (?:♩|q|quarters?|quarter notes?) ?= ?(?=\\d)", "tempo quarter = ");
+    said("(?<=\\d) ?(?:bpm|BPM)$", "");
+    said("\\b(quarter|eighth|sixteenth)[ -]note\\b", "$1");
+    said("^feel (?:swung|swing) (eighths|sixteenths)$", "feel swing $1 as triplets");
+    said("^feel straight (?:eighths|8ths)$", "feel straight");
+    said("^on (?:an? |the )", "on ");
     said("\\b(?:16th notes|16ths?|sixteenth[ -]notes)\\b", "sixteenths");
     said("\\b(?:8th notes|8ths?|eighth[ -]notes)\\b", "eighths");
     said("\\b(?:quarter[ -]notes|4ths)\\b", "quarters");
@@ -87,7 +92,7 @@ final class PaperWords {
     said(header, "^language [Ff]rench$", "language fr");
     said(header, "^language [Ss]panish$", "language es");
     said(header, "^(?:import|include) $", "use ");
-    said(header, "^count 1 e (?:&|and) a$", "say 1-e-&-a");
+    said(header, "^(?:count|say) (?:1|one) e (?:&|and) a$", "say 1-e-&-a");
   }
 
   private static void player() {
@@ -127,7 +132,7 @@ final class PaperWords {
     said(chart, "\\bmins?\\b\\.?", "minutes");
     said(chart, "\\bsecs?\\b\\.?", "seconds");
     said(chart, "\\b1 minutes\\b", "1 minute");
-    said(chart, "^(?:break|pause|silence)(?= \\d)", "rest");
+    said(chart, "^(?:break|pause|silence|wait|tacet)(?= \\d)", "rest");
     said(chart, "^(?:break|pause|silence)$", "rest 1 bar");
     said(chart, "^(?:hold (?:the )?last (?:note|stroke)|fermata)$", "hold 4 beats");
     said(chart, "^(?:section|letter|rehearsal mark|mark) ([A-Z])$", "mark \"$1\"");
@@ -139,9 +144,11 @@ final class PaperWords {
         "^(?:tempo(?: up)?|speed up|slow down|accelerate|accelerando|ritardando) (?:from )?(\\d+ to \\d+)$",
         "tempo $1 over 4 bars");
     said(
-        chart, "^(?:play|climb) (\\S+) (?:from )?(\\d+) to (\\d+)$", "climb $1 from $2 to $3 by 5");
+        chart,
+        "^(?:play|climb) (?!from )(\\S+) (?:from )?(\\d+) to (\\d+)$",
+        "climb $1 from $2 to $3 by 5");
     said(chart, "^(climb .*) in steps of (?=\\d)", "$1 by ");
-    said(chart, "^climb (\\S+) (?=\\d)", "climb $1 from ");
+    said(chart, "^climb (?!from )(\\S+) (?=\\d)", "climb $1 from ");
     said(chart, "^(climb .* by \\d+)$", "$1 every 4 times");
     said(chart, "(?<=[a-z0-9]) ?(?:&|\\+|,) ?(?=[a-z])", " ");
     said(chart, "\\(([^()]*)\\)", "$1");
@@ -156,6 +163,9 @@ final class PaperWords {
         chart,
         "^(.* (?:times|bars)) (?:end(?:ing)? with|with fill|with)(?: an?)? (?=[a-z0-9-]+$)",
         "$1 fill ");
+    said(chart, "^(?:play )?(\\d+) times ([a-z][a-z0-9-]*)$", "play $2 $1 times");
+    said(chart, "^(play .*?)(?<! at| until) tempo (?=\\d)", "$1 at tempo ");
+    said(chart, "^play (\\S+) at (\\d+)(?: bpm)? (\\d+ times)$", "play $1 $3 at tempo $2");
     said(chart, "^(play \\S+) (\\d+ minutes?|\\d+ seconds)$", "$1 for $2");
   }
 
@@ -164,6 +174,8 @@ final class PaperWords {
     change("\\b(ride|crash|splash|china) cymbal\\b", "$1");
     change("\\bsnare drum\\b", "snare");
     change("\\b(?:bass|kick) drum\\b", "kick");
+    change("\\btom ([12])\\b", "tom$1");
+    change("^drop (?:all|everything) (?:but|except) ", "only ");
     change("\\b(?:hi hat|high hat|high-hat|hi-hat)\\b", "hihat");
     change("^(add|put) an? ", "$1 ");
     change("^hihat open$", "open hihat");
@@ -174,8 +186,10 @@ final class PaperWords {
     change("\\b(?:all )?(right|left) hands\\b", "$1 hand");
     change("\\ball (?=right|left|hands|feet)", "");
     change("^add ghost(?:ed)? (?:notes?|strokes?)\\b", "add snare ghosted");
+    change("^add open hihat\\b", "add hihat.open");
+    change("^(add [a-z.]+[12]?) (?:hits?|strokes?|notes?)\\b", "$1");
     change("^add accents?\\b", "accent");
-    change("^add (flam|drag|ruff|buzz|diddle|roll)(?:e?s)?\\b", "$1");
+    change("^add (flam|drag|ruff|buzz|diddle|roll|rimshot)(?:e?s)?\\b", "$1");
     change(
         "^add (\\S+) ((?:at|on) .*?) with ((?:right|left)(?: hand| foot)?)$", "add $1 with $3 $2");
     change("^add (.+?) ((?:at|on) .*?) (ghosted|accented)$", "add $1 $3 $2");
@@ -207,6 +221,9 @@ final class PaperWords {
     change("(?<=\\b(?:on|at|and|to|from) )beats? (?=\\d)", "");
     change("(?<= \\d[^ ]{0,3}) of (?=bar)", " in ");
     change("(?<= )(?:&|and) of (\\d+)", "$1&");
+    change("(?<= \\d) ?(?:\\+|and|&)$", "&");
+    change("(?<=\\d), ?(?=\\d)", " ");
+    change("\\b(?:on|at) (?=bars? \\d|last bar)", "in ");
     change("(?<= )e of (\\d+)", "$1e");
     change("(?<= )(?:a|ah|uh) of (\\d+)", "$1a");
     change("(?<= )(?:on |at )?(?:all |every )?(?:ands|&s|off-?beats|upbeats)$", "at every &");
@@ -245,6 +262,11 @@ final class PaperWords {
     change("^(?:dynamics? |volume )?(?:forte|louder)\\b", "dynamic f");
     change("^(?:dynamics? |volume )?fortissimo\\b", "dynamic ff");
     change("^(?=(?:pp|p|mp|mf|f|ff)(?: |$))", "dynamic ");
+    change("^dynamic (?:soft|quiet)\\b", "dynamic p");
+    change("^dynamic loud\\b", "dynamic f");
+    change("^split (.+?) (?:over|across|among|on) ", "split $1 between ");
+    change("^(split .+?), ", "$1 and ");
+    change("^((?:right|left)(?: foot| hand)?) plays? (?=\\d)", "add $1 at ");
     change("^cresc\\.? ", "crescendo ");
     change("^(?:decrescendo|decresc\\.?|dim\\.?) ", "diminuendo ");
     change(
@@ -280,7 +302,7 @@ final class PaperWords {
         "^(?!hands|feet|right|left)([a-z]+[12]?(?:\\.[a-z]+)?) (?:in|plays?)"
             + " (quarter|eighth|sixteenth)s$",
         "add $1 at every $2");
-    change("^(\\d+) bars$", "bars $1");
+    change("^(?:extend to )?(\\d+) bars(?: long)?$", "bars $1");
     change("^length (\\d+)(?: bars?)?$", "bars $1");
     change("^RH(?= ?:)", "right");
     change("^LH(?= ?:)", "left");
@@ -300,7 +322,8 @@ final class PaperWords {
     SectionKind like =
         kind == SectionKind.GROOVE || kind == SectionKind.SHEET ? SectionKind.STEP : kind;
     String written = replaced(said, EVERYWHERE);
-    if (like == SectionKind.STEP) {
+    boolean time = like == SectionKind.HEADER && written.startsWith("time ");
+    if (like == SectionKind.STEP || time) {
       written = numerals(written);
     }
     written = replaced(written, HERE.getOrDefault(like, List.of()));
