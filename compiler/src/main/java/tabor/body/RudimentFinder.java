@@ -47,11 +47,6 @@ public final class RudimentFinder {
    * @param onBeat true on a beat of the meter
    */
   record Hit(boolean right, int small, boolean buzz, Time at, boolean onBeat, Stroke stroke) {
-    /** True at the start of a bar. */
-    boolean onBar() {
-      return onBeat && stroke.at().sign() == 0;
-    }
-
     /** True on a drum: what hands do on cymbals is time, not a rudiment. */
     boolean onDrum() {
       Surface.Sort sort = stroke.surface().sort();

@@ -228,7 +228,7 @@ final class RudimentMatcher {
     boolean cycles = count > shape.strokes().size();
     return needsNoBorder(shape, from)
         || from == 0
-        || (cycles && hit(from).onBar())
+        || (cycles && hit(from).onBeat())
         || place(shape, from).before(gap(from - 1));
   }
 

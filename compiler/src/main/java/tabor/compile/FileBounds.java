@@ -11,6 +11,7 @@ import tabor.groove.Sheet;
 import tabor.perform.Performer;
 import tabor.resolve.ChartSize;
 import tabor.resolve.Resolved;
+import tabor.source.Spot;
 
 /** How much the sections of one file may ask for together, by the length of its text. */
 final class FileBounds {
@@ -37,6 +38,8 @@ final class FileBounds {
 
   /** What a few words may ask for: every output grows with it. */
   private static final long LEAST_STROKES = 20_000;
+
+  private static final String SEVERAL_FILES = "make several files of this one";
 
   private static final long LEAST_EFFORT = 1_500_000;
 
@@ -145,28 +148,35 @@ final class FileBounds {
   Resolved chart(SectionNode node, Chart chart, Resolved found) {
     Performer.Size size =
         found.partial()
-            ? new Performer.Size(ChartSize.sounds(chart), false)
-            : Performer.size(chart);
+            ? new Performer.Size(ChartSize.sounds(chart), false, -1)
+            : Performer.size(chart, ChartSize.MOST_SOUNDS - sounds);
     sounds += size.strokes();
     errors += errors(node.syntax.problems()) + errors(found.diagnostics());
     chartsExceeded |= sounds > ChartSize.MOST_SOUNDS;
+    Spot here = size.item() < 0 ? node.headingLine().spot() : found.items().get(size.item());
     if (size.isTooLong()) {
-      return tooLong(node, found, "this chart is longer than Tabor plays: at most 24 hours");
+      return tooLong(
+          node, found, here, "here the chart grows longer than 24 hours", "play fewer times");
     }
     return sounds > ChartSize.MOST_SOUNDS && !found.partial()
         ? tooLong(
             node,
             found,
-            "the charts so far have more than " + ChartSize.MOST_SOUNDS + " strokes together")
+            here,
+            "the charts so far have more than " + ChartSize.MOST_SOUNDS + " strokes together",
+            SEVERAL_FILES)
         : found;
   }
 
   private Resolved tooLong(SectionNode node, Resolved found, String message) {
+    return tooLong(node, found, node.headingLine().spot(), message, SEVERAL_FILES);
+  }
+
+  private Resolved tooLong(
+      SectionNode node, Resolved found, Spot here, String message, String help) {
     edition.memo(node).resolved = null;
     List<Diagnostic> problems = new ArrayList<>(found.diagnostics());
-    problems.add(
-        Diagnostic.of(Code.TOO_LONG, node.headingLine().spot(), message)
-            .help("make several files of this one"));
+    problems.add(Diagnostic.of(Code.TOO_LONG, here, message).help(help));
     return new Resolved(null, true, problems, 0);
   }
 }

@@ -171,7 +171,10 @@ final class FileCompiler {
                 Code.DUPLICATE_NAME,
                 node.headingLine().spot(name.span()),
                 "there is a " + kind + " “" + name.text() + "” already")
-            .help("give this one another name; the first keeps its own");
+            .help(
+                first == null && node.kind == SectionKind.KIT
+                    ? "to play on it write on " + name.text() + "; one of your own has another name"
+                    : "give this one another name; the first keeps its own");
     Name other = first == null ? null : first.ownName;
     nameProblems.put(
         node,

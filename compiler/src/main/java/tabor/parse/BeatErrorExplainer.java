@@ -3,6 +3,8 @@ package tabor.parse;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
@@ -13,6 +15,19 @@ import tabor.source.Span;
  * the grammar cannot read, the one before it and what is open there.
  */
 final class BeatErrorExplainer {
+  /** A bar, and behind it {@code x2}, {@code (2x)} and the like. */
+  private static final Pattern OFTEN =
+      Pattern.compile(
+          "([^:]*:.*[^\\s|])\\s+(?:\\|\\s*)?"
+              + "(?=([(]?(?:[x×*]\\s?([1-9]\\d?)|([1-9]\\d?)\\s?[x×])[)]?)\\s*$).*");
+
+  /** A surface with counts behind the colon. */
+  private static final Pattern COUNTS =
+      Pattern.compile(
+          "(?!hands|feet|line|right|left)([a-z]+[12]?(?:\\.[a-z]+)?)\\s*:\\s*"
+              + "([1-9][&ea]?(?:(?:,| and | & | )+[1-9][&ea]?)*)");
+
+  private final String line;
   private final List<Token> tokens;
   private final int at;
   private final Token sign;
@@ -25,7 +40,8 @@ final class BeatErrorExplainer {
    * @param tokens all of the line, the end included
    * @param at index of the first one that cannot be read; the line's colon stands before it
    */
-  BeatErrorExplainer(List<Token> tokens, int at) {
+  BeatErrorExplainer(String line, List<Token> tokens, int at) {
+    this.line = line;
     this.tokens = tokens;
     this.at = at;
     this.sign = tokens.get(at);
@@ -245,6 +261,46 @@ final class BeatErrorExplainer {
         .fix("Write " + wanted, span, String.valueOf(wanted));
   }
 
+  /** {@code rl rl rl rl x2}: one bar, and how often it is played. */
+  private @Nullable SyntaxProblem howOften() {
+    Span whole = BrokenLine.span(tokens);
+    String text = whole.in(line);
+    Matcher often = OFTEN.matcher(text);
+    if (!often.matches()) {
+      return null;
+    }
+    String number = often.group(3) == null ? often.group(4) : often.group(3);
+    int times = Integer.parseInt(number);
+    Span span = new Span(whole.start() + often.end(1), whole.end());
+    String again = " | %".repeat(Math.max(0, times - 1));
+    Span said = new Span(often.start(2), often.end(2)).shift(whole.start());
+    SyntaxProblem problem =
+        SyntaxProblem.of(
+            said,
+            "how often a bar is played is not written among its beats",
+            "Write % for each bar that is the same again: rl rl rl rl | %");
+    return often.group(1).indexOf('|') >= 0 || times < 2 || times > 16
+        ? problem
+        : problem.fix(
+            times == 2 ? "Write | %" : "Write | % " + (times - 1) + " times", span, again);
+  }
+
+  /** {@code kick : 1 and 3}. */
+  private @Nullable SyntaxProblem counts() {
+    Span whole = BrokenLine.span(tokens);
+    Matcher counts = COUNTS.matcher(whole.in(line));
+    if (!counts.matches()) {
+      return null;
+    }
+    String add =
+        "add " + counts.group(1) + " at " + counts.group(2).replaceAll("(?:,|and|&(?= )| )+", " ");
+    return SyntaxProblem.of(
+            SyntaxErrorExplainer.character(tokens, at),
+            "after the colon come strokes, not counts",
+            "Write " + add)
+        .fix("Write " + add, whole, add);
+  }
+
   private SyntaxProblem strange() {
     Span span = SyntaxErrorExplainer.character(tokens, at);
     switch (sign.getType()) {
@@ -260,6 +316,15 @@ final class BeatErrorExplainer {
       default -> {}
     }
     String text = SyntaxErrorExplainer.text(tokens, at);
+    boolean said = !pattern && BrokenLine.span(tokens).length() <= PaperLines.LONGEST;
+    SyntaxProblem often = said ? howOften() : null;
+    if (often != null) {
+      return often;
+    }
+    SyntaxProblem counts = said ? counts() : null;
+    if (counts != null) {
+      return counts;
+    }
     if (Character.isDigit(text.charAt(0))) {
       return SyntaxProblem.of(
           span,

@@ -15,6 +15,9 @@ import tabor.syntax.SectionKind;
 
 /** What people write who have not got used to the notation, each with what they mean. */
 final class CommonMistakes {
+  /** Words that no part is called by, though a surface could be. */
+  private static final List<String> NO_TARGETS = List.of("the", "a", "an", "with", "first");
+
   private final String line;
   private final SectionKind kind;
   private final boolean heading;
@@ -62,10 +65,7 @@ final class CommonMistakes {
     if (problem == null) {
       problem = twice();
     }
-    if (problem == null) {
-      problem = everyFew();
-    }
-    return problem == null ? joinedTargets() : problem;
+    return problem == null ? everyFew() : problem;
   }
 
   /** {@code title My lesson}. */
@@ -88,12 +88,19 @@ final class CommonMistakes {
         return null;
       }
     }
-    Span span = new Span(offending.getStartIndex(), BrokenLine.span(tokens).end());
-    String text = span.in(line).replaceAll("^['’‘]|['’‘]$", "");
+    Span said = new Span(offending.getStartIndex(), BrokenLine.span(tokens).end());
+    String plain = said.in(line).replaceAll("^[:=]\\s*", "");
+    boolean sign = !plain.equals(said.in(line));
+    String text = plain.replaceAll("^['’‘]|['’‘]$", "");
+    if (text.isEmpty()) {
+      return null;
+    }
     String quoted = '"' + text + '"';
-    return SyntaxProblem.of(
-            span, what + " stands in quotes", "Write " + tokens.get(0).getText() + " " + quoted)
-        .fix("Put it in quotes", span, quoted);
+    SyntaxProblem problem =
+        SyntaxProblem.of(
+            said, what + " stands in quotes", "Write " + tokens.get(0).getText() + " " + quoted);
+    Span span = sign ? new Span(Spans.of(tokens.get(0)).end(), said.end()) : said;
+    return problem.fix("Put it in quotes", span, sign ? " " + quoted : quoted);
   }
 
   /** {@code swing 66%}, {@code straight}. */
@@ -206,7 +213,7 @@ final class CommonMistakes {
 
   /** What {@code add} does not take, though changes do. */
   private @Nullable SyntaxProblem added() {
-    if (tokens.get(0).getType() != TaborLexer.ADD) {
+    if (tokens.get(0).getType() != TaborLexer.ADD || kind == SectionKind.KIT) {
       return null;
     }
     if (offending.getType() == Token.EOF && simulation.expects(TaborLexer.AT)) {
@@ -277,13 +284,18 @@ final class CommonMistakes {
   }
 
   /** {@code drop kick snare}, {@code drop kick and snare}. */
-  private @Nullable SyntaxProblem joinedTargets() {
-    boolean and = offending.getType() == TaborLexer.AND;
-    int next = and ? at + 1 : at;
-    if (!simulation.expects(TaborLexer.COMMA) || !isTarget(tokens.get(next))) {
+  @Nullable SyntaxProblem joinedTargets() {
+    if (at == 0) {
       return null;
     }
+    boolean and = offending.getType() == TaborLexer.AND;
+    int next = and ? at + 1 : at;
     Token before = tokens.get(at - 1);
+    if (!simulation.expects(TaborLexer.COMMA)
+        || !isTarget(tokens.get(next))
+        || NO_TARGETS.contains(before.getText())) {
+      return null;
+    }
     Token after = tokens.get(next);
     return SyntaxProblem.of(
             Spans.of(offending),

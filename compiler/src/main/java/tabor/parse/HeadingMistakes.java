@@ -2,6 +2,8 @@ package tabor.parse;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
@@ -11,6 +13,19 @@ import tabor.syntax.SectionKind;
 
 /** Names of sections that are no names, and what is written in their place. */
 final class HeadingMistakes {
+  /** What people write between a kit's name and the kit that it is like. */
+  private static final List<String> LIKE = List.of("=", "(", "of", "based", "is");
+
+  private static final Pattern OTHER_KIT =
+      Pattern.compile(
+          "kit ([a-z][a-z0-9-]*) ?(?:from|of|as|is|like|based on|=|:|\\() ?(?:a |an |the )?"
+              + "([a-z][a-z0-9-]*) ?\\)?");
+
+  private static final Pattern OTHER_SECTION =
+      Pattern.compile(
+          "((?:step|sheet) [a-z][a-z0-9-]*(?: \"[^\"]*\")?) ?(?:of|on|after|based on|from ?[:=]) ?"
+              + "([a-z][a-z0-9-]*)");
+
   private HeadingMistakes() {}
 
   /** What is wrong with the name of a heading that cannot be read; null if it is something else. */
@@ -20,6 +35,10 @@ final class HeadingMistakes {
     Token offending = tokens.get(at);
     if (at == 0) {
       return null;
+    }
+    SyntaxProblem other = other(line, kind, tokens, offending);
+    if (other != null) {
+      return other;
     }
     if (at == 1 && offending.getType() == TaborLexer.QUOTED && kind != SectionKind.STEP) {
       return nameless(kind, offending);
@@ -39,11 +58,40 @@ final class HeadingMistakes {
           "Write one before from: step feet from " + offending.getText());
     }
     int end = endOfName(kind, tokens);
+    if (at == 2 && offending.getText().startsWith(":") && kind != SectionKind.PATTERN) {
+      return SyntaxProblem.of(
+              Spans.of(offending),
+              "there is no colon after the name of " + kind.words(),
+              "Leave the colon out")
+          .fix("Take the colon out", Spans.gap(tokens.get(1), tokens.get(3)), " ");
+    }
     if (at > end || end == 1) {
       return null;
     }
     SyntaxProblem title = unquotedTitle(kind, line, tokens, end);
     return title != null ? title : spelling(line, tokens, end, offending, simulation);
+  }
+
+  /** What a section or a kit starts from, said in another word than here. */
+  private static @Nullable SyntaxProblem other(
+      String line, SectionKind kind, List<Token> tokens, Token offending) {
+    Span whole = BrokenLine.span(tokens);
+    boolean kits = kind == SectionKind.KIT;
+    Matcher said = (kits ? OTHER_KIT : OTHER_SECTION).matcher(whole.in(line));
+    if (whole.length() > PaperLines.LONGEST || !said.matches()) {
+      return null;
+    }
+    String written =
+        kits
+            ? "kit " + said.group(1) + " like " + said.group(2)
+            : said.group(1) + " from " + said.group(2);
+    return SyntaxProblem.of(
+            kits ? Spans.of(tokens.get(2)) : Spans.of(offending),
+            kits
+                ? "a kit that is like another one is written with `like`"
+                : "the section that this one starts from comes after `from`",
+            "Write " + written)
+        .fix("Write " + written, whole, written);
   }
 
   /** A name, then words that begin with a capital: a title that lost its quotes. */
@@ -101,9 +149,10 @@ final class HeadingMistakes {
           TaborLexer.OPEN_TRIPLE,
           TaborLexer.LANE_START ->
           true;
-      case TaborLexer.FROM -> kind == SectionKind.STEP || kind == SectionKind.SHEET;
+      case TaborLexer.FROM ->
+          kind == SectionKind.STEP || kind == SectionKind.SHEET || kind == SectionKind.KIT;
       case TaborLexer.LIKE, TaborLexer.AS -> kind == SectionKind.KIT;
-      default -> false;
+      default -> kind == SectionKind.KIT && LIKE.contains(token.getText());
     };
   }
 

@@ -75,11 +75,23 @@ final class LineParser {
   private SyntaxProblem explained(String line, SectionKind kind, boolean heading, List<Token> all) {
     SyntaxProblem problem = problems.problem();
     // From here on the parser reads other lines, and their problems take the place of this one's.
-    Predicate<String> reads = other -> reads(other, kind, heading);
+    Predicate<String> reads =
+        other -> other.lines().allMatch(one -> reads(one, kind, heading)); // a fix may be two lines
     if (problem == null) {
       problem = new SyntaxErrorExplainer(line, kind, heading, all).explain(reads);
     }
     return problem.fixes().isEmpty() ? problem : problem.keeping(line, reads);
+  }
+
+  /** A problem of a line that can be read, with what else may be meant by it where it stands. */
+  SyntaxProblem meant(SyntaxProblem problem, String line, SectionKind kind) {
+    lex(line);
+    return PaperLines.explained(
+        problem,
+        line,
+        kind,
+        List.copyOf(tokens.all()),
+        other -> other.lines().allMatch(one -> reads(one, kind, false)));
   }
 
   private boolean reads(String line, SectionKind kind, boolean heading) {

@@ -1,15 +1,17 @@
 package tabor.parse;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
 import tabor.source.Span;
 import tabor.syntax.Numerals;
 import tabor.syntax.SectionKind;
+import tabor.syntax.StatementTable;
 
 /**
  * Lines as people say them or write them on paper, each with how it is written here. What such
@@ -27,51 +29,72 @@ final class PaperLines {
           "remove", "drop", "delete", "drop", "omit", "drop", "erase", "drop", "insert", "add",
           "put", "add", "bpm", "tempo", "speed", "tempo");
 
-  /** What stands for what, in this order. */
-  private static final Map<Pattern, String> SAID = new LinkedHashMap<>();
+  /** Words before a colon as drum parts are marked on paper. */
+  private static final List<String> MARKS =
+      List.of("RH", "LH", "RF", "LF", "SD", "BD", "HH", "RD", "CC", "FT", "T1", "T2");
 
-  static {
-    said("^(title|by|goal|text|use|tempo|time|feel|on) ?[=:] ?", "$1 ");
-    said("^tempo ((?:dotted-)?(?:half|quarter|eighth|sixteenth)) (?=\\d)", "tempo $1 = ");
-    said("^feel (?:swing|shuffle)$", "feel swing eighths as triplets");
-    said("^feel swing (?=\\d)", "feel swing eighths ");
-    said("^on ([a-z]+) ([a-z]+)$", "on $1-$2");
-    said("^letter (\\S) (?=[a-z])", "letter $1 = ");
-    said("^(left|open) handed$", "$1-handed");
-    said("^swap (?:right|left)(?: hand)?(?: and|,| with) (?:right|left)(?: hand)?$", "swap hands");
-    said("^fill ([a-z0-9-]+) (?=bars? |last )", "fill $1 in ");
-    said("(?<=\\d) ?bpm$", "");
-    said("\\b(?:16th notes|16ths?|sixteenth[ -]notes)\\b", "sixteenths");
-    said("\\b(?:8th notes|8ths?|eighth[ -]notes)\\b", "eighths");
-    said("\\b(?:quarter[ -]notes|4ths)\\b", "quarters");
-    said("\\btriplet[ -]notes\\b", "triplets");
-    said("\\b(ride|crash|splash|china) cymbal\\b", "$1");
-    said("\\bsnare drum\\b", "snare");
-    said("\\b(?:bass|kick) drum\\b", "kick");
-    said("\\bfloor tom\\b", "floor");
-    said("\\b(?:hi hat|high hat|high-hat|hi-hat)\\b", "hihat");
-    said("\\bhihat (?:pedal|foot)\\b", "hihat.foot");
-    said("\\bride bell\\b", "ride.bell");
-    said("^(?:open hihat|hihat open)(?= ?:)", "hihat.open");
-    said("^hihat open at\\b", "open hihat at");
-    said("^move (right|left)(?: (hand|foot))? to\\b", "$1 $2 to");
-    said(
-        "^(right|left|hands)( (?:hand|foot))? +(?:moves? |goes )?(?:to|on)(?: the)? ",
-        "$1$2 plays ");
-    said("^hands plays ", "hands play ");
-    said("(?<= \\d[^ ]{0,3}) and (?=\\d)", " ");
-    said("(?<= )on (?=\\d|every)", "at ");
-    said("(?<= )every beat\\b", "every quarter");
-    said("(?<! at| in) every (?=[^ ]+$)", " at every ");
-    said("^(accent|ghost|plain|drop)(?: at)?(?: beats?)? (?=\\d)", "$1 all at ");
-    said(
-        "^(flam|drag|ruff|buzz|diddle|double|triple|rimshot)(?: at)?(?: beats?)? (?=\\d)",
-        "$1 hands at ");
-  }
+  /** Words within a line that no word of ours is to be put before. */
+  private static final List<String> WITHIN =
+      List.of(
+          "except", "but", "tom", "quiet", "quieter", "soft", "softer", "loud", "louder", "accents",
+          "with", "first", "the", "one", "two", "three", "four");
 
-  private static void said(String words, String written) {
-    SAID.put(Pattern.compile(words), written);
-  }
+  /** Nobody's section: what follows is left to the student. */
+  private static final List<String> OPEN = List.of("solo", "stop", "end");
+
+  /** Longer lines are not said by people, and patterns take their time and memory for them. */
+  static final int LONGEST = 300;
+
+  /** A number at the end that may be of times or of bars. */
+  private static final Pattern AMOUNT =
+      Pattern.compile(".*(?<! at| in| to| by| until| tempo| bars?| from) \\d+");
+
+  /** Between two lines of a chart that are said as one. */
+  private static final String NEXT =
+      "(?<=times|time|bars|bar)(?: and then| and| then) (?=[a-z])"
+          + "|(?<=times|time|bars|bar) (?=[a-z][a-z0-9-]* \\d)"
+          + "(?!(?:fill|at|without|for|each|with|end|ending|over|and|then)\\b)";
+
+  private static final Pattern CUE = Pattern.compile("^(cue \"[^\"]*\") (?:at|on) (bar \\d+)$");
+
+  /** What no line says, and what is written instead, in sections with strokes. */
+  private static final Map<Pattern, String> ADVICE =
+      Map.of(
+          Pattern.compile("(?:repeat|copy|same as) bar\\b|bars? \\d+ ?[:=]"),
+          "To play a bar again write % in the place of the next one: kick : x . x . | %",
+          Pattern.compile("(?:repeat|loop|again)\\b(?! bar)"),
+          "How often a section is played is said in a chart: play verse 4 times",
+          Pattern.compile("(?:double|half)(?:[ -]| the )(?:time|tempo)\\b|(?:faster|slower)\\b"),
+          "How fast a section goes is said with a number: tempo 120");
+
+  /** The same in charts. */
+  private static final Map<Pattern, String> CHART_ADVICE =
+      Map.of(
+          Pattern.compile("(?:stop|end|fine)$"),
+          "A chart ends with its last line: leave this one out",
+          Pattern.compile("solo\\b"),
+          "Bars for the student alone: trade verse 2 bars 4 times, or rest 4 bars",
+          Pattern.compile("(?:da capo|d\\.? ?c\\.?|repeat from the top)\\b"),
+          "Write the sections again in their order: play verse chorus");
+
+  /** Strokes of one sound for another: which hand strikes them is not said. */
+  private static final Pattern OTHER_SOUND =
+      Pattern.compile(
+          "^(?:change|replace|move|put) (?:snare|hihat|ride|tom1|tom2|floor)"
+              + " (?:to|with|by|on|onto) ([a-z]+[12]?)( (?:at|in) .*)?$");
+
+  private static final Pattern DIRECTION =
+      Pattern.compile("^shift ((?:(?!later|earlier).)+?) by (\\d+ [a-z-]+)$");
+
+  private static final Pattern EXCEPT =
+      Pattern.compile(
+          "^(accent|ghost) (.+?) (?:except|but not|but) (?:at |on )?(?=\\d|every)(.*)$");
+
+  private static final Pattern CAPTION_FIRST =
+      Pattern.compile("^(?:(?:each|variation) ?)?(\"[^\"]*\") ?(?:each )?:? ?(.+)$");
+
+  private static final Pattern EACH =
+      Pattern.compile("^(?:each|every|for each|vary|variations?) ?:? ");
 
   private final String line;
   private final SectionKind kind;
@@ -101,11 +124,14 @@ final class PaperLines {
       List<Token> tokens,
       Predicate<String> reads) {
     PaperLines lines = new PaperLines(line, kind, tokens, reads);
-    if (kind != SectionKind.CHART && AGAIN.contains(tokens.get(0).getText())) {
-      return SyntaxProblem.of(
-          problem.span(),
-          problem.message(),
-          "How often a section is played is said in a chart: play verse 4 times");
+    if (lines.span.length() > LONGEST) {
+      return problem;
+    }
+    for (Map.Entry<Pattern, String> advice :
+        (kind == SectionKind.CHART ? CHART_ADVICE : ADVICE).entrySet()) {
+      if (advice.getKey().matcher(lines.span.in(line)).lookingAt()) {
+        return SyntaxProblem.of(problem.span(), problem.message(), advice.getValue());
+      }
     }
     List<String> meant = lines.meant();
     if (meant.isEmpty()) {
@@ -117,13 +143,17 @@ final class PaperLines {
             problem.message(),
             "Write " + String.join(", or ", meant.stream().map(PaperLines::shown).toList()));
     for (String one : meant) {
-      explained = explained.fix("Write " + shown(one), lines.span, one);
+      String indented = one.replace("\n", "\n" + line.substring(0, lines.span.start()));
+      explained = explained.fix("Write " + shown(one), lines.span, indented);
     }
     return explained;
   }
 
   /** A line as a message shows it: of a part, who plays it. */
   private static String shown(String meant) {
+    if (meant.indexOf('\n') >= 0) {
+      return meant.replace("\n", ", and below it ");
+    }
     int colon = meant.indexOf(" :");
     return colon < 0 || meant.indexOf('"') >= 0
         ? meant
@@ -133,23 +163,40 @@ final class PaperLines {
   /** What may be meant, as far as it can be read: a number alone may be of times or of bars. */
   private List<String> meant() {
     String said = span.in(line);
+    if (kind == SectionKind.SHEET) {
+      Matcher caption = CAPTION_FIRST.matcher(said);
+      if (caption.matches()) {
+        return readable(List.of("each " + caption.group(2) + " " + caption.group(1)), said);
+      }
+    }
+    Matcher cue = CUE.matcher(said);
+    if (kind == SectionKind.CHART && cue.matches()) {
+      return readable(List.of(cue.group(1) + " in " + cue.group(2)), said);
+    }
     // Nobody's own words are rewritten, only what stands before them.
     int quote = said.indexOf('"') < 0 ? said.length() : said.indexOf('"');
     String before = said.substring(0, quote);
-    for (String head : kind == SectionKind.CHART ? chart(before) : changes(before)) {
-      String meant = head + said.substring(quote);
-      String plural = meant.endsWith(" 1") ? "" : "s";
-      List<String> lines =
-          kind == SectionKind.CHART && meant.matches(".* \\d+")
-              ? List.of(meant + " time" + plural, meant + " bar" + plural, meant)
-              : List.of(meant);
-      List<String> found =
-          lines.stream().filter(one -> !one.equals(said) && reads.test(with(one))).toList();
+    for (List<String> heads : kind == SectionKind.CHART ? chart(before) : changes(before)) {
+      List<String> lines = new ArrayList<>();
+      for (String head : heads) {
+        String meant = head + said.substring(quote);
+        String plural = meant.endsWith(" 1") ? "" : "s";
+        if (kind == SectionKind.CHART && AMOUNT.matcher(meant).matches()) {
+          lines.add(meant + " time" + plural);
+          lines.add(meant + " bar" + plural);
+        }
+        lines.add(meant);
+      }
+      List<String> found = readable(lines, said);
       if (!found.isEmpty()) {
         return found;
       }
     }
     return List.of();
+  }
+
+  private List<String> readable(List<String> lines, String said) {
+    return lines.stream().filter(one -> !one.equals(said) && reads.test(with(one))).toList();
   }
 
   private String with(String meant) {
@@ -160,37 +207,85 @@ final class PaperLines {
   static boolean isSaid(List<Token> tokens) {
     String word = tokens.get(0).getText();
     boolean handed = tokens.size() > 1 && tokens.get(1).getText().equals("handed");
-    return VERBS.containsKey(word) || word.equals("bass") || handed;
+    return VERBS.containsKey(word)
+        || word.equals("bass")
+        || handed
+        || MARKS.contains(word)
+        || tokens.stream().anyMatch(token -> WITHIN.contains(token.getText()));
   }
 
   private String written(String said) {
     String first = tokens.get(0).getText();
-    String verb = VERBS.get(first);
-    String written = verb == null ? said : verb + said.substring(first.length());
-    for (Map.Entry<Pattern, String> one : SAID.entrySet()) {
-      written = one.getKey().matcher(written).replaceAll(one.getValue());
-    }
-    return written.replace("  ", " ");
+    String verb = kind == SectionKind.KIT ? null : VERBS.get(first);
+    return PaperWords.written(verb == null ? said : verb + said.substring(first.length()), kind);
   }
 
-  private List<String> changes(String said) {
+  /** Lines that may be meant, those that are equally likely together. */
+  private List<List<String>> changes(String said) {
+    Matcher each = EACH.matcher(said);
+    if (kind == SectionKind.SHEET && each.lookingAt()) {
+      List<List<String>> lines = new ArrayList<>();
+      for (List<String> some : plainChanges(said.substring(each.end()))) {
+        lines.add(some.stream().map(one -> "each " + one).toList());
+      }
+      return lines;
+    }
+    return plainChanges(said);
+  }
+
+  private List<List<String>> plainChanges(String said) {
     String written = written(said);
-    return List.of(written, "add " + written);
+    Matcher shifted = DIRECTION.matcher(written);
+    if (shifted.matches()) {
+      String shift = "shift " + shifted.group(1);
+      String by = " by " + shifted.group(2);
+      return List.of(List.of(shift + " later" + by, shift + " earlier" + by));
+    }
+    Matcher other = OTHER_SOUND.matcher(PaperWords.written(said, kind));
+    if (other.matches()) {
+      String to = " plays " + other.group(1) + Objects.requireNonNullElse(other.group(2), "");
+      return List.of(List.of("left" + to, "right" + to));
+    }
+    Matcher except = EXCEPT.matcher(written);
+    if (except.matches() && kind != SectionKind.SHEET) {
+      String whom = except.group(2);
+      return List.of(
+          List.of(except.group(1) + " " + whom + "\nplain " + whom + " at " + except.group(3)));
+    }
+    return List.of(List.of(written), List.of("add " + written));
   }
 
-  private List<String> chart(String said) {
-    String meant = amounts(written(said)).replaceAll("\\s*,\\s*|\\s+then\\s+", " ");
+  private List<List<String>> chart(String said) {
+    String counted = amounts(written(said));
+    String meant = written(counted.replaceAll("\\s*,\\s*|\\s+then\\s+", " "));
     String first = tokens.get(0).getText();
-    List<String> lines = new ArrayList<>();
-    lines.add(meant.replaceFirst("^count[ -]?in\\b", "count-in"));
-    if (AGAIN.contains(first)) {
-      lines.add("play" + meant.substring(first.length()));
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(List.of(meant));
+    boolean ours =
+        StatementTable.inSection(kind).stream().anyMatch(row -> first.equals(row.keyword()));
+    List<String> rows = rows(counted);
+    if (rows.size() > 1 && (!ours || first.equals("play"))) {
+      lines.add(0, List.of(String.join("\n", rows)));
     }
-    if (!Vocabulary.keywords().contains(first)
+    if (AGAIN.contains(first)) {
+      lines.add(List.of("play" + meant.substring(first.length())));
+    }
+    if (!ours
+        && !OPEN.contains(first)
         && meant.matches(".* \\d+ (?:times?|bars?|minutes?|seconds?)\\b.*")) {
-      lines.add("play " + meant);
+      lines.add(List.of("play " + meant));
     }
     return lines;
+  }
+
+  /** {@code verse 4 times then chorus}: a line for each, where how often is said of the first. */
+  private static List<String> rows(String said) {
+    String[] parts = said.split(NEXT, 0);
+    List<String> rows = new ArrayList<>();
+    for (String part : parts) {
+      rows.add(part.startsWith("play ") ? part : "play " + part);
+    }
+    return rows;
   }
 
   /** {@code x4}, {@code 4x}, {@code twice}, {@code four times}, {@code for 4 bars}. */

@@ -2,8 +2,10 @@ package tabor.parse;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
+import tabor.kit.Kits;
 import tabor.source.Span;
 import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
@@ -14,6 +16,9 @@ import tabor.syntax.SheetLine;
 final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
   /** More places than any rhythm has; it keeps memory in proportion to the text. */
   private static final int MOST_PLACES = 1000;
+
+  /** {@code sixteenth-triplets}. */
+  private static final int LONGEST_VALUE = 18;
 
   /** A section has no more. */
   private static final int MOST_BLANK = 512;
@@ -35,11 +40,34 @@ final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
     Span last = Spans.of(line.body.items.get(line.body.items.size() - 1));
     Span whole = Spans.of(line);
     int end = line.body.stop == null ? last.end() : Spans.of(line.body.stop).end();
+    Token stop = line.body.stop;
+    boolean plural = stop != null && stop.getText().equals("s");
+    if (plural && end - Spans.of(line.body).start() <= LONGEST_VALUE) {
+      refuseNoteValue(line, whole);
+    }
     return new PartStatement.Lane(
         NameBuilder.subject(line.who),
         line.ostinato != null,
         beats.bars(line.body),
         new Span(whole.start(), Math.max(last.end(), end)));
+  }
+
+  /** {@code hihat : eighths}. */
+  private void refuseNoteValue(TaborParser.LaneContext line, Span whole) {
+    String word = line.body.getText().strip();
+    if (!Vocabulary.of(Vocabulary.Role.NOTE_VALUE).contains(word)) {
+      return;
+    }
+    String message = "after the colon come strokes, not a note value";
+    String who = line.who.getText();
+    if (Kits.FIVE_PIECE.surface(who) == null) {
+      problems.report(Spans.of(line.body), message, "rl rl rl rl are eighths in 4/4");
+      return;
+    }
+    String add = "add " + who + " at every " + word.substring(0, word.length() - 1);
+    problems.report(
+        SyntaxProblem.of(Spans.of(line.body), message, "Write xx xx xx xx for eighths, or " + add)
+            .fix("Write " + add, whole, add));
   }
 
   @Override

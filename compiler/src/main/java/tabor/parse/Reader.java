@@ -110,6 +110,7 @@ public final class Reader {
       SyntaxProblem problem = result.problem();
       if (problem == null && opened.isEmpty()) {
         problem = Placement.refuse(result, kind, said);
+        problem = problem == null ? null : parser.meant(problem, said, kind);
       }
       if (problem != null) {
         if (problems.size() == MOST_BROKEN) {

@@ -22,9 +22,6 @@ import tabor.syntax.StatementTable;
  * the reader offers those that leave a line without a problem.
  */
 final class SyntaxErrorExplainer {
-  /** A longer usage is more than a person reads in a message. */
-  private static final int LONGEST_USAGE = 60;
-
   private final String line;
   private final SectionKind kind;
   private final boolean heading;
@@ -75,24 +72,39 @@ final class SyntaxErrorExplainer {
       problem = InvisibleCharacters.explain(line, tokens, at);
     }
     if (problem == null && laneStart() < at) {
-      return new BeatErrorExplainer(tokens, at).explain();
+      return new BeatErrorExplainer(line, tokens, at).explain();
+    }
+    CommonMistakes mistakes = new CommonMistakes(line, kind, heading, tokens, simulation);
+    if (problem == null && !heading && PaperLines.isSaid(tokens)) {
+      problem = meantOnPaper(reads);
     }
     if (problem == null) {
-      problem = new CommonMistakes(line, kind, heading, tokens, simulation).explain(reads);
+      problem = mistakes.explain(reads);
+    }
+    if (problem == null && !heading) {
+      SyntaxProblem joined = mistakes.joinedTargets();
+      SyntaxProblem meant = joined == null ? null : meantOnPaper(reads);
+      problem = meant == null ? joined : meant;
     }
     if (problem != null) {
       return problem;
     }
-    problem = heading ? null : start();
-    if (problem == null) {
-      problem = misspelt();
-    }
-    if (problem == null) {
-      problem = misplaced(reads);
-    }
-    // What is only nearly a word may still be one that people say for another.
-    boolean sure = !problem.fixes().isEmpty() && !PaperLines.isSaid(tokens);
+    problem = plain(reads);
+    boolean sure = !problem.keeping(line, reads).fixes().isEmpty();
     return heading || sure ? problem : PaperLines.explained(problem, line, kind, tokens, reads);
+  }
+
+  /** What is meant by a line as people say it; null if it is none that is known. */
+  private @Nullable SyntaxProblem meantOnPaper(Predicate<String> reads) {
+    SyntaxProblem plain = plain(reads);
+    SyntaxProblem meant = PaperLines.explained(plain, line, kind, tokens, reads);
+    return meant == plain ? null : meant;
+  }
+
+  private SyntaxProblem plain(Predicate<String> reads) {
+    SyntaxProblem start = heading ? null : start();
+    SyntaxProblem problem = start == null ? misspelt() : start;
+    return problem == null ? misplaced(reads) : problem;
   }
 
   /** Index of the colon; the number of tokens if there is none. */
@@ -240,10 +252,14 @@ final class SyntaxErrorExplainer {
               "Words, names and counts are written in lower case: " + small)
           .fix("Write " + small, span, small);
     }
-    if (written.matches("[0-9]+[-–][0-9]+") && simulation.expectsIn(TaborParser.RULE_barList)) {
+    boolean bars = simulation.expectsIn(TaborParser.RULE_barList);
+    boolean counts = at > 0 && tokens.get(at - 1).getType() == TaborLexer.AT;
+    if (written.matches("[0-9]+[-–][0-9]+") && (bars || counts)) {
       String to = written.replaceAll("[-–]", " to ");
       return SyntaxProblem.of(
-              span, "`" + written + "` is no number", "From one to another is written " + to)
+              span,
+              "`" + written + "` is no " + (bars ? "number" : "count"),
+              "From one to another is written " + to)
           .fix("Write " + to, span, to);
     }
     if (written.matches("[0-9]+-[0-9]+") && simulation.expects(TaborLexer.RATIO)) {
@@ -348,7 +364,7 @@ final class SyntaxErrorExplainer {
     if (rows.isEmpty()) {
       rows.addAll(StatementTable.startingWith(tokens.get(0).getText()));
     }
-    return rows.size() == 1 ? usage(rows.get(0)) : null;
+    return rows.size() == 1 ? Wording.usage(rows.get(0)) : null;
   }
 
   /** The statement that an expectation is a part of; null at the end of the line. */
@@ -360,17 +376,6 @@ final class SyntaxErrorExplainer {
       }
     }
     return null;
-  }
-
-  /** {@code It is written …}, long forms without what may be left out. */
-  static String usage(StatementRow row) {
-    String usage = row.usage();
-    if (usage.endsWith(" AT") || usage.length() > LONGEST_USAGE) {
-      usage = usage.replaceAll(" \\[[^\\]]*\\]", "").replaceAll(" AT$", " at COUNTS");
-    }
-    usage = usage.replace("TARGET", "PART");
-    boolean bare = usage.equals(row.example()) || usage.equals(row.keyword());
-    return "It is written " + (bare ? "" : usage + ", such as ") + "`" + row.example() + "`";
   }
 
   /** The place of a token; of a run of odd characters only the first, whole if it takes two. */

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.parse.LineSimulation.Expectation;
+import tabor.syntax.StatementRow;
 
 /**
  * What stands on a line, and what could, in our own names for things, never those of the grammar.
@@ -69,6 +70,9 @@ final class Wording {
 
   /** Left out where there is more to say: these are seldom what is missing. */
   private static final Set<String> SELDOM = Set.of("`hand`", "`foot`", "a comma", SAID);
+
+  /** A longer usage is more than a person reads in a message. */
+  private static final int LONGEST_USAGE = 60;
 
   private Wording() {}
 
@@ -154,5 +158,16 @@ final class Wording {
   private static String shortened(String text) {
     int length = text.codePointCount(0, text.length());
     return length <= LONGEST ? text : text.substring(0, text.offsetByCodePoints(0, LONGEST)) + "…";
+  }
+
+  /** {@code It is written …}, long forms without what may be left out. */
+  static String usage(StatementRow row) {
+    String usage = row.usage();
+    if (usage.endsWith(" AT") || usage.length() > LONGEST_USAGE) {
+      usage = usage.replaceAll(" \\[[^\\]]*\\]", "").replaceAll(" AT$", " at COUNTS");
+    }
+    usage = usage.replace("TARGET", "PART");
+    boolean bare = usage.equals(row.example()) || usage.equals(row.keyword());
+    return "It is written " + (bare ? "" : usage + ", such as ") + "`" + row.example() + "`";
   }
 }

@@ -135,8 +135,12 @@ public final class Performer {
     for (ChartPlan.Passage passage : passages) {
       sum = sum.add(passage.picos());
     }
+    return seconds(sum);
+  }
+
+  private static long seconds(BigInteger picos) {
     BigInteger second = BigInteger.valueOf(Clock.SECOND);
-    BigInteger up = sum.add(BigInteger.valueOf(Clock.SECOND - Clock.MILLI)).divide(second);
+    BigInteger up = picos.add(BigInteger.valueOf(Clock.SECOND - Clock.MILLI)).divide(second);
     return up.min(BigInteger.valueOf(Long.MAX_VALUE)).longValueExact();
   }
 
@@ -146,21 +150,36 @@ public final class Performer {
    * @param strokes how many strokes sound, each time one is played counted
    * @param isTooLong true if it lasts longer than {@link #LONGEST_SECONDS}, or is cut into more
    *     stretches than can be played out
+   * @param item at which of its items, counted from 0, it gets too long, or else comes to more
+   *     strokes than was asked for; -1 if it does neither
    */
-  public record Size(long strokes, boolean isTooLong) {}
+  public record Size(long strokes, boolean isTooLong, int item) {}
 
-  /** How much a chart plays, worked out without playing it out. */
-  public static Size size(Chart chart) {
+  /**
+   * How much a chart plays, worked out without playing it out.
+   *
+   * @param most how many strokes are no more than is asked for
+   */
+  public static Size size(Chart chart, long most) {
     long strokes = 0;
     long segments = 0;
-    List<ChartPlan.Passage> passages = ChartPlan.of(chart);
-    for (ChartPlan.Passage passage : passages) {
+    int tooLong = -1;
+    int tooMany = -1;
+    BigInteger picos = BigInteger.ZERO;
+    for (ChartPlan.Passage passage : ChartPlan.of(chart)) {
       segments += Math.min(MOST_SEGMENTS, passage.times()) * passage.segments().size();
       for (PlannedSegment segment : passage.segments()) {
         strokes += passage.times() * segment.strokes();
       }
+      picos = picos.add(passage.picos());
+      if (tooLong < 0 && (seconds(picos) > LONGEST_SECONDS || segments > MOST_SEGMENTS)) {
+        tooLong = passage.item();
+      }
+      if (tooMany < 0 && strokes > most) {
+        tooMany = passage.item();
+      }
     }
-    return new Size(strokes, seconds(passages) > LONGEST_SECONDS || segments > MOST_SEGMENTS);
+    return new Size(strokes, tooLong >= 0, tooLong >= 0 ? tooLong : tooMany);
   }
 
   private static Performance play(List<PlannedSegment> planned, boolean round) {

@@ -72,6 +72,12 @@ final class ChartNames {
           .help("how often is said with a number: " + written)
           .fix(Diagnostic.Fix.of("write “" + written + "”", line.spot(word.span()), written));
     }
+    if (text.equals("then") || text.equals("and")) {
+      Span gap = new Span(word.span().start(), word.span().end() + 1);
+      return unknown
+          .help("sections follow one another without a word between them")
+          .fix(Diagnostic.Fix.of("take “" + text + "” out", line.spot(gap), ""));
+    }
     Integer number = Numerals.number(text);
     if (number != null) {
       return unknown.help(
@@ -80,9 +86,7 @@ final class ChartNames {
     return unknown.help(
         text.matches("(?:time|bar)s?")
             ? "a number stands before it: 4 " + text
-            : text.equals("then")
-                ? "sections follow one another without a word between them"
-                : "a section is named as in its heading; how often comes last: 4 times");
+            : "a section is named as in its heading; how often comes last: 4 times");
   }
 
   private void noChart(Line line, Name word) {

@@ -18,6 +18,7 @@ import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
+import tabor.source.Spot;
 import tabor.syntax.ChartStatement;
 import tabor.syntax.Edit;
 import tabor.syntax.Heading;
@@ -101,7 +102,16 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     if (!resolver.partial) {
       resolver.problems.addAll(BodyChecks.check(chart));
     }
-    return new Resolved(chart, resolver.partial, resolver.problems.found(), 0);
+    return new Resolved(
+        chart, resolver.partial, resolver.problems.found(), 0, List.of(), resolver.spots());
+  }
+
+  private List<Spot> spots() {
+    List<Spot> spots = new ArrayList<>(lines.size());
+    for (Line of : lines) {
+      spots.add(of.spot(of.statement().span()));
+    }
+    return spots;
   }
 
   /** What the sections of the file start from; a chart has no kit of its own. */

@@ -181,7 +181,7 @@ final class LetterReader {
         if (opens) {
           unknown(placed, "the open hi-hat is written x=", "x=");
         } else {
-          unknown(placed, LIMBS, null);
+          unknown(placed, LIMBS, "x");
         }
       }
       default -> unknown(placed, LIMBS, null);

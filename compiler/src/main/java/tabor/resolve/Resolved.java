@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Section;
+import tabor.source.Spot;
 
 /**
  * A section worked out.
@@ -14,22 +15,25 @@ import tabor.groove.Section;
  * @param diagnostics what is wrong with it, in no order
  * @param effort what it cost to work out, about the number of strokes looked at
  * @param variations of a sheet each of its variations, in order; none of other sections
+ * @param items of a chart where each of its items stands; none of other sections
  */
 public record Resolved(
     @Nullable Section section,
     boolean partial,
     List<Diagnostic> diagnostics,
     long effort,
-    List<Resolved> variations) {
+    List<Resolved> variations,
+    List<Spot> items) {
   /** Copies the lists. */
   public Resolved {
     diagnostics = List.copyOf(diagnostics);
     variations = List.copyOf(variations);
+    items = List.copyOf(items);
   }
 
-  /** A section that is no sheet. */
+  /** A section that is neither a sheet nor a chart. */
   public Resolved(
       @Nullable Section section, boolean partial, List<Diagnostic> diagnostics, long effort) {
-    this(section, partial, diagnostics, effort, List.of());
+    this(section, partial, diagnostics, effort, List.of(), List.of());
   }
 }

@@ -94,7 +94,7 @@ public final class SheetResolver {
     if (base == null || kept.stream().anyMatch(one -> one.section() == null)) {
       return new Resolved(null, true, problems.found(), effort);
     }
-    return new Resolved(sheet(base, kept), partial, problems.found(), effort, kept);
+    return new Resolved(sheet(base, kept), partial, problems.found(), effort, kept, List.of());
   }
 
   private String numbered(int number) {

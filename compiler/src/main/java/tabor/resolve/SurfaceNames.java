@@ -2,6 +2,7 @@ package tabor.resolve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tabor.diagnostic.Near;
@@ -11,6 +12,22 @@ import tabor.kit.Kits;
 /** The surface that was probably meant by a name that there is not. */
 final class SurfaceNames {
   private static final List<String> LIMBS = List.of("right", "left", "right foot", "left foot");
+
+  /** Words and marks that stand before a part on paper; common practice, no source. */
+  private static final Map<String, String> SAID =
+      Map.of(
+          "sticking",
+          "hands",
+          "hand",
+          "hands",
+          "rh",
+          "right",
+          "lh",
+          "left",
+          "rf",
+          "right foot",
+          "lf",
+          "left foot");
 
   private SurfaceNames() {}
 
@@ -32,7 +49,8 @@ final class SurfaceNames {
 
   /** The surface or limbs that a word probably means as the name of a part. */
   static Optional<String> nearPart(String word, Kit kit) {
-    return near(word, kit, List.of("hands", "feet", "line"));
+    String said = SAID.get(word);
+    return said != null ? Optional.of(said) : near(word, kit, List.of("hands", "feet", "line"));
   }
 
   private static Optional<String> near(String word, Kit kit, List<String> groups) {

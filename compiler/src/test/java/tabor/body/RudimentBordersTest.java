@@ -59,8 +59,12 @@ class RudimentBordersTest {
         "llrr rlrr . . ; -",
         "rl.l rlrr . . ; -",
         "rlrr lrrr . . ; -",
-        // Several cycles need one too, unless they start with a bar.
-        "llrr rlrr lrll . ; -",
+        // Several cycles need none, from a beat on.
+        "llrr rlrr lrll . ; paradiddle 2-3a",
+        "rlrl rlrr lrll rlrl ; paradiddle 2-3a",
+        "rlrl rlrr lrll rlrl | rlrr lrlr . . ; paradiddle 1:2-1:3a",
+        "rlrl rlrlrr lrllrl . ; -",
+        "rlrl rlrr lrlr . ; -",
         ". . . llrr | rlrr lrll . . ; paradiddle 2:1-2:2a",
         ". . . llrr | rlrr l . . ; -",
         ". . . llrr | . rlrr lrll . ; paradiddle 2:2-2:3a",

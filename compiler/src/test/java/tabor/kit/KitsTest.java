@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import tabor.testing.SurfacesPage;
-import tabor.testing.SurfacesPage.Row;
+import tabor.testing.PageTables;
+import tabor.testing.PageTables.Row;
 
 /** Kits: what they have, what stands in for what they lack, and where it stands. */
 class KitsTest {
@@ -48,9 +48,9 @@ class KitsTest {
   /** What a kit of this name lacks, and what is written to be struck instead. */
   private static Map<String, String> lacking(String kit) {
     Map<String, String> instead = new HashMap<>();
-    for (Row row : SurfacesPage.with("in the kits")) {
+    for (Row row : PageTables.of("surfaces.md").with("in the kits")) {
       if (List.of(row.cell("in the kits").split(", ", -1)).contains(kit)) {
-        instead.put(row.surface(), row.cell("played instead on"));
+        instead.put(row.first(), row.cell("played instead on"));
       }
     }
     return instead;

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tabor.kit.Surface.Sort;
 import tabor.kit.SurfaceFacts.HiHat;
-import tabor.testing.SurfacesPage;
-import tabor.testing.SurfacesPage.Row;
+import tabor.testing.PageTables;
+import tabor.testing.PageTables.Row;
 
 /**
  * Every standard surface against docs/surfaces.md, which names its published sources. Exclusive
@@ -28,15 +28,15 @@ class StandardSurfacesTest {
   }
 
   private static List<Row> places() {
-    return SurfacesPage.with("place on the staff");
+    return PageTables.of("surfaces.md").with("place on the staff");
   }
 
   @ParameterizedTest
   @MethodSource("places")
   void standsWhereThePublishedGuideHasIt(Row row) {
-    assertThat(surface(row.surface()).place().halfSpaces())
+    assertThat(surface(row.first()).place().halfSpaces())
         .isEqualTo(halfSpaces(row.cell("place on the staff")));
-    assertThat(surface(row.surface()).head().word()).isEqualTo(row.cell("note head"));
+    assertThat(surface(row.first()).head().word()).isEqualTo(row.cell("note head"));
   }
 
   /** Half spaces above the bottom line, worked out from the words of the table. */
@@ -57,13 +57,13 @@ class StandardSurfacesTest {
   }
 
   private static List<Row> sounds() {
-    return SurfacesPage.with("letter");
+    return PageTables.of("surfaces.md").with("letter");
   }
 
   @ParameterizedTest
   @MethodSource("sounds")
   void soundsOnItsStandardKeyAndIsSaidAsDrummersSayIt(Row row) {
-    Surface surface = surface(row.surface());
+    Surface surface = surface(row.first());
     assertThat(surface.key()).isEqualTo(row.number("key"));
     assertThat(surface.facts().sound()).isEqualTo(row.cell("MusicXML sound"));
     assertThat(surface.words()).isEqualTo(row.cell("a drummer says"));
@@ -72,7 +72,7 @@ class StandardSurfacesTest {
   @ParameterizedTest
   @ValueSource(strings = {"letter", "place on the staff", "distance"})
   void thePageNamesEverySurfaceInKitOrder(String column) {
-    assertThat(SurfacesPage.with(column).stream().map(Row::surface))
+    assertThat(PageTables.of("surfaces.md").with(column).stream().map(Row::first))
         .containsExactlyElementsOf(Kits.FIVE_PIECE.surfaceNames());
   }
 
@@ -81,7 +81,7 @@ class StandardSurfacesTest {
     Map<Character, String> letters = new HashMap<>();
     for (Row row : sounds()) {
       if (!row.cell("letter").isEmpty()) {
-        letters.put(row.cell("letter").charAt(0), row.surface());
+        letters.put(row.cell("letter").charAt(0), row.first());
       }
     }
     assertThat(Kits.FIVE_PIECE.letters()).isEqualTo(letters);
@@ -89,13 +89,13 @@ class StandardSurfacesTest {
   }
 
   private static List<Row> positions() {
-    return SurfacesPage.with("distance");
+    return PageTables.of("surfaces.md").with("distance");
   }
 
   @ParameterizedTest
   @MethodSource("positions")
   void standsAroundThePlayerAsThePageSays(Row row) {
-    Position position = Kits.FIVE_PIECE.position(surface(row.surface()));
+    Position position = Kits.FIVE_PIECE.position(surface(row.first()));
     assertThat(position)
         .isEqualTo(
             new Position(row.number("distance"), row.number("degrees"), row.number("height")));
@@ -105,7 +105,7 @@ class StandardSurfacesTest {
     Set<String> names = new HashSet<>();
     for (Row row : positions()) {
       if (row.cell(column).contains(text)) {
-        names.add(row.surface());
+        names.add(row.first());
       }
     }
     return names;

@@ -334,4 +334,21 @@ class ReaderTest {
     assertThat(new Reader().read(new Passage("groove rock beat\n")).problems().get(0).message())
         .isEqualTo("a name is one word, but here stand several");
   }
+
+  /** What people say is looked for in short lines only: patterns would run out of stack. */
+  @Test
+  void linesAsLongAsTheyMayBeAreRead() {
+    String many = "a ".repeat(30_000);
+    for (String line :
+        List.of(
+            "shift " + many + "by 1 beat",
+            "kick : " + "1 ".repeat(30_000),
+            "kick : " + "x ".repeat(30_000) + "x2",
+            "ghost " + many + "except at 2",
+            "play " + many + "in sixteenths",
+            "fill bar 1 " + many + "with b")) {
+      SectionSyntax section = new Reader().read(new Passage("step g\n " + line + "\n"));
+      assertThat(section.problems()).hasSize(1);
+    }
+  }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import tabor.compile.Compiled;
 import tabor.compile.Compiler;
 import tabor.compile.Loader;
 import tabor.diagnostic.Diagnostic;
@@ -102,15 +103,39 @@ class ChartLimitsTest {
         Arguments.of(
             " trade two 1 bar 16200 times\n",
             " trade two 1 bar 16201 times\n",
-            "this chart is longer than Tabor plays: at most 24 hours"),
+            "here the chart grows longer than 24 hours"),
         Arguments.of(
             " trade two 1 bar 16200 times\n",
             " trade two 1 bar 100000 times\n",
-            "this chart is longer than Tabor plays: at most 24 hours"),
+            "here the chart grows longer than 24 hours"),
         Arguments.of(
             eight + " s".repeat(134) + " two two\n",
             eight + " s".repeat(134) + " two two two\n",
             "one line plays at most 512 sections"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("linesAtWhichItIsTooMuch")
+  void itIsToldAtTheLineThatIsTooMuch(String lines, String line) {
+    Compiled compiled = ChartLinesTest.compile("", lines, Options.NONE);
+    assertThat(compiled.diagnostics()).hasSize(1);
+    assertThat(compiled.span(compiled.diagnostics().get(0).spot()).in(compiled.text()))
+        .isEqualTo(line);
+  }
+
+  static Stream<Arguments> linesAtWhichItIsTooMuch() {
+    return Stream.of(
+        Arguments.of(
+            " play three 2 times\n trade two 1 bar 16201 times\n play three\n",
+            "trade two 1 bar 16201 times"),
+        Arguments.of(
+            " rest 720 minutes\n play three\n rest 721 minutes\n rest 1 bar\n", "rest 721 minutes"),
+        Arguments.of(
+            " play three 2 times\n play two 16200 times\n hold 4 beats\n count-in 1 bar\n",
+            "play two 16200 times"),
+        Arguments.of(
+            " play three for 1 minute at tempo 240\n play three 99999 times at tempo 600\n",
+            "play three 99999 times at tempo 600"));
   }
 
   @Test

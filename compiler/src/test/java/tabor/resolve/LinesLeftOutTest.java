@@ -131,7 +131,7 @@ class LinesLeftOutTest {
     String lesson = "groove g\n kick : x . . .\nchart a\n" + play;
     assertThat(Compact.problems(lesson)).isEmpty();
     assertThat(Compact.problems(lesson + " hold 2 beats\n play nobody\nchart b\n" + play))
-        .containsExactly("6 unknown-name", "7 too-long");
+        .containsExactly("6 unknown-name", "8 too-long");
     assertThat(Compact.only(lesson + "chart b\n" + play).message())
         .isEqualTo("the charts so far have more than 100000 strokes together");
   }

@@ -2,7 +2,12 @@ package tabor.testing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
+import tabor.groove.Ornament;
+import tabor.kit.Kits;
+import tabor.kit.Surface;
+import tabor.syntax.Verb;
 
 /**
  * Writes random edits of one groove and its steps, at places that exist. It counts on a kick on 1
@@ -92,20 +97,22 @@ final class StepWriter {
 
   private List<String> lasting(List<String> others) {
     List<String> edits = new ArrayList<>();
-    edits.add("drop kick");
+    for (Verb verb : Verb.values()) {
+      if (takes(verb, "kick")) {
+        edits.add(verb.word() + " kick" + (verb.kind() == Verb.Kind.DROP ? "" : " at 1 in bar 1"));
+      }
+      if (hands && takes(verb, "snare")) {
+        edits.add(verb.word() + " left at 2 in bar 1");
+      }
+    }
     edits.add("drop all at 1 in bar 1");
     edits.add("only kick, feet");
     edits.add("shift kick later by 1 beat");
     edits.add("shift all earlier by 1 bar");
     edits.add("move kick from 1 to 2 in bar 1");
-    edits.add("double kick at 1 in bar 1");
-    edits.add("triple kick at 1");
     if (hands) {
       edits.add("swap hands");
-      edits.add("diddle left at 2 in bar 1");
-      edits.add("drop left at 2 in bar 1");
       edits.add("only hands");
-      edits.add("buzz left at 2 in bar 1");
     }
     for (String other : others) {
       edits.add("take hands from " + other);
@@ -113,5 +120,13 @@ final class StepWriter {
       edits.add("fill " + other + " in bar 1 from 2");
     }
     return edits;
+  }
+
+  /** True for what can always be done: nothing that needs the other hand, which may not be free. */
+  private static boolean takes(Verb verb, String surface) {
+    Surface struck = Objects.requireNonNull(Kits.FIVE_PIECE.surface(surface));
+    Ornament added = verb.ornament();
+    boolean other = added != null && (added.graceNotes() > 0 || added.takesBothLimbs());
+    return !other && verb.takes(struck, Kits.FIVE_PIECE);
   }
 }

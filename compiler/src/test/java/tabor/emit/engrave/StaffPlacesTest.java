@@ -11,14 +11,14 @@ import tabor.kit.Kits;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.notation.Speller;
+import tabor.testing.PageTables;
+import tabor.testing.PageTables.Row;
 import tabor.testing.Sketch;
-import tabor.testing.SurfacesPage;
-import tabor.testing.SurfacesPage.Row;
 
 /** Each piece of the kit is drawn where docs/surfaces.md has it, with its head. */
 class StaffPlacesTest {
   private static List<Row> surfaces() {
-    return SurfacesPage.with("place on the staff");
+    return PageTables.of("surfaces.md").with("place on the staff");
   }
 
   /** Staff spaces below the top line, worked out from the words of the table. */
@@ -51,7 +51,7 @@ class StaffPlacesTest {
   @ParameterizedTest
   @MethodSource("surfaces")
   void aPieceStandsInItsPlace(Row row) {
-    String name = row.surface();
+    String name = row.first();
     double below = below(row.cell("place on the staff"));
     String head = glyph(row.cell("note head"));
     Surface surface = Kits.FIVE_PIECE.surfaces().get(name);

@@ -14,22 +14,22 @@ import tabor.kit.Kits;
 import tabor.kit.Limb;
 import tabor.perform.Performer;
 import tabor.perform.Sound;
+import tabor.testing.PageTables;
+import tabor.testing.PageTables.Row;
 import tabor.testing.Sketch;
-import tabor.testing.SurfacesPage;
-import tabor.testing.SurfacesPage.Row;
 
 /**
  * Keys of "General MIDI System Level 1" (MMA 0007 / RP-003), table 3, as docs/surfaces.md has them.
  */
 class GeneralMidiTest {
   private static List<Row> surfaces() {
-    return SurfacesPage.with("key");
+    return PageTables.of("surfaces.md").with("key");
   }
 
   @ParameterizedTest
   @MethodSource("surfaces")
   void everySurfaceSoundsOnItsKey(Row row) {
-    String surface = row.surface();
+    String surface = row.first();
     Limb limb = Kits.FIVE_PIECE.surface(surface).isFoot() ? Limb.LEFT_FOOT : Limb.RIGHT_HAND;
     Groove groove = Sketch.groove("g").word(1, 0, limb, surface, "x").done();
     assertThat(Performer.once(groove, 0).sounds())

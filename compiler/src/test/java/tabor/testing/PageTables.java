@@ -10,22 +10,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/**
- * The tables of docs/surfaces.md, which say of every standard surface what the published sources
- * named there have. Written by hand; nothing in them comes from the program.
- */
-public final class SurfacesPage {
-  private static final Path PAGE = Path.of("../docs/surfaces.md");
+/** The tables of a page in docs, as a reader sees them. */
+public final class PageTables {
+  private final Path page;
 
-  private SurfacesPage() {}
+  private PageTables(Path page) {
+    this.page = page;
+  }
+
+  /** The tables of a page, {@code surfaces.md}. */
+  public static PageTables of(String page) {
+    return new PageTables(Path.of("../docs", page));
+  }
 
   /**
    * A row of a table.
    *
-   * @param surface the surface's name
+   * @param first its first cell
    * @param cells its other cells by the heads of their columns
    */
-  public record Row(String surface, Map<String, String> cells) {
+  public record Row(String first, Map<String, String> cells) {
     /** A cell that the table has. */
     public String cell(String column) {
       return Objects.requireNonNull(cells.get(column), column);
@@ -38,12 +42,12 @@ public final class SurfacesPage {
 
     @Override
     public String toString() {
-      return surface;
+      return first;
     }
   }
 
-  /** The rows of the table that has this column. */
-  public static List<Row> with(String column) {
+  /** The rows of the tables that have this column. */
+  public List<Row> with(String column) {
     List<Row> rows = new ArrayList<>();
     List<String> heads = List.of();
     for (String line : lines()) {
@@ -63,9 +67,9 @@ public final class SurfacesPage {
     return rows;
   }
 
-  private static List<String> lines() {
+  private List<String> lines() {
     try {
-      return Files.readAllLines(PAGE);
+      return Files.readAllLines(page);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
