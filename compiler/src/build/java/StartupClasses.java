@@ -19,18 +19,23 @@ import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.Handle;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
+import org.objectweb.asm.Type;
 
 /**
  * Goes through a jar and writes out, as ordinary classes and methods, what the JVM would put
  * together anew at each start: lambdas and method references, and equality, hash codes and texts of
- * records. Class files of an age that archives of classes do not take become those of Java 8. What
- * the program does stays the same.
+ * records. Class files of an age that archives of classes do not take become those of Java 8, and a
+ * library that sets drawing up before it writes a text no longer does. What the program does stays
+ * the same.
  *
  * <p>The build runs it on each jar that is started. What it is worth stands in docs/performance.md.
  */
 final class StartupClasses implements Opcodes {
   private static final String LAMBDAS = "java/lang/invoke/LambdaMetafactory";
   private static final String RECORDS = "java/lang/runtime/ObjectMethods";
+
+  /** Draws a picture of one dot before it is first used, to get around a fault of Java 6. */
+  private static final String DRAWS = "org/apache/pdfbox/pdmodel/PDDocument";
 
   /** The jar as it was, in its order. */
   private final Map<String, ZipEntry> entries = new LinkedHashMap<>();
@@ -173,7 +178,12 @@ final class StartupClasses implements Opcodes {
 
     @Override
     public MethodVisitor visitMethod(int a, String n, String desc, String sig, String[] ex) {
-      return new MethodVisitor(ASM9, super.visitMethod(a, n, desc, sig, ex)) {
+      MethodVisitor next = super.visitMethod(a, n, desc, sig, ex);
+      if (self.equals(DRAWS) && n.equals("<clinit>")) {
+        changed = true;
+        return new DrawsNothing(next);
+      }
+      return new MethodVisitor(ASM9, next) {
         @Override
         public void visitInvokeDynamicInsn(String name, String site, Handle by, Object... given) {
           if (by.getOwner().equals(LAMBDAS) && by.getName().equals("metafactory")) {
@@ -204,6 +214,26 @@ final class StartupClasses implements Opcodes {
       made.put(own + ".class", new LambdaClass(own, host, version, name, site, given).bytes());
       members.computeIfAbsent(host, h -> new ArrayList<>()).add(own);
       return own;
+    }
+  }
+
+  /** Takes out the calls that set the drawing of pictures up; what they are given is dropped. */
+  private static final class DrawsNothing extends MethodVisitor {
+    DrawsNothing(MethodVisitor next) {
+      super(ASM9, next);
+    }
+
+    @Override
+    public void visitMethodInsn(int how, String of, String name, String desc, boolean itf) {
+      if (name.equals("createBandedRaster") || name.equals("toRGBImage")) {
+        int given = Type.getArgumentsAndReturnSizes(desc) >> 2;
+        for (int i = how == INVOKESTATIC ? 1 : 0; i < given; i++) {
+          visitInsn(POP);
+        }
+        visitInsn(ACONST_NULL);
+      } else {
+        super.visitMethodInsn(how, of, name, desc, itf);
+      }
     }
   }
 
