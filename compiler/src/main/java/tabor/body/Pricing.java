@@ -47,7 +47,10 @@ final class Pricing {
     for (int i = 0; i < surfaces; i++) {
       surface(i);
     }
-    this.at = loop.instants.stream().mapToLong(instant -> instant.at).toArray();
+    this.at = new long[loop.instants.size()];
+    for (int i = 0; i < at.length; i++) {
+      at[i] = loop.instants.get(i).at;
+    }
     int hits = loop.hits.size();
     this.byRight = new long[hits];
     this.byLeft = new long[hits];

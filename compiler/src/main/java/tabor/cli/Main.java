@@ -10,16 +10,21 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] args) {
+    prepare();
+    System.exit(run(args, Io.ofProcess()));
+  }
+
+  /** What holds for the whole process. */
+  static void prepare() {
     keepLibrariesQuiet();
     SpareCores.share(Runtime.getRuntime().availableProcessors() - 1);
-    System.exit(run(args, Io.ofProcess()));
   }
 
   /**
    * What reads fonts and writes PDF has a log, which nobody sees here. To look for a place to write
    * it to takes longer than to write a small page.
    */
-  static void keepLibrariesQuiet() {
+  private static void keepLibrariesQuiet() {
     String logging = "org.apache.commons.logging.";
     System.setProperty(logging + "LogFactory", logging + "impl.LogFactoryImpl");
     System.setProperty(logging + "Log", logging + "impl.NoOpLog");

@@ -7,8 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Runs the usual commands once on a small lesson and throws the results away. The build records the
@@ -184,62 +186,32 @@ final class Rehearsal {
   /**
    * Runs the commands; always ends well.
    *
-   * @param args {@code check} or {@code weave} to run nothing else
+   * @param args {@code all}, or {@code check}, {@code build} or {@code weave} to run nothing else;
+   *     then a folder of lessons such as people write, which need not be there
    */
   public static void main(String[] args) throws IOException {
-    String only = args.length == 0 ? "" : args[0];
+    String part = args.length == 0 ? "all" : args[0];
+    boolean all = part.equals("all");
+    String lessons = args.length > 1 && Files.isDirectory(Path.of(args[1])) ? args[1] : null;
     Path folder = Files.createTempDirectory("tabor");
-    Path lesson = folder.resolve("rehearsal.tabor");
-    Path fine = folder.resolve("fine.tabor");
-    Path taking = folder.resolve("taking.tabor");
-    Path page = folder.resolve("page.md");
-    Path pages = folder.resolve("pages");
-    Path out = folder.resolve("out");
     try {
-      Main.keepLibrariesQuiet();
+      Main.prepare();
       Io.ofProcess();
-      Files.writeString(page, PAGE);
-      Files.createDirectory(pages);
-      Files.writeString(pages.resolve("page.md"), PAGE);
-      Files.writeString(pages.resolve("fine.tabor"), FINE);
-      Files.writeString(fine, FINE);
-      for (int i = 0; i < 2 && !only.equals("check"); i++) {
-        run("", "weave", page.toString(), "-o", out.toString());
-        run("", "weave", pages.toString(), "-o", out.resolve("pages").toString());
+      Files.writeString(folder.resolve("rehearsal.tabor"), BROKEN);
+      Files.writeString(folder.resolve("fine.tabor"), FINE);
+      Files.writeString(folder.resolve("taking.tabor"), TAKING);
+      if (all || part.equals("weave")) {
+        weave(folder);
       }
-      if (only.equals("weave")) {
-        return;
+      if (all || part.equals("build")) {
+        build(folder, lessons);
       }
-      Files.writeString(lesson, BROKEN);
-      run("", "check", lesson.toString());
-      run("", "check", fine.toString());
-      Files.writeString(taking, TAKING);
-      run("", "check", taking.toString());
-      if (only.equals("check")) {
-        return;
+      if (all || part.equals("check")) {
+        check(folder, lessons);
       }
-      run(BROKEN, "check", "--hints", "--report", "json", "-");
-      run(BROKEN, "explain", "bar-length");
-      run(BROKEN, "--help");
-      run(FINE, "list", "-");
-      run(FINE, "grid", "-");
-      run(FINE, "build", "-", "--as", "all", "-o", out.toString());
-      for (int i = 0; i < 2; i++) {
-        run("", "build", fine.toString(), taking.toString(), "-o", out.toString());
+      if (all) {
+        others(folder, lessons);
       }
-      run("", "format", "--check", fine.toString());
-      run("", "diff", fine.toString(), lesson.toString());
-      run(
-          "",
-          "find",
-          folder.toString(),
-          "--plays",
-          "paradiddle",
-          "--like",
-          fine.toString(),
-          "beat");
-      run("", "find", folder.toString(), "--as", "html");
-      run("", "overview", folder.toString(), "-o", out.resolve("term.html").toString());
     } finally {
       try (Stream<Path> files = Files.walk(folder)) {
         for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
@@ -247,6 +219,59 @@ final class Rehearsal {
         }
       }
     }
+  }
+
+  /** Once all of it, once nothing, once what has changed. */
+  private static void weave(Path folder) throws IOException {
+    Path page = Files.writeString(folder.resolve("page.md"), PAGE);
+    Path pages = Files.createDirectory(folder.resolve("pages"));
+    Path out = folder.resolve("out");
+    Files.writeString(pages.resolve("fine.tabor"), FINE);
+    for (String more : List.of("", "", "One more.\n")) {
+      Files.writeString(page, PAGE + more);
+      Files.writeString(pages.resolve("page.md"), PAGE + more);
+      run("", "weave", page.toString(), "-o", out.toString());
+      run("", "weave", pages.toString(), "-o", out.resolve("pages").toString());
+    }
+  }
+
+  private static void build(Path folder, @Nullable String lessons) throws IOException {
+    Path fine = folder.resolve("fine.tabor");
+    String out = folder.resolve("out").toString();
+    for (String more : List.of("", "", "# One more.\n")) {
+      Files.writeString(fine, FINE + more);
+      run("", "build", fine.toString(), "-o", out);
+      run("", "build", folder.toString(), "-o", out);
+    }
+    if (lessons != null) {
+      run("", "build", lessons, "-o", out);
+    }
+  }
+
+  private static void check(Path folder, @Nullable String lessons) {
+    for (String name : List.of("rehearsal.tabor", "fine.tabor", "taking.tabor")) {
+      run("", "check", folder.resolve(name).toString());
+    }
+    if (lessons != null) {
+      run("", "check", lessons);
+    }
+  }
+
+  private static void others(Path folder, @Nullable String lessons) {
+    String all = lessons == null ? folder.toString() : lessons;
+    String fine = folder.resolve("fine.tabor").toString();
+    Path out = folder.resolve("out");
+    run(BROKEN, "check", "--hints", "--report", "json", "-");
+    run(BROKEN, "explain", "bar-length");
+    run(BROKEN, "--help");
+    run(FINE, "list", "-");
+    run(FINE, "grid", "-");
+    run(FINE, "build", "-", "--as", "all", "-o", out.toString());
+    run("", "format", "--check", fine);
+    run("", "diff", fine, folder.resolve("rehearsal.tabor").toString());
+    run("", "find", all, "--plays", "paradiddle", "--like", fine, "beat");
+    run("", "find", all, "--as", "html");
+    run("", "overview", all, "-o", out.resolve("term.html").toString());
   }
 
   private static void run(String source, String... words) {

@@ -117,7 +117,7 @@ public final class Rudiments {
   private static Map<String, Rudiment> read() {
     Map<String, Rudiment> all = new LinkedHashMap<>();
     int number = 0;
-    for (String row : TABLE.lines().toList()) {
+    for (String row : TABLE.strip().split("\n", -1)) {
       int first = row.indexOf('|');
       int second = row.indexOf('|', first + 1);
       String name = row.substring(0, first).strip();

@@ -3,7 +3,6 @@ package tabor.perform;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
 import tabor.rhythm.Tempo;
@@ -137,10 +136,14 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
   /** {@code 2:05}, {@code 1:00:00}: minutes and seconds, rounded to a second. */
   public static String clock(long micros) {
     long seconds = (micros + 500_000) / 1_000_000;
-    String rest = String.format(Locale.ROOT, "%02d", seconds % 60);
     long minutes = seconds / 60;
+    String rest = twoDigits(seconds % 60);
     return minutes < 60
         ? minutes + ":" + rest
-        : minutes / 60 + String.format(Locale.ROOT, ":%02d:", minutes % 60) + rest;
+        : minutes / 60 + ":" + twoDigits(minutes % 60) + ":" + rest;
+  }
+
+  private static String twoDigits(long number) {
+    return (number < 10 ? "0" : "") + number;
   }
 }

@@ -16,7 +16,11 @@ final class Rows {
   }
 
   static long bars(List<PlannedSegment> row) {
-    return row.stream().mapToLong(PlannedSegment::barlines).sum();
+    long bars = 0;
+    for (PlannedSegment segment : row) {
+      bars += segment.barlines();
+    }
+    return bars;
   }
 
   /** A row without so much at its end. */

@@ -105,8 +105,8 @@ final class EditLine implements Edit.Cases<SectionDraft> {
     Chosen chosen;
     if (everywhere) {
       SectionDraft seen = Dealing.dealt(frame(), draft, limbs);
-      List<Stroke> all =
-          seen.strokes().stream().filter(stroke -> limbs.contains(stroke.limb())).toList();
+      List<Stroke> all = new ArrayList<>(seen.strokes());
+      all.removeIf(stroke -> !limbs.contains(stroke.limb()));
       chosen = new Chosen(seen, all);
     } else {
       chosen = choose(List.of(edit.who()), edit.at());

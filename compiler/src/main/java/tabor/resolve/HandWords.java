@@ -22,8 +22,6 @@ import tabor.words.Words;
  * that form.
  */
 public final class HandWords {
-  private static final Pattern WORD = Pattern.compile("\\[(\\p{L}+)\\]");
-
   private static final Map<Language, Forms> ALL = new ConcurrentHashMap<>();
 
   private final boolean leftHanded;
@@ -42,6 +40,11 @@ public final class HandWords {
   /** The words in the language of the file that a scope is of. */
   static HandWords of(boolean leftHanded, Scope scope) {
     return new HandWords(leftHanded, () -> scope.defaults().wording().language());
+  }
+
+  /** Set up only where a text has a bracket: few have one. */
+  private static final class Bracket {
+    static final Pattern WORD = Pattern.compile("\\[(\\p{L}+)\\]");
   }
 
   /** A form for either hand. */
@@ -111,7 +114,7 @@ public final class HandWords {
       return text;
     }
     StringBuilder made = new StringBuilder();
-    Matcher found = WORD.matcher(text);
+    Matcher found = Bracket.WORD.matcher(text);
     while (found.find()) {
       String word = word(found.group(1), text, found.start(), found.end());
       found.appendReplacement(made, Matcher.quoteReplacement(word));

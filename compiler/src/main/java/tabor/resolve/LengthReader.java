@@ -91,7 +91,10 @@ final class LengthReader {
   private void systems(SectionLength.@Nullable Said said) {
     Line first = null;
     int systemBars = 0;
-    boolean only = lines.stream().noneMatch(line -> line.statement() instanceof PartStatement.Next);
+    boolean only = true;
+    for (Line line : lines) {
+      only &= !(line.statement() instanceof PartStatement.Next);
+    }
     for (Line line : lines) {
       Statement statement = line.statement();
       if (statement instanceof PartStatement.Next) {

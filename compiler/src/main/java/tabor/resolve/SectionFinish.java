@@ -108,9 +108,9 @@ final class SectionFinish {
 
   /** The strokes that some limb plays. */
   private static List<Stroke> playable(List<Stroke> strokes) {
-    return strokes.stream().allMatch(Stroke::hasLimb)
-        ? strokes
-        : strokes.stream().filter(Stroke::hasLimb).toList();
+    List<Stroke> playable = new ArrayList<>(strokes);
+    playable.removeIf(stroke -> !stroke.hasLimb());
+    return playable;
   }
 
   private static Set<Integer> repeats(SectionDraft dealt) {

@@ -202,7 +202,9 @@ public final class SectionResolver {
     SectionDraft draft = SectionDraft.empty(frame, length.bars(), plays);
     PageReader.checkBlank(syntax, problems);
     SectionDraft edited = lines(frame, draft, new LaneRun(frame, problems), length);
-    return finished(frame, edited, length.systems().stream().filter(bar -> bar > 1).toList());
+    List<Integer> breaks = new ArrayList<>(length.systems());
+    breaks.removeIf(bar -> bar <= 1);
+    return finished(frame, edited, breaks);
   }
 
   private SectionLength within(SectionLength length) {

@@ -107,8 +107,12 @@ final class SettingReader {
   }
 
   private @Nullable Meter grouped(Line line, Meter meter, List<Num> grouped) {
-    List<Integer> groups = grouped.stream().map(Num::whole).toList();
-    int sum = groups.stream().mapToInt(n -> n).sum();
+    List<Integer> groups = new ArrayList<>();
+    int sum = 0;
+    for (Num number : grouped) {
+      groups.add(number.whole());
+      sum += number.whole();
+    }
     if (groups.isEmpty() || sum == meter.beatCount()) {
       return new Meter(meter.count(), meter.unit(), meter.beats(), groups);
     }

@@ -24,7 +24,14 @@ public record SectionSyntax(
 
   /** True if its heading or one of its lines could not be read. */
   public boolean hasBrokenLine() {
-    return (heading != null && heading.statement() instanceof Heading.Faulty)
-        || lines.stream().anyMatch(line -> line.statement() instanceof Statement.Broken);
+    if (heading != null && heading.statement() instanceof Heading.Faulty) {
+      return true;
+    }
+    for (Line line : lines) {
+      if (line.statement() instanceof Statement.Broken) {
+        return true;
+      }
+    }
+    return false;
   }
 }

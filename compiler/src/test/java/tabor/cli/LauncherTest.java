@@ -119,21 +119,22 @@ class LauncherTest {
 
   /** What is run all day starts from an archive of its own, if it is there; all else from one. */
   @Test
-  void checkAndWeaveHaveArchivesOfTheirOwn() throws IOException, InterruptedException {
+  void whatIsRunAllDayHasAnArchiveOfItsOwn() throws IOException, InterruptedException {
     Path script = installed("home", "lib");
     Path java = script.resolveSibling("../runtime/bin/java").normalize();
     Files.createDirectories(java.getParent());
     Files.writeString(
         java, "#!/bin/sh\nfor one; do case $one in *.jsa) echo \"${one##*/}\" ;; esac; done\n");
     assertThat(java.toFile().setExecutable(true)).isTrue();
-    String all = "for c in check weave grid; do \"$0\" $c a; done";
+    String all = "for c in check build weave grid; do \"$0\" $c a; done";
     assertThat(run(Map.of(), "sh", "-c", all, script.toString()))
-        .isEqualTo("tabor.jsa\ntabor.jsa\ntabor.jsa\n0");
-    for (String name : List.of("tabor-check.jsa", "tabor-weave.jsa", "tabor-grid.jsa")) {
+        .isEqualTo("tabor.jsa\n".repeat(4) + "0");
+    for (String name :
+        List.of("tabor-check.jsa", "tabor-build.jsa", "tabor-weave.jsa", "tabor-grid.jsa")) {
       Files.createFile(script.resolveSibling("../lib/" + name));
     }
     assertThat(run(Map.of(), "sh", "-c", all, script.toString()))
-        .isEqualTo("tabor-check.jsa\ntabor-weave.jsa\ntabor.jsa\n0");
+        .isEqualTo("tabor-check.jsa\ntabor-build.jsa\ntabor-weave.jsa\ntabor.jsa\n0");
   }
 
   @Test

@@ -1,8 +1,5 @@
 package tabor.lsp.startup;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.BooleanSupplier;
@@ -14,7 +11,7 @@ import java.util.function.BooleanSupplier;
  * while the real client has something to say.
  */
 public final class WarmUp {
-  private static final int CHANGES = 1000;
+  static final int CHANGES = 1000;
 
   private static final int FIRST_CHANGE = 12;
 
@@ -52,11 +49,28 @@ public final class WarmUp {
 
   private WarmUp() {}
 
-  /**
-   * Writes the messages of one session: the build lets a server read them and keeps its classes.
-   */
-  public static void main(String[] args) throws IOException {
-    script(() -> false).transferTo(new FileOutputStream(FileDescriptor.out));
+  /** One message of the session: up to {@link #CHANGES} it goes on, then it comes to its end. */
+  static String message(int number) {
+    return Script.json(number);
+  }
+
+  static String request(int id, String method, String params) {
+    return "{\"jsonrpc\":\"2.0\",\"id\":%d,\"method\":\"%s\",\"params\":%s}"
+        .formatted(id, method, params);
+  }
+
+  static String told(String method, String params) {
+    return "{\"jsonrpc\":\"2.0\",\"method\":\"%s\",\"params\":%s}".formatted(method, params);
+  }
+
+  static String at(int line, int character) {
+    return "{\"textDocument\":{\"uri\":\"%s\"},\"position\":{\"line\":%d,\"character\":%d}}"
+        .formatted(URI, line, character);
+  }
+
+  static byte[] framed(String json) {
+    int length = json.getBytes(StandardCharsets.UTF_8).length;
+    return ("Content-Length: " + length + "\r\n\r\n" + json).getBytes(StandardCharsets.UTF_8);
   }
 
   /** The messages of a session, to be served as if a client had sent them. */
@@ -111,9 +125,7 @@ public final class WarmUp {
         return false;
       }
       String json = json(number++);
-      byte[] body = json.getBytes(StandardCharsets.UTF_8);
-      message =
-          ("Content-Length: " + body.length + "\r\n\r\n" + json).getBytes(StandardCharsets.UTF_8);
+      message = framed(json);
       at = 0;
       return !json.isEmpty();
     }
@@ -174,20 +186,6 @@ public final class WarmUp {
                   + "\"text\":\"%s\"}]}")
               .formatted(
                   URI, number, line, length, line, length + (breaks ? 0 : 3), breaks ? " 7}" : ""));
-    }
-
-    private static String at(int line, int character) {
-      return "{\"textDocument\":{\"uri\":\"%s\"},\"position\":{\"line\":%d,\"character\":%d}}"
-          .formatted(URI, line, character);
-    }
-
-    private static String request(int id, String method, String params) {
-      return "{\"jsonrpc\":\"2.0\",\"id\":%d,\"method\":\"%s\",\"params\":%s}"
-          .formatted(id, method, params);
-    }
-
-    private static String told(String method, String params) {
-      return "{\"jsonrpc\":\"2.0\",\"method\":\"%s\",\"params\":%s}".formatted(method, params);
     }
   }
 }
