@@ -37,7 +37,7 @@ final class PaperLines {
   private static final List<String> WITHIN =
       List.of(
           "except", "but", "tom", "quiet", "quieter", "soft", "softer", "loud", "louder", "accents",
-          "with", "first", "the", "one", "two", "three", "four");
+          "with", "first", "the", "one", "two", "three", "four", "sextuplet", "sextuplets");
 
   /** Nobody's section: what follows is left to the student. */
   private static final List<String> OPEN = List.of("solo", "stop", "end");

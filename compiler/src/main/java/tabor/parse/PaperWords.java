@@ -66,6 +66,10 @@ final class PaperWords {
     said("^on ([a-z]+) ([a-z]+)$", "on $1-$2");
     said("^tempo (?:♩|q|quarters?|quarter notes?) ?= ?(?=\\d)", "tempo quarter = ");
     said("(?<=\\d) ?(?:bpm|BPM)$", "");
+    said("\\bsextuplet(?=s?\\b)", "sixteenth-triplet");
+    said("\\b(?:16th|sixteenth)(?:[ -]notes?)?[ -]triplet(?=s?\\b)", "sixteenth-triplet");
+    said("\\b(?:8th|eighth)(?:[ -]notes?)?[ -]triplet(?=s?\\b)", "triplet");
+    said("\\b(?:4th|quarter)(?:[ -]notes?)?[ -]triplet(?=s?\\b)", "quarter-triplet");
     said("\\b(quarter|eighth|sixteenth)[ -]note\\b", "$1");
     said("^feel (?:swung|swing) (eighths|sixteenths)$", "feel swing $1 as triplets");
     said("^feel straight (?:eighths|8ths)$", "feel straight");

@@ -159,7 +159,11 @@ final class MissMessages {
     List<String> known = new ArrayList<>(said);
     known.add("beat");
     Arrays.stream(NoteValue.values()).map(NoteValue::singular).forEach(known::add);
-    List<String> near = Near.names(place.word(), known);
+    // What a drummer calls them is near the name of another value.
+    List<String> near =
+        place.word().equals("sextuplet")
+            ? List.of(NoteValue.SIXTEENTH_TRIPLETS.singular())
+            : Near.names(place.word(), known);
     Diagnostic made =
         context
             .make(
