@@ -95,12 +95,6 @@ public final class QuickFixes {
     return count < atLeast ? Optional.empty() : Optional.of(new QuickFix(title, edits, true));
   }
 
-  /** True if nothing is {@linkplain #obstacle in the way} of a fix. */
-  public static boolean works(
-      Compiled compiled, Diagnostic diagnostic, QuickFix fix, Library library) {
-    return obstacle(compiled, diagnostic, fix, library).isEmpty();
-  }
-
   /**
    * Why a fix does not help, in words that follow “it would …”; empty if the diagnostic is gone
    * after the fix, nothing new is wrong, and strokes that other lines wrote are what they were.
