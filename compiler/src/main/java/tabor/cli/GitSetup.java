@@ -16,7 +16,7 @@ import tabor.syntax.SectionKind;
  * What {@code tabor git-setup} writes and takes back. It notes in the configuration itself what it
  * has set, so that it never touches what somebody else has.
  */
-final class GitSetup {
+record GitSetup(Io io, Git git) {
   static final String ATTRIBUTES = ".gitattributes";
 
   /** The line that says which files git shows and merges as lessons. */
@@ -35,14 +35,6 @@ final class GitSetup {
   private static final String ENDED = "ended";
 
   private static final String ADDED = "added";
-
-  private final Io io;
-  private final Git git;
-
-  GitSetup(Io io, Git git) {
-    this.io = io;
-    this.git = git;
-  }
 
   private static Map<String, String> values(String program) {
     String kinds =

@@ -21,15 +21,7 @@ import tabor.source.Passage;
 /**
  * From a path to what was compiled: reads, compiles, and turns what cannot be read into a result.
  */
-final class Toolchain {
-  private final Io io;
-  private final Options options;
-
-  Toolchain(Io io, Options options) {
-    this.io = io;
-    this.options = options;
-  }
-
+record Toolchain(Io io, Options options) {
   /** Compiles one file, or standard input for {@code -}. */
   Compiled compile(Path file) {
     SourceReader.Read read = SourceReader.read(file, io.in());

@@ -250,14 +250,7 @@ public final class Printer {
   }
 
   /** Parts and how they are laid out. */
-  static final class PartPrinter implements PartStatement.Cases<String> {
-    private final List<SheetLine.Pattern> others;
-
-    /** With the patterns behind the first of a list. */
-    PartPrinter(List<SheetLine.Pattern> others) {
-      this.others = others;
-    }
-
+  record PartPrinter(List<SheetLine.Pattern> others) implements PartStatement.Cases<String> {
     @Override
     public String lane(PartStatement.Lane line) {
       return BeatPrinter.label(line)

@@ -22,13 +22,7 @@ import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
 
 /** Which of the words that the grammar lets follow make sense in the section above the line. */
-final class ModelFilter {
-  private final CompletionContext context;
-
-  ModelFilter(CompletionContext context) {
-    this.context = context;
-  }
-
+record ModelFilter(CompletionContext context) {
   private static final Set<String> LENGTHS = Set.of("time", "times", "bar", "bars");
 
   private static final Set<String> VARIED = Set.of("each", "and");

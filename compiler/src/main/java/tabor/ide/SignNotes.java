@@ -11,13 +11,7 @@ import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
 /** What to say about a sign in a part; null where there is nothing to say. */
-final class SignNotes {
-  private final Cursor cursor;
-
-  SignNotes(Cursor cursor) {
-    this.cursor = cursor;
-  }
-
+record SignNotes(Cursor cursor) {
   /** The sign of a stroke that the cursor stands on: a grace note or a suffix. */
   @Nullable String sign(SyntaxToken token) {
     Beat.Hit hit = token.hit();

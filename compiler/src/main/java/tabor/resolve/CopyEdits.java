@@ -22,15 +22,7 @@ import tabor.syntax.Edit;
 import tabor.syntax.Name;
 
 /** The edits that copy strokes: {@code take}, {@code fill}, and {@code bars} in a step. */
-final class CopyEdits {
-  private final LineContext context;
-  private final SectionDraft draft;
-
-  CopyEdits(LineContext context, SectionDraft draft) {
-    this.context = context;
-    this.draft = draft;
-  }
-
+record CopyEdits(LineContext context, SectionDraft draft) {
   /** The groove that a name means; null, and said so, if it means none. */
   private @Nullable Groove source(Name name) {
     Resolved found = context.frame().scope().section(name.text());

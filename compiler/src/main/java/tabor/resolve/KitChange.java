@@ -15,17 +15,7 @@ import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
 
 /** A step on another kit than the section that it comes from: the same names, looked up anew. */
-final class KitChange {
-  private final SectionFrame frame;
-  private final Problems problems;
-  private final SectionSyntax syntax;
-
-  KitChange(SectionFrame frame, Problems problems, SectionSyntax syntax) {
-    this.frame = frame;
-    this.problems = problems;
-    this.syntax = syntax;
-  }
-
+record KitChange(SectionFrame frame, Problems problems, SectionSyntax syntax) {
   SectionDraft change(SectionDraft draft) {
     List<Stroke> all = new ArrayList<>(draft.strokes().size());
     Set<String> said = new HashSet<>();

@@ -15,19 +15,7 @@ import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
 /** Writes the parts that go on until the section ends: ostinatos and played patterns. */
-final class LoopLanes {
-  private final SectionFrame frame;
-  private final Problems problems;
-  private final SectionDraft draft;
-  private final Line line;
-
-  LoopLanes(SectionFrame frame, Problems problems, SectionDraft draft, Line line) {
-    this.frame = frame;
-    this.problems = problems;
-    this.draft = draft;
-    this.line = line;
-  }
-
+record LoopLanes(SectionFrame frame, Problems problems, SectionDraft draft, Line line) {
   /** The letters of whole bars, repeated over the section. */
   List<LaneWalker.Placed> ostinato(PartStatement.Lane lane, PartHints hints) {
     LaneWalker walker = new LaneWalker(frame, problems, draft.view(), line);

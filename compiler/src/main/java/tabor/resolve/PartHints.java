@@ -25,16 +25,8 @@ import tabor.syntax.Subject;
 import tabor.syntax.SurfaceRef;
 
 /** What can be said of a part from its letters alone. */
-final class PartHints {
+record PartHints(Problems problems, Line line) {
   private static final int MANY = 8;
-
-  private final Problems problems;
-  private final Line line;
-
-  PartHints(Problems problems, Line line) {
-    this.problems = problems;
-    this.line = line;
-  }
 
   /** Finds capitals in ghost parentheses. */
   void ghosts(PartStatement.Lane lane) {

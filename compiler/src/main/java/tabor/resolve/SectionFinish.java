@@ -21,24 +21,13 @@ import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.Statement;
 
-/** Ends a section: stand-ins, the mirrored player, repeated bars, and the checks on the body. */
-final class SectionFinish {
-  private final SectionFrame frame;
-  private final Problems problems;
-  private final SectionSyntax syntax;
-  private final List<Integer> lineStarts;
-
-  /**
-   * @param lineStarts the bars before which the writer began a line
-   */
-  SectionFinish(
-      SectionFrame frame, Problems problems, SectionSyntax syntax, List<Integer> lineStarts) {
-    this.frame = frame;
-    this.problems = problems;
-    this.syntax = syntax;
-    this.lineStarts = lineStarts;
-  }
-
+/**
+ * Ends a section: stand-ins, the mirrored player, repeated bars, and the checks on the body.
+ *
+ * @param lineStarts the bars before which the writer began a line
+ */
+record SectionFinish(
+    SectionFrame frame, Problems problems, SectionSyntax syntax, List<Integer> lineStarts) {
   /** The finished section; what is wrong with it goes to the problems. */
   Groove finish(SectionDraft dealt) {
     List<Stroke> written = new ArrayList<>(dealt.strokes().size());

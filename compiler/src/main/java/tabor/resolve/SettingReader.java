@@ -23,13 +23,7 @@ import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.LimitKind;
 
 /** Reads what header and sections say about meter, feel, levels and the like. */
-final class SettingReader {
-  private final Problems problems;
-
-  SettingReader(Problems problems) {
-    this.problems = problems;
-  }
-
+record SettingReader(Problems problems) {
   /** The meters that a line names; null, and said so, if one does not add up. */
   @Nullable Meters meters(Line line, SettingStatement.Time setting) {
     List<Meter> meters = new ArrayList<>();

@@ -19,15 +19,7 @@ import tabor.syntax.Distance;
 import tabor.syntax.Edit;
 
 /** The edits that change when something is struck: {@code double}, {@code move}, {@code shift}. */
-final class TimeEdits {
-  private final LineContext context;
-  private final SectionDraft draft;
-
-  TimeEdits(LineContext context, SectionDraft draft) {
-    this.context = context;
-    this.draft = draft;
-  }
-
+record TimeEdits(LineContext context, SectionDraft draft) {
   private static long fineness(Slot slot) {
     long fineness = slot.division().slots();
     for (Slot.Part part : slot.parts()) {

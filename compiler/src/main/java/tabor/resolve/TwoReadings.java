@@ -16,16 +16,7 @@ import tabor.syntax.TargetRef;
  * Says where a count can be read in two ways because a word that the lesson is counted with is one
  * of our own syllables. Ours wins.
  */
-final class TwoReadings {
-  private final LineContext context;
-  private final SectionView view;
-
-  /** Looks at a line that acts on the strokes of a view. */
-  TwoReadings(LineContext context, SectionView view) {
-    this.context = context;
-    this.view = view;
-  }
-
+record TwoReadings(LineContext context, SectionView view) {
   /** True if some count may have two readings by the words of a section. */
   static boolean mayBe(SectionView view) {
     return view.words().eighthsThrough()

@@ -38,7 +38,7 @@ import tabor.source.Span;
  * the text before anything is changed. For a client that does not, all are tried before they are
  * listed. One that knows no actions is given commands, which change the text through it.
  */
-final class CodeActionRequests {
+record CodeActionRequests(Session session) {
   private static final String FIX_ALL = "source.fixAll.tabor";
 
   /**
@@ -46,12 +46,6 @@ final class CodeActionRequests {
    * there what would be refused is not listed; beyond, it is tried when it is chosen.
    */
   private static final long MOST_TRIED = 120_000;
-
-  private final Session session;
-
-  CodeActionRequests(Session session) {
-    this.session = session;
-  }
 
   void declare(Requests requests) {
     requests.futures(

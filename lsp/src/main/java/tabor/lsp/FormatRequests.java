@@ -15,13 +15,7 @@ import tabor.parse.Reader;
 import tabor.source.Passage;
 
 /** Formatting: of a file, of some lines, and of the line that a person has just left. */
-final class FormatRequests {
-  private final Session session;
-
-  FormatRequests(Session session) {
-    this.session = session;
-  }
-
+record FormatRequests(Session session) {
   void declare(Requests requests) {
     requests.inFile(
         Lane.READING,

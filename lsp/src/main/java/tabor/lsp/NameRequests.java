@@ -26,13 +26,7 @@ import tabor.ide.UseLinks;
 import tabor.lsp.Scheduler.Lane;
 
 /** Names across files: where they are given and used, and how they are changed. */
-final class NameRequests {
-  private final Session session;
-
-  NameRequests(Session session) {
-    this.session = session;
-  }
-
+record NameRequests(Session session) {
   void declare(Requests requests) {
     requests.inFile(
         Lane.READING,

@@ -15,13 +15,7 @@ import tabor.lsp.transport.JsonText;
 import tabor.source.Span;
 
 /** The shape of a file: its sections, what folds, how a selection grows. */
-final class OutlineRequests {
-  private final Session session;
-
-  OutlineRequests(Session session) {
-    this.session = session;
-  }
-
+record OutlineRequests(Session session) {
   void declare(Requests requests) {
     requests.inFile(
         Lane.READING,

@@ -18,13 +18,7 @@ import tabor.lsp.Scheduler.Lane;
 import tabor.source.Span;
 
 /** What stands at a place, and what belongs to it. */
-final class ReadRequests {
-  private final Session session;
-
-  ReadRequests(Session session) {
-    this.session = session;
-  }
-
+record ReadRequests(Session session) {
   void declare(Requests requests) {
     requests.inFile(
         Lane.READING,

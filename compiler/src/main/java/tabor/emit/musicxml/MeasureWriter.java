@@ -25,15 +25,9 @@ import tabor.emit.musicxml.ScoreFile.Wedge;
 import tabor.emit.musicxml.ScoreFile.Words;
 
 /** Writes what stands in a measure. */
-final class MeasureWriter implements ScoreFile.Cases {
+record MeasureWriter(XmlBuilder xml) implements ScoreFile.Cases {
   /** How much of the stroke before it a grace note takes, in percent: an approximation. */
   private static final String GRACE_PERCENT = "10";
-
-  private final XmlBuilder xml;
-
-  MeasureWriter(XmlBuilder xml) {
-    this.xml = xml;
-  }
 
   @Override
   public void print() {
