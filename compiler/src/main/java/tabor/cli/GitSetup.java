@@ -1,7 +1,6 @@
 package tabor.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -113,7 +112,7 @@ record GitSetup(Io io, Git git) {
     }
     boolean made = !Files.exists(file);
     boolean ended = !text.isEmpty() && !text.endsWith("\n");
-    write(file, text + (ended ? "\n" : "") + LINE + "\n");
+    OutputFiles.write(file, text + (ended ? "\n" : "") + LINE + "\n");
     git.set(HOW, made ? MADE : ended ? ENDED : ADDED);
     say("added", "to " + ATTRIBUTES + ": " + LINE);
     return true;
@@ -165,7 +164,7 @@ record GitSetup(Io io, Git git) {
       delete(file);
     } else {
       boolean bare = how.get().equals(ENDED) && text.endsWith("\n");
-      write(file, bare ? text.substring(0, text.length() - 1) : text);
+      OutputFiles.write(file, bare ? text.substring(0, text.length() - 1) : text);
     }
     say("removed", "from " + ATTRIBUTES + ": " + LINE);
     return true;
@@ -185,9 +184,5 @@ record GitSetup(Io io, Git git) {
     } catch (IOException e) {
       throw Failure.outside("cannot remove " + file + ": " + SourceReader.reason(e));
     }
-  }
-
-  private static void write(Path file, String text) {
-    OutputFiles.write(file, text.getBytes(StandardCharsets.UTF_8));
   }
 }

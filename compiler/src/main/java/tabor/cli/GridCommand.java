@@ -11,8 +11,7 @@ import tabor.groove.Section;
 /** {@code tabor grid}: the counted grid. */
 @Command(
     name = "grid",
-    description = "Prints the counted grid: counts above, a row for each part, the hands below.",
-    mixinStandardHelpOptions = true)
+    description = "Prints the counted grid: counts above, a row for each part, the hands below.")
 final class GridCommand extends LessonCommand {
   @Parameters(
       index = "1",

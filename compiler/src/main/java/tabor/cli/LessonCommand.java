@@ -8,7 +8,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import tabor.compile.Compiled;
 import tabor.groove.Lesson;
-import tabor.groove.Player;
 import tabor.report.TextReport;
 import tabor.source.VisibleText;
 
@@ -81,11 +80,6 @@ abstract class LessonCommand implements Callable<Integer> {
     }
   }
 
-  private static String of(Student student) {
-    Player who = student.player();
-    return who == null ? "" : " for " + VisibleText.line(who.name());
-  }
-
   /** Fine, unless a student got nothing. */
   final int exitCode() {
     return failed ? ExitCode.ERRORS : ExitCode.FINE;
@@ -122,7 +116,7 @@ abstract class LessonCommand implements Callable<Integer> {
                 "tabor: "
                     + file
                     + " has errors, so nothing can be made of it"
-                    + of(student)
+                    + student.words()
                     + "\n");
       } else if (student.lesson() == null) {
         failed = true;

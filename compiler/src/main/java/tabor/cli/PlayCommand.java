@@ -20,7 +20,6 @@ import tabor.perform.Sound;
 @Command(
     name = "play",
     description = "Plays a lesson, or one section of it, with a count that moves along.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "Without SECTION all sections are played in order. Ctrl-C stops. Turn the sound down before"

@@ -78,13 +78,8 @@ record Toolchain(Io io, Options options) {
     Lesson lesson = compiled.lesson();
     String name = SourceFiles.lessonName(compiled.file());
     String title = lesson.title().equals(lesson.file()) ? name : lesson.title();
-    return new Compiled(
-        compiled.file(),
-        compiled.text(),
-        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections(), lesson.extras()),
-        compiled.syntax(),
-        compiled.diagnostics(),
-        compiled.places());
+    return compiled.with(
+        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections(), lesson.extras()));
   }
 
   private static Compiled unread(Path file, String text, Diagnostic problem) {

@@ -172,14 +172,7 @@ final class FigureMaker {
       if (diagnostic.severity() == Severity.HINT) {
         continue;
       }
-      Compiled alone =
-          new Compiled(
-              compiled.file(),
-              compiled.text(),
-              compiled.lesson(),
-              compiled.syntax(),
-              List.of(diagnostic),
-              compiled.places());
+      Compiled alone = compiled.with(List.of(diagnostic));
       Span span = compiled.span(diagnostic.spot());
       Path file = compiled.fileOf(diagnostic.spot());
       boolean here = file == null || file.equals(compiled.file());
