@@ -9,6 +9,7 @@ import tabor.diagnostic.Code;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 import tabor.source.Span;
+import tabor.syntax.Beat;
 import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.Num;
@@ -202,7 +203,7 @@ final class SheetChoices {
     for (int from = 0; from < written; from += size) {
       List<LaneBar> bars = lane.bars().subList(from, from + size);
       Span span = bars.get(0).span().to(bars.get(size - 1).span());
-      if (!LaneStarts.check(problems, line, bars.get(0))) {
+      if (!mayBegin(problems, line, bars.get(0))) {
         return null;
       }
       // It repeats itself over the section, as an ostinato does.
@@ -258,5 +259,43 @@ final class SheetChoices {
     int places = new Patterns(scope).length(played);
     Time length = played.value().value().length().times(places);
     return places == 0 ? 0 : length.over(meters.cycleLength()).num() * meters.size();
+  }
+
+  /**
+   * True if the first bar of a variation begins with strokes or a rest of its own, since nothing
+   * stands before it; says so if it does not.
+   */
+  private static boolean mayBegin(Problems problems, Line line, LaneBar bar) {
+    Span held = bar.repeat() ? bar.span() : hold(bar);
+    if (held == null) {
+      return true;
+    }
+    problems.incomplete();
+    problems.add(
+        problems
+            .make(
+                Code.NOTHING_THERE,
+                line,
+                held,
+                bar.repeat()
+                    ? "each bar is a variation of its own, so none stands before this one"
+                    : "each bar is a variation of its own, so no stroke goes on into it")
+            .help(bar.repeat() ? "write the bar out" : "write a stroke, or a dot for a rest"));
+    return false;
+  }
+
+  private static @Nullable Span hold(LaneBar bar) {
+    if (bar.beats().isEmpty()) {
+      return null;
+    }
+    List<Beat.Element> elements = bar.beats().get(0).elements();
+    while (!elements.isEmpty()) {
+      Beat.Element first = elements.get(0);
+      if (first instanceof Beat.Hold) {
+        return first.span();
+      }
+      elements = first instanceof Beat.Group group ? group.elements() : List.of();
+    }
+    return null;
   }
 }

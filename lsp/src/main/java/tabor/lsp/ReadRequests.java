@@ -2,6 +2,7 @@ package tabor.lsp;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.eclipse.lsp4j.DocumentHighlight;
 import org.eclipse.lsp4j.DocumentHighlightKind;
 import org.eclipse.lsp4j.DocumentHighlightParams;
@@ -19,6 +20,12 @@ import tabor.source.Span;
 
 /** What stands at a place, and what belongs to it. */
 record ReadRequests(Session session) {
+  private static final Pattern FENCE = Pattern.compile("(?m)^```[a-z]*\n?");
+  private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\([^)]*\\)");
+  private static final Pattern SIGNS = Pattern.compile("\\*\\*|(?<![\\\\`])`");
+  private static final Pattern ESCAPED = Pattern.compile("\\\\([\\\\`*_{}\\[\\]()#+.!|<>-])");
+  private static final Pattern BREAK = Pattern.compile(" {2}\n");
+
   void declare(Requests requests) {
     requests.inFile(
         Lane.READING,
@@ -51,7 +58,7 @@ record ReadRequests(Session session) {
                 new Hover(
                     markdown
                         ? new MarkupContent("markdown", note.markdown())
-                        : new MarkupContent("plaintext", PlainText.of(note.markdown())),
+                        : new MarkupContent("plaintext", plain(note.markdown())),
                     file.range(note.span())))
         .orElse(null);
   }
@@ -83,5 +90,23 @@ record ReadRequests(Session session) {
       found.add(new DocumentLink(file.range(link.span()), to.uri(link.file())));
     }
     return found;
+  }
+
+  /**
+   * Markdown for a client that would show its signs: the words, with the layout of what is fenced.
+   */
+  private static String plain(String markdown) {
+    StringBuilder plain = new StringBuilder();
+    boolean fenced = false;
+    for (String part : FENCE.split(markdown, -1)) {
+      plain.append(fenced ? part : withoutSigns(part));
+      fenced = !fenced;
+    }
+    return BREAK.matcher(plain.toString().strip()).replaceAll("\n");
+  }
+
+  private static String withoutSigns(String text) {
+    String linked = LINK.matcher(text).replaceAll("$1");
+    return ESCAPED.matcher(SIGNS.matcher(linked).replaceAll("")).replaceAll("$1");
   }
 }
