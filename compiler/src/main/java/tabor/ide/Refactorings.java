@@ -204,10 +204,7 @@ public final class Refactorings {
     Span whole = line.spot().span();
     return groove.written().stream()
         .filter(stroke -> stroke.spot().passage() == groove.heading().passage())
-        .filter(
-            stroke ->
-                whole.start() <= stroke.spot().span().start()
-                    && stroke.spot().span().end() <= whole.end())
+        .filter(stroke -> whole.holds(stroke.spot().span()))
         .toList();
   }
 }

@@ -22,7 +22,7 @@ record SignNotes(Cursor cursor) {
     Span letter = token.letterSpan(line);
     int at = cursor.offset() - cursor.start() - line.start();
     if (at < letter.start()) {
-      return NoteText.row(StatementRows.grace(hit.grace()));
+      return NoteText.row(StatementRows.sign("'".repeat(hit.grace()) + "x"));
     }
     String text = line.passage().text();
     int end = line.start() + token.span().end();
@@ -34,7 +34,7 @@ record SignNotes(Cursor cursor) {
       }
       if (cursor.offset() - cursor.start() < from + suffix.sign().length() + 1
           && at >= letter.end()) {
-        return NoteText.row(StatementRows.suffix(suffix));
+        return NoteText.row(StatementRows.sign("x" + suffix.sign()));
       }
       from += suffix.sign().length();
     }
@@ -61,7 +61,7 @@ record SignNotes(Cursor cursor) {
         for (int n = first + i; n <= last; n += lane.ostinato() ? lane.bars().size() : last + 1) {
           bars.add(n);
         }
-        String said = NoteText.row(StatementRows.repeat());
+        String said = NoteText.row(StatementRows.sign("%"));
         return bars.isEmpty() || groove == null
             ? said
             : NoteText.joined(
@@ -92,7 +92,7 @@ record SignNotes(Cursor cursor) {
                 && token.span().end() >= word.beats().span().start()
                 && token.span().end() <= word.beats().span().end();
         if (here) {
-          String said = NoteText.row(StatementRows.spread());
+          String said = NoteText.row(StatementRows.sign("x:2"));
           return groove == null || first + i > groove.bars()
               ? said
               : NoteText.joined(
