@@ -86,14 +86,12 @@ final class ChartNames {
   }
 
   private void noChart(Line line, Name word) {
-    problems.add(
-        problems
-            .make(
-                Code.UNKNOWN_NAME,
-                line,
-                word.span(),
-                "“" + word.text() + "” is a chart; a chart plays grooves, steps and sheets")
-            .help("name the sections that it plays"));
+    problems.tell(
+        Code.UNKNOWN_NAME,
+        line,
+        word.span(),
+        "“" + word.text() + "” is a chart; a chart plays grooves, steps and sheets",
+        "name the sections that it plays");
   }
 
   /** The groove or step of a name, or one variation; null, and said so, if it is something else. */
@@ -101,14 +99,12 @@ final class ChartNames {
     Section section = section(line, word);
     if (section instanceof Sheet sheet) {
       partial = true;
-      problems.add(
-          problems
-              .make(
-                  Code.UNKNOWN_NAME,
-                  line,
-                  word.span(),
-                  "“" + word.text() + "” is a sheet; here stands one section")
-              .help("name one of its variations: " + sheet.name() + "-1"));
+      problems.tell(
+          Code.UNKNOWN_NAME,
+          line,
+          word.span(),
+          "“" + word.text() + "” is a sheet; here stands one section",
+          "name one of its variations: " + sheet.name() + "-1");
     }
     return section instanceof Groove groove ? groove : null;
   }
@@ -156,14 +152,12 @@ final class ChartNames {
           SurfaceNames.nearTarget(target.words(), kit));
       return null;
     }
-    problems.add(
-        problems
-            .make(
-                Code.NOTHING_THERE,
-                line,
-                target.span(),
-                "nothing of " + target.words() + " is played here that could be left out")
-            .help("name a part that the section has"));
+    problems.tell(
+        Code.NOTHING_THERE,
+        line,
+        target.span(),
+        "nothing of " + target.words() + " is played here that could be left out",
+        "name a part that the section has");
     return null;
   }
 

@@ -75,29 +75,22 @@ record ChartNeighbours(
               : null;
     }
     if (next == null) {
-      problems.add(
-          problems
-              .make(
-                  Code.NOTHING_THERE,
-                  line,
-                  written.bar().span(),
-                  "nothing is played below, so there is no bar " + cue.bar() + " for this cue")
-              .help("write the cue above the line that it is for"));
+      problems.tell(
+          Code.NOTHING_THERE,
+          line,
+          written.bar().span(),
+          "nothing is played below, so there is no bar " + cue.bar() + " for this cue",
+          "write the cue above the line that it is for");
       return;
     }
     long bars = next.match(ChartSize.BARS);
     if (bars > 0 && cue.bar() > bars) {
-      problems.add(
-          problems
-              .make(
-                  Code.COUNT_OUTSIDE_BAR,
-                  line,
-                  written.bar().span(),
-                  "the line below has "
-                      + SectionLength.bars(bars)
-                      + ", so there is no bar "
-                      + cue.bar())
-              .help("the last is bar " + bars));
+      problems.tell(
+          Code.COUNT_OUTSIDE_BAR,
+          line,
+          written.bar().span(),
+          "the line below has " + SectionLength.bars(bars) + ", so there is no bar " + cue.bar(),
+          "the last is bar " + bars);
     }
   }
 

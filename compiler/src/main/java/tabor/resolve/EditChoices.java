@@ -98,15 +98,12 @@ final class EditChoices {
     Num choose = places.choose();
     int taken = choose == null ? 1 : choose.whole();
     if (choose != null && taken > found.size()) {
-      problems.incomplete();
-      problems.add(
-          problems
-              .make(
-                  Code.SYNTAX,
-                  line,
-                  choose.span(),
-                  "there are not " + taken + " places here to choose, but " + found.size())
-              .help("choose " + found.size() + " or fewer, or name more places"));
+      problems.lost(
+          Code.SYNTAX,
+          line,
+          choose.span(),
+          "there are not " + taken + " places here to choose, but " + found.size(),
+          "choose " + found.size() + " or fewer, or name more places");
       return null;
     }
     count = binomial(found.size(), taken);

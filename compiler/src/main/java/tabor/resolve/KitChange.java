@@ -25,19 +25,17 @@ record KitChange(SectionFrame frame, Problems problems, SectionSyntax syntax) {
         all.add(own.equals(stroke.surface()) ? stroke : SignRules.on(stroke, own));
       } else if (said.add(stroke.surface().name())) {
         problems.incomplete();
-        problems.add(
-            problems
-                .make(
-                    Code.MISSING_SURFACE,
-                    on().spot(),
-                    stroke.bar(),
-                    null,
-                    "the kit “"
-                        + frame.kit().name()
-                        + "” does not know the "
-                        + stroke.surface().words()
-                        + " that the step before plays")
-                .help("drop it before, or give the kit one"));
+        problems.tell(
+            Code.MISSING_SURFACE,
+            on().spot(),
+            stroke.bar(),
+            null,
+            "the kit “"
+                + frame.kit().name()
+                + "” does not know the "
+                + stroke.surface().words()
+                + " that the step before plays",
+            "drop it before, or give the kit one");
       }
     }
     SectionDraft done = draft.with(all);

@@ -106,16 +106,14 @@ record LoopLanes(SectionFrame frame, Problems problems, SectionDraft draft, Line
       count++;
     }
     if (!problems.isIncomplete() && (!end.over(value).isWhole() || count % places.size() != 0)) {
-      problems.add(
-          problems
-              .make(
-                  Code.PATTERN_CUT,
-                  line,
-                  line.statement().span(),
-                  "the section ends in the middle of the pattern “"
-                      + Patterns.words(played.pattern())
-                      + "”")
-              .help("give the section a length that the pattern fills, or leave its length open"));
+      problems.tell(
+          Code.PATTERN_CUT,
+          line,
+          line.statement().span(),
+          "the section ends in the middle of the pattern “"
+              + Patterns.words(played.pattern())
+              + "”",
+          "give the section a length that the pattern fills, or leave its length open");
     }
     return walker.placed();
   }
@@ -125,18 +123,16 @@ record LoopLanes(SectionFrame frame, Problems problems, SectionDraft draft, Line
       SectionFrame frame, Problems problems, Line line, LaneBar written, int bar) {
     problems.incomplete();
     boolean meters = bar > 1;
-    problems.add(
-        problems
-            .make(
-                Code.NOTHING_THERE,
-                line.spot(written.span()),
-                bar,
-                null,
-                meters
-                    ? "there is no bar of "
-                        + frame.meters().of(bar).signature()
-                        + " before this one to repeat"
-                    : "there is no bar before this one to repeat")
-            .help("write the bar out here; % repeats it from the next bar on"));
+    problems.tell(
+        Code.NOTHING_THERE,
+        line.spot(written.span()),
+        bar,
+        null,
+        meters
+            ? "there is no bar of "
+                + frame.meters().of(bar).signature()
+                + " before this one to repeat"
+            : "there is no bar before this one to repeat",
+        "write the bar out here; % repeats it from the next bar on");
   }
 }

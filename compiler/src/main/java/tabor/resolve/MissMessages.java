@@ -55,15 +55,11 @@ record MissMessages(LineContext context, SectionView view, Predicate<Stroke> tar
   }
 
   private void noSuchBar(Span span) {
-    context
-        .problems()
-        .add(
-            context
-                .make(
-                    Code.COUNT_OUTSIDE_BAR,
-                    span,
-                    "“" + context.frame().name() + "” has only " + SectionLength.bars(view.bars()))
-                .help("name a bar from " + view.firstBar() + " to " + view.bars()));
+    context.tell(
+        Code.COUNT_OUTSIDE_BAR,
+        span,
+        "“" + context.frame().name() + "” has only " + SectionLength.bars(view.bars()),
+        "name a bar from " + view.firstBar() + " to " + view.bars());
   }
 
   private void ambiguous(Miss.Ambiguous miss) {
@@ -195,9 +191,13 @@ record MissMessages(LineContext context, SectionView view, Predicate<Stroke> tar
     }
     context
         .problems()
-        .add(
-            make(Code.COUNT_OUTSIDE_BAR, miss.span(), bar, count, message)
-                .help("name a place that the bar has, such as " + (view.firstBeat(bar) + 1) + "&"));
+        .tell(
+            Code.COUNT_OUTSIDE_BAR,
+            context.line().spot(miss.span()),
+            bar,
+            count == null ? null : count.toString(),
+            message,
+            "name a place that the bar has, such as " + (view.firstBeat(bar) + 1) + "&");
   }
 
   private void nothing(Miss.Nothing miss) {

@@ -73,15 +73,13 @@ record OptionEffects(SectionFrame frame, Problems problems) {
     }
     List<String> parts = new ArrayList<>();
     groups.forEach((words, strokes) -> parts.add(words + " " + where(strokes)));
-    problems.add(
-        problems
-            .make(
-                Code.PLAYED_DIFFERENTLY,
-                frame.heading().spot(),
-                null,
-                null,
-                start + String.join("; ", parts))
-            .help(help));
+    problems.tell(
+        Code.PLAYED_DIFFERENTLY,
+        frame.heading().spot(),
+        null,
+        null,
+        start + String.join("; ", parts),
+        help);
   }
 
   /** {@code at 1 1& 2}, or how many places it is. */

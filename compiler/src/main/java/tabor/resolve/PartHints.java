@@ -100,14 +100,12 @@ record PartHints(Problems problems, Line line) {
       return;
     }
     if (grace.isEmpty()) {
-      problems.add(
-          problems
-              .make(
-                  Code.ALL_ACCENTS,
-                  line,
-                  lane.subject().span(),
-                  "every stroke of this part is an accent: capitals are accents")
-              .help("write small letters for plain strokes"));
+      problems.tell(
+          Code.ALL_ACCENTS,
+          line,
+          lane.subject().span(),
+          "every stroke of this part is an accent: capitals are accents",
+          "write small letters for plain strokes");
     } else if (grace.stream().anyMatch(hit -> hit.letter() == 'l')) {
       // Flams as method books print them. Only small rights and capital lefts are played as
       // written: accents off the beat.
@@ -249,19 +247,16 @@ record PartHints(Problems problems, Line line) {
       boolean tooLong = press && hit.letter() != 'b' && held.length().compareTo(twoBeats) > 0;
       if (!rolls || tooLong) {
         said.add(hit.span());
-        problems.add(
-            problems
-                .make(
-                    Code.HELD_DRUM,
-                    line,
-                    held.hold(),
-                    tooLong
-                        ? "the buzz of one hand does not last over two beats"
-                        : "the " + surface.words() + " does not ring on after a stroke")
-                .help(
-                    tooLong
-                        ? "press with both hands: b~, or start the buzz again"
-                        : "write a dot for silence, or a roll: " + hit.letter() + "//"));
+        problems.tell(
+            Code.HELD_DRUM,
+            line,
+            held.hold(),
+            tooLong
+                ? "the buzz of one hand does not last over two beats"
+                : "the " + surface.words() + " does not ring on after a stroke",
+            tooLong
+                ? "press with both hands: b~, or start the buzz again"
+                : "write a dot for silence, or a roll: " + hit.letter() + "//");
       }
     }
   }

@@ -167,22 +167,19 @@ record SectionFinish(
     if (!problems.isNew(new Told(stroke.surface().name(), own ? line(at) : -1))) {
       return;
     }
-    problems.add(
-        problems
-            .make(
-                Code.MISSING_SURFACE,
-                at,
-                stroke.bar(),
-                CountNames.of(stroke.slot(), frame.meters().of(stroke.bar())).toString(),
-                "the kit “"
-                    + frame.kit().name()
-                    + "” has no "
-                    + stroke.surface().words()
-                    + ", and nothing stands in for it")
-            .help(
-                "play something else, or let something stand in: without "
-                    + stroke.surface().name()
-                    + " plays …"));
+    problems.tell(
+        Code.MISSING_SURFACE,
+        at,
+        stroke.bar(),
+        CountNames.of(stroke.slot(), frame.meters().of(stroke.bar())).toString(),
+        "the kit “"
+            + frame.kit().name()
+            + "” has no "
+            + stroke.surface().words()
+            + ", and nothing stands in for it",
+        "play something else, or let something stand in: without "
+            + stroke.surface().name()
+            + " plays …");
   }
 
   /** Where the line starts that a spot of the section is in. */

@@ -67,33 +67,29 @@ record SettingReader(Problems problems) {
     Span span = span(in);
     Time sum = beats.stream().reduce(Time.ZERO, Time::plus);
     if (!sum.equals(Time.of(count, unit))) {
-      problems.add(
-          problems
-              .make(
-                  Code.BAR_LENGTH,
-                  line,
-                  span,
-                  "these beats add up to "
-                      + sum.times(unit)
-                      + ", but a bar of "
-                      + count
-                      + "/"
-                      + unit
-                      + " has "
-                      + count)
-              .help("make the numbers add up to " + count));
+      problems.tell(
+          Code.BAR_LENGTH,
+          line,
+          span,
+          "these beats add up to "
+              + sum.times(unit)
+              + ", but a bar of "
+              + count
+              + "/"
+              + unit
+              + " has "
+              + count,
+          "make the numbers add up to " + count);
       return null;
     }
     for (Time beat : beats) {
       if (!Meter.isPlain(beat) && !Meter.isDotted(beat)) {
-        problems.add(
-            problems
-                .make(
-                    Code.BAR_LENGTH,
-                    line,
-                    span,
-                    "a beat of " + beat + " of a whole note is no note value")
-                .help("a beat is a plain or a dotted note: 1, 2, 3, 4, 6 … units"));
+        problems.tell(
+            Code.BAR_LENGTH,
+            line,
+            span,
+            "a beat of " + beat + " of a whole note is no note value",
+            "a beat is a plain or a dotted note: 1, 2, 3, 4, 6 … units");
         return null;
       }
     }
@@ -106,19 +102,17 @@ record SettingReader(Problems problems) {
     if (groups.isEmpty() || sum == meter.beatCount()) {
       return new Meter(meter.count(), meter.unit(), meter.beats(), groups);
     }
-    problems.add(
-        problems
-            .make(
-                Code.BAR_LENGTH,
-                line,
-                span(grouped),
-                "these groups have "
-                    + BarLengths.inWords(sum)
-                    + ", but a bar of "
-                    + meter
-                    + " has "
-                    + meter.beatCount())
-            .help("make the numbers add up to " + meter.beatCount()));
+    problems.tell(
+        Code.BAR_LENGTH,
+        line,
+        span(grouped),
+        "these groups have "
+            + BarLengths.inWords(sum)
+            + ", but a bar of "
+            + meter
+            + " has "
+            + meter.beatCount(),
+        "make the numbers add up to " + meter.beatCount());
     return null;
   }
 

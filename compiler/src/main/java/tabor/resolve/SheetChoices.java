@@ -169,34 +169,28 @@ final class SheetChoices {
       Line line, PartStatement.Lane lane, int size, @Nullable Num said) {
     int written = lane.bars().size();
     if (written % size != 0) {
-      problems.incomplete();
-      problems.add(
-          problems
-              .make(
-                  Code.BAR_COUNT,
-                  line,
-                  said == null ? lane.span() : said.span(),
-                  SectionLength.bars(written)
-                      + " do not fall into variations of "
-                      + SectionLength.bars(size))
-              .help("write a multiple of " + SectionLength.bars(size)));
+      problems.lost(
+          Code.BAR_COUNT,
+          line,
+          said == null ? lane.span() : said.span(),
+          SectionLength.bars(written)
+              + " do not fall into variations of "
+              + SectionLength.bars(size),
+          "write a multiple of " + SectionLength.bars(size));
       return null;
     }
     SectionResolver.Draft draft = above.draft();
     if (draft != null && draft.draft().bars() % size != 0) {
-      problems.incomplete();
-      problems.add(
-          problems
-              .make(
-                  Code.BAR_COUNT,
-                  line,
-                  said == null ? lane.span() : said.span(),
-                  "the section has "
-                      + SectionLength.bars(draft.draft().bars())
-                      + ", which "
-                      + SectionLength.bars(size)
-                      + " do not divide")
-              .help("let variations have a number of bars that divides the section's"));
+      problems.lost(
+          Code.BAR_COUNT,
+          line,
+          said == null ? lane.span() : said.span(),
+          "the section has "
+              + SectionLength.bars(draft.draft().bars())
+              + ", which "
+              + SectionLength.bars(size)
+              + " do not divide",
+          "let variations have a number of bars that divides the section's");
       return null;
     }
     List<Made> made = new ArrayList<>(written / size);
@@ -228,19 +222,15 @@ final class SheetChoices {
       List<Statement> statements = new ArrayList<>(2);
       long bars = draft == null ? 0 : needed(played, draft.frame().meters());
       if (bars > MOST_PATTERN_BARS) {
-        problems.incomplete();
-        problems.add(
-            problems
-                .make(
-                    Code.TOO_LONG,
-                    line,
-                    played.pattern().span(),
-                    "this pattern ends on a bar line only after " + bars + " bars")
-                .help(
-                    "a variation has at most "
-                        + MOST_PATTERN_BARS
-                        + " bars: play it in another"
-                        + " note value"));
+        problems.lost(
+            Code.TOO_LONG,
+            line,
+            played.pattern().span(),
+            "this pattern ends on a bar line only after " + bars + " bars",
+            "a variation has at most "
+                + MOST_PATTERN_BARS
+                + " bars: play it in another"
+                + " note value");
         return null;
       }
       if (draft != null && bars > 0 && bars != draft.draft().bars()) {
@@ -270,17 +260,14 @@ final class SheetChoices {
     if (held == null) {
       return true;
     }
-    problems.incomplete();
-    problems.add(
-        problems
-            .make(
-                Code.NOTHING_THERE,
-                line,
-                held,
-                bar.repeat()
-                    ? "each bar is a variation of its own, so none stands before this one"
-                    : "each bar is a variation of its own, so no stroke goes on into it")
-            .help(bar.repeat() ? "write the bar out" : "write a stroke, or a dot for a rest"));
+    problems.lost(
+        Code.NOTHING_THERE,
+        line,
+        held,
+        bar.repeat()
+            ? "each bar is a variation of its own, so none stands before this one"
+            : "each bar is a variation of its own, so no stroke goes on into it",
+        bar.repeat() ? "write the bar out" : "write a stroke, or a dot for a rest");
     return false;
   }
 

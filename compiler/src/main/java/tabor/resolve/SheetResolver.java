@@ -66,14 +66,12 @@ public final class SheetResolver {
     choose();
     if (choices.isEmpty()) {
       if (!problems.isIncomplete() && problems.found().isEmpty() && !syntax.hasBrokenLine()) {
-        problems.add(
-            problems
-                .make(
-                    Code.NOTHING_THERE,
-                    heading,
-                    heading.statement().span(),
-                    "nothing varies on this sheet")
-                .help("write a line that starts with each: each add kick at 2& 3"));
+        problems.tell(
+            Code.NOTHING_THERE,
+            heading,
+            heading.statement().span(),
+            "nothing varies on this sheet",
+            "write a line that starts with each: each add kick at 2& 3");
       }
       return new Resolved(null, true, problems.found(), 0);
     }
@@ -122,15 +120,12 @@ public final class SheetResolver {
         above = List.copyOf(plain);
         along = new ArrayList<>();
       } else if (each == null) {
-        problems.incomplete();
-        problems.add(
-            problems
-                .make(
-                    Code.SYNTAX,
-                    line,
-                    line.statement().span(),
-                    "no line above starts with each, so nothing changes along with it")
-                .help("write `each` in place of `and`"));
+        problems.lost(
+            Code.SYNTAX,
+            line,
+            line.statement().span(),
+            "no line above starts with each, so nothing changes along with it",
+            "write `each` in place of `and`");
       } else {
         along.add(line);
       }
@@ -147,18 +142,15 @@ public final class SheetResolver {
             problems, scope, each, along, new Above(above), Sheet.MOST - choices.size());
     List<SheetChoice> found = reader.find();
     if (reader.isTooMany()) {
-      problems.incomplete();
-      problems.add(
-          problems
-              .make(
-                  Code.TOO_LONG,
-                  each,
-                  each.statement().span(),
-                  "a sheet has at most "
-                      + Sheet.MOST
-                      + " variations; here it comes to "
-                      + (choices.size() + reader.count()))
-              .help("make two sheets of it"));
+      problems.lost(
+          Code.TOO_LONG,
+          each,
+          each.statement().span(),
+          "a sheet has at most "
+              + Sheet.MOST
+              + " variations; here it comes to "
+              + (choices.size() + reader.count()),
+          "make two sheets of it");
       choices.clear();
       return;
     }

@@ -84,24 +84,16 @@ record TwoReadings(LineContext context, SectionView view) {
 
   private void tell(At.EverySyllable every, Two two) {
     String written = "every " + every.syllable().sign();
-    context
-        .problems()
-        .add(
-            context
-                .make(
-                    Code.COUNTING_WORD,
-                    every.span(),
-                    written
-                        + " is read as "
-                        + two.ours()
-                        + " and its like here, not as "
-                        + two.theirs()
-                        + ", though the lesson is counted so")
-                .help(
-                    "write out the counts with their division, such as "
-                        + two.ours()
-                        + " or "
-                        + two.theirs()));
+    context.tell(
+        Code.COUNTING_WORD,
+        every.span(),
+        written
+            + " is read as "
+            + two.ours()
+            + " and its like here, not as "
+            + two.theirs()
+            + ", though the lesson is counted so",
+        "write out the counts with their division, such as " + two.ours() + " or " + two.theirs());
   }
 
   private void tell(CountRef count, int bar, Two two) {
