@@ -83,7 +83,7 @@ record ChartNeighbours(
           "write the cue above the line that it is for");
       return;
     }
-    long bars = next.match(ChartSize.BARS);
+    long bars = ChartSize.bars(next);
     if (bars > 0 && cue.bar() > bars) {
       problems.tell(
           Code.COUNT_OUTSIDE_BAR,

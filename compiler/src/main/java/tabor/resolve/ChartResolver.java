@@ -363,8 +363,8 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     BigInteger all = BigInteger.ZERO;
     long sounds = 0;
     for (int i = 0; i < finished.size(); i++) {
-      all = all.add(finished.get(i).match(ChartSize.LENGTH));
-      sounds += finished.get(i).match(ChartSize.SOUNDS);
+      all = all.add(ChartSize.length(finished.get(i)));
+      sounds += ChartSize.sounds(finished.get(i));
       boolean day = all.compareTo(ChartSize.DAY) > 0;
       if (day || sounds > ChartSize.MOST_SOUNDS) {
         partial = true;

@@ -142,25 +142,12 @@ record SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean change
     for (Event event : plan.bar().events(voice)) {
       if (!event.start().before(span.first().start())
           && event.start().before(end)
-          && event.match(DRAWN)) {
+          && !event.isHidden()) {
         return false;
       }
     }
     return true;
   }
-
-  private static final Event.Cases<Boolean> DRAWN =
-      new Event.Cases<>() {
-        @Override
-        public Boolean chord(Event.Chord chord) {
-          return true;
-        }
-
-        @Override
-        public Boolean rest(Event.Rest rest) {
-          return rest.show() != Event.Rest.Show.HIDDEN;
-        }
-      };
 
   private void tuplet(int bar, Span span) {
     double left = line.x(bar, span.first().start()) - 0.1;

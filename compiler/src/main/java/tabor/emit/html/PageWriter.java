@@ -20,7 +20,7 @@ import tabor.words.Words;
  * language and direction are not ours to say. Sections carry their own names as ids, so that a link
  * can point at them; all other ids begin with a capital letter, which no section's name does.
  */
-public final class PageWriter implements Page.Cases<@Nullable Void> {
+public final class PageWriter {
   private static final String PLAY_ICON =
       "<svg class=\"icon\" viewBox=\"0 0 16 16\" aria-hidden=\"true\">"
           + "<path class=\"go\" d=\"M3 1.5 14 8 3 14.5Z\"/>"
@@ -62,7 +62,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     List<String> articles = new ArrayList<>();
     for (Page.Block block : page.blocks()) {
       out.setLength(0);
-      block.match(this);
+      block(block);
       articles.add(out.toString());
     }
     out.setLength(0);
@@ -101,7 +101,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
     key(page.key());
     out.append("<main>\n");
-    page.blocks().forEach(block -> block.match(this));
+    page.blocks().forEach(this::block);
     out.append("</main>\n<footer>\n").append(Furniture.keys(words)).append("</footer>\n</div>\n");
     if (!page.blocks().isEmpty()) {
       out.append(Furniture.desk(words, PLAY_ICON, List.of(Limb.values())));
@@ -158,8 +158,15 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
         .append("</style>\n</head>\n");
   }
 
-  @Override
-  public @Nullable Void lesson(Page.Lesson block) {
+  private void block(Page.Block block) {
+    if (block instanceof Page.Lesson lesson) {
+      lesson(lesson);
+    } else {
+      chart((Page.Practice) block);
+    }
+  }
+
+  private void lesson(Page.Lesson block) {
     // What is one line even where it is narrow is printed two to a row.
     Pictures.Score score = block.figure().score();
     Pictures.Picture narrow = score.narrow() == null ? score.wide() : score.narrow();
@@ -179,11 +186,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     block.prose().forEach(this::prose);
     figure(block.figure());
     out.append("</article>\n");
-    return null;
   }
 
-  @Override
-  public @Nullable Void chart(Page.Practice block) {
+  private void chart(Page.Practice block) {
     open(block.part(), block.name(), "practice");
     heading(block.part(), "", block.title());
     block.prose().forEach(this::prose);
@@ -194,7 +199,6 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     out.append("<div class=\"stage\" aria-hidden=\"true\"></div>\n<ol class=\"rows\">\n");
     block.rows().forEach(row -> row(block.part(), row));
     out.append("</ol>\n</article>\n");
-    return null;
   }
 
   private void open(int part, String name, String kind) {
