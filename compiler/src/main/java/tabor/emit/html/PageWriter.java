@@ -72,7 +72,8 @@ public final class PageWriter {
   }
 
   private void page(Page page) {
-    head(page.title());
+    String script = "script-src '" + Furniture.hash(Furniture.SCRIPT) + "'; ";
+    out.append(Furniture.head(page.title(), words, script, Furniture.STYLE));
     out.append("<body>\n").append(drawings.shapes());
     out.append("<div class=\"sheet\">\n<header class=\"head\">\n");
     element("h1", "", page.title());
@@ -85,7 +86,7 @@ public final class PageWriter {
     out.append("<p class=\"given\">")
         .append(Markup.text(words.text("page.name")))
         .append(" <span>")
-        .append(head.isEmpty() ? "" : foreign(head.get(0)))
+        .append(head.isEmpty() ? "" : LibraryMarkup.foreign(head.get(0)))
         .append("</span> ")
         .append(Markup.text(words.text("page.date")))
         .append(" <span></span></p>\n</header>\n");
@@ -123,11 +124,7 @@ public final class PageWriter {
     add(all, page.key().wide());
     add(all, page.key().narrow());
     for (Page.Figure figure : page.data().figures()) {
-      figure.score().wide().systems().forEach(row -> all.add(row.drawing()));
-      Pictures.Picture narrow = figure.score().narrow();
-      if (narrow != null) {
-        narrow.systems().forEach(row -> all.add(row.drawing()));
-      }
+      all.addAll(figure.score().drawings());
     }
     return all;
   }
@@ -136,26 +133,6 @@ public final class PageWriter {
     if (drawing != null) {
       all.add(drawing);
     }
-  }
-
-  private void head(String title) {
-    out.append("<!DOCTYPE html>\n<html lang=\"")
-        .append(words.language().word())
-        .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
-        .append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ")
-        .append("script-src '")
-        .append(Furniture.hash(Furniture.SCRIPT))
-        .append("'; style-src '")
-        .append(Furniture.hash(Furniture.STYLE))
-        .append("'; base-uri 'none'; form-action 'none'\">\n")
-        .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-        .append("<meta name=\"color-scheme\" content=\"light dark\">\n")
-        .append("<meta name=\"referrer\" content=\"no-referrer\">\n")
-        .append("<meta name=\"generator\" content=\"Tabor\">\n<title>")
-        .append(Markup.text(title))
-        .append("</title>\n<style>")
-        .append(Furniture.STYLE)
-        .append("</style>\n</head>\n");
   }
 
   private void block(Page.Block block) {
@@ -218,7 +195,7 @@ public final class PageWriter {
     if (!number.isEmpty()) {
       out.append("<span class=\"unseen\">").append(number).append("</span>");
     }
-    out.append(foreign(title))
+    out.append(LibraryMarkup.foreign(title))
         .append("</h2>\n<button type=\"button\" class=\"play\" id=\"Play")
         .append(part)
         .append("\" aria-labelledby=\"Play")
@@ -235,13 +212,14 @@ public final class PageWriter {
   private void row(int part, Page.Row row) {
     out.append("<li><span class=\"row\">");
     if (!row.mark().isEmpty()) {
-      out.append("<b class=\"mark\">").append(foreign(row.mark())).append("</b> ");
+      out.append("<b class=\"mark\">").append(LibraryMarkup.foreign(row.mark())).append("</b> ");
     }
     out.append(row.holds() ? HOLD : "");
-    out.append(row.titles().stream().map(PageWriter::foreign).collect(Collectors.joining(" · ")));
+    out.append(
+        row.titles().stream().map(LibraryMarkup::foreign).collect(Collectors.joining(" · ")));
     out.append(row.titles().isEmpty() ? "" : ", ").append(Markup.text(row.words()));
     if (!row.cue().isEmpty()) {
-      out.append(" <i class=\"said\">").append(foreign(row.cue())).append("</i>");
+      out.append(" <i class=\"said\">").append(LibraryMarkup.foreign(row.cue())).append("</i>");
     }
     out.append("</span>\n");
     if (!row.rungs().isEmpty()) {
@@ -276,21 +254,14 @@ public final class PageWriter {
   private void figure(Page.Figure figure) {
     out.append("<figure class=\"score\" data-figure=\"").append(figure.number()).append("\">\n");
     Pictures.Picture narrow = figure.score().narrow();
-    out.append(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    figure.score().wide().systems().forEach(row -> drawing(row.drawing()));
-    if (narrow != null) {
-      out.append("</div>\n<div class=\"drawn narrow\">");
-      narrow.systems().forEach(row -> drawing(row.drawing()));
-    }
-    out.append("</div>\n<ol class=\"unseen\" aria-label=\"")
+    out.append(
+            drawings.pair(
+                figure.score().wide().drawings(), narrow == null ? List.of() : narrow.drawings()))
+        .append("<ol class=\"unseen\" aria-label=\"")
         .append(Markup.text(words.text("web.in-words")))
         .append("\">\n");
     figure.bars().forEach(bar -> out.append("<li>").append(Markup.text(bar)).append("</li>\n"));
     out.append("</ol>\n</figure>\n");
-  }
-
-  private void drawing(Drawing drawing) {
-    out.append(drawings.of(drawing));
   }
 
   /** The key, which a small window folds away; its words stand beside it for a screen reader. */
@@ -303,13 +274,9 @@ public final class PageWriter {
     out.append("<details class=\"key\" id=\"Key\" open>\n<summary>")
         .append(Markup.text(words.text("web.the-notes")))
         .append("</summary>\n");
-    out.append(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    drawing(wide);
-    if (narrow != null) {
-      out.append("</div>\n<div class=\"drawn narrow\">");
-      drawing(narrow);
-    }
-    out.append("</div>\n<p class=\"unseen\">").append(Markup.text(wide.words()));
+    out.append(drawings.pair(List.of(wide), narrow == null ? List.of() : List.of(narrow)))
+        .append("<p class=\"unseen\">")
+        .append(Markup.text(wide.words()));
     out.append("</p>\n</details>\n");
   }
 
@@ -335,9 +302,5 @@ public final class PageWriter {
     }
     out.append(" dir=\"auto\" lang=\"\">").append(Markup.text(text));
     out.append("</").append(tag).append(">\n");
-  }
-
-  private static String foreign(String text) {
-    return "<bdi lang=\"\">" + Markup.text(text) + "</bdi>";
   }
 }
