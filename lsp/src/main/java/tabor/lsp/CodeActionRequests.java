@@ -247,7 +247,7 @@ record CodeActionRequests(Session session) {
 
   private CompletableFuture<?> chosen(List<?> data, Use use) {
     if (data.size() != 6 || !(data.get(1) instanceof JsonPrimitive version)) {
-      throw Requests.error(ResponseErrorCode.InvalidParams, "not one of our actions");
+      throw Requests.invalid("not one of our actions");
     }
     OpenDocument document = session.requests().document(text(data.get(0)));
     if (document.version() != version.getAsInt()) {

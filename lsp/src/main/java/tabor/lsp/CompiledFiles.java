@@ -3,7 +3,6 @@ package tabor.lsp;
 import java.nio.file.Path;
 import java.util.Deque;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -120,10 +119,5 @@ final class CompiledFiles {
     entries.remove(path);
     compiler.forget(path);
     share();
-  }
-
-  /** The files of the workspace. */
-  List<Path> files() {
-    return workspace.files();
   }
 }

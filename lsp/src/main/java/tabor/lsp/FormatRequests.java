@@ -2,10 +2,10 @@ package tabor.lsp;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.DocumentRangeFormattingParams;
-import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 import tabor.format.Formatter;
@@ -110,13 +110,10 @@ record FormatRequests(Session session) {
   }
 
   private List<TextEdit> edits(OpenDocument document, List<Formatter.Replacement> replacements) {
-    List<TextEdit> made = new ArrayList<>();
-    for (Formatter.Replacement replacement : replacements) {
-      made.add(
-          new TextEdit(
-              session.encoding().range(document.lines(), replacement.span()), replacement.text()));
-    }
-    return made;
+    return replacements.stream()
+        .map(
+            one -> new TextEdit(session.encoding().range(document.lines(), one.span()), one.text()))
+        .collect(Collectors.toCollection(ArrayList::new));
   }
 
   /** The same as it goes out: thousands of edits are written faster than they are made objects. */
@@ -125,16 +122,10 @@ record FormatRequests(Session session) {
     for (Formatter.Replacement replacement : replacements) {
       Range range = session.encoding().range(document.lines(), replacement.span());
       json.comma().add("{\"range\":{\"start\":");
-      position(json, range.getStart());
-      json.add(",\"end\":");
-      position(json, range.getEnd());
+      json.position(range.getStart().getLine(), range.getStart().getCharacter());
+      json.add(",\"end\":").position(range.getEnd().getLine(), range.getEnd().getCharacter());
       json.add("},\"newText\":").string(replacement.text()).add("}");
     }
     return json.add("]");
-  }
-
-  private static void position(JsonText json, Position position) {
-    json.add("{\"line\":").add(position.getLine());
-    json.add(",\"character\":").add(position.getCharacter()).add("}");
   }
 }

@@ -94,7 +94,7 @@ record OutlineRequests(Session session) {
 
   private void position(JsonText json, FileContext file, int offset) {
     Position at = session.encoding().position(file.document().lines(), offset);
-    json.add("{\"line\":").add(at.getLine()).add(",\"character\":").add(at.getCharacter()).add("}");
+    json.position(at.getLine(), at.getCharacter());
   }
 
   static SymbolKind kind(Outline.Sort sort) {

@@ -27,20 +27,12 @@ record ReadRequests(Session session) {
   private static final Pattern BREAK = Pattern.compile(" {2}\n");
 
   void declare(Requests requests) {
-    requests.inFile(
-        Lane.READING,
-        "textDocument/hover",
-        HoverParams.class,
-        p -> p.getTextDocument().getUri(),
-        this::hover,
-        "position");
-    requests.inFile(
+    requests.atPlace(Lane.READING, "textDocument/hover", HoverParams.class, this::hover);
+    requests.atPlace(
         Lane.READING,
         "textDocument/documentHighlight",
         DocumentHighlightParams.class,
-        p -> p.getTextDocument().getUri(),
-        ReadRequests::highlight,
-        "position");
+        ReadRequests::highlight);
     requests.inFile(
         Lane.READING,
         "textDocument/documentLink",

@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.eclipse.lsp4j.TextDocumentPositionParams;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
@@ -144,6 +145,20 @@ final class Requests {
         });
   }
 
+  /** {@linkplain #inFile A request about an open file} that asks about a place in it. */
+  <P extends TextDocumentPositionParams> void atPlace(
+      Lane lane, String method, Class<P> type, InFile<P> handler, String... required) {
+    List<String> all = new ArrayList<>(List.of(required));
+    all.add(0, "position");
+    inFile(
+        lane,
+        method,
+        type,
+        params -> params.getTextDocument().getUri(),
+        handler,
+        all.toArray(String[]::new));
+  }
+
   private static List<String> withUri(String... required) {
     List<String> all = new ArrayList<>();
     all.add("textDocument.uri");
@@ -210,8 +225,7 @@ final class Requests {
     return session
         .documents()
         .find(uri)
-        .orElseThrow(
-            () -> error(ResponseErrorCode.InvalidParams, "not an open file: " + shortened(uri)));
+        .orElseThrow(() -> invalid("not an open file: " + shortened(uri)));
   }
 
   private static String shortened(String uri) {
@@ -220,7 +234,7 @@ final class Requests {
 
   private static <P> P cast(String method, Class<P> type, @Nullable Object params) {
     if (!type.isInstance(params)) {
-      throw error(ResponseErrorCode.InvalidParams, method + " needs parameters");
+      throw invalid(method + " needs parameters");
     }
     return type.cast(params);
   }
@@ -247,6 +261,11 @@ final class Requests {
   /** What a request fails with. */
   static ResponseErrorException error(ResponseErrorCode code, String message) {
     return new ResponseErrorException(new ResponseError(code, message, null));
+  }
+
+  /** What a request fails with whose parameters are not those of its method. */
+  static ResponseErrorException invalid(String message) {
+    return invalid(message);
   }
 
   /** What a request fails with that was understood and cannot be done; said in words. */
