@@ -68,13 +68,15 @@ final class CompiledFiles {
       return Optional.empty();
     }
     long moment = now.get();
-    for (Entry entry : versions) {
-      if (entry.lines == document.lines()
-          && (entry.moment == moment || entry != versions.peekFirst() || entry.rests.isEmpty())) {
-        return Optional.of(entry.compiled);
-      }
-    }
-    return Optional.empty();
+    return versions.stream()
+        .filter(
+            entry ->
+                entry.lines == document.lines()
+                    && (entry.moment == moment
+                        || entry != versions.peekFirst()
+                        || entry.rests.isEmpty()))
+        .map(entry -> entry.compiled)
+        .findFirst();
   }
 
   /** The compiled form of a document as it is given. In the typing lane alone. */

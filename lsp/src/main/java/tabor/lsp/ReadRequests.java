@@ -77,11 +77,9 @@ record ReadRequests(Session session) {
 
   private static List<DocumentLink> links(FileContext file) {
     LspConverter to = file.converter();
-    List<DocumentLink> found = new ArrayList<>();
-    for (UseLinks.Link link : UseLinks.of(file.compiled())) {
-      found.add(new DocumentLink(file.range(link.span()), to.uri(link.file())));
-    }
-    return found;
+    return UseLinks.of(file.compiled()).stream()
+        .map(link -> new DocumentLink(file.range(link.span()), to.uri(link.file())))
+        .toList();
   }
 
   /**
