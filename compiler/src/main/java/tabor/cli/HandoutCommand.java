@@ -142,7 +142,7 @@ final class HandoutCommand extends LessonCommand {
                   player == null ? "" : player.name(),
                   name -> new Document(player, student.compiled().lesson()))
               .lessons
-              .add(with(lesson, wanted));
+              .add(lesson.with(wanted));
         }
       }
     }
@@ -153,11 +153,6 @@ final class HandoutCommand extends LessonCommand {
       }
     }
     return documents;
-  }
-
-  private static Lesson with(Lesson lesson, List<Section> sections) {
-    return new Lesson(
-        lesson.file(), lesson.title(), lesson.by(), lesson.setting(), sections, lesson.extras());
   }
 
   private HandoutLook look(Document document, HandoutLook asked) {

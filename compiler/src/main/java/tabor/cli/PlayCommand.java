@@ -63,15 +63,7 @@ final class PlayCommand extends LessonCommand {
   @Override
   int run() {
     Set<Limb> silent = limbs(without);
-    List<Student> students = students();
-    for (Student student : students) {
-      Lesson lesson = student.lesson();
-      if (lesson != null) {
-        heading(student, students.size());
-        play(lesson, silent);
-      }
-    }
-    return exitCode();
+    return each(lesson -> play(lesson, silent));
   }
 
   private void play(Lesson lesson, Set<Limb> silent) {

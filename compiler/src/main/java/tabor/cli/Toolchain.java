@@ -78,8 +78,7 @@ record Toolchain(Io io, Options options) {
     Lesson lesson = compiled.lesson();
     String name = SourceFiles.lessonName(compiled.file());
     String title = lesson.title().equals(lesson.file()) ? name : lesson.title();
-    return compiled.with(
-        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections(), lesson.extras()));
+    return compiled.with(lesson.named(name, title));
   }
 
   private static Compiled unread(Path file, String text, Diagnostic problem) {

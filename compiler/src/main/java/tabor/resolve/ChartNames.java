@@ -144,12 +144,7 @@ final class ChartNames {
     partial = true;
     if (known == null) {
       Kit kit = turns.get(0).groove().setting().kit();
-      problems.unknown(
-          line,
-          target.words(),
-          target.span(),
-          "surface or limb",
-          SurfaceNames.nearTarget(target.words(), kit));
+      SurfaceMessages.unknownTarget(problems, line, target, kit);
       return null;
     }
     problems.tell(

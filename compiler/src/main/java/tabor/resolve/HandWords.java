@@ -10,6 +10,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tabor.syntax.Line;
+import tabor.syntax.SectionSyntax;
+import tabor.syntax.Statement;
 import tabor.words.Language;
 import tabor.words.Words;
 
@@ -42,6 +45,17 @@ public final class HandWords {
   /** The words in the language of the file that a scope is of. */
   static HandWords of(boolean leftHanded, Scope scope) {
     return new HandWords(leftHanded, () -> scope.defaults().wording().language());
+  }
+
+  /** The texts of a section, as this player reads them. */
+  List<String> prose(SectionSyntax syntax) {
+    List<String> prose = new ArrayList<>();
+    for (Line line : syntax.lines()) {
+      if (line.statement() instanceof Statement.Prose text) {
+        prose.add(in(text.text().value()));
+      }
+    }
+    return prose;
   }
 
   /** A form for either hand. */

@@ -73,12 +73,7 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
       TargetFilter filter = TargetFilter.of(target, kit());
       if (filter == null) {
         problems.incomplete();
-        problems.unknown(
-            line,
-            target.words(),
-            target.span(),
-            "surface or limb",
-            SurfaceNames.nearTarget(target.words(), kit()));
+        SurfaceMessages.unknownTarget(problems, line, target, kit());
         return null;
       }
       filters.add(filter);

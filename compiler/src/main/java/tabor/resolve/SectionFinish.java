@@ -19,7 +19,6 @@ import tabor.rhythm.Time;
 import tabor.source.Spot;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
-import tabor.syntax.Statement;
 
 /**
  * Ends a section: stand-ins, the mirrored player, repeated bars, and the checks on the body.
@@ -61,7 +60,7 @@ record SectionFinish(
             dealt.plays(),
             marks,
             hairpins,
-            prose(),
+            hands().prose(syntax),
             repeats(dealt),
             page());
     if (problems.isNew(Code.TOO_LONG)) {
@@ -78,17 +77,6 @@ record SectionFinish(
 
   private HandWords hands() {
     return HandWords.of(frame.kit().leftHanded(), frame.scope());
-  }
-
-  private List<String> prose() {
-    HandWords hands = hands();
-    List<String> prose = new ArrayList<>();
-    for (Line line : syntax.lines()) {
-      if (line.statement() instanceof Statement.Prose text) {
-        prose.add(hands.in(text.text().value()));
-      }
-    }
-    return prose;
   }
 
   private static int byTime(int barA, Time atA, int barB, Time atB) {

@@ -222,17 +222,7 @@ public final class SheetResolver {
     HandWords hands = HandWords.of(base.setting().kit().leftHanded(), scope);
     PageNotes page =
         PageReader.of(syntax, wishes, base.setting().kit(), hands, List.of(), new Problems(name));
-    return new Sheet(name, title, heading.spot(), base, variations, prose(hands), page);
-  }
-
-  private List<String> prose(HandWords hands) {
-    List<String> prose = new ArrayList<>();
-    for (Line line : syntax.lines()) {
-      if (line.statement() instanceof Statement.Prose text) {
-        prose.add(hands.in(text.text().value()));
-      }
-    }
-    return prose;
+    return new Sheet(name, title, heading.spot(), base, variations, hands.prose(syntax), page);
   }
 
   // ---- numbers

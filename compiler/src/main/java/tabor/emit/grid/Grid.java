@@ -109,12 +109,7 @@ public final class Grid {
           TextWrapper.wrap(
               changes.isEmpty() ? words.text("grid.as-before") : changes, INDENT, PROSE_WIDTH));
     }
-    String setting = settingLine(groove.setting(), known, words);
-    if (!setting.isEmpty()) {
-      lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
-    }
-    standIns(groove);
-    known = groove.setting();
+    setting(groove);
     prose(groove.prose());
     List<String> dynamics = DynamicWords.of(groove, words);
     if (!dynamics.isEmpty()) {
@@ -136,14 +131,19 @@ public final class Grid {
     for (Groove groove : some) {
       gap();
       heading("", groove);
-      String setting = settingLine(groove.setting(), known, words);
-      if (!setting.isEmpty()) {
-        lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
-      }
-      standIns(groove);
-      known = groove.setting();
+      setting(groove);
       lines.addAll(GridWriter.write(GridLayout.of(groove, words), words));
     }
+  }
+
+  /** What its setting has that is not known yet. */
+  private void setting(Groove groove) {
+    String setting = settingLine(groove.setting(), known, words);
+    if (!setting.isEmpty()) {
+      lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
+    }
+    standIns(groove);
+    known = groove.setting();
   }
 
   /** What the kit lacks is told once. */
