@@ -22,11 +22,6 @@ final class Faults {
    */
   record Done<T>(String said, boolean good, @Nullable T result) {}
 
-  /** What {@link #catching} runs. */
-  interface Work {
-    void run();
-  }
-
   /** A fault while a lesson was worked on. */
   static final class OfLesson extends RuntimeException {
     private static final long serialVersionUID = 1L;
@@ -46,7 +41,7 @@ final class Faults {
    * @param lesson as it was named on the command line
    * @return true if the work was done
    */
-  static boolean catching(Io io, String lesson, Work work) {
+  static boolean catching(Io io, String lesson, Runnable work) {
     try {
       work.run();
       return true;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.rhythm.Meters;
@@ -26,21 +27,24 @@ final class SheetChoices {
   private final Scope scope;
   private final Line each;
   private final List<Line> along;
-  private final Above above;
+
+  /** The section as the lines above leave it; null if what the sheet varies is not there. */
+  private final Supplier<SectionResolver.@Nullable Draft> above;
+
   private final int most;
   private long count;
-
-  /** The section as the lines above leave it. */
-  interface Above {
-    /** Worked out when asked; null if the section that the sheet varies is not there. */
-    SectionResolver.@Nullable Draft draft();
-  }
 
   /**
    * @param along the lines below it that start with {@code and}
    * @param most how many choices the sheet still has room for
    */
-  SheetChoices(Problems problems, Scope scope, Line each, List<Line> along, Above above, int most) {
+  SheetChoices(
+      Problems problems,
+      Scope scope,
+      Line each,
+      List<Line> along,
+      Supplier<SectionResolver.@Nullable Draft> above,
+      int most) {
     this.problems = problems;
     this.scope = scope;
     this.each = each;
@@ -179,7 +183,7 @@ final class SheetChoices {
           "write a multiple of " + SectionLength.bars(size));
       return null;
     }
-    SectionResolver.Draft draft = above.draft();
+    SectionResolver.Draft draft = above.get();
     if (draft != null && draft.draft().bars() % size != 0) {
       problems.lost(
           Code.BAR_COUNT,
@@ -216,7 +220,7 @@ final class SheetChoices {
           new PartStatement.Played(
               first.subject(), other.source(), other.leftLead(), first.value(), first.span()));
     }
-    SectionResolver.Draft draft = above.draft();
+    SectionResolver.Draft draft = above.get();
     List<Made> made = new ArrayList<>(all.size());
     for (PartStatement.Played played : all) {
       List<Statement> statements = new ArrayList<>(2);

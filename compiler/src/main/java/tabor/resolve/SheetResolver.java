@@ -139,7 +139,7 @@ public final class SheetResolver {
     }
     SheetChoices reader =
         new SheetChoices(
-            problems, scope, each, along, new Above(above), Sheet.MOST - choices.size());
+            problems, scope, each, along, () -> below(above), Sheet.MOST - choices.size());
     List<SheetChoice> found = reader.find();
     if (reader.isTooMany()) {
       problems.lost(
@@ -157,19 +157,10 @@ public final class SheetResolver {
     choices.addAll(found);
   }
 
-  /** The section as it is above a line, worked out when somebody asks. */
-  private final class Above implements SheetChoices.Above {
-    private final List<Line> lines;
-
-    Above(List<Line> lines) {
-      this.lines = lines;
-    }
-
-    @Override
-    public SectionResolver.@Nullable Draft draft() {
-      return SectionResolver.draft(
-          new SectionSyntax(syntax.passage(), step(null), lines, List.of()), name, scope);
-    }
+  /** The section as it is below some lines. */
+  private SectionResolver.@Nullable Draft below(List<Line> lines) {
+    return SectionResolver.draft(
+        new SectionSyntax(syntax.passage(), step(null), lines, List.of()), name, scope);
   }
 
   // ---- variations

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BiFunction;
 import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
@@ -241,11 +242,8 @@ record CodeActionRequests(Session session) {
         });
   }
 
-  private interface Use {
-    Object of(FileContext file, List<TextEdit> edits);
-  }
-
-  private CompletableFuture<?> chosen(List<?> data, Use use) {
+  private CompletableFuture<?> chosen(
+      List<?> data, BiFunction<FileContext, List<TextEdit>, Object> use) {
     if (data.size() != 6 || !(data.get(1) instanceof JsonPrimitive version)) {
       throw Requests.invalid("not one of our actions");
     }
@@ -270,7 +268,7 @@ record CodeActionRequests(Session session) {
               if (tried.edits() == null) {
                 throw Requests.refused(refusal(choice, tried.why()));
               }
-              return use.of(file, tried.edits());
+              return use.apply(file, tried.edits());
             });
   }
 

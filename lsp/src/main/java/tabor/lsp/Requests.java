@@ -24,11 +24,6 @@ import tabor.lsp.transport.MethodTable;
 
 /** Which method is answered by what, and in which lane. */
 final class Requests {
-  /** Answers a request. */
-  private interface Answer {
-    CompletableFuture<?> to(@Nullable Object params);
-  }
-
   /** Answers a request about an open file, as that file was when the request came. */
   interface InFile<P> {
     @Nullable Object answer(FileContext file, P params);
@@ -45,7 +40,8 @@ final class Requests {
   }
 
   private final MethodTable methods = new MethodTable();
-  private final Map<String, Answer> answers = new HashMap<>();
+  private final Map<String, Function<@Nullable Object, CompletableFuture<?>>> answers =
+      new HashMap<>();
   private final Map<String, Consumer<@Nullable Object>> sinks = new HashMap<>();
   private final Session session;
 
@@ -241,11 +237,11 @@ final class Requests {
 
   /** Answers a request; throws for a method that nobody answers. */
   CompletableFuture<?> request(String method, @Nullable Object params) {
-    Answer answer = answers.get(method);
+    Function<@Nullable Object, CompletableFuture<?>> answer = answers.get(method);
     if (answer == null) {
       throw error(ResponseErrorCode.MethodNotFound, "no method " + shortened(method));
     }
-    return answer.to(params);
+    return answer.apply(params);
   }
 
   /** Takes a notification in; false for one that nobody takes. */

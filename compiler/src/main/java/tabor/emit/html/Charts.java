@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 import tabor.emit.html.PlayData.Leg;
 import tabor.groove.Chart;
@@ -23,14 +24,12 @@ import tabor.words.Words;
  * for each time that something is played, in the order of the chart's lines.
  */
 final class Charts {
-  /** Tells the number of the figure that shows a section. */
-  interface Figures {
-    int of(Groove groove);
-  }
-
   private final Performance performance;
   private final List<Integer> takes;
-  private final Figures figures;
+
+  /** The number of the figure that shows a section. */
+  private final ToIntFunction<Groove> figures;
+
   private final List<RoadMap.Stop> stops;
   private final ChartWords said;
   private final Map<Integer, String> marks = new HashMap<>();
@@ -42,7 +41,11 @@ final class Charts {
   private int item;
 
   private Charts(
-      Performance performance, Chart chart, Words words, List<Integer> takes, Figures figures) {
+      Performance performance,
+      Chart chart,
+      Words words,
+      List<Integer> takes,
+      ToIntFunction<Groove> figures) {
     this.said = new ChartWords(words);
     this.performance = performance;
     this.takes = takes;
@@ -57,7 +60,7 @@ final class Charts {
   record Reading(List<Leg> legs, List<Page.Row> rows, boolean click) {}
 
   /** Reads a chart. One without a click can be given one on the page. */
-  static Reading read(Chart chart, Words words, Takes takes, Figures figures) {
+  static Reading read(Chart chart, Words words, Takes takes, ToIntFunction<Groove> figures) {
     boolean clicks =
         chart.items().stream()
             .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
@@ -76,7 +79,7 @@ final class Charts {
   }
 
   /** The section after a bar of count-in, then once more without its pickup. */
-  static Reading read(Groove groove, Takes takes, Figures figures) {
+  static Reading read(Groove groove, Takes takes, ToIntFunction<Groove> figures) {
     Groove.Setting setting = groove.setting();
     Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
     List<Chart.Item> items =
@@ -88,7 +91,14 @@ final class Charts {
     for (int i = 1; i < numbers.size(); i++) {
       legs.add(
           new Leg(
-              numbers.get(i), setting.tempo(), 1, figures.of(groove), groove.caption(), "", "", 1));
+              numbers.get(i),
+              setting.tempo(),
+              1,
+              figures.applyAsInt(groove),
+              groove.caption(),
+              "",
+              "",
+              1));
     }
     return new Reading(legs, List.of(), false);
   }
@@ -234,7 +244,7 @@ final class Charts {
       int take = takes.get(i);
       boolean shown = segment.kind() == Segment.Kind.SECTION || segment.kind() == Segment.Kind.HOLD;
       Groove groove = segment.groove();
-      int figure = shown && groove != null ? figures.of(groove) : -1;
+      int figure = shown && groove != null ? figures.applyAsInt(groove) : -1;
       Leg last = legs.size() > begin ? legs.get(legs.size() - 1) : null;
       if (last != null
           && !fresh
