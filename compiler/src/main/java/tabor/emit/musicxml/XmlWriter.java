@@ -59,7 +59,7 @@ record XmlWriter(XmlBuilder xml) {
         String shown = Integer.toString(measure.number());
         xml.open("measure", "number", number, "text", shown);
       }
-      measure.elements().forEach(element -> element.match(writer));
+      measure.elements().forEach(writer::element);
       xml.close();
     }
     xml.close();
