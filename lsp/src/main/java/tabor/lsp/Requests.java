@@ -261,7 +261,7 @@ final class Requests {
 
   /** What a request fails with whose parameters are not those of its method. */
   static ResponseErrorException invalid(String message) {
-    return invalid(message);
+    return error(ResponseErrorCode.InvalidParams, message);
   }
 
   /** What a request fails with that was understood and cannot be done; said in words. */
