@@ -55,11 +55,6 @@ public record HandoutLook(
     return new HandoutLook(paper, large, clean, caution, text, columns, reader);
   }
 
-  /** The same with so many columns. */
-  public HandoutLook withColumns(int most) {
-    return new HandoutLook(paper, large, clean, caution, note, most, reader);
-  }
-
   /**
    * Whose page it is.
    *
