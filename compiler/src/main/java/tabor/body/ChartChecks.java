@@ -9,7 +9,6 @@ import java.util.Set;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Chart;
-import tabor.groove.ChartCases;
 import tabor.groove.Groove;
 import tabor.kit.Limits;
 import tabor.rhythm.Tempo;
@@ -20,11 +19,7 @@ final class ChartChecks {
 
   static List<Diagnostic> check(Chart chart) {
     List<Diagnostic> diagnostics = new ArrayList<>();
-    FastestTempi tempi = new FastestTempi();
-    for (Chart.Item item : chart.items()) {
-      item.match(tempi);
-    }
-    for (Chart.Turn turn : tempi.byName.values()) {
+    for (Chart.Turn turn : fastest(chart).values()) {
       Tempo own = turn.groove().setting().tempo();
       if (turn.tempo().quartersPerMinute().compareTo(own.quartersPerMinute()) > 0) {
         check(chart, turn.groove(), turn.tempo(), diagnostics);
@@ -59,43 +54,27 @@ final class ChartChecks {
     }
   }
 
-  /** Collects the fastest turn of each section, in the order of the chart. */
-  private static final class FastestTempi extends ChartCases<Boolean> {
-    final Map<String, Chart.Turn> byName = new LinkedHashMap<>();
-
-    FastestTempi() {
-      super(false);
-    }
-
-    private boolean add(Groove groove, Tempo tempo) {
-      Chart.Turn turn = new Chart.Turn(groove, tempo, groove.setting().feel());
-      byName.merge(
-          groove.name(),
-          turn,
-          (a, b) ->
-              b.tempo().quartersPerMinute().compareTo(a.tempo().quartersPerMinute()) > 0 ? b : a);
-      return true;
-    }
-
-    @Override
-    public Boolean play(Chart.Play item) {
-      for (Chart.Turn turn : item.turns()) {
-        add(turn.groove(), turn.tempo());
+  /** The fastest turn of each section by its name, in the order of the chart. */
+  private static Map<String, Chart.Turn> fastest(Chart chart) {
+    Map<String, Chart.Turn> found = new LinkedHashMap<>();
+    for (Chart.Item item : chart.items()) {
+      if (item instanceof Chart.Play play) {
+        play.turns().forEach(turn -> add(turn.groove(), turn.tempo(), found));
+      } else if (item instanceof Chart.Trade trade) {
+        add(trade.turn().groove(), trade.turn().tempo(), found);
+      } else if (item instanceof Chart.Climb climb) {
+        climb.tempi().forEach(tempo -> add(climb.groove(), tempo, found));
       }
-      return true;
     }
+    return found;
+  }
 
-    @Override
-    public Boolean trade(Chart.Trade item) {
-      return add(item.turn().groove(), item.turn().tempo());
-    }
-
-    @Override
-    public Boolean climb(Chart.Climb item) {
-      for (Tempo tempo : item.tempi()) {
-        add(item.groove(), tempo);
-      }
-      return true;
-    }
+  private static void add(Groove groove, Tempo tempo, Map<String, Chart.Turn> found) {
+    Chart.Turn turn = new Chart.Turn(groove, tempo, groove.setting().feel());
+    found.merge(
+        groove.name(),
+        turn,
+        (a, b) ->
+            b.tempo().quartersPerMinute().compareTo(a.tempo().quartersPerMinute()) > 0 ? b : a);
   }
 }

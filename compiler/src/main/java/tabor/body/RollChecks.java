@@ -10,15 +10,7 @@ import tabor.groove.Stroke;
 import tabor.rhythm.Time;
 
 /** Strokes by a limb that a roll keeps busy: both limbs in a roll, its own in a diddle. */
-final class RollChecks {
-  private final Groove groove;
-  private final Consumer<Finding> found;
-
-  private RollChecks(Groove groove, Consumer<Finding> found) {
-    this.groove = groove;
-    this.found = found;
-  }
-
+record RollChecks(Groove groove, Consumer<Finding> found) {
   /** Hands every stroke inside a roll to {@code found}, in order of the rolls. */
   static void each(Groove groove, Consumer<Finding> found) {
     RollChecks checks = new RollChecks(groove, found);

@@ -13,20 +13,12 @@ import tabor.rhythm.Time;
  * begins in is the right hand's. A hand that is written in the row leads it from there on, until it
  * rests for a beat. Where the feet take the places between, see {@link #feetTakeTheRest}.
  */
-final class SingleStrokes {
+record SingleStrokes(Loop loop, TimeRows rows) {
   /** Seconds between places of a row from which on there is no hurry to take turns. */
   private static final double UNHURRIED = 0.6;
 
   /** Finer divisions than this come from unrelated places and say nothing. */
   private static final int FINEST = 24;
-
-  private final Loop loop;
-  private final TimeRows rows;
-
-  SingleStrokes(Loop loop, TimeRows rows) {
-    this.loop = loop;
-    this.rows = rows;
-  }
 
   /**
    * Fills in the wishes of these strokes, which are in order of time. The open ones of the pair's

@@ -29,11 +29,6 @@ public record BuildOptions(
     this(only, countIn, HandoutLook.PLAIN, Ground.WHITE, false);
   }
 
-  /** A drawing of each section. */
-  public BuildOptions(Set<String> only, boolean countIn, HandoutLook handout, Ground ground) {
-    this(only, countIn, handout, ground, false);
-  }
-
   /** Copies the set. */
   public BuildOptions {
     only = Set.copyOf(only);

@@ -65,11 +65,14 @@ final class PageFiles {
             () ->
                 PdfWriter.write(
                     HandoutMaker.make(
-                        chosen(lesson, options), options.handout(), OpenFont.get()))));
+                        lesson.with(options.sections(lesson)),
+                        options.handout(),
+                        OpenFont.get()))));
   }
 
   static List<Output> html(Lesson lesson, BuildOptions options) {
-    return List.of(text(lesson.file() + ".html", () -> page(chosen(lesson, options), options)));
+    return List.of(
+        text(lesson.file() + ".html", () -> page(lesson.with(options.sections(lesson)), options)));
   }
 
   private static String page(Lesson lesson, BuildOptions options) {
@@ -89,13 +92,7 @@ final class PageFiles {
       return lesson;
     }
     head.add(1, note);
-    return new Lesson(
-        lesson.file(),
-        lesson.title(),
-        lesson.by(),
-        lesson.setting(),
-        lesson.sections(),
-        lesson.extras().withHead(head));
+    return lesson.with(lesson.extras().withHead(head));
   }
 
   /** A file for each system, its number after the section's name. */
@@ -124,17 +121,6 @@ final class PageFiles {
         Speller.spell(groove, Changes.of(groove).strokes()),
         printing.look(Look.FULL.withHeading(), groove),
         OpenFont.get());
-  }
-
-  /** The lesson with nothing but the sections wanted. */
-  private static Lesson chosen(Lesson lesson, BuildOptions options) {
-    return new Lesson(
-        lesson.file(),
-        lesson.title(),
-        lesson.by(),
-        lesson.setting(),
-        options.sections(lesson),
-        lesson.extras());
   }
 
   /** One file for each groove and step wanted. */

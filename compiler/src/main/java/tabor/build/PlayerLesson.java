@@ -14,6 +14,8 @@ import tabor.groove.ChartCut;
 import tabor.groove.CountingWords;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.PageNotes;
+import tabor.groove.PageWishes;
 import tabor.groove.Player;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
@@ -44,7 +46,7 @@ public final class PlayerLesson {
             lesson.title(),
             lesson.by(),
             lesson.setting(),
-            sections.stream().map(section -> PageOf.player(section, player.wishes())).toList(),
+            sections.stream().map(section -> onPage(section, player.wishes())).toList(),
             new Lesson.Extras(
                 player.wishes().over(extras.wishes()),
                 extras.goals(),
@@ -147,5 +149,32 @@ public final class PlayerLesson {
       }
     }
     return names;
+  }
+
+  /** A section on the page of a student, whose wishes win. */
+  private static Section onPage(Section section, PageWishes wishes) {
+    if (wishes.equals(PageWishes.NONE)) {
+      return section;
+    }
+    PageNotes old = section.page();
+    PageNotes page =
+        new PageNotes(
+            wishes.over(old.wishes()),
+            old.newPage(),
+            old.goals(),
+            old.teacher(),
+            old.blankSticking(),
+            old.blankParts(),
+            old.blankBars(),
+            old.lineStarts());
+    if (section instanceof Groove one) {
+      return one.on(page);
+    }
+    if (section instanceof Sheet one) {
+      return new Sheet(
+          one.name(), one.title(), one.heading(), one.base(), one.variations(), one.prose(), page);
+    }
+    Chart one = (Chart) section;
+    return new Chart(one.name(), one.title(), one.heading(), one.items(), one.prose(), page);
   }
 }

@@ -11,13 +11,7 @@ import tabor.groove.Lesson;
  * How the sections of a lesson are drawn: what is left to the student to write stays empty, though
  * it sounds, and what its charts say stands at the notes.
  */
-final class Printing {
-  private final Map<String, ChartSigns> signs;
-
-  private Printing(Map<String, ChartSigns> signs) {
-    this.signs = signs;
-  }
-
+record Printing(Map<String, ChartSigns> signs) {
   /** Every section by itself, whole. */
   static Printing plain() {
     return new Printing(Map.of());

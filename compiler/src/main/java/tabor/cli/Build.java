@@ -1,7 +1,5 @@
 package tabor.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -18,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
 import tabor.build.Output;
+import tabor.cli.Faults.Done;
 import tabor.cores.SpareCores;
 import tabor.diagnostic.Near;
 
@@ -46,14 +45,6 @@ final class Build {
     /** Everything, and nothing is remembered. */
     static final Extent ALL = new Extent("", false, null);
   }
-
-  /**
-   * What came of working on one source.
-   *
-   * @param said what there was to say, for standard error
-   * @param good false if something went wrong
-   */
-  private record Done<T>(String said, boolean good, @Nullable T result) {}
 
   /** What has been written of one source so far. */
   private static final class Writing {
@@ -128,7 +119,7 @@ final class Build {
     }
     Path deps = extent.deps();
     if (deps != null) {
-      OutputFiles.write(deps, MakeRules.of(plans, folder).getBytes(StandardCharsets.UTF_8));
+      OutputFiles.write(deps, MakeRules.of(plans, folder));
     }
     if (index != null) {
       index.tidy();
@@ -148,17 +139,6 @@ final class Build {
   private void tell(Done<?> done) {
     io.err().print(done.said());
     failed |= !done.good();
-  }
-
-  /** Works on one source; what it says is kept, to be said in its turn. */
-  private <T> Done<T> guarded(Path source, Function<Io, T> work) {
-    ByteArrayOutputStream said = new ByteArrayOutputStream();
-    Io aside = io.withErr(said);
-    List<T> results = new ArrayList<>();
-    boolean good = Faults.catching(aside, source.toString(), () -> results.add(work.apply(aside)));
-    aside.err().flush();
-    return new Done<>(
-        said.toString(StandardCharsets.UTF_8), good, results.isEmpty() ? null : results.get(0));
   }
 
   /** Plans every source; of what is as it was last time, the plan that was noted. */
@@ -184,7 +164,7 @@ final class Build {
   private List<Done<BuildPlan>> plan(List<Path> sources) {
     return AllCores.map(
         sources,
-        source -> guarded(source, aside -> planner.plan(source, aside)),
+        source -> Faults.aside(io, source, aside -> planner.plan(source, aside)),
         progress,
         source -> "reading " + source);
   }
@@ -228,7 +208,7 @@ final class Build {
     Iterator<Done<String>> made =
         AllCores.map(
                 left,
-                task -> guarded(task.part().source(), aside -> write(task, index)),
+                task -> Faults.aside(io, task.part().source(), aside -> write(task, index)),
                 progress,
                 task -> "making " + task.part().name())
             .iterator();

@@ -26,7 +26,6 @@ import tabor.report.Version;
 @Command(
     name = "build",
     description = "Writes the outputs of lessons: sound, pages, notation for other programs.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "Files are named after the lesson and, where there is one for each, the section:",

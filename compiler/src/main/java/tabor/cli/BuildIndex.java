@@ -326,6 +326,6 @@ final class BuildIndex {
     for (String name : new TreeSet<>(units.keySet())) {
       write(name, java.util.Objects.requireNonNull(units.get(name)), lines);
     }
-    OutputFiles.write(file, lines.toString().getBytes(StandardCharsets.UTF_8));
+    OutputFiles.write(file, lines.toString());
   }
 }

@@ -20,35 +20,20 @@ import tabor.groove.Player;
 import tabor.report.TextReport;
 import tabor.source.VisibleText;
 
-/** Says what a source becomes, and what there is to say about it. Safe for several threads. */
-final class BuildPlanner {
-  private final boolean colour;
-  private final List<Form> forms;
-  private final Function<Path, List<Student>> compiling;
-  private final Function<Student, BuildOptions> wanted;
-  private final long started;
-
-  /**
-   * Plans with these forms.
-   *
-   * @param colour true for reports in colour
-   * @param compiling works a source out for those who get it
-   * @param wanted what is asked for of a student's outputs
-   * @param started when the build began, in milliseconds since 1970
-   */
-  BuildPlanner(
-      boolean colour,
-      List<Form> forms,
-      Function<Path, List<Student>> compiling,
-      Function<Student, BuildOptions> wanted,
-      long started) {
-    this.colour = colour;
-    this.forms = List.copyOf(forms);
-    this.compiling = compiling;
-    this.wanted = wanted;
-    this.started = started;
-  }
-
+/**
+ * Says what a source becomes, and what there is to say about it. Safe for several threads.
+ *
+ * @param colour true for reports in colour
+ * @param compiling works a source out for those who get it
+ * @param wanted what is asked for of a student's outputs
+ * @param started when the build began, in milliseconds since 1970
+ */
+record BuildPlanner(
+    boolean colour,
+    List<Form> forms,
+    Function<Path, List<Student>> compiling,
+    Function<Student, BuildOptions> wanted,
+    long started) {
   /**
    * True if what was said of a finished plan can be said again: the colours of a report are part of
    * it.
@@ -138,7 +123,7 @@ final class BuildPlanner {
 
   /** What a student gets of the lesson; if that is nothing, why. */
   private static Optional<Lesson> lesson(Path source, Student student, Io aside) {
-    String of = of(student);
+    String of = student.words();
     Lesson lesson = student.lesson();
     if (student.compiled().hasErrors()) {
       aside.err().print("tabor: nothing is written for " + BuildPlan.shown(source) + of + "\n");
@@ -154,10 +139,6 @@ final class BuildPlanner {
   private static String player(Student student) {
     Player player = student.player();
     return player == null ? "" : player.name();
-  }
-
-  private static String of(Student student) {
-    return BuildPlan.of(player(student));
   }
 
   private static boolean isQuiet(Compiled compiled) {
@@ -181,13 +162,7 @@ final class BuildPlanner {
     }
     List<Diagnostic> all = new ArrayList<>(compiled.diagnostics());
     forms.forEach(form -> form.warning(compiled.lesson()).ifPresent(all::add));
-    return new Compiled(
-        compiled.file(),
-        compiled.text(),
-        compiled.lesson(),
-        compiled.syntax(),
-        all,
-        compiled.places());
+    return compiled.with(all);
   }
 
   /** The forms that can be made of a lesson, in order; of the others it is said why not. */

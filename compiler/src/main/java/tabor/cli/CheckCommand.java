@@ -9,10 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code tabor check}: the words of its command line. */
-@Command(
-    name = "check",
-    description = "Says what is wrong in lessons, and what would fix it.",
-    mixinStandardHelpOptions = true)
+@Command(name = "check", description = "Says what is wrong in lessons, and what would fix it.")
 final class CheckCommand implements Callable<Integer> {
   private final Io io;
 

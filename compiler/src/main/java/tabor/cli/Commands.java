@@ -82,6 +82,9 @@ final class Commands {
             line.addSubcommand(name, make.apply(io));
           }
         });
+    line.getSubcommands()
+        .values()
+        .forEach(command -> command.getCommandSpec().mixinStandardHelpOptions(true));
     line.setOut(new PrintWriter(io.out(), false, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(io.err(), false, StandardCharsets.UTF_8));
     line.setColorScheme(CommandLine.Help.defaultColorScheme(io.colourOut() ? Ansi.ON : Ansi.OFF));

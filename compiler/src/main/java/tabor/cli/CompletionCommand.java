@@ -7,8 +7,7 @@ import picocli.CommandLine.Command;
 /** {@code tabor completion}: what a shell needs to complete our words. */
 @Command(
     name = "completion",
-    description = "Prints a completion script: source <(tabor completion) in bash or zsh.",
-    mixinStandardHelpOptions = true)
+    description = "Prints a completion script: source <(tabor completion) in bash or zsh.")
 final class CompletionCommand implements Callable<Integer> {
   private final Io io;
 

@@ -20,7 +20,6 @@ import tabor.emit.pdf.Paper;
       "Another way to write the same strokes is no change. Also takes what git hands to a program",
       "for differences: tabor git-setup sees to that."
     },
-    mixinStandardHelpOptions = true,
     footerHeading = "%n",
     footer = {
       "Exit codes: 0 the same music, 1 other music, 2 something cannot be read.",
@@ -86,7 +85,7 @@ final class DiffCommand implements Callable<Integer> {
       return exitCode(files);
     }
     boolean folders = files.size() != 1 || Compare.isFolder(words.get(0));
-    print(files, style, folders, false);
+    io.out().print(report(files, style, folders, false));
     return exitCode(files);
   }
 
@@ -138,13 +137,8 @@ final class DiffCommand implements Callable<Integer> {
     if (!path.equals(now)) {
       io.out().print(path + " is now called " + now + "\n");
     }
-    print(List.of(file), style, true, true);
+    io.out().print(report(List.of(file), style, true, true));
     return ExitCode.FINE;
-  }
-
-  private void print(
-      List<ComparedFile> files, Compare.Style style, boolean names, boolean rewritten) {
-    io.out().print(report(files, style, names, rewritten));
   }
 
   private static String report(

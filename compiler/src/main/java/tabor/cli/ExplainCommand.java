@@ -11,8 +11,7 @@ import tabor.diagnostic.Severity;
 /** {@code tabor explain}: the page on a code, or the list of them. */
 @Command(
     name = "explain",
-    description = "Explains a diagnostic with an example and its fix; without CODE lists them.",
-    mixinStandardHelpOptions = true)
+    description = "Explains a diagnostic with an example and its fix; without CODE lists them.")
 final class ExplainCommand implements Callable<Integer> {
   private final Io io;
 

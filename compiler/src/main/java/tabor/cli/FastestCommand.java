@@ -10,7 +10,6 @@ import tabor.groove.Lesson;
 @Command(
     name = "fastest",
     description = "Says at which tempo one limb has no time left for what is written.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "The figures are general ones, or those that a limits line gives; a student's own limit",

@@ -1,15 +1,26 @@
 package tabor.cli;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import tabor.source.VisibleText;
 
 /** What is said when something goes wrong inside Tabor: one sentence, and a trace if asked for. */
 final class Faults {
   private Faults() {}
 
-  /** What {@link #catching} runs. */
-  interface Work {
-    void run();
-  }
+  /**
+   * What became of work on one lesson that is told in its turn.
+   *
+   * @param said what it said on the way
+   * @param good false if something stopped it
+   * @param result what came of it; null if something stopped it, or nothing came
+   */
+  record Done<T>(String said, boolean good, @Nullable T result) {}
 
   /** A fault while a lesson was worked on. */
   static final class OfLesson extends RuntimeException {
@@ -30,7 +41,7 @@ final class Faults {
    * @param lesson as it was named on the command line
    * @return true if the work was done
    */
-  static boolean catching(Io io, String lesson, Work work) {
+  static boolean catching(Io io, String lesson, Runnable work) {
     try {
       work.run();
       return true;
@@ -43,6 +54,17 @@ final class Faults {
       tell(io, new OfLesson(lesson, e));
     }
     return false;
+  }
+
+  /** {@linkplain #catching Works on one lesson}; what is said meanwhile is kept. */
+  static <T> Done<T> aside(Io io, Path lesson, Function<Io, @Nullable T> work) {
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    Io aside = io.withErr(said);
+    List<@Nullable T> results = new ArrayList<>();
+    boolean good = catching(aside, lesson.toString(), () -> results.add(work.apply(aside)));
+    aside.err().flush();
+    return new Done<>(
+        said.toString(StandardCharsets.UTF_8), good, results.isEmpty() ? null : results.get(0));
   }
 
   /** Says what went wrong inside Tabor; returns the exit code. */

@@ -1,6 +1,5 @@
 package tabor.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,7 +19,6 @@ import tabor.find.Wanted;
 @Command(
     name = "find",
     description = "Finds grooves and steps in folders of lessons.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "A section must have everything that is asked for; without a question all are listed.",
@@ -33,56 +31,7 @@ final class FindCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "FOLDER", description = "Where the lessons are.")
   private List<String> folders = List.of();
 
-  @Option(
-      names = "--plays",
-      paramLabel = "NAME",
-      description = "The hands play this rudiment, however it is written.")
-  private List<String> rudiments = List.of();
-
-  @Option(
-      names = "--uses",
-      paramLabel = "SURFACE",
-      description = "This is struck: hihat.open, or hihat for any way of striking it.")
-  private List<String> surfaces = List.of();
-
-  @Option(
-      names = "--like",
-      arity = "2",
-      hideParamSyntax = true,
-      paramLabel = "FILE SECTION",
-      description = "The kick or the hands play nearly what they play in this section.")
-  private List<String> like = List.of();
-
-  @Option(
-      names = "--up-to",
-      paramLabel = "N",
-      description =
-          "With --like: at most so many strokes of difference, 0 to 100; ${DEFAULT-VALUE} if not"
-              + " given.",
-      defaultValue = "1")
-  private String upTo = "1";
-
-  @Option(
-      names = "--tempo",
-      paramLabel = "A-B",
-      description = "From A to B beats per minute as written; one number for that tempo alone.")
-  private @Nullable String tempo;
-
-  @Option(names = "--meter", paramLabel = "M", description = "A bar has this meter: 7/8.")
-  private @Nullable String meter;
-
-  @Option(
-      names = "--harder-than",
-      paramLabel = "N",
-      description =
-          "The hardest limb is above N percent of its comfortable limit, as steps counts it.")
-  private @Nullable String harderThan;
-
-  @Option(
-      names = "--text",
-      paramLabel = "WORDS",
-      description = "All these words stand in titles, goals and texts of the section or lesson.")
-  private @Nullable String text;
+  @Mixin private final FindQuestion question = new FindQuestion();
 
   @Option(
       names = "--as",
@@ -111,8 +60,6 @@ final class FindCommand implements Callable<Integer> {
       throw Failure.usage("--language is for the page: --as html");
     }
     speaks.read();
-    FindQuestion question =
-        new FindQuestion(rudiments, surfaces, like, upTo, tempo, meter, harderThan, text);
     Wanted wanted = question.wanted(io);
     LessonFolders library = new LessonFolders(io, folders);
     Finder finder = new Finder(wanted);
@@ -150,7 +97,7 @@ final class FindCommand implements Callable<Integer> {
     if (output == null) {
       io.out().print(text);
     } else {
-      OutputFiles.write(SourceFiles.path(output), text.getBytes(StandardCharsets.UTF_8));
+      OutputFiles.write(SourceFiles.path(output), text);
     }
     if (all.isEmpty()) {
       io.err().print("tabor: nothing found\n");

@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
 import tabor.body.RudimentFinder;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Near;
@@ -31,34 +32,60 @@ final class FindQuestion {
   private static final Pattern METER = Pattern.compile("([1-9][0-9]{0,2})/(1|2|4|8|16|32)");
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,6}");
 
-  private final List<String> rudiments;
-  private final List<String> surfaces;
-  private final List<String> like;
-  private final String upTo;
-  private final @Nullable String tempo;
-  private final @Nullable String meter;
-  private final @Nullable String harderThan;
-  private final @Nullable String text;
+  @Option(
+      names = "--plays",
+      paramLabel = "NAME",
+      description = "The hands play this rudiment, however it is written.")
+  private List<String> rudiments = List.of();
+
+  @Option(
+      names = "--uses",
+      paramLabel = "SURFACE",
+      description = "This is struck: hihat.open, or hihat for any way of striking it.")
+  private List<String> surfaces = List.of();
+
+  @Option(
+      names = "--like",
+      arity = "2",
+      hideParamSyntax = true,
+      paramLabel = "FILE SECTION",
+      description = "The kick or the hands play nearly what they play in this section.")
+  private List<String> like = List.of();
+
+  @Option(
+      names = "--up-to",
+      paramLabel = "N",
+      description =
+          "With --like: at most so many strokes of difference, 0 to 100; ${DEFAULT-VALUE} if not"
+              + " given.",
+      defaultValue = "1")
+  private String upTo = "1";
+
+  @Option(
+      names = "--tempo",
+      paramLabel = "A-B",
+      description = "From A to B beats per minute as written; one number for that tempo alone.")
+  private @Nullable String tempo;
+
+  @Option(names = "--meter", paramLabel = "M", description = "A bar has this meter: 7/8.")
+  private @Nullable String meter;
+
+  @Option(
+      names = "--harder-than",
+      paramLabel = "N",
+      description =
+          "The hardest limb is above N percent of its comfortable limit, as steps counts it.")
+  private @Nullable String harderThan;
+
+  @Option(
+      names = "--text",
+      paramLabel = "WORDS",
+      description = "All these words stand in titles, goals and texts of the section or lesson.")
+  private @Nullable String text;
+
   private final Set<String> known = new ConcurrentSkipListSet<>();
 
-  /** What was typed after each option; null or empty where it was not given. */
-  FindQuestion(
-      List<String> rudiments,
-      List<String> surfaces,
-      List<String> like,
-      String upTo,
-      @Nullable String tempo,
-      @Nullable String meter,
-      @Nullable String harderThan,
-      @Nullable String text) {
-    this.rudiments = rudiments;
-    this.surfaces = surfaces;
-    this.like = like;
-    this.upTo = upTo;
-    this.tempo = tempo;
-    this.meter = meter;
-    this.harderThan = harderThan;
-    this.text = text;
+  FindQuestion() {
     Kits.NAMES.forEach(name -> Kits.named(name).ifPresent(kit -> note(kit.surfaceNames())));
   }
 

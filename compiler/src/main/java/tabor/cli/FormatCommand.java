@@ -1,6 +1,5 @@
 package tabor.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,8 +17,7 @@ import tabor.source.VisibleText;
     description = {
       "Lines up the parts beat under beat and writes everything else in one way.",
       "No stroke changes; a line that cannot be read stays as it is."
-    },
-    mixinStandardHelpOptions = true)
+    })
 final class FormatCommand implements Callable<Integer> {
   private final Io io;
 
@@ -59,7 +57,7 @@ final class FormatCommand implements Callable<Integer> {
       } else if (input) {
         io.out().print(formatted);
       } else {
-        OutputFiles.write(file, formatted.getBytes(StandardCharsets.UTF_8));
+        OutputFiles.write(file, formatted);
       }
     }
     return code;

@@ -8,15 +8,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** The git repository around a folder: its top folder and its configuration. */
-final class Git {
+record Git(Path folder) {
   /** What {@code git config} ends with where a value is not there. */
   private static final int NOT_THERE = 1;
-
-  private final Path folder;
-
-  private Git(Path folder) {
-    this.folder = folder;
-  }
 
   /** The repository around the current folder; fails where there is none. */
   static Git here() {

@@ -1,7 +1,6 @@
 package tabor.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,7 +15,7 @@ import tabor.syntax.SectionKind;
  * What {@code tabor git-setup} writes and takes back. It notes in the configuration itself what it
  * has set, so that it never touches what somebody else has.
  */
-final class GitSetup {
+record GitSetup(Io io, Git git) {
   static final String ATTRIBUTES = ".gitattributes";
 
   /** The line that says which files git shows and merges as lessons. */
@@ -35,14 +34,6 @@ final class GitSetup {
   private static final String ENDED = "ended";
 
   private static final String ADDED = "added";
-
-  private final Io io;
-  private final Git git;
-
-  GitSetup(Io io, Git git) {
-    this.io = io;
-    this.git = git;
-  }
 
   private static Map<String, String> values(String program) {
     String kinds =
@@ -121,7 +112,7 @@ final class GitSetup {
     }
     boolean made = !Files.exists(file);
     boolean ended = !text.isEmpty() && !text.endsWith("\n");
-    write(file, text + (ended ? "\n" : "") + LINE + "\n");
+    OutputFiles.write(file, text + (ended ? "\n" : "") + LINE + "\n");
     git.set(HOW, made ? MADE : ended ? ENDED : ADDED);
     say("added", "to " + ATTRIBUTES + ": " + LINE);
     return true;
@@ -173,7 +164,7 @@ final class GitSetup {
       delete(file);
     } else {
       boolean bare = how.get().equals(ENDED) && text.endsWith("\n");
-      write(file, bare ? text.substring(0, text.length() - 1) : text);
+      OutputFiles.write(file, bare ? text.substring(0, text.length() - 1) : text);
     }
     say("removed", "from " + ATTRIBUTES + ": " + LINE);
     return true;
@@ -193,9 +184,5 @@ final class GitSetup {
     } catch (IOException e) {
       throw Failure.outside("cannot remove " + file + ": " + SourceReader.reason(e));
     }
-  }
-
-  private static void write(Path file, String text) {
-    OutputFiles.write(file, text.getBytes(StandardCharsets.UTF_8));
   }
 }

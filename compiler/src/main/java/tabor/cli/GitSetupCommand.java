@@ -13,8 +13,7 @@ import picocli.CommandLine.Option;
           + " log",
       "-p and git show print counted grids, and git merge merges lessons statement by statement.",
       "Every line that is set is said. A second time changes nothing."
-    },
-    mixinStandardHelpOptions = true)
+    })
 final class GitSetupCommand implements Callable<Integer> {
   private final Io io;
 

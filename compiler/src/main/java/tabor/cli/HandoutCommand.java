@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,7 +33,6 @@ import tabor.source.VisibleText;
 @Command(
     name = "handout",
     description = "Prints a lesson as a PDF handout: every step with its notes, ready to give out.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "Several lessons become one document with a table of contents and one key.",
@@ -115,7 +115,7 @@ final class HandoutCommand extends LessonCommand {
   }
 
   private Map<String, Document> documents(List<String> files) {
-    Set<String> known = new HashSet<>();
+    Set<String> known = new TreeSet<>();
     Map<String, Document> documents = new LinkedHashMap<>();
     for (String file : files) {
       for (Student student : students(file)) {
@@ -142,26 +142,17 @@ final class HandoutCommand extends LessonCommand {
                   player == null ? "" : player.name(),
                   name -> new Document(player, student.compiled().lesson()))
               .lessons
-              .add(with(lesson, wanted));
+              .add(lesson.with(wanted));
         }
       }
     }
     for (String name : only) {
       if (!known.contains(name)) {
         throw Failure.usage(
-            "there is no section " + name + "; there are " + String.join(", ", sorted(known)));
+            "there is no section " + name + "; there are " + String.join(", ", known));
       }
     }
     return documents;
-  }
-
-  private static List<String> sorted(Set<String> names) {
-    return names.stream().sorted().toList();
-  }
-
-  private static Lesson with(Lesson lesson, List<Section> sections) {
-    return new Lesson(
-        lesson.file(), lesson.title(), lesson.by(), lesson.setting(), sections, lesson.extras());
   }
 
   private HandoutLook look(Document document, HandoutLook asked) {

@@ -3,12 +3,12 @@ package tabor.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import tabor.compile.Compiled;
 import tabor.groove.Lesson;
-import tabor.groove.Player;
 import tabor.report.TextReport;
 import tabor.source.VisibleText;
 
@@ -61,29 +61,29 @@ abstract class LessonCommand implements Callable<Integer> {
     return player.students().size() > 1 || player.students().contains(Students.ALL);
   }
 
-  /** Prints a text of the lesson, or one of each student's; gives the exit code. */
-  final int print(Function<Lesson, String> text) {
+  /** Does something with what each student gets, below who it is; gives the exit code. */
+  final int each(Consumer<Lesson> work) {
     List<Student> students = students();
     for (Student student : students) {
       Lesson lesson = student.lesson();
       if (lesson != null) {
         heading(student, students.size());
-        io.out().print(text.apply(lesson));
+        work.accept(lesson);
       }
     }
     return exitCode();
   }
 
+  /** Prints a text of the lesson, or one of each student's; gives the exit code. */
+  final int print(Function<Lesson, String> text) {
+    return each(lesson -> io.out().print(text.apply(lesson)));
+  }
+
   /** Says for whom the following is, if there are several students. */
-  final void heading(Student student, int all) {
+  private void heading(Student student, int all) {
     if (all > 1) {
       io.out().print("# " + VisibleText.line(student.heading()) + "\n");
     }
-  }
-
-  private static String of(Student student) {
-    Player who = student.player();
-    return who == null ? "" : " for " + VisibleText.line(who.name());
   }
 
   /** Fine, unless a student got nothing. */
@@ -122,7 +122,7 @@ abstract class LessonCommand implements Callable<Integer> {
                 "tabor: "
                     + file
                     + " has errors, so nothing can be made of it"
-                    + of(student)
+                    + student.words()
                     + "\n");
       } else if (student.lesson() == null) {
         failed = true;

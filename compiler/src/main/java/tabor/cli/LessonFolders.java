@@ -1,7 +1,5 @@
 package tabor.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,9 +23,6 @@ final class LessonFolders {
   private final Io io;
   private final List<Path> files;
   private boolean whole = true;
-
-  /** What became of one file. */
-  private record Read<T>(String said, boolean good, @Nullable T result) {}
 
   /**
    * The files that words of a command line name.
@@ -62,7 +57,7 @@ final class LessonFolders {
     Progress progress = new Progress(io);
     AllCores.each(
         files,
-        file -> read(toolchain, file, work),
+        file -> Faults.aside(io, file, aside -> read(toolchain.compile(file), file, work)),
         progress,
         file -> "reading " + file,
         read -> {
@@ -88,29 +83,11 @@ final class LessonFolders {
     return most;
   }
 
-  private <T> Read<T> read(Toolchain toolchain, Path file, BiFunction<Path, Lesson, T> work) {
-    ByteArrayOutputStream said = new ByteArrayOutputStream();
-    Io aside = io.withErr(said);
-    List<T> results = new ArrayList<>();
-    boolean[] clean = {true};
-    boolean done =
-        Faults.catching(
-            aside,
-            file.toString(),
-            () -> {
-              Compiled compiled = toolchain.compile(file);
-              if (compiled.hasErrors()) {
-                clean[0] = false;
-                aside.err().print("tabor: " + VisibleText.line(why(file, compiled)) + "\n");
-              } else if (!compiled.lesson().sections().isEmpty()) {
-                results.add(work.apply(file, compiled.lesson()));
-              }
-            });
-    aside.err().flush();
-    return new Read<>(
-        said.toString(StandardCharsets.UTF_8),
-        done && clean[0],
-        results.isEmpty() ? null : results.get(0));
+  private <T> @Nullable T read(Compiled compiled, Path file, BiFunction<Path, Lesson, T> work) {
+    if (compiled.hasErrors()) {
+      throw Failure.outside(why(file, compiled));
+    }
+    return compiled.lesson().sections().isEmpty() ? null : work.apply(file, compiled.lesson());
   }
 
   private static String why(Path file, Compiled compiled) {

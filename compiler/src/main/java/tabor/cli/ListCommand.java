@@ -11,7 +11,6 @@ import tabor.groove.Lesson;
 @Command(
     name = "list",
     description = "Lists every stroke with its exact place, length and time.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "at and length are written whole notes; ms is when the stroke sounds, in milliseconds",

@@ -1,6 +1,5 @@
 package tabor.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +22,6 @@ import tabor.resolve.Options;
       "What only one side changed is taken over. Where both changed the same statement, both stand",
       "in the result between markers. tabor git-setup makes git merge lessons so."
     },
-    mixinStandardHelpOptions = true,
     footerHeading = "%n",
     footer =
         "Exit codes: 0 merged, 1 something is left for you to decide, 2 something cannot be read.")
@@ -96,7 +94,7 @@ final class MergeCommand implements Callable<Integer> {
       io.out().print(merged.text());
       io.out().flush();
     } else {
-      OutputFiles.write(SourceFiles.path(out), merged.text().getBytes(StandardCharsets.UTF_8));
+      OutputFiles.write(SourceFiles.path(out), merged.text());
     }
     merged.notes().forEach(note -> io.err().print(lesson + ": " + note + "\n"));
     conflicts.forEach(why -> io.err().print(lesson + ": conflict: " + why + "\n"));

@@ -11,7 +11,6 @@ import tabor.diagnostic.Near;
 @Command(
     name = "new",
     description = "Writes a lesson or a course to begin with, which can be built at once.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "tabor new lesson week-3      writes week-3.tabor",

@@ -1,6 +1,7 @@
 package tabor.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -47,6 +48,11 @@ final class OutputFiles {
     } catch (IOException e) {
       throw Failure.outside("cannot write " + file + ": " + SourceReader.reason(e));
     }
+  }
+
+  /** {@linkplain #write(Path, byte[]) Writes} a text in UTF-8. */
+  static Outcome write(Path file, String text) {
+    return write(file, text.getBytes(StandardCharsets.UTF_8));
   }
 
   private static Outcome put(Path file, byte[] bytes) throws IOException {

@@ -1,6 +1,5 @@
 package tabor.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -18,7 +17,6 @@ import tabor.words.Words;
 @Command(
     name = "overview",
     description = "Writes one page about a folder of lessons: what is in each, what is new when.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "Lessons stand in the order of their files, week-2 before week-10. A file without grooves,",
@@ -69,7 +67,7 @@ final class OverviewCommand implements Callable<Integer> {
     if (into != null) {
       OutputFiles.makeFolder(into);
     }
-    OutputFiles.write(page, text.getBytes(StandardCharsets.UTF_8));
+    OutputFiles.write(page, text);
     io.out()
         .print(
             BuildPlan.shown(page)

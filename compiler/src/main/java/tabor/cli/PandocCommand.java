@@ -15,7 +15,6 @@ import tabor.weave.Woven;
 @Command(
     name = "pandoc",
     description = "A filter for Pandoc: its document as JSON on standard input and output.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "pandoc page.md --filter tabor-pandoc -o page.pdf",

@@ -20,7 +20,6 @@ import tabor.perform.Sound;
 @Command(
     name = "play",
     description = "Plays a lesson, or one section of it, with a count that moves along.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "Without SECTION all sections are played in order. Ctrl-C stops. Turn the sound down before"
@@ -64,15 +63,7 @@ final class PlayCommand extends LessonCommand {
   @Override
   int run() {
     Set<Limb> silent = limbs(without);
-    List<Student> students = students();
-    for (Student student : students) {
-      Lesson lesson = student.lesson();
-      if (lesson != null) {
-        heading(student, students.size());
-        play(lesson, silent);
-      }
-    }
-    return exitCode();
+    return each(lesson -> play(lesson, silent));
   }
 
   private void play(Lesson lesson, Set<Limb> silent) {

@@ -7,8 +7,7 @@ import tabor.emit.practice.StepsTable;
 /** {@code tabor steps}: a lesson at a glance. */
 @Command(
     name = "steps",
-    description = "Prints a lesson as a table: what each step changes and asks of each limb.",
-    mixinStandardHelpOptions = true)
+    description = "Prints a lesson as a table: what each step changes and asks of each limb.")
 final class StepsCommand extends LessonCommand {
   @Option(names = "--as", paramLabel = "FORM", description = "text or tsv; text if not given.")
   private String form = "text";

@@ -10,8 +10,7 @@ import tabor.groove.Lesson;
 /** {@code tabor sticking}: who strikes, under the counts. */
 @Command(
     name = "sticking",
-    description = "Prints hands and feet under the counts, and names the rudiments among them.",
-    mixinStandardHelpOptions = true)
+    description = "Prints hands and feet under the counts, and names the rudiments among them.")
 final class StickingCommand extends GroovesCommand {
   @Option(names = "--why", description = "Also says why each hand plays what it plays.")
   private boolean why;

@@ -18,6 +18,11 @@ record Student(@Nullable Player player, Compiled compiled, @Nullable Lesson less
     return player == null ? "" : "For " + player.caption() + " (" + player.name() + "):";
   }
 
+  /** For whom, to stand behind the name of a lesson: {@code for mia}; empty without a player. */
+  String words() {
+    return player == null ? "" : BuildPlan.of(player.name());
+  }
+
   /** True for a player of a file of players alone, which lessons use. */
   boolean isClassFile() {
     return player != null && !compiled.hasErrors() && compiled.lesson().sections().isEmpty();

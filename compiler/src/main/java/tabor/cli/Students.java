@@ -89,19 +89,7 @@ final class Students {
     Compiled first = told.get(0);
     List<Diagnostic> all = new ArrayList<>();
     told.forEach(one -> all.addAll(one.diagnostics()));
-    return with(first, all);
-  }
-
-  private static Compiled with(Compiled one, List<Diagnostic> diagnostics) {
-    return new Compiled(
-        one.file(),
-        one.text(),
-        one.lesson(),
-        one.syntax(),
-        diagnostics,
-        one.places(),
-        one.unused(),
-        one.uses());
+    return first.with(all);
   }
 
   /** The students' lessons, without what was told of an earlier one already. */
@@ -126,7 +114,7 @@ final class Students {
           fresh.add(diagnostic);
         }
       }
-      found.add(with(one, fresh));
+      found.add(one.with(fresh));
     }
     return found;
   }

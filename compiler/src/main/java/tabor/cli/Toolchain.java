@@ -21,15 +21,7 @@ import tabor.source.Passage;
 /**
  * From a path to what was compiled: reads, compiles, and turns what cannot be read into a result.
  */
-final class Toolchain {
-  private final Io io;
-  private final Options options;
-
-  Toolchain(Io io, Options options) {
-    this.io = io;
-    this.options = options;
-  }
-
+record Toolchain(Io io, Options options) {
   /** Compiles one file, or standard input for {@code -}. */
   Compiled compile(Path file) {
     SourceReader.Read read = SourceReader.read(file, io.in());
@@ -86,13 +78,7 @@ final class Toolchain {
     Lesson lesson = compiled.lesson();
     String name = SourceFiles.lessonName(compiled.file());
     String title = lesson.title().equals(lesson.file()) ? name : lesson.title();
-    return new Compiled(
-        compiled.file(),
-        compiled.text(),
-        new Lesson(name, title, lesson.by(), lesson.setting(), lesson.sections(), lesson.extras()),
-        compiled.syntax(),
-        compiled.diagnostics(),
-        compiled.places());
+    return compiled.with(lesson.named(name, title));
   }
 
   private static Compiled unread(Path file, String text, Diagnostic problem) {

@@ -1,5 +1,6 @@
 package tabor.cli;
 
+import java.util.function.DoubleConsumer;
 import javax.sound.sampled.LineUnavailableException;
 import tabor.audio.PracticeTrack;
 import tabor.audio.WavFile;
@@ -30,12 +31,6 @@ final class TrackPlayer implements AutoCloseable {
     Runtime.getRuntime().addShutdownHook(onExit);
   }
 
-  /** Told now and then where the music is. */
-  interface Listener {
-    /** So many seconds of the track have been heard. */
-    void at(double seconds);
-  }
-
   /**
    * Opens a device; {@code onStop} runs last if the process is told to stop.
    *
@@ -52,8 +47,12 @@ final class TrackPlayer implements AutoCloseable {
     }
   }
 
-  /** Plays a track to its end, or until it is stopped. */
-  void play(PracticeTrack track, Listener listener) {
+  /**
+   * Plays a track to its end, or until it is stopped.
+   *
+   * @param listener told now and then how many seconds of the track have been heard
+   */
+  void play(PracticeTrack track, DoubleConsumer listener) {
     float[] left = new float[BLOCK];
     float[] right = new float[BLOCK];
     long frames = 0;
@@ -61,7 +60,7 @@ final class TrackPlayer implements AutoCloseable {
       track.next(left, right);
       line.write(WavFile.pcm(left, right));
       frames += BLOCK;
-      listener.at((line.heard() - before) / (double) PracticeTrack.RATE);
+      listener.accept((line.heard() - before) / (double) PracticeTrack.RATE);
     }
     before += frames;
   }

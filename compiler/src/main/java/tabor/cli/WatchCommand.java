@@ -19,7 +19,6 @@ import tabor.watch.LiveServer;
 @Command(
     name = "watch",
     description = "Shows a folder's lessons and documents in a browser, and follows every change.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "The pages are served to this machine alone. What is wrong is shown on them until it is",

@@ -15,7 +15,6 @@ import tabor.weave.Problem;
 @Command(
     name = "weave",
     description = "Puts pictures and players in the place of notation in Markdown documents.",
-    mixinStandardHelpOptions = true,
     footer = {
       "",
       "A block of notation is a fenced block that begins with the word tabor; tabor: in inline",

@@ -37,11 +37,9 @@ final class BarPairs {
             return EMPTY + right.get(index).strokes() / 2;
           }
         };
-    List<SectionChange.Bars> pairs = new ArrayList<>();
-    for (Alignment.Pair pair : Alignment.of(left.size(), right.size(), cost)) {
-      pairs.add(new SectionChange.Bars(pair.left() + 1, pair.right() + 1));
-    }
-    return pairs;
+    return Alignment.of(left.size(), right.size(), cost).stream()
+        .map(pair -> new SectionChange.Bars(pair.left() + 1, pair.right() + 1))
+        .toList();
   }
 
   /** Every bar as itself. */

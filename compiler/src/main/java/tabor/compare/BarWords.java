@@ -17,17 +17,9 @@ import tabor.groove.Stroke;
 import tabor.rhythm.CountNames;
 
 /** Says bar by bar what is struck otherwise; bars with the same change are named together. */
-final class BarWords {
+record BarWords(SectionChange change, List<StrokeChange> strokes) {
   /** More changes than this in a bar where nothing is as it was are not told one by one. */
   private static final int MOST = 6;
-
-  private final SectionChange change;
-  private final List<StrokeChange> strokes;
-
-  private BarWords(SectionChange change, List<StrokeChange> strokes) {
-    this.change = change;
-    this.strokes = strokes;
-  }
 
   /**
    * {@code bar 1: kick added on 2&}; one entry for the bars that share their changes.

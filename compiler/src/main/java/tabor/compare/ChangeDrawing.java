@@ -26,18 +26,12 @@ import tabor.notation.Speller;
  * or struck otherwise is hollow in the upper staff; what is new or struck otherwise has a tint in
  * the lower one.
  */
-final class ChangeDrawing {
+record ChangeDrawing(TextMetrics font) {
   private static final double WIDTH = Look.FULL.width();
   private static final double LABEL = 1.5;
 
   /** Between a label and its staff, and between two staves, in staff spaces. */
   private static final double GAP = 1;
-
-  private final TextMetrics font;
-
-  ChangeDrawing(TextMetrics font) {
-    this.font = font;
-  }
 
   /** False for a section of which no stroke and no bar changed. */
   static boolean isDrawn(SectionChange change) {

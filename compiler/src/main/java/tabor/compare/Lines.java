@@ -21,13 +21,10 @@ final class Lines {
    */
   static List<String> of(
       SectionSyntax section, Predicate<Statement> which, Map<String, String> names) {
-    List<String> lines = new ArrayList<>();
-    for (Line line : section.lines()) {
-      if (which.test(line.statement())) {
-        lines.add(renamed(printed(line), names));
-      }
-    }
-    return lines;
+    return section.lines().stream()
+        .filter(line -> which.test(line.statement()))
+        .map(line -> renamed(printed(line), names))
+        .toList();
   }
 
   /** A statement in its one spelling; a line that cannot be read as it stands. */

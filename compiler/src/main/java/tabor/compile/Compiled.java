@@ -52,6 +52,16 @@ public record Compiled(
     this(file, text, lesson, syntax, diagnostics, places, Map.of(), Set.of());
   }
 
+  /** The same with another lesson. */
+  public Compiled with(Lesson other) {
+    return new Compiled(file, text, other, syntax, diagnostics, places, unused, uses);
+  }
+
+  /** The same with other diagnostics. */
+  public Compiled with(List<Diagnostic> others) {
+    return new Compiled(file, text, lesson, syntax, others, places, unused, uses);
+  }
+
   /** A passage's file and the offset of its first character there. */
   public record Where(Path file, int offset) {}
 
@@ -100,14 +110,6 @@ public record Compiled(
             settled.add(diagnostic);
           }
         });
-    return new Compiled(
-        file,
-        text,
-        lesson,
-        syntax,
-        diagnostics.stream().filter(d -> !settled.contains(d)).toList(),
-        places,
-        unused,
-        uses);
+    return with(diagnostics.stream().filter(d -> !settled.contains(d)).toList());
   }
 }

@@ -101,10 +101,6 @@ final class Edition {
     return copy;
   }
 
-  SourceDocument document() {
-    return document;
-  }
-
   SectionDefaults handed() {
     return handed;
   }

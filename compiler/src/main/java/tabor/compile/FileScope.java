@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -223,9 +222,5 @@ final class FileScope implements Scope {
       }
     }
     return names;
-  }
-
-  FileKits kits() {
-    return Objects.requireNonNull(kits);
   }
 }

@@ -34,7 +34,7 @@ final class SectionNode {
     this.syntax = syntax;
     this.passage = syntax.passage();
     Heading heading = heading();
-    this.kind = kind(heading);
+    this.kind = heading.kind();
     this.ownName = heading.name();
   }
 
@@ -63,51 +63,6 @@ final class SectionNode {
   /** True for grooves and steps. */
   boolean isPlayable() {
     return kind == SectionKind.GROOVE || kind == SectionKind.STEP;
-  }
-
-  private static SectionKind kind(Heading heading) {
-    return heading.match(
-        new Heading.Cases<SectionKind>() {
-          @Override
-          public SectionKind pattern(Heading.Pattern one) {
-            return SectionKind.PATTERN;
-          }
-
-          @Override
-          public SectionKind kit(Heading.Kit one) {
-            return SectionKind.KIT;
-          }
-
-          @Override
-          public SectionKind player(Heading.Player one) {
-            return SectionKind.PLAYER;
-          }
-
-          @Override
-          public SectionKind sheet(Heading.Sheet one) {
-            return SectionKind.SHEET;
-          }
-
-          @Override
-          public SectionKind groove(Heading.Groove one) {
-            return SectionKind.GROOVE;
-          }
-
-          @Override
-          public SectionKind step(Heading.Step one) {
-            return SectionKind.STEP;
-          }
-
-          @Override
-          public SectionKind chart(Heading.Chart one) {
-            return SectionKind.CHART;
-          }
-
-          @Override
-          public SectionKind broken(Heading.Faulty one) {
-            return one.kind();
-          }
-        });
   }
 
   /** The kit that a kit is like; null for none, and for other sections. */

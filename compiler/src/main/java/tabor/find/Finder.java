@@ -10,7 +10,6 @@ import tabor.body.Difficulty;
 import tabor.body.RudimentFinder;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
-import tabor.groove.Stroke;
 
 /** Looks through the grooves, steps and variations of lessons. Safe for several threads. */
 public final class Finder {
@@ -89,12 +88,10 @@ public final class Finder {
   }
 
   private static boolean strikes(Groove groove, String name) {
-    for (Stroke stroke : groove.strokes()) {
-      if (stroke.surface().name().equals(name) || stroke.surface().piece().equals(name)) {
-        return true;
-      }
-    }
-    return false;
+    return groove.strokes().stream()
+        .anyMatch(
+            stroke ->
+                stroke.surface().name().equals(name) || stroke.surface().piece().equals(name));
   }
 
   /** What the teacher alone sees is not searched: what is found may be shown to others. */

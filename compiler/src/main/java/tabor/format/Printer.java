@@ -39,7 +39,7 @@ public final class Printer {
    */
   public static String print(Statement statement) {
     if (statement instanceof Heading heading) {
-      return heading.match(new HeadingPrinter());
+      return heading(heading);
     }
     if (statement instanceof SettingStatement setting) {
       return setting.match(new SettingPrinter());
@@ -147,56 +147,25 @@ public final class Printer {
     return who instanceof TargetRef.OfGroup;
   }
 
-  private static final class HeadingPrinter implements Heading.Cases<String> {
-    private static String title(@Nullable Text title) {
-      return title == null ? "" : " " + quoted(title);
-    }
-
-    @Override
-    public String pattern(Heading.Pattern heading) {
-      return "pattern " + heading.name().text() + " : " + BeatPrinter.elements(heading.places());
-    }
-
-    @Override
-    public String kit(Heading.Kit heading) {
-      return "kit " + heading.name().text() + optional(" like ", heading.like());
-    }
-
-    @Override
-    public String player(Heading.Player heading) {
-      return "player " + heading.name().text() + title(heading.title());
-    }
-
-    @Override
-    public String sheet(Heading.Sheet heading) {
-      return "sheet "
-          + heading.name().text()
-          + title(heading.title())
-          + optional(" from ", heading.from());
-    }
-
-    @Override
-    public String groove(Heading.Groove heading) {
-      return "groove " + heading.name().text() + title(heading.title());
-    }
-
-    @Override
-    public String step(Heading.Step heading) {
-      return "step"
-          + optional(" ", heading.name())
-          + title(heading.title())
-          + optional(" from ", heading.from());
-    }
-
-    @Override
-    public String chart(Heading.Chart heading) {
-      return "chart " + heading.name().text() + title(heading.title());
-    }
-
-    @Override
-    public String broken(Heading.Faulty heading) {
+  private static String heading(Heading heading) {
+    if (heading instanceof Heading.Faulty) {
       throw new IllegalArgumentException("a broken heading has no other form: " + heading.span());
     }
+    if (heading instanceof Heading.Pattern pattern) {
+      return "pattern " + pattern.name().text() + " : " + BeatPrinter.elements(pattern.places());
+    }
+    if (heading instanceof Heading.Kit kit) {
+      return "kit " + kit.name().text() + optional(" like ", kit.like());
+    }
+    Name from =
+        heading instanceof Heading.Step step
+            ? step.from()
+            : heading instanceof Heading.Sheet sheet ? sheet.from() : null;
+    Text title = heading.title();
+    return heading.kind().word()
+        + optional(" ", heading.name())
+        + (title == null ? "" : " " + quoted(title))
+        + optional(" from ", from);
   }
 
   private static final class KitPrinter implements KitStatement.Cases<String> {
@@ -250,14 +219,7 @@ public final class Printer {
   }
 
   /** Parts and how they are laid out. */
-  static final class PartPrinter implements PartStatement.Cases<String> {
-    private final List<SheetLine.Pattern> others;
-
-    /** With the patterns behind the first of a list. */
-    PartPrinter(List<SheetLine.Pattern> others) {
-      this.others = others;
-    }
-
+  record PartPrinter(List<SheetLine.Pattern> others) implements PartStatement.Cases<String> {
     @Override
     public String lane(PartStatement.Lane line) {
       return BeatPrinter.label(line)

@@ -43,11 +43,6 @@ public record Changes(List<String> words, Set<Stroke> strokes, int gone) {
     return new Changes(StepWords.of(found, terms), found.shown(), found.dropped().size());
   }
 
-  /** True if this stroke is new or other than it was. */
-  public boolean isChanged(Stroke stroke) {
-    return strokes.contains(stroke);
-  }
-
   /** How many strokes are new, other, or left out. */
   public int count() {
     return strokes.size() + gone;

@@ -18,7 +18,7 @@ import tabor.words.Words;
  * Finds the two changes that touch every stroke of a part and are heard as one: the part turned
  * round within the section, and the two hands exchanged.
  */
-final class Displacement {
+record Displacement(Words words) {
   /** Sections of more strokes than this are not searched; nobody reads their words. */
   private static final int MOST_STROKES = 2000;
 
@@ -39,12 +39,6 @@ final class Displacement {
     public int hashCode() {
       return 31 * position.hashCode() + surface.hashCode();
     }
-  }
-
-  private final Words words;
-
-  private Displacement(Words words) {
-    this.words = words;
   }
 
   /** One phrase that explains every changed stroke; empty where there is none. */

@@ -87,6 +87,21 @@ public record Lesson(
     this(file, title, by, setting, sections, Extras.NONE);
   }
 
+  /** The same with other sections. */
+  public Lesson with(List<? extends Section> others) {
+    return new Lesson(file, title, by, setting, List.copyOf(others), extras);
+  }
+
+  /** The same with a file and a title of another name. */
+  public Lesson named(String otherFile, String otherTitle) {
+    return new Lesson(otherFile, otherTitle, by, setting, sections, extras);
+  }
+
+  /** The same with other things said for the page. */
+  public Lesson with(Extras others) {
+    return new Lesson(file, title, by, setting, sections, others);
+  }
+
   /** Copies the list. */
   public Lesson {
     sections = List.copyOf(sections);

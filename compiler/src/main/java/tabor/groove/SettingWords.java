@@ -6,13 +6,7 @@ import tabor.rhythm.Tempo;
 import tabor.words.Words;
 
 /** Says what a step changed about the section as a whole: bars, tempo, feel, kit, dynamics. */
-final class SettingWords {
-  private final Words words;
-
-  private SettingWords(Words words) {
-    this.words = words;
-  }
-
+record SettingWords(Words words) {
   static List<String> of(Groove base, Groove step, Words words) {
     return new SettingWords(words).of(base, step);
   }

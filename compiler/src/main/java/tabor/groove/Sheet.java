@@ -2,7 +2,6 @@ package tabor.groove;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.source.Spot;
@@ -92,12 +91,5 @@ public record Sheet(
       }
     }
     return found;
-  }
-
-  /** The variation of a number from 1; empty past the last. */
-  public Optional<Variation> variation(int number) {
-    return number < 1 || number > variations.size()
-        ? Optional.empty()
-        : Optional.of(variations.get(number - 1));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
-import tabor.rhythm.Meter;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Beat;
@@ -62,14 +61,14 @@ final class BarFixes {
   private boolean canRepeat(LaneBar before) {
     int bar = bar();
     return bar > 1
-        && meter(bar - 1).equals(meter(bar))
-        && (before.repeat() || sum(before) == meter(bar).beatCount());
+        && cursor.meter(bar - 1).equals(cursor.meter(bar))
+        && (before.repeat() || sum(before) == cursor.meter(bar).beatCount());
   }
 
   /** A last word that spreads too far: over fewer beats, down to one. */
   private void narrow(LaneBar bar) {
     Beat last = bar.beats().get(bar.beats().size() - 1);
-    long needed = sum(bar) - meter(bar()).beatCount();
+    long needed = sum(bar) - cursor.meter(bar()).beatCount();
     int left = (int) (beats(last) - needed);
     if (last.beats() == null || bar() == 0 || needed <= 0 || left < 1) {
       return;
@@ -96,13 +95,6 @@ final class BarFixes {
     Diagnostic.Place place = diagnostic.place();
     Integer bar = place == null ? null : place.bar();
     return bar == null ? 0 : bar;
-  }
-
-  private Meter meter(int bar) {
-    return cursor
-        .groove()
-        .map(groove -> groove.meter(bar))
-        .orElse(compiled.lesson().setting().meter());
   }
 
   /** Repeats or cuts whole bars, so that the part is as long as the other one. */

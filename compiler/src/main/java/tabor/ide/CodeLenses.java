@@ -3,7 +3,6 @@ package tabor.ide;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.compile.Compiled;
-import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.source.Span;
@@ -52,11 +51,5 @@ public final class CodeLenses {
         .filter(player -> compiled.file().equals(compiled.fileOf(player.heading())))
         .map(player -> new PlayerLens(compiled.span(player.heading()), player.name()))
         .toList();
-  }
-
-  /** {@code 2 strokes changed}: worked out when the row is shown. */
-  public static String changes(Groove step) {
-    int strokes = Changes.of(step).count();
-    return strokes == 1 ? "1 stroke changed" : strokes + " strokes changed";
   }
 }

@@ -16,15 +16,7 @@ import tabor.syntax.Line;
 import tabor.syntax.Num;
 
 /** Fixes of counts and bars that are not there: the nearest that are, by the section as it is. */
-final class CountFixes {
-  private final Cursor cursor;
-  private final Diagnostic diagnostic;
-
-  CountFixes(Cursor cursor, Diagnostic diagnostic) {
-    this.cursor = cursor;
-    this.diagnostic = diagnostic;
-  }
-
+record CountFixes(Cursor cursor, Diagnostic diagnostic) {
   List<QuickFix> find() {
     Line line = cursor.line();
     Groove groove = cursor.groove().orElse(null);

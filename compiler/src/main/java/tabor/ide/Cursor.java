@@ -8,6 +8,7 @@ import tabor.groove.Groove;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.kit.Kit;
+import tabor.rhythm.Meter;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
@@ -115,6 +116,11 @@ public record Cursor(
   }
 
   /** The kit of the section, as far as it is known; else the header's. */
+  /** The meter of a bar; that of the header outside a groove or step. */
+  Meter meter(int bar) {
+    return groove().map(groove -> groove.meter(bar)).orElse(compiled.lesson().setting().meter());
+  }
+
   Kit kit() {
     return groove()
         .or(() -> sheetOf(compiled, section.passage()).map(sheet -> sheet.grooves().get(0)))

@@ -7,7 +7,6 @@ import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
-import tabor.syntax.SectionSyntax;
 import tabor.syntax.Statement;
 
 /** Leaves out fixes of which the tree alone tells that something else would be wrong after them. */
@@ -113,11 +112,9 @@ final class FixFilter {
   }
 
   private boolean isSection(String name) {
-    for (SectionSyntax section : compiled.syntax()) {
-      if (Definitions.of(compiled, section).filter(d -> d.name().equals(name)).isPresent()) {
-        return true;
-      }
-    }
-    return false;
+    return compiled.syntax().stream()
+        .anyMatch(
+            section ->
+                Definitions.of(compiled, section).filter(d -> d.name().equals(name)).isPresent());
   }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
-import tabor.rhythm.Meter;
+import tabor.groove.Groove;
 import tabor.source.Span;
 import tabor.syntax.At;
 import tabor.syntax.Beat;
@@ -228,13 +228,8 @@ final class FixFinder {
     for (int i = 0; i < lane.bars().size(); i++) {
       LaneBar bar = lane.bars().get(i);
       if (bar.repeat() && bar.span().touches(at)) {
-        int index = i;
-        Meter meter =
-            cursor
-                .groove()
-                .map(groove -> groove.meter(groove.firstBar() + index))
-                .orElse(compiled.lesson().setting().meter());
-        int beats = meter.beatCount();
+        int first = cursor.groove().map(Groove::firstBar).orElse(1);
+        int beats = cursor.meter(first + i).beatCount();
         add("Write silence", cursor.inFile(bar.span()), ". ".repeat(beats).strip());
       }
     }

@@ -27,17 +27,7 @@ public final class Hover {
    * @param markdown what it says
    * @param span what it is about
    */
-  public record Note(String markdown, Span span) {
-    /** The same for who cannot show Markdown. */
-    public String plain() {
-      return markdown
-          .replaceAll("(?m)^```.*\\R?", "")
-          .replace("**", "")
-          .replace("`", "")
-          .replace("  \n", "\n")
-          .strip();
-    }
-  }
+  public record Note(String markdown, Span span) {}
 
   /** The note for an offset; empty where there is nothing to say. */
   public static Optional<Note> at(Compiled compiled, int offset, Library library) {

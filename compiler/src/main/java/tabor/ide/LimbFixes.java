@@ -9,7 +9,6 @@ import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
-import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.source.Span;
@@ -22,8 +21,8 @@ import tabor.syntax.Subject;
 
 /** Gives a stroke to another limb: by its letter, behind {@code with}, or below its part. */
 final class LimbFixes {
-  private static final Map<Character, Character> OTHER =
-      Map.of('r', 'l', 'l', 'r', 'k', 'p', 'p', 'k');
+  /** The letter of the limb on the other side. */
+  static final Map<Character, Character> OTHER = Map.of('r', 'l', 'l', 'r', 'k', 'p', 'p', 'k');
 
   private final Cursor cursor;
   private final Compiled compiled;
@@ -65,17 +64,11 @@ final class LimbFixes {
     if (diagnostic.code() == Code.THREE_HANDS || diagnostic.code() == Code.THREE_FEET) {
       return false;
     }
-    List<Stroke> written = cursor.groove().map(Groove::written).orElse(List.of());
-    return written.stream()
-        .filter(stroke -> stroke.spot().equals(diagnostic.spot()))
-        .allMatch(
-            stroke ->
-                written.stream()
-                    .noneMatch(
-                        one ->
-                            one.limb() == limb
-                                && one.bar() == stroke.bar()
-                                && one.at().equals(stroke.at())));
+    Groove groove = cursor.groove().orElse(null);
+    return groove == null
+        || groove.written().stream()
+            .filter(stroke -> stroke.spot().equals(diagnostic.spot()))
+            .noneMatch(stroke -> Simultaneous.isBusy(groove, limb, stroke));
   }
 
   private void with(LimbRef limb) {

@@ -18,17 +18,10 @@ import tabor.syntax.KitStatement;
 import tabor.syntax.LimbRef;
 import tabor.syntax.Ref;
 import tabor.syntax.Statement;
-import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
 
 /** Which of the words that the grammar lets follow make sense in the section above the line. */
-final class ModelFilter {
-  private final CompletionContext context;
-
-  ModelFilter(CompletionContext context) {
-    this.context = context;
-  }
-
+record ModelFilter(CompletionContext context) {
   private static final Set<String> LENGTHS = Set.of("time", "times", "bar", "bars");
 
   private static final Set<String> VARIED = Set.of("each", "and");
@@ -187,23 +180,9 @@ final class ModelFilter {
   }
 
   private static boolean isFeet(TargetRef who) {
-    return who.match(
-        new TargetRef.Cases<>() {
-          @Override
-          public Boolean limb(LimbRef limb) {
-            return !limb.limb().isHand();
-          }
-
-          @Override
-          public Boolean group(TargetRef.Group group) {
-            return group == TargetRef.Group.FEET;
-          }
-
-          @Override
-          public Boolean surface(SurfaceRef surface) {
-            return false;
-          }
-        });
+    return who instanceof TargetRef.OfGroup many
+        ? many.group() == TargetRef.Group.FEET
+        : who instanceof TargetRef.OfLimb one && !one.limb().limb().isHand();
   }
 
   /** True where a count need not have a stroke. */

@@ -21,13 +21,7 @@ import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
 /** What to say about the music that a word makes; null where there is nothing to say. */
-final class MusicNotes {
-  private final Cursor cursor;
-
-  MusicNotes(Cursor cursor) {
-    this.cursor = cursor;
-  }
-
+record MusicNotes(Cursor cursor) {
   /** What the letter under the cursor sounds: who, on what, where, and what sounds with it. */
   @Nullable String strokes(SyntaxToken token) {
     Groove groove = cursor.groove().orElse(null);

@@ -15,15 +15,7 @@ import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
 
 /** What to say about a name: of a surface, a pattern, a section or a kit; null where it is none. */
-final class NameNotes {
-  private final Cursor cursor;
-  private final Library library;
-
-  NameNotes(Cursor cursor, Library library) {
-    this.cursor = cursor;
-    this.library = library;
-  }
-
+record NameNotes(Cursor cursor, Library library) {
   /** A surface of the kit in force. */
   @Nullable String surface(String name) {
     Surface surface = cursor.kit().surface(name);

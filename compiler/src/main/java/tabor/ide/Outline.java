@@ -184,8 +184,7 @@ public final class Outline {
       return;
     }
     Span last = found.get(found.size() - 1);
-    boolean holds = next.start() <= last.start() && last.end() <= next.end();
-    if (holds && !next.equals(last)) {
+    if (next.holds(last) && !next.equals(last)) {
       found.add(next);
     }
   }

@@ -3,7 +3,6 @@ package tabor.ide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -28,9 +27,6 @@ import tabor.syntax.Subject;
  * it is free, or the section goes slower.
  */
 final class PaceFixes {
-  private static final Map<Character, Character> OTHER =
-      Map.of('r', 'l', 'l', 'r', 'k', 'p', 'p', 'k');
-
   private final Cursor cursor;
   private final Compiled compiled;
   private final Diagnostic diagnostic;
@@ -66,7 +62,7 @@ final class PaceFixes {
     boolean free =
         groove.written().stream()
             .filter(stroke -> given.contains(stroke.spot().span()) && isOf(line, stroke))
-            .allMatch(stroke -> isFree(groove, other, stroke));
+            .noneMatch(stroke -> Simultaneous.isBusy(groove, other, stroke));
     if (given.isEmpty() || !free) {
       return;
     }
@@ -83,15 +79,6 @@ final class PaceFixes {
     return stroke.spot().passage() == line.passage();
   }
 
-  private static boolean isFree(Groove groove, Limb limb, Stroke place) {
-    return groove.written().stream()
-        .noneMatch(
-            stroke ->
-                stroke.limb() == limb
-                    && stroke.bar() == place.bar()
-                    && stroke.at().equals(place.at()));
-  }
-
   /** The limb's strokes on the surface that it cannot get to in time, as the line writes them. */
   private static List<Span> onSurface(Groove groove, Line line, Stroke late) {
     return spans(
@@ -103,7 +90,7 @@ final class PaceFixes {
     return strokes
         .filter(stroke -> isOf(line, stroke))
         .map(stroke -> stroke.spot().span())
-        .filter(span -> whole.start() <= span.start() && span.end() <= whole.end())
+        .filter(whole::holds)
         .distinct()
         .toList();
   }
@@ -150,7 +137,7 @@ final class PaceFixes {
     List<TextEdit> edits = new ArrayList<>();
     for (SyntaxToken token : SyntaxTokens.of(line)) {
       if (token.hit() != null && given.contains(line.spot(token.span()).span())) {
-        Character other = OTHER.get(token.hit().letter());
+        Character other = LimbFixes.OTHER.get(token.hit().letter());
         if (other == null) {
           return Optional.empty(); // the limb is dealt: it was the best that there is
         }

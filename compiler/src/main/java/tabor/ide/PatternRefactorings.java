@@ -1,6 +1,7 @@
 package tabor.ide;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import tabor.compile.Compiled;
@@ -86,12 +87,9 @@ final class PatternRefactorings {
       return Optional.empty();
     }
     Time length = meter.beat(0).over(slots);
-    for (NoteValue value : NoteValue.values()) {
-      if (value.length().equals(length)) {
-        return Optional.of(value);
-      }
-    }
-    return Optional.empty();
+    return Arrays.stream(NoteValue.values())
+        .filter(value -> value.length().equals(length))
+        .findFirst();
   }
 
   private static int slots(Beat beat) {

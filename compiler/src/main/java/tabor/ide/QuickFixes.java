@@ -11,6 +11,7 @@ import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
+import tabor.parse.LineWords;
 import tabor.source.Span;
 
 /**
@@ -36,7 +37,7 @@ public final class QuickFixes {
           edits.add(new TextEdit(compiled.span(edit.spot()), edit.text()));
         }
         if (filter == null || filter.canHold(edits)) {
-          boolean lossless = LosslessEdits.are(compiled, diagnostic, edits);
+          boolean lossless = areLossless(compiled, diagnostic, edits);
           add(found, new QuickFix(capital(fix.title()), edits, lossless));
         }
       }
@@ -93,12 +94,6 @@ public final class QuickFixes {
       }
     }
     return count < atLeast ? Optional.empty() : Optional.of(new QuickFix(title, edits, true));
-  }
-
-  /** True if nothing is {@linkplain #obstacle in the way} of a fix. */
-  public static boolean works(
-      Compiled compiled, Diagnostic diagnostic, QuickFix fix, Library library) {
-    return obstacle(compiled, diagnostic, fix, library).isEmpty();
   }
 
   /**
@@ -190,5 +185,36 @@ public final class QuickFixes {
         into.merge(diagnostic.code(), each, Integer::sum);
       }
     }
+  }
+
+  /** True if the edits of a diagnostic's fix lose nothing that was written. */
+  private static boolean areLossless(
+      Compiled compiled, Diagnostic diagnostic, List<TextEdit> edits) {
+    boolean spelling =
+        diagnostic.severity() == Severity.ERROR
+            && (diagnostic.code() == Code.SYNTAX || diagnostic.code() == Code.UNKNOWN_NAME);
+    return spelling && edits.stream().allMatch(edit -> isLossless(compiled.text(), edit));
+  }
+
+  private static boolean isLossless(String text, TextEdit edit) {
+    String old = edit.span().in(text);
+    boolean sameLetters = letters(old).equals(letters(edit.text()));
+    return sameLetters
+        || (isWord(old) && isWord(edit.text()) && !isInBeats(text, edit.span().start()));
+  }
+
+  private static String letters(String text) {
+    StringBuilder letters = new StringBuilder();
+    text.codePoints().filter(Character::isLetterOrDigit).forEach(letters::appendCodePoint);
+    return letters.toString();
+  }
+
+  private static boolean isWord(String text) {
+    return !text.isBlank() && text.chars().noneMatch(Character::isWhitespace);
+  }
+
+  /** Among beats every letter is a stroke. */
+  private static boolean isInBeats(String text, int offset) {
+    return LineWords.endsInBeats(LineEnds.before(text, offset));
   }
 }

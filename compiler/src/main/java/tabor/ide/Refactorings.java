@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
@@ -119,12 +120,10 @@ public final class Refactorings {
         (writer, strokes) -> writer.under(played.subject(), strokes));
   }
 
-  /** How strokes become parts. */
-  private interface Writing {
-    Optional<List<String>> parts(LaneWriter writer, List<Stroke> strokes);
-  }
-
-  private void rewrite(String title, List<Line> run, Writing writing) {
+  private void rewrite(
+      String title,
+      List<Line> run,
+      BiFunction<LaneWriter, List<Stroke>, Optional<List<String>>> writing) {
     found.add(
         new Refactoring(
             title,
@@ -133,7 +132,10 @@ public final class Refactorings {
                     .filter(edits -> SameMusic.after(compiled, edits, library))));
   }
 
-  private Optional<List<TextEdit>> rewritten(List<Line> run, Writing writing, Library library) {
+  private Optional<List<TextEdit>> rewritten(
+      List<Line> run,
+      BiFunction<LaneWriter, List<Stroke>, Optional<List<String>>> writing,
+      Library library) {
     int last = compiled.span(run.get(run.size() - 1).spot()).end();
     Groove made = SectionAbove.through(cursor, last, library).orElse(null);
     if (made == null) {
@@ -141,7 +143,7 @@ public final class Refactorings {
     }
     List<Stroke> strokes = new ArrayList<>();
     run.forEach(line -> strokes.addAll(madeBy(made, line)));
-    List<String> parts = writing.parts(new LaneWriter(made), strokes).orElse(List.of());
+    List<String> parts = writing.apply(new LaneWriter(made), strokes).orElse(List.of());
     if (parts.isEmpty()) {
       return Optional.empty();
     }
@@ -204,10 +206,7 @@ public final class Refactorings {
     Span whole = line.spot().span();
     return groove.written().stream()
         .filter(stroke -> stroke.spot().passage() == groove.heading().passage())
-        .filter(
-            stroke ->
-                whole.start() <= stroke.spot().span().start()
-                    && stroke.spot().span().end() <= whole.end())
+        .filter(stroke -> whole.holds(stroke.spot().span()))
         .toList();
   }
 }

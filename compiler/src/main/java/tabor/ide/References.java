@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.ide.Definitions.Definition;
 import tabor.resolve.SheetNames;
@@ -102,36 +104,42 @@ public final class References {
 
   /** The places of a name in one file, also where it is given a second time. */
   private static List<Place> uses(Compiled file, NameKind kind, String name) {
-    List<Place> found = new ArrayList<>();
-    for (SectionSyntax section : file.syntax()) {
-      for (Line line : lines(section)) {
-        for (SyntaxToken token : SyntaxTokens.of(line)) {
-          if (token.text().equals(name)
-              && NameKind.of(token.role()).filter(k -> k == kind).isPresent()) {
-            found.add(new Place(file, file.span(line.spot(token.span())), token.givesName()));
-          }
-        }
-      }
-    }
-    return found;
+    return places(
+        file,
+        token ->
+            token.text().equals(name)
+                    && NameKind.of(token.role()).filter(k -> k == kind).isPresent()
+                ? token.span()
+                : null);
   }
 
   /** The places where variations of a sheet are named: the part that is the sheet's name. */
   private static List<Place> variations(Compiled file, Definition sheet, Library library) {
+    return places(
+        file,
+        token -> {
+          SheetNames.Numbered named = SheetNames.of(token.text());
+          boolean meant =
+              token.role() == SyntaxToken.Role.SECTION
+                  && named != null
+                  && named.sheet().equals(sheet.name())
+                  && Definitions.find(file, library, NameKind.SECTION, token.text())
+                      .filter(seen -> seen.spot().equals(sheet.spot()))
+                      .isPresent();
+          int start = token.span().start();
+          return meant ? new Span(start, start + sheet.name().length()) : null;
+        });
+  }
+
+  /** What of each token of a file is meant; null for nothing. */
+  private static List<Place> places(Compiled file, Function<SyntaxToken, @Nullable Span> meant) {
     List<Place> found = new ArrayList<>();
     for (SectionSyntax section : file.syntax()) {
       for (Line line : lines(section)) {
         for (SyntaxToken token : SyntaxTokens.of(line)) {
-          SheetNames.Numbered named = SheetNames.of(token.text());
-          if (token.role() == SyntaxToken.Role.SECTION
-              && named != null
-              && named.sheet().equals(sheet.name())
-              && Definitions.find(file, library, NameKind.SECTION, token.text())
-                  .filter(seen -> seen.spot().equals(sheet.spot()))
-                  .isPresent()) {
-            int start = token.span().start();
-            Span own = new Span(start, start + sheet.name().length());
-            found.add(new Place(file, file.span(line.spot(own)), false));
+          Span span = meant.apply(token);
+          if (span != null) {
+            found.add(new Place(file, file.span(line.spot(span)), token.givesName()));
           }
         }
       }

@@ -11,13 +11,7 @@ import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
 /** What to say about a sign in a part; null where there is nothing to say. */
-final class SignNotes {
-  private final Cursor cursor;
-
-  SignNotes(Cursor cursor) {
-    this.cursor = cursor;
-  }
-
+record SignNotes(Cursor cursor) {
   /** The sign of a stroke that the cursor stands on: a grace note or a suffix. */
   @Nullable String sign(SyntaxToken token) {
     Beat.Hit hit = token.hit();
@@ -28,7 +22,7 @@ final class SignNotes {
     Span letter = token.letterSpan(line);
     int at = cursor.offset() - cursor.start() - line.start();
     if (at < letter.start()) {
-      return NoteText.row(StatementRows.grace(hit.grace()));
+      return NoteText.row(StatementRows.sign("'".repeat(hit.grace()) + "x"));
     }
     String text = line.passage().text();
     int end = line.start() + token.span().end();
@@ -40,7 +34,7 @@ final class SignNotes {
       }
       if (cursor.offset() - cursor.start() < from + suffix.sign().length() + 1
           && at >= letter.end()) {
-        return NoteText.row(StatementRows.suffix(suffix));
+        return NoteText.row(StatementRows.sign("x" + suffix.sign()));
       }
       from += suffix.sign().length();
     }
@@ -67,7 +61,7 @@ final class SignNotes {
         for (int n = first + i; n <= last; n += lane.ostinato() ? lane.bars().size() : last + 1) {
           bars.add(n);
         }
-        String said = NoteText.row(StatementRows.repeat());
+        String said = NoteText.row(StatementRows.sign("%"));
         return bars.isEmpty() || groove == null
             ? said
             : NoteText.joined(
@@ -98,7 +92,7 @@ final class SignNotes {
                 && token.span().end() >= word.beats().span().start()
                 && token.span().end() <= word.beats().span().end();
         if (here) {
-          String said = NoteText.row(StatementRows.spread());
+          String said = NoteText.row(StatementRows.sign("x:2"));
           return groove == null || first + i > groove.bars()
               ? said
               : NoteText.joined(

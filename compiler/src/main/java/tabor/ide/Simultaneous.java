@@ -10,6 +10,7 @@ import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.ide.SyntaxToken.Role;
+import tabor.kit.Limb;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.source.Spot;
@@ -77,14 +78,20 @@ public final class Simultaneous {
         .toList();
   }
 
+  /** True if a limb strikes when a stroke is struck. */
+  static boolean isBusy(Groove groove, Limb limb, Stroke place) {
+    return groove.written().stream()
+        .anyMatch(
+            one -> one.limb() == limb && one.bar() == place.bar() && one.at().equals(place.at()));
+  }
+
   private static boolean overlap(Span a, Span b) {
     return a.start() < b.end() && b.start() < a.end();
   }
 
   private static boolean isHit(Cursor cursor, Spot spot) {
     for (Line line : cursor.section().lines()) {
-      if (line.spot().span().start() <= spot.span().start()
-          && spot.span().end() <= line.spot().span().end()) {
+      if (line.spot().span().holds(spot.span())) {
         return line.statement() instanceof PartStatement.Lane;
       }
     }

@@ -3,7 +3,6 @@ package tabor.ide;
 import java.util.List;
 import java.util.Optional;
 import tabor.parse.Reader;
-import tabor.syntax.Beat;
 import tabor.syntax.Line;
 import tabor.syntax.Statement;
 import tabor.syntax.StatementRow;
@@ -22,27 +21,8 @@ final class StatementRows {
     return Reader.row(line.spot().text());
   }
 
-  /** The sign before a stroke with one, two or three grace notes. */
-  static StatementRow grace(int notes) {
-    return sign("'".repeat(notes) + "x");
-  }
-
-  /** The sign behind a stroke. */
-  static StatementRow suffix(Beat.Suffix suffix) {
-    return sign("x" + suffix.sign());
-  }
-
-  /** The sign for the bar before. */
-  static StatementRow repeat() {
-    return sign("%");
-  }
-
-  /** The sign behind a word that spreads over several beats. */
-  static StatementRow spread() {
-    return sign("x:2");
-  }
-
-  private static StatementRow sign(String keyword) {
+  /** The row of a sign, by an example of it: {@code %}. */
+  static StatementRow sign(String keyword) {
     return StatementTable.row(StatementTable.SIGN, keyword);
   }
 }

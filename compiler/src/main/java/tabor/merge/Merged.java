@@ -16,9 +16,4 @@ public record Merged(String text, List<String> conflicts, int marked, List<Strin
     conflicts = List.copyOf(conflicts);
     notes = List.copyOf(notes);
   }
-
-  /** True if nothing is left to decide. */
-  public boolean isClean() {
-    return conflicts.isEmpty();
-  }
 }

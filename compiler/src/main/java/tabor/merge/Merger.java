@@ -70,7 +70,7 @@ public final class Merger {
     this.base = Side.of(base, known);
     this.ours = Side.of(ours, known);
     this.theirs = Side.of(theirs, known);
-    this.out = new MergedText(markers, LineEnd.of(base, ours, theirs));
+    this.out = new MergedText(markers, lineEnd(base, ours, theirs));
   }
 
   /**
@@ -204,5 +204,37 @@ public final class Merger {
     if (out.sayFrom(from, name)) {
       notes.add(origins.words(trio) + " now says from " + name + ", as it was made");
     }
+  }
+
+  /** The one line end of the merged text; empty where the lines keep their own. */
+  private static String lineEnd(String base, String ours, String theirs) {
+    String was = lineEnd(base);
+    String our = lineEnd(ours);
+    String their = lineEnd(theirs);
+    if (was.isEmpty() || our.isEmpty() || their.isEmpty()) {
+      return "";
+    }
+    return our.equals(was) ? their : our;
+  }
+
+  /** The line end that every line of a text has; empty where they are not alike. */
+  private static String lineEnd(String text) {
+    String found = "";
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c != '\n' && c != '\r') {
+        continue;
+      }
+      String end = c == '\n' ? "\n" : "\r";
+      if (c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n') {
+        end = "\r\n";
+        i++;
+      }
+      if (!found.isEmpty() && !found.equals(end)) {
+        return "";
+      }
+      found = end;
+    }
+    return found.isEmpty() ? "\n" : found;
   }
 }

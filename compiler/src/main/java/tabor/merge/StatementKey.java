@@ -112,9 +112,4 @@ record StatementKey(String family, String whom, String where, boolean several) {
   boolean isAbout(StatementKey other) {
     return family.equals(other.family) && whom.equals(other.whom);
   }
-
-  /** True if a section cannot well say both. */
-  boolean excludes(StatementKey other) {
-    return !several && isAbout(other) && where.equals(other.where);
-  }
 }

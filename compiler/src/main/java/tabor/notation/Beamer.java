@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.TreeSet;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
 /** Joins the flagged chords of one voice in one bar by beams. */
 final class Beamer {
   private static final Time QUARTER = Written.Type.QUARTER.length();
+  private static final Time HALF = Written.Type.HALF.length();
+
   private static final Time EIGHTH = Written.Type.EIGHTH.length();
   private static final Time SIXTEENTH = Written.Type.SIXTEENTH.length();
 
@@ -78,7 +81,7 @@ final class Beamer {
   }
 
   private NavigableSet<Time> windows(Meter meter, List<BeatSpan> regions) {
-    NavigableSet<Time> starts = BeamGroups.of(meter);
+    NavigableSet<Time> starts = groups(meter);
     for (BeatSpan region : regions) {
       if (region.beats() > 1) {
         Time end = region.stretch().end();
@@ -225,5 +228,39 @@ final class Beamer {
       }
     }
     return levels;
+  }
+
+  /**
+   * Where windows start, the bar's end included: every beat is one, but whole-note beats are
+   * halved, dotted halves fall into quarters, and short beats are taken together in threes where
+   * the bar divides so, else up to a quarter with what is left over in the last.
+   */
+  private static NavigableSet<Time> groups(Meter meter) {
+    NavigableSet<Time> starts = new TreeSet<>();
+    int beats = meter.beatCount();
+    if (meter.isEven() && meter.beat(0).before(QUARTER) && !Meter.isDotted(meter.beat(0))) {
+      int size = beats % 3 == 0 ? 3 : Math.max(1, (int) QUARTER.over(meter.beat(0)).floor());
+      for (int beat = 0; beat == 0 || beat + size <= beats; beat += size) {
+        starts.add(meter.beatStart(beat));
+      }
+    } else {
+      for (int beat = 0; beat < beats; beat++) {
+        starts.addAll(within(meter.beatStart(beat), meter.beat(beat)));
+      }
+    }
+    starts.add(meter.bar());
+    return starts;
+  }
+
+  private static List<Time> within(Time start, Time beat) {
+    Time step = beat;
+    if (beat.compareTo(HALF) > 0) {
+      step = Meter.isDotted(beat) ? QUARTER : HALF;
+    }
+    List<Time> starts = new ArrayList<>();
+    for (Time at = Time.ZERO; at.before(beat); at = at.plus(step)) {
+      starts.add(start.plus(at));
+    }
+    return starts;
   }
 }

@@ -18,9 +18,6 @@ public sealed interface Event {
   /** The tuplets that it stands in, outermost first. */
   List<TupletPlace> tuplets();
 
-  /** Calls the method of {@code cases} that fits. */
-  <R> R match(Cases<R> cases);
-
   /** Where it ends. */
   default Time end() {
     return start().plus(length());
@@ -40,11 +37,9 @@ public sealed interface Event {
     return Optional.empty();
   }
 
-  /** One method for each kind of event. */
-  interface Cases<R> {
-    R chord(Chord chord);
-
-    R rest(Rest rest);
+  /** True for a rest that is not drawn. */
+  default boolean isHidden() {
+    return false;
   }
 
   /**
@@ -103,11 +98,6 @@ public sealed interface Event {
     public Optional<Chord> chord() {
       return Optional.of(this);
     }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.chord(this);
-    }
   }
 
   /**
@@ -140,8 +130,8 @@ public sealed interface Event {
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.rest(this);
+    public boolean isHidden() {
+      return show == Show.HIDDEN;
     }
   }
 }

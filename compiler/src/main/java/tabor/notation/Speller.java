@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
 import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Snap;
@@ -107,8 +108,8 @@ public final class Speller {
     VoiceWriter.Result down = results[1];
     VoiceWriter hands = written.hands();
     VoiceWriter feet = written.feet();
-    Shows upper = shows(up, down, hands, feet, Show.SHARED);
-    Shows lower = shows(down, up, feet, hands, Show.HIDDEN);
+    BiFunction<Time, Time, Show> upper = shows(up, down, hands, feet, Show.SHARED);
+    BiFunction<Time, Time, Show> lower = shows(down, up, feet, hands, Show.HIDDEN);
     if (voicing.isRow(number) && down.drafts().isEmpty()) {
       // One voice in this bar: it alone has rests.
       upper = (start, lasts) -> Show.SHARED;
@@ -127,12 +128,7 @@ public final class Speller {
             meter, CountLabels.of(groove), snap, strokesOfBar.getOrDefault(number, List.of())));
   }
 
-  /** How the rests of one voice are drawn, beside what the other voice does. */
-  private interface Shows {
-    Show of(Time start, Time length);
-  }
-
-  private static Shows shows(
+  private static BiFunction<Time, Time, Show> shows(
       VoiceWriter.Result own,
       VoiceWriter.Result other,
       VoiceWriter line,
@@ -157,11 +153,15 @@ public final class Speller {
   }
 
   private List<Event> events(
-      Voice voice, Meter meter, VoiceWriter.Result written, Time length, Shows shows) {
+      Voice voice,
+      Meter meter,
+      VoiceWriter.Result written,
+      Time length,
+      BiFunction<Time, Time, Show> shows) {
     List<Draft> drafts = written.drafts();
     if (drafts.isEmpty()) {
       Written whole = new Written(Written.Type.WHOLE, 0);
-      Show show = shows.of(Time.ZERO, length);
+      Show show = shows.apply(Time.ZERO, length);
       return List.of(new Rest(Time.ZERO, length, whole, List.of(), show, true));
     }
     Extents extents = new Extents(drafts);
@@ -188,8 +188,9 @@ public final class Speller {
     return new Tuplet(ratio.actual(), ratio.normal(), ratio.unit(), beamer.needsBracket(node));
   }
 
-  private static Rest rest(Draft draft, List<TupletPlace> tuplets, Shows shows) {
-    Show show = shows.of(draft.start(), draft.length());
+  private static Rest rest(
+      Draft draft, List<TupletPlace> tuplets, BiFunction<Time, Time, Show> shows) {
+    Show show = shows.apply(draft.start(), draft.length());
     return new Rest(draft.start(), draft.length(), draft.written(), tuplets, show, false);
   }
 

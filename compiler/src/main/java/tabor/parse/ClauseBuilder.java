@@ -12,17 +12,7 @@ import tabor.syntax.SettingStatement;
 import tabor.syntax.TargetRef;
 
 /** What may follow in a {@code play}, {@code trade} or {@code climb}: each once, in any order. */
-final class ClauseBuilder {
-  private final FirstProblem problems;
-  private final NumberBuilder numbers;
-  private final SettingBuilder settings;
-
-  ClauseBuilder(FirstProblem problems, NumberBuilder numbers, SettingBuilder settings) {
-    this.problems = problems;
-    this.numbers = numbers;
-    this.settings = settings;
-  }
-
+record ClauseBuilder(FirstProblem problems, NumberBuilder numbers, SettingBuilder settings) {
   ChartStatement.Clauses of(List<TaborParser.PlayClauseContext> clauses) {
     Span each = null;
     Num times = null;

@@ -82,18 +82,4 @@ final class Delimiters {
     }
     return at;
   }
-
-  /** Offset of the comment in a logical line; its length if it has none. */
-  static int comment(String line) {
-    for (int i = 0; i < line.length(); i++) {
-      char c = line.charAt(i);
-      if (c == '#') {
-        return i;
-      }
-      if (isQuote(c)) {
-        i = endOfText(line, i, line.length()) - 1;
-      }
-    }
-    return line.length();
-  }
 }

@@ -13,7 +13,7 @@ import tabor.syntax.CountRef;
 import tabor.syntax.Num;
 
 /** Tokens to numbers and counts, with their ranges. */
-final class NumberBuilder {
+record NumberBuilder(FirstProblem problems) {
   /** Stands for every number of more than nine digits. */
   static final int HUGE = 999_999_999;
 
@@ -23,12 +23,6 @@ final class NumberBuilder {
   private static final int SLOWEST = 10;
 
   private static final int FASTEST = 600;
-
-  private final FirstProblem problems;
-
-  NumberBuilder(FirstProblem problems) {
-    this.problems = problems;
-  }
 
   static int digits(String text) {
     return text.length() > 9 && text.replaceFirst("^0+", "").length() > 9

@@ -14,7 +14,7 @@ import tabor.syntax.SettingStatement.PageKind;
 import tabor.words.Language;
 
 /** Settings of the printed page to trees: layout, log, counting words, language. */
-final class PageBuilder {
+record PageBuilder(FirstProblem problems, NumberBuilder numbers) {
   private static final int MOST_COLUMNS = 3;
 
   /** More bars are narrower than the widest paper can show. */
@@ -22,14 +22,6 @@ final class PageBuilder {
 
   /** A table of more rows is no longer one for a wall or a stick bag. */
   private static final int MOST_ROWS = 100;
-
-  private final FirstProblem problems;
-  private final NumberBuilder numbers;
-
-  PageBuilder(FirstProblem problems, NumberBuilder numbers) {
-    this.problems = problems;
-    this.numbers = numbers;
-  }
 
   SettingStatement.Page page(TaborParser.PageContext line) {
     Token first = line.getStart();

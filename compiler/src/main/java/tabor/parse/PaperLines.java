@@ -36,8 +36,25 @@ final class PaperLines {
   /** Words within a line that no word of ours is to be put before. */
   private static final List<String> WITHIN =
       List.of(
-          "except", "but", "tom", "quiet", "quieter", "soft", "softer", "loud", "louder", "accents",
-          "with", "first", "the", "one", "two", "three", "four", "sextuplet", "sextuplets");
+          "except",
+          "but",
+          "tom",
+          "quiet",
+          "quieter",
+          "soft",
+          "softer",
+          "loud",
+          "louder",
+          "accents",
+          "with",
+          "first",
+          "the",
+          "one",
+          "two",
+          "three",
+          "four",
+          "sextuplet",
+          "sextuplets");
 
   /** Nobody's section: what follows is left to the student. */
   private static final List<String> OPEN = List.of("solo", "stop", "end");

@@ -12,19 +12,8 @@ import tabor.syntax.SheetLine;
 import tabor.syntax.Statement;
 
 /** Lines of sheets to trees; and the choices that only they may have, refused elsewhere. */
-final class SheetBuilder {
-  private final FirstProblem problems;
-  private final NumberBuilder numbers;
-  private final PartBuilder parts;
-  private final EditBuilder edits;
-
-  SheetBuilder(FirstProblem problems, NumberBuilder numbers, PartBuilder parts, EditBuilder edits) {
-    this.problems = problems;
-    this.numbers = numbers;
-    this.parts = parts;
-    this.edits = edits;
-  }
-
+record SheetBuilder(
+    FirstProblem problems, NumberBuilder numbers, PartBuilder parts, EditBuilder edits) {
   SheetLine line(TaborParser.SheetLineContext line) {
     TaborParser.EachLineContext each = line.eachLine();
     return each != null

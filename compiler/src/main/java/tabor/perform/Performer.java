@@ -35,13 +35,7 @@ public final class Performer {
 
   /** A groove or step once through, after so many bars of count-in; 0 for none. */
   public static Performance once(Groove groove, int countIn) {
-    Groove.Setting setting = groove.setting();
-    List<PlannedSegment> planned = new ArrayList<>();
-    if (countIn > 0) {
-      planned.add(PlannedSegment.countIn(countIn, groove, setting.tempo(), groove.pickup()));
-    }
-    planned.add(whole(groove, setting.tempo(), setting.feel(), true));
-    return play(planned, false);
+    return play(counted(groove, countIn), false);
   }
 
   /**
@@ -50,13 +44,19 @@ public final class Performer {
    */
   public static Performance twice(Groove groove, int countIn) {
     Groove.Setting setting = groove.setting();
+    List<PlannedSegment> planned = counted(groove, countIn);
+    planned.add(whole(groove, setting.tempo(), setting.feel(), false));
+    return play(planned, false);
+  }
+
+  private static List<PlannedSegment> counted(Groove groove, int countIn) {
+    Groove.Setting setting = groove.setting();
     List<PlannedSegment> planned = new ArrayList<>();
     if (countIn > 0) {
       planned.add(PlannedSegment.countIn(countIn, groove, setting.tempo(), groove.pickup()));
     }
     planned.add(whole(groove, setting.tempo(), setting.feel(), true));
-    planned.add(whole(groove, setting.tempo(), setting.feel(), false));
-    return play(planned, false);
+    return planned;
   }
 
   /**

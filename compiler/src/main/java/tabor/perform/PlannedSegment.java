@@ -54,6 +54,20 @@ record PlannedSegment(
     signs = List.copyOf(signs);
   }
 
+  /** A whole one that starts with no words. */
+  private PlannedSegment(
+      Segment.Kind kind,
+      @Nullable Groove groove,
+      Tempo tempo,
+      Feel feel,
+      int bars,
+      Time from,
+      Time to,
+      Manner manner,
+      long phase) {
+    this(kind, groove, tempo, feel, bars, from, to, null, manner, phase, List.of());
+  }
+
   /**
    * So many bars of count-in, in the first meter of what it counts in. It leaves {@code pickup} to
    * what comes after it.
@@ -69,10 +83,8 @@ record PlannedSegment(
         bars,
         meters.between(1 - bars, 1).negate(),
         left.negate(),
-        null,
         Manner.PLAIN,
-        0,
-        List.of());
+        0);
   }
 
   /** A section once, with or without its pickup. */
@@ -86,10 +98,8 @@ record PlannedSegment(
         groove.bars(),
         pickup ? groove.pickup().negate() : Time.ZERO,
         groove.meters().length(groove.bars()),
-        null,
         manner,
-        0,
-        List.of());
+        0);
   }
 
   /** So many bars of silence. */
@@ -102,10 +112,8 @@ record PlannedSegment(
         bars,
         Time.ZERO,
         meters(like).length(bars),
-        null,
         manner,
-        0,
-        List.of());
+        0);
   }
 
   /** Silence by the clock: so many seconds, counted as quarter notes of a second each. */
@@ -118,26 +126,14 @@ record PlannedSegment(
         1,
         Time.ZERO,
         seconds.over(4),
-        null,
         Manner.PLAIN,
-        0,
-        List.of());
+        0);
   }
 
   /** The strokes at a place of this one, ringing so long. */
   PlannedSegment held(Time at, Time length) {
     return new PlannedSegment(
-        Segment.Kind.HOLD,
-        groove,
-        tempo,
-        feel,
-        bars,
-        at,
-        at.plus(length),
-        null,
-        manner,
-        phase,
-        List.of());
+        Segment.Kind.HOLD, groove, tempo, feel, bars, at, at.plus(length), manner, phase);
   }
 
   /** The bars of this stretch, left to the student. */
@@ -150,10 +146,8 @@ record PlannedSegment(
         bars,
         Time.max(Time.ZERO, from),
         to,
-        null,
         manner,
-        phase,
-        List.of());
+        phase);
   }
 
   /** A stretch of it after which this time through goes on. */

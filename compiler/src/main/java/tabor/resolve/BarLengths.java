@@ -12,17 +12,7 @@ import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 
 /** Says that a bar has too few or too many beats, and what was probably meant. */
-final class BarLengths {
-  private final SectionFrame frame;
-  private final Problems problems;
-  private final Line line;
-
-  BarLengths(SectionFrame frame, Problems problems, Line line) {
-    this.frame = frame;
-    this.problems = problems;
-    this.line = line;
-  }
-
+record BarLengths(SectionFrame frame, Problems problems, Line line) {
   /** Over how many beats a word spreads. */
   static int beats(Beat word) {
     return word.beats() == null ? 1 : Math.max(1, word.beats().whole());

@@ -41,10 +41,12 @@ final class ChartAmounts {
       return value;
     }
     partial = true;
-    problems.add(
-        problems
-            .make(Code.TOO_LONG, line, number.span(), what + " is longer than Tabor plays")
-            .help("write " + most + " or fewer"));
+    problems.tell(
+        Code.TOO_LONG,
+        line,
+        number.span(),
+        what + " is longer than Tabor plays",
+        "write " + most + " or fewer");
     return 0;
   }
 
@@ -72,10 +74,8 @@ final class ChartAmounts {
       return seconds;
     }
     partial = true;
-    problems.add(
-        problems
-            .make(Code.TOO_LONG, line, time.span(), "this is longer than 24 hours")
-            .help("write a shorter time"));
+    problems.tell(
+        Code.TOO_LONG, line, time.span(), "this is longer than 24 hours", "write a shorter time");
     return null;
   }
 
@@ -87,14 +87,12 @@ final class ChartAmounts {
     boolean down = to.before(from);
     Time distance = down ? from.minus(to) : to.minus(from);
     if (distance.over(by).compareTo(Time.of(MOST_RUNGS)) > 0) {
-      problems.add(
-          problems
-              .make(
-                  Code.TOO_LONG,
-                  line,
-                  item.span(),
-                  "this ladder has more than " + MOST_RUNGS + " steps")
-              .help("climb by more at a time"));
+      problems.tell(
+          Code.TOO_LONG,
+          line,
+          item.span(),
+          "this ladder has more than " + MOST_RUNGS + " steps",
+          "climb by more at a time");
       return List.of();
     }
     Time beat = groove.meter().tempoBeat();

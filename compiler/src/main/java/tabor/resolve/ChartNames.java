@@ -90,14 +90,12 @@ final class ChartNames {
   }
 
   private void noChart(Line line, Name word) {
-    problems.add(
-        problems
-            .make(
-                Code.UNKNOWN_NAME,
-                line,
-                word.span(),
-                "“" + word.text() + "” is a chart; a chart plays grooves, steps and sheets")
-            .help("name the sections that it plays"));
+    problems.tell(
+        Code.UNKNOWN_NAME,
+        line,
+        word.span(),
+        "“" + word.text() + "” is a chart; a chart plays grooves, steps and sheets",
+        "name the sections that it plays");
   }
 
   /** The groove or step of a name, or one variation; null, and said so, if it is something else. */
@@ -105,14 +103,12 @@ final class ChartNames {
     Section section = section(line, word);
     if (section instanceof Sheet sheet) {
       partial = true;
-      problems.add(
-          problems
-              .make(
-                  Code.UNKNOWN_NAME,
-                  line,
-                  word.span(),
-                  "“" + word.text() + "” is a sheet; here stands one section")
-              .help("name one of its variations: " + sheet.name() + "-1"));
+      problems.tell(
+          Code.UNKNOWN_NAME,
+          line,
+          word.span(),
+          "“" + word.text() + "” is a sheet; here stands one section",
+          "name one of its variations: " + sheet.name() + "-1");
     }
     return section instanceof Groove groove ? groove : null;
   }
@@ -152,22 +148,15 @@ final class ChartNames {
     partial = true;
     if (known == null) {
       Kit kit = turns.get(0).groove().setting().kit();
-      problems.unknown(
-          line,
-          target.words(),
-          target.span(),
-          "surface or limb",
-          SurfaceNames.nearTarget(target.words(), kit));
+      SurfaceMessages.unknownTarget(problems, line, target, kit);
       return null;
     }
-    problems.add(
-        problems
-            .make(
-                Code.NOTHING_THERE,
-                line,
-                target.span(),
-                "nothing of " + target.words() + " is played here that could be left out")
-            .help("name a part that the section has"));
+    problems.tell(
+        Code.NOTHING_THERE,
+        line,
+        target.span(),
+        "nothing of " + target.words() + " is played here that could be left out",
+        "name a part that the section has");
     return null;
   }
 

@@ -11,25 +11,14 @@ import tabor.rhythm.Tempo;
 import tabor.syntax.ChartStatement;
 import tabor.syntax.Line;
 
-/** The items of a chart that take something from those around them. */
-final class ChartNeighbours {
-  private final Problems problems;
-  private final List<Chart.Item> items;
-  private final List<Line> lines;
-  private final Map<Integer, TempoMark> bare;
-
-  /**
-   * @param lines the line of each item
-   * @param bare where a gradual tempo starts, as written, by the index of its item
-   */
-  ChartNeighbours(
-      Problems problems, List<Chart.Item> items, List<Line> lines, Map<Integer, TempoMark> bare) {
-    this.problems = problems;
-    this.items = items;
-    this.lines = lines;
-    this.bare = bare;
-  }
-
+/**
+ * The items of a chart that take something from those around them.
+ *
+ * @param lines the line of each item
+ * @param bare where a gradual tempo starts, as written, by the index of its item
+ */
+record ChartNeighbours(
+    Problems problems, List<Chart.Item> items, List<Line> lines, Map<Integer, TempoMark> bare) {
   /**
    * Count-ins take meter and tempo of what follows, rests of what was before, else follows; a
    * gradual tempo counts the beats of what follows.
@@ -86,29 +75,22 @@ final class ChartNeighbours {
               : null;
     }
     if (next == null) {
-      problems.add(
-          problems
-              .make(
-                  Code.NOTHING_THERE,
-                  line,
-                  written.bar().span(),
-                  "nothing is played below, so there is no bar " + cue.bar() + " for this cue")
-              .help("write the cue above the line that it is for"));
+      problems.tell(
+          Code.NOTHING_THERE,
+          line,
+          written.bar().span(),
+          "nothing is played below, so there is no bar " + cue.bar() + " for this cue",
+          "write the cue above the line that it is for");
       return;
     }
-    long bars = next.match(ChartSize.BARS);
+    long bars = ChartSize.bars(next);
     if (bars > 0 && cue.bar() > bars) {
-      problems.add(
-          problems
-              .make(
-                  Code.COUNT_OUTSIDE_BAR,
-                  line,
-                  written.bar().span(),
-                  "the line below has "
-                      + SectionLength.bars(bars)
-                      + ", so there is no bar "
-                      + cue.bar())
-              .help("the last is bar " + bars));
+      problems.tell(
+          Code.COUNT_OUTSIDE_BAR,
+          line,
+          written.bar().span(),
+          "the line below has " + SectionLength.bars(bars) + ", so there is no bar " + cue.bar(),
+          "the last is bar " + bars);
     }
   }
 

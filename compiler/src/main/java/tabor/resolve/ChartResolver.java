@@ -209,14 +209,12 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     Chart.Extras extras = names.extras(line, said, turns);
     if (turns.size() > MOST_PLAYED) {
       partial = true;
-      problems.add(
-          problems
-              .make(
-                  Code.TOO_LONG,
-                  line,
-                  item.span(),
-                  "one line plays at most " + MOST_PLAYED + " sections")
-              .help("write several lines"));
+      problems.tell(
+          Code.TOO_LONG,
+          line,
+          item.span(),
+          "one line plays at most " + MOST_PLAYED + " sections",
+          "write several lines");
     } else if (!turns.isEmpty() && amount != null) {
       put(new Chart.Play(turns, amount, said.each() != null, extras, named));
     }
@@ -236,20 +234,18 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     Chart.Extras extras = names.extras(line, said, List.of(turn));
     if (item.bars().whole() > groove.bars()) {
       partial = true;
-      problems.add(
-          problems
-              .make(
-                  Code.TOO_LONG,
-                  line,
-                  item.bars().span(),
-                  "“"
-                      + groove.name()
-                      + "” has "
-                      + SectionLength.bars(groove.bars())
-                      + ", so "
-                      + item.bars().whole()
-                      + " bars of it cannot be traded")
-              .help("trade " + SectionLength.bars(groove.bars()) + " or fewer"));
+      problems.tell(
+          Code.TOO_LONG,
+          line,
+          item.bars().span(),
+          "“"
+              + groove.name()
+              + "” has "
+              + SectionLength.bars(groove.bars())
+              + ", so "
+              + item.bars().whole()
+              + " bars of it cannot be traded",
+          "trade " + SectionLength.bars(groove.bars()) + " or fewer");
       return null;
     }
     put(new Chart.Trade(turn, item.bars().whole(), amount, extras));
@@ -301,14 +297,12 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
                         || one instanceof Chart.Trade);
     if (!played) {
       partial = true;
-      problems.add(
-          problems
-              .make(
-                  Code.NOTHING_THERE,
-                  line,
-                  item.span(),
-                  "nothing is played above that could ring on")
-              .help("write hold below the play line whose last stroke is to ring"));
+      problems.tell(
+          Code.NOTHING_THERE,
+          line,
+          item.span(),
+          "nothing is played above that could ring on",
+          "write hold below the play line whose last stroke is to ring");
       return null;
     }
     put(new Chart.Hold(item.beats().whole()));
@@ -343,19 +337,17 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       return null;
     }
     if (inBars && often != null && every % groove.bars() != 0) {
-      problems.add(
-          problems
-              .make(
-                  Code.BAR_COUNT,
-                  line,
-                  often.span(),
-                  "“"
-                      + groove.name()
-                      + "” has "
-                      + SectionLength.bars(groove.bars())
-                      + ", which do not divide "
-                      + SectionLength.bars(every))
-              .help("climb every " + groove.bars() + " bars, or a multiple"));
+      problems.tell(
+          Code.BAR_COUNT,
+          line,
+          often.span(),
+          "“"
+              + groove.name()
+              + "” has "
+              + SectionLength.bars(groove.bars())
+              + ", which do not divide "
+              + SectionLength.bars(every),
+          "climb every " + groove.bars() + " bars, or a multiple");
       return null;
     }
     List<Tempo> tempi = amounts.rungs(line, item, groove);
@@ -381,21 +373,19 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     BigInteger all = BigInteger.ZERO;
     long sounds = 0;
     for (int i = 0; i < finished.size(); i++) {
-      all = all.add(finished.get(i).match(ChartSize.LENGTH));
-      sounds += finished.get(i).match(ChartSize.SOUNDS);
+      all = all.add(ChartSize.length(finished.get(i)));
+      sounds += ChartSize.sounds(finished.get(i));
       boolean day = all.compareTo(ChartSize.DAY) > 0;
       if (day || sounds > ChartSize.MOST_SOUNDS) {
         partial = true;
-        problems.add(
-            problems
-                .make(
-                    Code.TOO_LONG,
-                    lines.get(i),
-                    lines.get(i).statement().span(),
-                    day
-                        ? "here the chart grows longer than 24 hours"
-                        : "here the chart grows beyond " + ChartSize.MOST_SOUNDS + " strokes")
-                .help("play fewer times"));
+        problems.tell(
+            Code.TOO_LONG,
+            lines.get(i),
+            lines.get(i).statement().span(),
+            day
+                ? "here the chart grows longer than 24 hours"
+                : "here the chart grows beyond " + ChartSize.MOST_SOUNDS + " strokes",
+            "play fewer times");
         return;
       }
     }

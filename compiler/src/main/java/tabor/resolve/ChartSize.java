@@ -3,7 +3,6 @@ package tabor.resolve;
 import java.math.BigInteger;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
-import tabor.groove.ChartCases;
 import tabor.groove.Groove;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
@@ -24,97 +23,75 @@ public final class ChartSize {
 
   /** How many strokes a chart sounds. */
   public static long sounds(Chart chart) {
-    return chart.items().stream().mapToLong(item -> item.match(SOUNDS)).sum();
+    return chart.items().stream().mapToLong(ChartSize::sounds).sum();
   }
 
   /** How many strokes an item sounds. */
-  static final Chart.Cases<Long> SOUNDS =
-      new ChartCases<>(0L) {
-
-        @Override
-        public Long play(Chart.Play one) {
-          long row = 0;
-          for (Chart.Turn turn : one.turns()) {
-            row += turn.groove().strokes().size();
-          }
-          return row * one.times();
-        }
-
-        @Override
-        public Long climb(Chart.Climb one) {
-          return (long) one.groove().strokes().size() * one.times() * one.tempi().size();
-        }
-      };
+  static long sounds(Chart.Item item) {
+    if (item instanceof Chart.Play play) {
+      long row = 0;
+      for (Chart.Turn turn : play.turns()) {
+        row += turn.groove().strokes().size();
+      }
+      return row * play.times();
+    }
+    return item instanceof Chart.Climb climb
+        ? (long) climb.groove().strokes().size() * climb.times() * climb.tempi().size()
+        : 0;
+  }
 
   /** In how many bars an item plays sections; 0 where only a time says how long. */
-  static final Chart.Cases<Long> BARS =
-      new ChartCases<>(0L) {
-        @Override
-        public Long play(Chart.Play one) {
-          Chart.Amount amount = one.amount();
-          long row = 0;
-          for (Chart.Turn turn : one.turns()) {
-            row += turn.groove().bars();
-          }
-          return amount.bars() > 0
-              ? amount.bars() * (one.each() ? (long) one.turns().size() : 1)
-              : row * amount.times();
-        }
-
-        @Override
-        public Long trade(Chart.Trade one) {
-          return 2L * one.bars() * one.amount().times();
-        }
-
-        @Override
-        public Long climb(Chart.Climb one) {
-          return one.seconds() == null
-              ? (long) one.groove().bars() * one.times() * one.tempi().size()
-              : 0;
-        }
-      };
+  static long bars(Chart.Item item) {
+    if (item instanceof Chart.Play play) {
+      Chart.Amount amount = play.amount();
+      long row = 0;
+      for (Chart.Turn turn : play.turns()) {
+        row += turn.groove().bars();
+      }
+      return amount.bars() > 0
+          ? amount.bars() * (play.each() ? (long) play.turns().size() : 1)
+          : row * amount.times();
+    }
+    if (item instanceof Chart.Trade trade) {
+      return 2L * trade.bars() * trade.amount().times();
+    }
+    return item instanceof Chart.Climb climb && climb.seconds() == null
+        ? (long) climb.groove().bars() * climb.times() * climb.tempi().size()
+        : 0;
+  }
 
   /** How long an item lasts, in picoseconds. */
-  static final Chart.Cases<BigInteger> LENGTH =
-      new ChartCases<>(BigInteger.ZERO) {
-        @Override
-        public BigInteger countIn(Chart.CountIn one) {
-          Time length = meters(one.like()).between(1 - one.bars(), 1);
-          return picos(length, one.tempo());
-        }
+  static BigInteger length(Chart.Item item) {
+    if (item instanceof Chart.CountIn one) {
+      return picos(meters(one.like()).between(1 - one.bars(), 1), one.tempo());
+    }
+    if (item instanceof Chart.Rest one) {
+      return picos(meters(one.like()).length(one.bars()), one.tempo());
+    }
+    BigInteger all = BigInteger.ZERO;
+    if (item instanceof Chart.Play play) {
+      for (Chart.Turn turn : play.turns()) {
+        all = all.add(picos(turn.groove().length(), turn.tempo()));
+      }
+      return all.multiply(BigInteger.valueOf(play.times()));
+    }
+    if (item instanceof Chart.Climb climb) {
+      for (Tempo rung : climb.tempi()) {
+        all = all.add(picos(climb.groove().length(), rung));
+      }
+      return all.multiply(BigInteger.valueOf(climb.times()));
+    }
+    return all;
+  }
 
-        @Override
-        public BigInteger play(Chart.Play one) {
-          BigInteger row = BigInteger.ZERO;
-          for (Chart.Turn turn : one.turns()) {
-            row = row.add(picos(turn.groove().length(), turn.tempo()));
-          }
-          return row.multiply(BigInteger.valueOf(one.times()));
-        }
+  private static Meters meters(@Nullable Groove like) {
+    return like == null ? Meters.of(Meter.COMMON) : like.meters();
+  }
 
-        @Override
-        public BigInteger rest(Chart.Rest one) {
-          return picos(meters(one.like()).length(one.bars()), one.tempo());
-        }
-
-        @Override
-        public BigInteger climb(Chart.Climb one) {
-          BigInteger all = BigInteger.ZERO;
-          for (Tempo rung : one.tempi()) {
-            all = all.add(picos(one.groove().length(), rung));
-          }
-          return all.multiply(BigInteger.valueOf(one.times()));
-        }
-
-        private static Meters meters(@Nullable Groove like) {
-          return like == null ? Meters.of(Meter.COMMON) : like.meters();
-        }
-
-        private BigInteger picos(Time length, Tempo tempo) {
-          Time seconds = length.times(tempo.secondsPerWhole());
-          return BigInteger.valueOf(seconds.num())
-              .multiply(PICOS)
-              .divide(BigInteger.valueOf(seconds.den()));
-        }
-      };
+  private static BigInteger picos(Time length, Tempo tempo) {
+    Time seconds = length.times(tempo.secondsPerWhole());
+    return BigInteger.valueOf(seconds.num())
+        .multiply(PICOS)
+        .divide(BigInteger.valueOf(seconds.den()));
+  }
 }

@@ -22,15 +22,7 @@ import tabor.syntax.Edit;
 import tabor.syntax.Name;
 
 /** The edits that copy strokes: {@code take}, {@code fill}, and {@code bars} in a step. */
-final class CopyEdits {
-  private final LineContext context;
-  private final SectionDraft draft;
-
-  CopyEdits(LineContext context, SectionDraft draft) {
-    this.context = context;
-    this.draft = draft;
-  }
-
+record CopyEdits(LineContext context, SectionDraft draft) {
   /** The groove that a name means; null, and said so, if it means none. */
   private @Nullable Groove source(Name name) {
     Resolved found = context.frame().scope().section(name.text());
@@ -69,23 +61,20 @@ final class CopyEdits {
     boolean beats = there.signature().equals(here.signature());
     context
         .problems()
-        .add(
-            context
-                .problems()
-                .make(
-                    Code.BAR_LENGTH,
-                    context.line().spot(span),
-                    to,
-                    null,
-                    "“"
-                        + source.name()
-                        + "” is in "
-                        + (beats ? there.words() : there.signature())
-                        + ", bar "
-                        + to
-                        + " of this section in "
-                        + (beats ? here.words() : here.signature()))
-                .help("strokes are copied only between bars of the same meter"));
+        .tell(
+            Code.BAR_LENGTH,
+            context.line().spot(span),
+            to,
+            null,
+            "“"
+                + source.name()
+                + "” is in "
+                + (beats ? there.words() : there.signature())
+                + ", bar "
+                + to
+                + " of this section in "
+                + (beats ? here.words() : here.signature()),
+            "strokes are copied only between bars of the same meter");
     return false;
   }
 
@@ -95,22 +84,17 @@ final class CopyEdits {
     for (Stroke stroke : source.written()) {
       Surface surface = context.kit().surface(stroke.surface().name());
       if (surface == null) {
-        context.problems().incomplete();
-        context
-            .problems()
-            .add(
-                context
-                    .make(
-                        Code.MISSING_SURFACE,
-                        span,
-                        "“"
-                            + source.name()
-                            + "” plays the "
-                            + stroke.surface().words()
-                            + ", which the kit “"
-                            + context.kit().name()
-                            + "” does not know")
-                    .help("play this section on the same kit"));
+        context.lost(
+            Code.MISSING_SURFACE,
+            span,
+            "“"
+                + source.name()
+                + "” plays the "
+                + stroke.surface().words()
+                + ", which the kit “"
+                + context.kit().name()
+                + "” does not know",
+            "play this section on the same kit");
         return null;
       }
       all.add(surface.equals(stroke.surface()) ? stroke : stroke.on(surface));
@@ -260,18 +244,11 @@ final class CopyEdits {
     }
 
     private void nothing(Span span, String where) {
-      context
-          .problems()
-          .add(
-              context
-                  .make(
-                      Code.NOTHING_THERE,
-                      span,
-                      "neither this section nor “"
-                          + edit.section().text()
-                          + "” has such a stroke "
-                          + where)
-                  .help("name a place where one of the two has one"));
+      context.tell(
+          Code.NOTHING_THERE,
+          span,
+          "neither this section nor “" + edit.section().text() + "” has such a stroke " + where,
+          "name a place where one of the two has one");
     }
   }
 
@@ -349,23 +326,20 @@ final class CopyEdits {
       if (!meter.hasSameBeats(draft.view().meters().of(from))) {
         context
             .problems()
-            .add(
-                context
-                    .problems()
-                    .make(
-                        Code.BAR_LENGTH,
-                        context.line().spot(span),
-                        bar,
-                        null,
-                        "bar "
-                            + bar
-                            + " is in "
-                            + meter
-                            + ", but would repeat bar "
-                            + from
-                            + " in "
-                            + draft.view().meters().of(from))
-                    .help("repeat whole rounds of the meters"));
+            .tell(
+                Code.BAR_LENGTH,
+                context.line().spot(span),
+                bar,
+                null,
+                "bar "
+                    + bar
+                    + " is in "
+                    + meter
+                    + ", but would repeat bar "
+                    + from
+                    + " in "
+                    + draft.view().meters().of(from),
+                "repeat whole rounds of the meters");
         return draft;
       }
       for (Stroke stroke : draft.view().inBar(from)) {

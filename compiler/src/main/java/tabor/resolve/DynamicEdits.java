@@ -52,16 +52,13 @@ final class DynamicEdits {
     if (toBar < fromBar || (toBar == fromBar && to.compareTo(from) <= 0)) {
       context
           .problems()
-          .add(
-              context
-                  .problems()
-                  .make(
-                      Code.COUNT_OUTSIDE_BAR,
-                      context.line().spot(edit.to().span()),
-                      toBar,
-                      edit.to().count().toString(),
-                      "this ends before it begins")
-                  .help("name the bar of its end: to 1 in bar " + (fromBar + 1)));
+          .tell(
+              Code.COUNT_OUTSIDE_BAR,
+              context.line().spot(edit.to().span()),
+              toBar,
+              edit.to().count().toString(),
+              "this ends before it begins",
+              "name the bar of its end: to 1 in bar " + (fromBar + 1));
       return draft;
     }
     List<Loudness.Hairpin> hairpins = new ArrayList<>(draft.hairpins());

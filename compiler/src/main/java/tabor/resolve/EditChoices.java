@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
@@ -30,10 +31,10 @@ import tabor.syntax.TargetRef;
 final class EditChoices {
   private final Problems problems;
   private final Line line;
-  private final SheetChoices.Above above;
+  private final Supplier<SectionResolver.@Nullable Draft> above;
   private long count;
 
-  EditChoices(Problems problems, Line line, SheetChoices.Above above) {
+  EditChoices(Problems problems, Line line, Supplier<SectionResolver.@Nullable Draft> above) {
     this.problems = problems;
     this.line = line;
     this.above = above;
@@ -69,7 +70,7 @@ final class EditChoices {
     if (bars instanceof At.Listed listed) {
       return listed.bars();
     }
-    SectionResolver.Draft draft = above.draft();
+    SectionResolver.Draft draft = above.get();
     if (draft == null) {
       return List.of(new Num(Time.of(1), bars.span()));
     }
@@ -98,15 +99,12 @@ final class EditChoices {
     Num choose = places.choose();
     int taken = choose == null ? 1 : choose.whole();
     if (choose != null && taken > found.size()) {
-      problems.incomplete();
-      problems.add(
-          problems
-              .make(
-                  Code.SYNTAX,
-                  line,
-                  choose.span(),
-                  "there are not " + taken + " places here to choose, but " + found.size())
-              .help("choose " + found.size() + " or fewer, or name more places"));
+      problems.lost(
+          Code.SYNTAX,
+          line,
+          choose.span(),
+          "there are not " + taken + " places here to choose, but " + found.size(),
+          "choose " + found.size() + " or fewer, or name more places");
       return null;
     }
     count = binomial(found.size(), taken);
@@ -171,7 +169,7 @@ final class EditChoices {
 
   /** A place as written, or the counts that {@code every} or a range finds. */
   private List<Found> found(Edit edit, At.Place place) {
-    SectionResolver.Draft draft = place instanceof At.One ? null : above.draft();
+    SectionResolver.Draft draft = place instanceof At.One ? null : above.get();
     if (draft == null) {
       return List.of(new Found(place, null));
     }

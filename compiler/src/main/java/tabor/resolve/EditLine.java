@@ -19,15 +19,7 @@ import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
 
 /** Applies one edit to the strokes above its line. */
-final class EditLine implements Edit.Cases<SectionDraft> {
-  private final LineContext context;
-  private final SectionDraft draft;
-
-  EditLine(LineContext context, SectionDraft draft) {
-    this.context = context;
-    this.draft = draft;
-  }
-
+record EditLine(LineContext context, SectionDraft draft) implements Edit.Cases<SectionDraft> {
   private SectionFrame frame() {
     return context.frame();
   }

@@ -10,6 +10,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tabor.syntax.Line;
+import tabor.syntax.SectionSyntax;
+import tabor.syntax.Statement;
 import tabor.words.Language;
 import tabor.words.Words;
 
@@ -45,6 +48,17 @@ public final class HandWords {
   /** Set up only where a text has a bracket: few have one. */
   private static final class Bracket {
     static final Pattern WORD = Pattern.compile("\\[(\\p{L}+)\\]");
+  }
+
+  /** The texts of a section, as this player reads them. */
+  List<String> prose(SectionSyntax syntax) {
+    List<String> prose = new ArrayList<>();
+    for (Line line : syntax.lines()) {
+      if (line.statement() instanceof Statement.Prose text) {
+        prose.add(in(text.text().value()));
+      }
+    }
+    return prose;
   }
 
   /** A form for either hand. */

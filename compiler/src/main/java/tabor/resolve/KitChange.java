@@ -15,17 +15,7 @@ import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
 
 /** A step on another kit than the section that it comes from: the same names, looked up anew. */
-final class KitChange {
-  private final SectionFrame frame;
-  private final Problems problems;
-  private final SectionSyntax syntax;
-
-  KitChange(SectionFrame frame, Problems problems, SectionSyntax syntax) {
-    this.frame = frame;
-    this.problems = problems;
-    this.syntax = syntax;
-  }
-
+record KitChange(SectionFrame frame, Problems problems, SectionSyntax syntax) {
   SectionDraft change(SectionDraft draft) {
     List<Stroke> all = new ArrayList<>(draft.strokes().size());
     Set<String> said = new HashSet<>();
@@ -35,19 +25,17 @@ final class KitChange {
         all.add(own.equals(stroke.surface()) ? stroke : SignRules.on(stroke, own));
       } else if (said.add(stroke.surface().name())) {
         problems.incomplete();
-        problems.add(
-            problems
-                .make(
-                    Code.MISSING_SURFACE,
-                    on().spot(),
-                    stroke.bar(),
-                    null,
-                    "the kit “"
-                        + frame.kit().name()
-                        + "” does not know the "
-                        + stroke.surface().words()
-                        + " that the step before plays")
-                .help("drop it before, or give the kit one"));
+        problems.tell(
+            Code.MISSING_SURFACE,
+            on().spot(),
+            stroke.bar(),
+            null,
+            "the kit “"
+                + frame.kit().name()
+                + "” does not know the "
+                + stroke.surface().words()
+                + " that the step before plays",
+            "drop it before, or give the kit one");
       }
     }
     SectionDraft done = draft.with(all);

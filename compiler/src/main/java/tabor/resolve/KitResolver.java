@@ -116,25 +116,21 @@ public final class KitResolver implements KitStatement.Cases<@Nullable Void> {
   public @Nullable Void surface(KitStatement.NewSurface written) {
     Num key = written.key();
     if (key == null) {
-      problems.add(
-          problems
-              .make(
-                  Code.SYNTAX,
-                  line,
-                  written.name().span(),
-                  "the surface “" + written.name().name() + "” has no key")
-              .help("say which General MIDI key sounds it: key 52"));
+      problems.tell(
+          Code.SYNTAX,
+          line,
+          written.name().span(),
+          "the surface “" + written.name().name() + "” has no key",
+          "say which General MIDI key sounds it: key 52");
       return null;
     }
     if (surfaces.size() >= MOST_SURFACES) {
-      problems.add(
-          problems
-              .make(
-                  Code.TOO_LONG,
-                  line,
-                  written.span(),
-                  "a kit has at most " + MOST_SURFACES + " surfaces")
-              .help("make two kits of it"));
+      problems.tell(
+          Code.TOO_LONG,
+          line,
+          written.span(),
+          "a kit has at most " + MOST_SURFACES + " surfaces",
+          "make two kits of it");
       return null;
     }
     String name = written.name().name();
@@ -191,33 +187,29 @@ public final class KitResolver implements KitStatement.Cases<@Nullable Void> {
       return null;
     }
     if (other.isFoot() != missing.isFoot()) {
-      problems.add(
-          problems
-              .make(
-                  Code.WRONG_LIMB,
-                  line,
-                  plays.span(),
-                  "the "
-                      + other.words()
-                      + " cannot stand in for the "
-                      + missing.words()
-                      + ": one is for hands, the other for feet")
-              .help("name another " + (missing.isFoot() ? "foot" : "hand") + " surface"));
+      problems.tell(
+          Code.WRONG_LIMB,
+          line,
+          plays.span(),
+          "the "
+              + other.words()
+              + " cannot stand in for the "
+              + missing.words()
+              + ": one is for hands, the other for feet",
+          "name another " + (missing.isFoot() ? "foot" : "hand") + " surface");
       return null;
     }
     String at = other.name();
     for (int i = 0; i <= standIns.size(); i++) {
       if (at.equals(missing.name())) {
-        problems.add(
-            problems
-                .make(
-                    Code.MISSING_SURFACE,
-                    line,
-                    line.statement().span(),
-                    "the stand-ins go in a circle: in the end the "
-                        + missing.words()
-                        + " would stand in for itself")
-                .help("let one of them play a surface that the kit has"));
+        problems.tell(
+            Code.MISSING_SURFACE,
+            line,
+            line.statement().span(),
+            "the stand-ins go in a circle: in the end the "
+                + missing.words()
+                + " would stand in for itself",
+            "let one of them play a surface that the kit has");
         return null;
       }
       Optional<String> next = standIns.getOrDefault(at, Optional.empty());

@@ -174,33 +174,8 @@ final class LaneRun {
 
   private boolean isKnown(Line line, Subject subject) {
     boolean known =
-        subject.match(
-            new Subject.Cases<Boolean>() {
-              @Override
-              public Boolean limb(tabor.syntax.LimbRef limb) {
-                return true;
-              }
-
-              @Override
-              public Boolean hands(tabor.source.Span span) {
-                return true;
-              }
-
-              @Override
-              public Boolean feet(tabor.source.Span span) {
-                return true;
-              }
-
-              @Override
-              public Boolean line(tabor.source.Span span) {
-                return true;
-              }
-
-              @Override
-              public Boolean surface(tabor.syntax.SurfaceRef surface) {
-                return frame.kit().surface(surface.name()) != null;
-              }
-            });
+        !(subject instanceof Subject.OfSurface named)
+            || frame.kit().surface(named.surface().name()) != null;
     if (!known) {
       problems.incomplete();
       SurfaceMessages.unknownPart(problems, line, subject, frame.kit());

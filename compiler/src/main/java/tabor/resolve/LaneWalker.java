@@ -208,15 +208,13 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
       }
     } else if (!holdRefused && !problems.isIncomplete()) {
       holdRefused = true;
-      problems.add(
-          problems
-              .make(
-                  Code.NOTHING_THERE,
-                  line.spot(hold.span()),
-                  bar,
-                  null,
-                  "there is no stroke before this hold to go on")
-              .help("write a dot for silence, or a stroke before the hold"));
+      problems.tell(
+          Code.NOTHING_THERE,
+          line.spot(hold.span()),
+          bar,
+          null,
+          "there is no stroke before this hold to go on",
+          "write a dot for silence, or a stroke before the hold");
     }
     return null;
   }
@@ -265,14 +263,11 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
   }
 
   private void tooFine(Span span) {
-    problems.incomplete();
-    problems.add(
-        problems
-            .make(
-                Code.TOO_DEEP,
-                line,
-                span,
-                "a beat is divided into more than " + SectionDraft.FINEST + " places here")
-            .help("write fewer strokes in one word"));
+    problems.lost(
+        Code.TOO_DEEP,
+        line,
+        span,
+        "a beat is divided into more than " + SectionDraft.FINEST + " places here",
+        "write fewer strokes in one word");
   }
 }

@@ -66,22 +66,19 @@ final class LengthReader {
     Line first = decider;
     if (first != null && total != bars && fits) {
       fits = false;
-      problems.add(
-          problems
-              .make(
-                  Code.BAR_COUNT,
-                  first,
-                  first.statement().span(),
-                  "these parts have "
-                      + SectionLength.bars(total)
-                      + ", but the section has "
-                      + SectionLength.bars(bars))
-              .help(
-                  "write "
-                      + SectionLength.bars(bars)
-                      + ", or set the length with “bars "
-                      + total
-                      + "” above"));
+      problems.tell(
+          Code.BAR_COUNT,
+          first,
+          first.statement().span(),
+          "these parts have "
+              + SectionLength.bars(total)
+              + ", but the section has "
+              + SectionLength.bars(bars),
+          "write "
+              + SectionLength.bars(bars)
+              + ", or set the length with “bars "
+              + total
+              + "” above");
     }
     checkOstinatos(bars, first);
     return new SectionLength(bars, systems, fits);
@@ -250,6 +247,6 @@ final class LengthReader {
 
   private void tooLong(Line line, String message, String help) {
     fits = false;
-    problems.add(problems.make(Code.TOO_LONG, line, line.statement().span(), message).help(help));
+    problems.tell(Code.TOO_LONG, line, line.statement().span(), message, help);
   }
 }

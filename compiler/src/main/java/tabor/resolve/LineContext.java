@@ -34,6 +34,16 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
     return problems.make(code, line, span, message);
   }
 
+  /** Says what is wrong at a span of the line, and what helps. */
+  void tell(Code code, Span span, String message, String help) {
+    problems.tell(code, line, span, message, help);
+  }
+
+  /** {@linkplain Problems#lost Says the same} where strokes may be missing. */
+  void lost(Code code, Span span, String message, String help) {
+    problems.lost(code, line, span, message, help);
+  }
+
   /** The surface of a name; null, and said so, if the kit has none. */
   @Nullable Surface surface(SurfaceRef named) {
     Surface surface = kit().surface(named.name());
@@ -63,12 +73,7 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
       TargetFilter filter = TargetFilter.of(target, kit());
       if (filter == null) {
         problems.incomplete();
-        problems.unknown(
-            line,
-            target.words(),
-            target.span(),
-            "surface or limb",
-            SurfaceNames.nearTarget(target.words(), kit()));
+        SurfaceMessages.unknownTarget(problems, line, target, kit());
         return null;
       }
       filters.add(filter);
@@ -119,12 +124,11 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
     }
     problems.incomplete();
     if (problems.isNew(Code.TOO_LONG)) {
-      problems.add(
-          make(
-                  Code.TOO_LONG,
-                  line.statement().span(),
-                  "here the section grows beyond " + SectionDraft.MOST_STROKES + " strokes")
-              .help("make two sections of it, and play them one after another in a chart"));
+      tell(
+          Code.TOO_LONG,
+          line.statement().span(),
+          "here the section grows beyond " + SectionDraft.MOST_STROKES + " strokes",
+          "make two sections of it, and play them one after another in a chart");
     }
     return true;
   }
@@ -137,13 +141,11 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
     if (draft.effort() <= SectionDraft.MOST_EFFORT) {
       return false;
     }
-    problems.incomplete();
-    problems.add(
-        make(
-                Code.TOO_LONG,
-                line.statement().span(),
-                "from here on the section has too many changes of too many strokes")
-            .help("make two sections of it, or write the parts out"));
+    lost(
+        Code.TOO_LONG,
+        line.statement().span(),
+        "from here on the section has too many changes of too many strokes",
+        "make two sections of it, or write the parts out");
     return true;
   }
 

@@ -15,19 +15,7 @@ import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
 /** Writes the parts that go on until the section ends: ostinatos and played patterns. */
-final class LoopLanes {
-  private final SectionFrame frame;
-  private final Problems problems;
-  private final SectionDraft draft;
-  private final Line line;
-
-  LoopLanes(SectionFrame frame, Problems problems, SectionDraft draft, Line line) {
-    this.frame = frame;
-    this.problems = problems;
-    this.draft = draft;
-    this.line = line;
-  }
-
+record LoopLanes(SectionFrame frame, Problems problems, SectionDraft draft, Line line) {
   /** The letters of whole bars, repeated over the section. */
   List<LaneWalker.Placed> ostinato(PartStatement.Lane lane, PartHints hints) {
     LaneWalker walker = new LaneWalker(frame, problems, draft.view(), line);
@@ -118,16 +106,14 @@ final class LoopLanes {
       count++;
     }
     if (!problems.isIncomplete() && (!end.over(value).isWhole() || count % places.size() != 0)) {
-      problems.add(
-          problems
-              .make(
-                  Code.PATTERN_CUT,
-                  line,
-                  line.statement().span(),
-                  "the section ends in the middle of the pattern “"
-                      + Patterns.words(played.pattern())
-                      + "”")
-              .help("give the section a length that the pattern fills, or leave its length open"));
+      problems.tell(
+          Code.PATTERN_CUT,
+          line,
+          line.statement().span(),
+          "the section ends in the middle of the pattern “"
+              + Patterns.words(played.pattern())
+              + "”",
+          "give the section a length that the pattern fills, or leave its length open");
     }
     return walker.placed();
   }
@@ -137,18 +123,16 @@ final class LoopLanes {
       SectionFrame frame, Problems problems, Line line, LaneBar written, int bar) {
     problems.incomplete();
     boolean meters = bar > 1;
-    problems.add(
-        problems
-            .make(
-                Code.NOTHING_THERE,
-                line.spot(written.span()),
-                bar,
-                null,
-                meters
-                    ? "there is no bar of "
-                        + frame.meters().of(bar).signature()
-                        + " before this one to repeat"
-                    : "there is no bar before this one to repeat")
-            .help("write the bar out here; % repeats it from the next bar on"));
+    problems.tell(
+        Code.NOTHING_THERE,
+        line.spot(written.span()),
+        bar,
+        null,
+        meters
+            ? "there is no bar of "
+                + frame.meters().of(bar).signature()
+                + " before this one to repeat"
+            : "there is no bar before this one to repeat",
+        "write the bar out here; % repeats it from the next bar on");
   }
 }

@@ -21,28 +21,15 @@ import tabor.source.Spot;
 import tabor.syntax.At;
 import tabor.syntax.CountRef;
 
-/** Says what an edit speaks of that is not there, or not plainly, and offers what is. */
-final class MissMessages {
+/**
+ * Says what an edit speaks of that is not there, or not plainly, and offers what is.
+ *
+ * @param view where the line looked
+ * @param words the target as written
+ */
+record MissMessages(LineContext context, SectionView view, Predicate<Stroke> target, String words) {
   private static final int MOST_NAMED = 6;
   private static final int MOST_FIXES = 3;
-
-  private final LineContext context;
-  private final SectionView view;
-  private final Predicate<Stroke> target;
-  private final String words;
-
-  /**
-   * Misses of a line.
-   *
-   * @param view where the line looked
-   * @param words the target as written
-   */
-  MissMessages(LineContext context, SectionView view, Predicate<Stroke> target, String words) {
-    this.context = context;
-    this.view = view;
-    this.target = target;
-    this.words = words;
-  }
 
   void say(Miss miss) {
     if (miss instanceof Miss.NoBar noBar) {
@@ -68,15 +55,11 @@ final class MissMessages {
   }
 
   private void noSuchBar(Span span) {
-    context
-        .problems()
-        .add(
-            context
-                .make(
-                    Code.COUNT_OUTSIDE_BAR,
-                    span,
-                    "“" + context.frame().name() + "” has only " + SectionLength.bars(view.bars()))
-                .help("name a bar from " + view.firstBar() + " to " + view.bars()));
+    context.tell(
+        Code.COUNT_OUTSIDE_BAR,
+        span,
+        "“" + context.frame().name() + "” has only " + SectionLength.bars(view.bars()),
+        "name a bar from " + view.firstBar() + " to " + view.bars());
   }
 
   private void ambiguous(Miss.Ambiguous miss) {
@@ -212,9 +195,13 @@ final class MissMessages {
     }
     context
         .problems()
-        .add(
-            make(Code.COUNT_OUTSIDE_BAR, miss.span(), bar, count, message)
-                .help("name a place that the bar has, such as " + (view.firstBeat(bar) + 1) + "&"));
+        .tell(
+            Code.COUNT_OUTSIDE_BAR,
+            context.line().spot(miss.span()),
+            bar,
+            count == null ? null : count.toString(),
+            message,
+            "name a place that the bar has, such as " + (view.firstBeat(bar) + 1) + "&");
   }
 
   private void nothing(Miss.Nothing miss) {

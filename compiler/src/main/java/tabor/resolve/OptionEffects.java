@@ -17,16 +17,8 @@ import tabor.rhythm.CountNames;
  * What the person at the command line asked for over the file, done to a finished section, and what
  * that changed. What a step inherits is told at the section it comes from.
  */
-final class OptionEffects {
+record OptionEffects(SectionFrame frame, Problems problems) {
   private static final int MOST_COUNTS = 8;
-
-  private final SectionFrame frame;
-  private final Problems problems;
-
-  private OptionEffects(SectionFrame frame, Problems problems) {
-    this.frame = frame;
-    this.problems = problems;
-  }
 
   /** The strokes of an open-handed player, if one is asked for. */
   static List<Stroke> openHanded(
@@ -81,15 +73,13 @@ final class OptionEffects {
     }
     List<String> parts = new ArrayList<>();
     groups.forEach((words, strokes) -> parts.add(words + " " + where(strokes)));
-    problems.add(
-        problems
-            .make(
-                Code.PLAYED_DIFFERENTLY,
-                frame.heading().spot(),
-                null,
-                null,
-                start + String.join("; ", parts))
-            .help(help));
+    problems.tell(
+        Code.PLAYED_DIFFERENTLY,
+        frame.heading().spot(),
+        null,
+        null,
+        start + String.join("; ", parts),
+        help);
   }
 
   /** {@code at 1 1& 2}, or how many places it is. */

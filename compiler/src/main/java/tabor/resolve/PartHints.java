@@ -25,16 +25,8 @@ import tabor.syntax.Subject;
 import tabor.syntax.SurfaceRef;
 
 /** What can be said of a part from its letters alone. */
-final class PartHints {
+record PartHints(Problems problems, Line line) {
   private static final int MANY = 8;
-
-  private final Problems problems;
-  private final Line line;
-
-  PartHints(Problems problems, Line line) {
-    this.problems = problems;
-    this.line = line;
-  }
 
   /** Finds capitals in ghost parentheses. */
   void ghosts(PartStatement.Lane lane) {
@@ -108,14 +100,12 @@ final class PartHints {
       return;
     }
     if (grace.isEmpty()) {
-      problems.add(
-          problems
-              .make(
-                  Code.ALL_ACCENTS,
-                  line,
-                  lane.subject().span(),
-                  "every stroke of this part is an accent: capitals are accents")
-              .help("write small letters for plain strokes"));
+      problems.tell(
+          Code.ALL_ACCENTS,
+          line,
+          lane.subject().span(),
+          "every stroke of this part is an accent: capitals are accents",
+          "write small letters for plain strokes");
     } else if (grace.stream().anyMatch(hit -> hit.letter() == 'l')) {
       // Flams as method books print them. Only small rights and capital lefts are played as
       // written: accents off the beat.
@@ -257,19 +247,16 @@ final class PartHints {
       boolean tooLong = press && hit.letter() != 'b' && held.length().compareTo(twoBeats) > 0;
       if (!rolls || tooLong) {
         said.add(hit.span());
-        problems.add(
-            problems
-                .make(
-                    Code.HELD_DRUM,
-                    line,
-                    held.hold(),
-                    tooLong
-                        ? "the buzz of one hand does not last over two beats"
-                        : "the " + surface.words() + " does not ring on after a stroke")
-                .help(
-                    tooLong
-                        ? "press with both hands: b~, or start the buzz again"
-                        : "write a dot for silence, or a roll: " + hit.letter() + "//"));
+        problems.tell(
+            Code.HELD_DRUM,
+            line,
+            held.hold(),
+            tooLong
+                ? "the buzz of one hand does not last over two beats"
+                : "the " + surface.words() + " does not ring on after a stroke",
+            tooLong
+                ? "press with both hands: b~, or start the buzz again"
+                : "write a dot for silence, or a roll: " + hit.letter() + "//");
       }
     }
   }

@@ -22,12 +22,7 @@ final class Parts {
       Part part = of(target, kit);
       if (part == null) {
         problems.incomplete();
-        problems.unknown(
-            line,
-            target.words(),
-            target.span(),
-            "surface or limb",
-            SurfaceNames.nearTarget(target.words(), kit));
+        SurfaceMessages.unknownTarget(problems, line, target, kit);
       } else {
         parts.add(part);
       }

@@ -12,14 +12,8 @@ import tabor.syntax.Beat;
 import tabor.syntax.PartStatement;
 
 /** Finds what is played: rudiments, timelines, spread strokes and the file's own patterns. */
-final class Patterns {
+record Patterns(Scope scope) {
   private static final int MOST_PLACES = 512;
-
-  private final Scope scope;
-
-  Patterns(Scope scope) {
-    this.scope = scope;
-  }
 
   /** The places of what a line plays, mirrored if it says so; null if there is no such pattern. */
   @Nullable List<Beat.Element> of(PartStatement.Played played) {

@@ -21,25 +21,12 @@ import tabor.syntax.CountRef;
 /**
  * The one reading of places: what a place means in a bar of a section, for strokes to be chosen and
  * for strokes to be added there.
+ *
+ * @param target whose strokes are spoken of: counts are read by theirs first
+ * @param adds true if strokes are added: then every reading counts, else only those that meet a
+ *     stroke of the target
  */
-final class PlaceReader {
-  private final SectionView view;
-  private final Predicate<Stroke> target;
-  private final boolean adds;
-
-  /**
-   * Reads places among the strokes of a section.
-   *
-   * @param target whose strokes are spoken of: counts are read by theirs first
-   * @param adds true if strokes are added: then every reading counts, else only those that meet a
-   *     stroke of the target
-   */
-  PlaceReader(SectionView view, Predicate<Stroke> target, boolean adds) {
-    this.view = view;
-    this.target = target;
-    this.adds = adds;
-  }
-
+record PlaceReader(SectionView view, Predicate<Stroke> target, boolean adds) {
   /** What a place means in a bar. */
   PlaceReading read(At.Place place, int bar) {
     return place.match(new InBar(bar));

@@ -72,6 +72,30 @@ final class Problems {
     return incomplete;
   }
 
+  /** Says what is wrong at a span of a line, and what helps. */
+  void tell(Code code, Line line, Span span, String message, String help) {
+    add(make(code, line, span, message).help(help));
+  }
+
+  /** Says what is wrong at a spot, with its place in the music, and what helps. */
+  void tell(
+      Code code,
+      Spot spot,
+      @Nullable Integer bar,
+      @Nullable String count,
+      String message,
+      String help) {
+    add(make(code, spot, bar, count, message).help(help));
+  }
+
+  /**
+   * {@linkplain #tell Says what is wrong} where strokes may be {@linkplain #incomplete missing}.
+   */
+  void lost(Code code, Line line, Span span, String message, String help) {
+    incomplete();
+    tell(code, line, span, message, help);
+  }
+
   /** A diagnostic at a span of a line, not taken yet. */
   Diagnostic make(Code code, Line line, Span span, String message) {
     return make(code, line.spot(span), null, null, message);

@@ -19,26 +19,14 @@ import tabor.rhythm.Time;
 import tabor.source.Spot;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
-import tabor.syntax.Statement;
 
-/** Ends a section: stand-ins, the mirrored player, repeated bars, and the checks on the body. */
-final class SectionFinish {
-  private final SectionFrame frame;
-  private final Problems problems;
-  private final SectionSyntax syntax;
-  private final List<Integer> lineStarts;
-
-  /**
-   * @param lineStarts the bars before which the writer began a line
-   */
-  SectionFinish(
-      SectionFrame frame, Problems problems, SectionSyntax syntax, List<Integer> lineStarts) {
-    this.frame = frame;
-    this.problems = problems;
-    this.syntax = syntax;
-    this.lineStarts = lineStarts;
-  }
-
+/**
+ * Ends a section: stand-ins, the mirrored player, repeated bars, and the checks on the body.
+ *
+ * @param lineStarts the bars before which the writer began a line
+ */
+record SectionFinish(
+    SectionFrame frame, Problems problems, SectionSyntax syntax, List<Integer> lineStarts) {
   /** The finished section; what is wrong with it goes to the problems. */
   Groove finish(SectionDraft dealt) {
     List<Stroke> written = new ArrayList<>(dealt.strokes().size());
@@ -72,7 +60,7 @@ final class SectionFinish {
             dealt.plays(),
             marks,
             hairpins,
-            prose(),
+            hands().prose(syntax),
             repeats(dealt),
             page());
     if (problems.isNew(Code.TOO_LONG)) {
@@ -89,17 +77,6 @@ final class SectionFinish {
 
   private HandWords hands() {
     return HandWords.of(frame.kit().leftHanded(), frame.scope());
-  }
-
-  private List<String> prose() {
-    HandWords hands = hands();
-    List<String> prose = new ArrayList<>();
-    for (Line line : syntax.lines()) {
-      if (line.statement() instanceof Statement.Prose text) {
-        prose.add(hands.in(text.text().value()));
-      }
-    }
-    return prose;
   }
 
   private static int byTime(int barA, Time atA, int barB, Time atB) {
@@ -178,22 +155,19 @@ final class SectionFinish {
     if (!problems.isNew(new Told(stroke.surface().name(), own ? line(at) : -1))) {
       return;
     }
-    problems.add(
-        problems
-            .make(
-                Code.MISSING_SURFACE,
-                at,
-                stroke.bar(),
-                CountNames.of(stroke.slot(), frame.meters().of(stroke.bar())).toString(),
-                "the kit “"
-                    + frame.kit().name()
-                    + "” has no "
-                    + stroke.surface().words()
-                    + ", and nothing stands in for it")
-            .help(
-                "play something else, or let something stand in: without "
-                    + stroke.surface().name()
-                    + " plays …"));
+    problems.tell(
+        Code.MISSING_SURFACE,
+        at,
+        stroke.bar(),
+        CountNames.of(stroke.slot(), frame.meters().of(stroke.bar())).toString(),
+        "the kit “"
+            + frame.kit().name()
+            + "” has no "
+            + stroke.surface().words()
+            + ", and nothing stands in for it",
+        "play something else, or let something stand in: without "
+            + stroke.surface().name()
+            + " plays …");
   }
 
   /** Where the line starts that a spot of the section is in. */

@@ -144,17 +144,14 @@ public final class SectionResolver {
       if (written.beats().whole() < beats) {
         return written.beats().whole();
       }
-      problems.add(
-          problems
-              .make(
-                  Code.SYNTAX,
-                  pickupLine,
-                  written.beats().span(),
-                  "a pickup is shorter than a bar of " + known.first())
-              .help(
-                  beats == 1
-                      ? "a bar of one beat has no room for a pickup"
-                      : "a pickup has 1 to " + (beats - 1) + " beats here"));
+      problems.tell(
+          Code.SYNTAX,
+          pickupLine,
+          written.beats().span(),
+          "a pickup is shorter than a bar of " + known.first(),
+          beats == 1
+              ? "a bar of one beat has no room for a pickup"
+              : "a pickup has 1 to " + (beats - 1) + " beats here");
       return 0;
     }
   }
@@ -227,14 +224,12 @@ public final class SectionResolver {
   }
 
   private void tooManyBars(Line line, int bars) {
-    problems.add(
-        problems
-            .make(
-                Code.TOO_LONG,
-                line,
-                line.statement().span(),
-                "a section has at most " + SectionDraft.MOST_BARS + " bars, this one has " + bars)
-            .help("make sections of it, and play them one after another in a chart"));
+    problems.tell(
+        Code.TOO_LONG,
+        line,
+        line.statement().span(),
+        "a section has at most " + SectionDraft.MOST_BARS + " bars, this one has " + bars,
+        "make sections of it, and play them one after another in a chart");
   }
 
   /** Names are looked at even where nothing can be measured. */
@@ -302,14 +297,12 @@ public final class SectionResolver {
     if (from == null) {
       Resolved previous = scope.previous();
       if (previous == null) {
-        problems.add(
-            problems
-                .make(
-                    Code.UNKNOWN_NAME,
-                    heading,
-                    heading.statement().span(),
-                    "there is nothing above that this step could start from")
-                .help("write a groove first"));
+        problems.tell(
+            Code.UNKNOWN_NAME,
+            heading,
+            heading.statement().span(),
+            "there is nothing above that this step could start from",
+            "write a groove first");
       }
       return previous;
     }

@@ -17,17 +17,7 @@ import tabor.syntax.SettingStatement;
 import tabor.syntax.Statement;
 
 /** What a groove or step says of its kit, tempo, feel, levels and print. */
-final class SectionSettings {
-  private final SectionSyntax syntax;
-  private final Scope scope;
-  private final Problems problems;
-
-  SectionSettings(SectionSyntax syntax, Scope scope, Problems problems) {
-    this.syntax = syntax;
-    this.scope = scope;
-    this.problems = problems;
-  }
-
+record SectionSettings(SectionSyntax syntax, Scope scope, Problems problems) {
   /** A setting with what the section says for itself. */
   Groove.Setting after(Groove.Setting from) {
     Kit kit = from.kit();

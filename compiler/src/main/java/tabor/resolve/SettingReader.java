@@ -23,13 +23,7 @@ import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.LimitKind;
 
 /** Reads what header and sections say about meter, feel, levels and the like. */
-final class SettingReader {
-  private final Problems problems;
-
-  SettingReader(Problems problems) {
-    this.problems = problems;
-  }
-
+record SettingReader(Problems problems) {
   /** The meters that a line names; null, and said so, if one does not add up. */
   @Nullable Meters meters(Line line, SettingStatement.Time setting) {
     List<Meter> meters = new ArrayList<>();
@@ -73,33 +67,29 @@ final class SettingReader {
     Span span = span(in);
     Time sum = beats.stream().reduce(Time.ZERO, Time::plus);
     if (!sum.equals(Time.of(count, unit))) {
-      problems.add(
-          problems
-              .make(
-                  Code.BAR_LENGTH,
-                  line,
-                  span,
-                  "these beats add up to "
-                      + sum.times(unit)
-                      + ", but a bar of "
-                      + count
-                      + "/"
-                      + unit
-                      + " has "
-                      + count)
-              .help("make the numbers add up to " + count));
+      problems.tell(
+          Code.BAR_LENGTH,
+          line,
+          span,
+          "these beats add up to "
+              + sum.times(unit)
+              + ", but a bar of "
+              + count
+              + "/"
+              + unit
+              + " has "
+              + count,
+          "make the numbers add up to " + count);
       return null;
     }
     for (Time beat : beats) {
       if (!Meter.isPlain(beat) && !Meter.isDotted(beat)) {
-        problems.add(
-            problems
-                .make(
-                    Code.BAR_LENGTH,
-                    line,
-                    span,
-                    "a beat of " + beat + " of a whole note is no note value")
-                .help("a beat is a plain or a dotted note: 1, 2, 3, 4, 6 … units"));
+        problems.tell(
+            Code.BAR_LENGTH,
+            line,
+            span,
+            "a beat of " + beat + " of a whole note is no note value",
+            "a beat is a plain or a dotted note: 1, 2, 3, 4, 6 … units");
         return null;
       }
     }
@@ -116,19 +106,17 @@ final class SettingReader {
     if (groups.isEmpty() || sum == meter.beatCount()) {
       return new Meter(meter.count(), meter.unit(), meter.beats(), groups);
     }
-    problems.add(
-        problems
-            .make(
-                Code.BAR_LENGTH,
-                line,
-                span(grouped),
-                "these groups have "
-                    + BarLengths.inWords(sum)
-                    + ", but a bar of "
-                    + meter
-                    + " has "
-                    + meter.beatCount())
-            .help("make the numbers add up to " + meter.beatCount()));
+    problems.tell(
+        Code.BAR_LENGTH,
+        line,
+        span(grouped),
+        "these groups have "
+            + BarLengths.inWords(sum)
+            + ", but a bar of "
+            + meter
+            + " has "
+            + meter.beatCount(),
+        "make the numbers add up to " + meter.beatCount());
     return null;
   }
 

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 import tabor.source.Span;
+import tabor.syntax.Beat;
 import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
 import tabor.syntax.Num;
@@ -25,21 +27,24 @@ final class SheetChoices {
   private final Scope scope;
   private final Line each;
   private final List<Line> along;
-  private final Above above;
+
+  /** The section as the lines above leave it; null if what the sheet varies is not there. */
+  private final Supplier<SectionResolver.@Nullable Draft> above;
+
   private final int most;
   private long count;
-
-  /** The section as the lines above leave it. */
-  interface Above {
-    /** Worked out when asked; null if the section that the sheet varies is not there. */
-    SectionResolver.@Nullable Draft draft();
-  }
 
   /**
    * @param along the lines below it that start with {@code and}
    * @param most how many choices the sheet still has room for
    */
-  SheetChoices(Problems problems, Scope scope, Line each, List<Line> along, Above above, int most) {
+  SheetChoices(
+      Problems problems,
+      Scope scope,
+      Line each,
+      List<Line> along,
+      Supplier<SectionResolver.@Nullable Draft> above,
+      int most) {
     this.problems = problems;
     this.scope = scope;
     this.each = each;
@@ -168,41 +173,35 @@ final class SheetChoices {
       Line line, PartStatement.Lane lane, int size, @Nullable Num said) {
     int written = lane.bars().size();
     if (written % size != 0) {
-      problems.incomplete();
-      problems.add(
-          problems
-              .make(
-                  Code.BAR_COUNT,
-                  line,
-                  said == null ? lane.span() : said.span(),
-                  SectionLength.bars(written)
-                      + " do not fall into variations of "
-                      + SectionLength.bars(size))
-              .help("write a multiple of " + SectionLength.bars(size)));
+      problems.lost(
+          Code.BAR_COUNT,
+          line,
+          said == null ? lane.span() : said.span(),
+          SectionLength.bars(written)
+              + " do not fall into variations of "
+              + SectionLength.bars(size),
+          "write a multiple of " + SectionLength.bars(size));
       return null;
     }
-    SectionResolver.Draft draft = above.draft();
+    SectionResolver.Draft draft = above.get();
     if (draft != null && draft.draft().bars() % size != 0) {
-      problems.incomplete();
-      problems.add(
-          problems
-              .make(
-                  Code.BAR_COUNT,
-                  line,
-                  said == null ? lane.span() : said.span(),
-                  "the section has "
-                      + SectionLength.bars(draft.draft().bars())
-                      + ", which "
-                      + SectionLength.bars(size)
-                      + " do not divide")
-              .help("let variations have a number of bars that divides the section's"));
+      problems.lost(
+          Code.BAR_COUNT,
+          line,
+          said == null ? lane.span() : said.span(),
+          "the section has "
+              + SectionLength.bars(draft.draft().bars())
+              + ", which "
+              + SectionLength.bars(size)
+              + " do not divide",
+          "let variations have a number of bars that divides the section's");
       return null;
     }
     List<Made> made = new ArrayList<>(written / size);
     for (int from = 0; from < written; from += size) {
       List<LaneBar> bars = lane.bars().subList(from, from + size);
       Span span = bars.get(0).span().to(bars.get(size - 1).span());
-      if (!LaneStarts.check(problems, line, bars.get(0))) {
+      if (!mayBegin(problems, line, bars.get(0))) {
         return null;
       }
       // It repeats itself over the section, as an ostinato does.
@@ -221,25 +220,21 @@ final class SheetChoices {
           new PartStatement.Played(
               first.subject(), other.source(), other.leftLead(), first.value(), first.span()));
     }
-    SectionResolver.Draft draft = above.draft();
+    SectionResolver.Draft draft = above.get();
     List<Made> made = new ArrayList<>(all.size());
     for (PartStatement.Played played : all) {
       List<Statement> statements = new ArrayList<>(2);
       long bars = draft == null ? 0 : needed(played, draft.frame().meters());
       if (bars > MOST_PATTERN_BARS) {
-        problems.incomplete();
-        problems.add(
-            problems
-                .make(
-                    Code.TOO_LONG,
-                    line,
-                    played.pattern().span(),
-                    "this pattern ends on a bar line only after " + bars + " bars")
-                .help(
-                    "a variation has at most "
-                        + MOST_PATTERN_BARS
-                        + " bars: play it in another"
-                        + " note value"));
+        problems.lost(
+            Code.TOO_LONG,
+            line,
+            played.pattern().span(),
+            "this pattern ends on a bar line only after " + bars + " bars",
+            "a variation has at most "
+                + MOST_PATTERN_BARS
+                + " bars: play it in another"
+                + " note value");
         return null;
       }
       if (draft != null && bars > 0 && bars != draft.draft().bars()) {
@@ -258,5 +253,40 @@ final class SheetChoices {
     int places = new Patterns(scope).length(played);
     Time length = played.value().value().length().times(places);
     return places == 0 ? 0 : length.over(meters.cycleLength()).num() * meters.size();
+  }
+
+  /**
+   * True if the first bar of a variation begins with strokes or a rest of its own, since nothing
+   * stands before it; says so if it does not.
+   */
+  private static boolean mayBegin(Problems problems, Line line, LaneBar bar) {
+    Span held = bar.repeat() ? bar.span() : hold(bar);
+    if (held == null) {
+      return true;
+    }
+    problems.lost(
+        Code.NOTHING_THERE,
+        line,
+        held,
+        bar.repeat()
+            ? "each bar is a variation of its own, so none stands before this one"
+            : "each bar is a variation of its own, so no stroke goes on into it",
+        bar.repeat() ? "write the bar out" : "write a stroke, or a dot for a rest");
+    return false;
+  }
+
+  private static @Nullable Span hold(LaneBar bar) {
+    if (bar.beats().isEmpty()) {
+      return null;
+    }
+    List<Beat.Element> elements = bar.beats().get(0).elements();
+    while (!elements.isEmpty()) {
+      Beat.Element first = elements.get(0);
+      if (first instanceof Beat.Hold) {
+        return first.span();
+      }
+      elements = first instanceof Beat.Group group ? group.elements() : List.of();
+    }
+    return null;
   }
 }

@@ -66,14 +66,12 @@ public final class SheetResolver {
     choose();
     if (choices.isEmpty()) {
       if (!problems.isIncomplete() && problems.found().isEmpty() && !syntax.hasBrokenLine()) {
-        problems.add(
-            problems
-                .make(
-                    Code.NOTHING_THERE,
-                    heading,
-                    heading.statement().span(),
-                    "nothing varies on this sheet")
-                .help("write a line that starts with each: each add kick at 2& 3"));
+        problems.tell(
+            Code.NOTHING_THERE,
+            heading,
+            heading.statement().span(),
+            "nothing varies on this sheet",
+            "write a line that starts with each: each add kick at 2& 3");
       }
       return new Resolved(null, true, problems.found(), 0);
     }
@@ -122,15 +120,12 @@ public final class SheetResolver {
         above = List.copyOf(plain);
         along = new ArrayList<>();
       } else if (each == null) {
-        problems.incomplete();
-        problems.add(
-            problems
-                .make(
-                    Code.SYNTAX,
-                    line,
-                    line.statement().span(),
-                    "no line above starts with each, so nothing changes along with it")
-                .help("write `each` in place of `and`"));
+        problems.lost(
+            Code.SYNTAX,
+            line,
+            line.statement().span(),
+            "no line above starts with each, so nothing changes along with it",
+            "write `each` in place of `and`");
       } else {
         along.add(line);
       }
@@ -144,40 +139,28 @@ public final class SheetResolver {
     }
     SheetChoices reader =
         new SheetChoices(
-            problems, scope, each, along, new Above(above), Sheet.MOST - choices.size());
+            problems, scope, each, along, () -> below(above), Sheet.MOST - choices.size());
     List<SheetChoice> found = reader.find();
     if (reader.isTooMany()) {
-      problems.incomplete();
-      problems.add(
-          problems
-              .make(
-                  Code.TOO_LONG,
-                  each,
-                  each.statement().span(),
-                  "a sheet has at most "
-                      + Sheet.MOST
-                      + " variations; here it comes to "
-                      + (choices.size() + reader.count()))
-              .help("make two sheets of it"));
+      problems.lost(
+          Code.TOO_LONG,
+          each,
+          each.statement().span(),
+          "a sheet has at most "
+              + Sheet.MOST
+              + " variations; here it comes to "
+              + (choices.size() + reader.count()),
+          "make two sheets of it");
       choices.clear();
       return;
     }
     choices.addAll(found);
   }
 
-  /** The section as it is above a line, worked out when somebody asks. */
-  private final class Above implements SheetChoices.Above {
-    private final List<Line> lines;
-
-    Above(List<Line> lines) {
-      this.lines = lines;
-    }
-
-    @Override
-    public SectionResolver.@Nullable Draft draft() {
-      return SectionResolver.draft(
-          new SectionSyntax(syntax.passage(), step(null), lines, List.of()), name, scope);
-    }
+  /** The section as it is below some lines. */
+  private SectionResolver.@Nullable Draft below(List<Line> lines) {
+    return SectionResolver.draft(
+        new SectionSyntax(syntax.passage(), step(null), lines, List.of()), name, scope);
   }
 
   // ---- variations
@@ -230,17 +213,7 @@ public final class SheetResolver {
     HandWords hands = HandWords.of(base.setting().kit().leftHanded(), scope);
     PageNotes page =
         PageReader.of(syntax, wishes, base.setting().kit(), hands, List.of(), new Problems(name));
-    return new Sheet(name, title, heading.spot(), base, variations, prose(hands), page);
-  }
-
-  private List<String> prose(HandWords hands) {
-    List<String> prose = new ArrayList<>();
-    for (Line line : syntax.lines()) {
-      if (line.statement() instanceof Statement.Prose text) {
-        prose.add(hands.in(text.text().value()));
-      }
-    }
-    return prose;
+    return new Sheet(name, title, heading.spot(), base, variations, hands.prose(syntax), page);
   }
 
   // ---- numbers

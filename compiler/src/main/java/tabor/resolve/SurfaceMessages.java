@@ -11,6 +11,7 @@ import tabor.source.Spot;
 import tabor.syntax.Line;
 import tabor.syntax.Subject;
 import tabor.syntax.SurfaceRef;
+import tabor.syntax.TargetRef;
 
 /** Says what cannot be played on a surface. */
 final class SurfaceMessages {
@@ -43,6 +44,16 @@ final class SurfaceMessages {
                         + " in sixteenths"
                     : "the kit “" + kit.name() + "” has " + String.join(" ", kit.surfaceNames()));
     problems.add(pattern ? plain : Problems.unknown(plain, spot, SurfaceNames.near(name, kit)));
+  }
+
+  /** Says that a target is no limb and no surface of the kit, and what was probably meant. */
+  static void unknownTarget(Problems problems, Line line, TargetRef target, Kit kit) {
+    problems.unknown(
+        line,
+        target.words(),
+        target.span(),
+        "surface or limb",
+        SurfaceNames.nearTarget(target.words(), kit));
   }
 
   /** Says that a part is called by no surface of the kit, and how it could be. */

@@ -19,15 +19,7 @@ import tabor.syntax.Distance;
 import tabor.syntax.Edit;
 
 /** The edits that change when something is struck: {@code double}, {@code move}, {@code shift}. */
-final class TimeEdits {
-  private final LineContext context;
-  private final SectionDraft draft;
-
-  TimeEdits(LineContext context, SectionDraft draft) {
-    this.context = context;
-    this.draft = draft;
-  }
-
+record TimeEdits(LineContext context, SectionDraft draft) {
   private static long fineness(Slot slot) {
     long fineness = slot.division().slots();
     for (Slot.Part part : slot.parts()) {
@@ -49,15 +41,11 @@ final class TimeEdits {
         continue;
       }
       if (fineness(stroke.slot()) * times > SectionDraft.FINEST) {
-        context
-            .problems()
-            .add(
-                context
-                    .make(
-                        Code.TOO_DEEP,
-                        edit.span(),
-                        "the strokes are divided too finely to be divided once more")
-                    .help("a beat has at most " + SectionDraft.FINEST + " places"));
+        context.tell(
+            Code.TOO_DEEP,
+            edit.span(),
+            "the strokes are divided too finely to be divided once more",
+            "a beat has at most " + SectionDraft.FINEST + " places");
         return draft;
       }
       multiply(stroke, times, all);
@@ -128,12 +116,11 @@ final class TimeEdits {
       return draft;
     }
     if (by < 1 || by > 100_000) {
-      context
-          .problems()
-          .add(
-              context
-                  .make(Code.SYNTAX, edit.by().span(), "this number is out of range")
-                  .help("shift by 1 or more; by a whole section nothing changes"));
+      context.tell(
+          Code.SYNTAX,
+          edit.by().span(),
+          "this number is out of range",
+          "shift by 1 or more; by a whole section nothing changes");
       return draft;
     }
     Time length = meters.length(draft.bars());
@@ -188,13 +175,11 @@ final class TimeEdits {
     if (meters.hasEqualBars()) {
       return meters.first().bar();
     }
-    context
-        .problems()
-        .add(
-            context
-                .make(
-                    Code.BAR_LENGTH, unit.span(), "the bars of " + meters + " are not equally long")
-                .help("shift by beats or by a note value"));
+    context.tell(
+        Code.BAR_LENGTH,
+        unit.span(),
+        "the bars of " + meters + " are not equally long",
+        "shift by beats or by a note value");
     return null;
   }
 }

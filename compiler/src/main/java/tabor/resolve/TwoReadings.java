@@ -16,16 +16,7 @@ import tabor.syntax.TargetRef;
  * Says where a count can be read in two ways because a word that the lesson is counted with is one
  * of our own syllables. Ours wins.
  */
-final class TwoReadings {
-  private final LineContext context;
-  private final SectionView view;
-
-  /** Looks at a line that acts on the strokes of a view. */
-  TwoReadings(LineContext context, SectionView view) {
-    this.context = context;
-    this.view = view;
-  }
-
+record TwoReadings(LineContext context, SectionView view) {
   /** True if some count may have two readings by the words of a section. */
   static boolean mayBe(SectionView view) {
     return view.words().eighthsThrough()
@@ -93,24 +84,16 @@ final class TwoReadings {
 
   private void tell(At.EverySyllable every, Two two) {
     String written = "every " + every.syllable().sign();
-    context
-        .problems()
-        .add(
-            context
-                .make(
-                    Code.COUNTING_WORD,
-                    every.span(),
-                    written
-                        + " is read as "
-                        + two.ours()
-                        + " and its like here, not as "
-                        + two.theirs()
-                        + ", though the lesson is counted so")
-                .help(
-                    "write out the counts with their division, such as "
-                        + two.ours()
-                        + " or "
-                        + two.theirs()));
+    context.tell(
+        Code.COUNTING_WORD,
+        every.span(),
+        written
+            + " is read as "
+            + two.ours()
+            + " and its like here, not as "
+            + two.theirs()
+            + ", though the lesson is counted so",
+        "write out the counts with their division, such as " + two.ours() + " or " + two.theirs());
   }
 
   private void tell(CountRef count, int bar, Two two) {

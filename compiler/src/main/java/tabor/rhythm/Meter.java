@@ -124,18 +124,6 @@ public record Meter(int count, int unit, List<Time> beats, List<Integer> groups)
     return count == other.count && unit == other.unit && beats.equals(other.beats);
   }
 
-  /** True for the first beat of a bar, and of each group where the beats are grouped. */
-  public boolean startsGroup(int beat) {
-    int start = 0;
-    for (int group : groups) {
-      if (start == beat) {
-        return true;
-      }
-      start += group;
-    }
-    return beat == 0;
-  }
-
   /** The signature, and where it is not the usual one the beat: {@code 7/8 in 2+2+3}. */
   public String words() {
     if (!groups.isEmpty()) {

@@ -37,6 +37,11 @@ public record Span(int start, int end) {
     return start <= offset && offset <= end;
   }
 
+  /** True if another range lies within this one; both may be the same. */
+  public boolean holds(Span other) {
+    return start <= other.start && other.end <= end;
+  }
+
   /** The text that this range covers. */
   public String in(String text) {
     return text.substring(start, end);

@@ -13,6 +13,17 @@ public sealed interface Edit extends Statement {
     return null;
   }
 
+  /** A line that may choose among the places after its {@code at}. */
+  sealed interface Placed extends Edit {
+    /** Where. */
+    At at();
+
+    @Override
+    default At.@Nullable Places places() {
+      return at().places();
+    }
+  }
+
   /** Calls the method of {@code cases} that fits. */
   <R> R match(Cases<R> cases);
 
@@ -50,12 +61,7 @@ public sealed interface Edit extends Statement {
    * {@code feet}.
    */
   record Plays(TargetRef who, SurfaceRef surface, @Nullable Ref<Level> level, At at, Span span)
-      implements Edit {
-    @Override
-    public At.@Nullable Places places() {
-      return at.places();
-    }
-
+      implements Placed {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.plays(this);
@@ -65,15 +71,10 @@ public sealed interface Edit extends Statement {
   /** {@code split LIMB [LEVEL] between S and S [and S…] AT}; two surfaces or more. */
   record Split(
       LimbRef limb, @Nullable Ref<Level> level, List<SurfaceRef> surfaces, At at, Span span)
-      implements Edit {
+      implements Placed {
     /** Copies the list. */
     public Split {
       surfaces = List.copyOf(surfaces);
-    }
-
-    @Override
-    public At.@Nullable Places places() {
-      return at.places();
     }
 
     @Override
@@ -102,15 +103,10 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code VERB TARGET AT}. */
-  record Change(Verb verb, List<TargetRef> targets, At at, Span span) implements Edit {
+  record Change(Verb verb, List<TargetRef> targets, At at, Span span) implements Placed {
     /** Copies the list. */
     public Change {
       targets = List.copyOf(targets);
-    }
-
-    @Override
-    public At.@Nullable Places places() {
-      return at.places();
     }
 
     @Override
@@ -120,12 +116,7 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code SURFACE follows LIMB AT}. */
-  record Follows(SurfaceRef surface, LimbRef limb, At at, Span span) implements Edit {
-    @Override
-    public At.@Nullable Places places() {
-      return at.places();
-    }
-
+  record Follows(SurfaceRef surface, LimbRef limb, At at, Span span) implements Placed {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.follows(this);
@@ -183,15 +174,10 @@ public sealed interface Edit extends Statement {
   }
 
   /** {@code take TARGET from SECTION AT}. */
-  record Take(List<TargetRef> targets, Name section, At at, Span span) implements Edit {
+  record Take(List<TargetRef> targets, Name section, At at, Span span) implements Placed {
     /** Copies the list. */
     public Take {
       targets = List.copyOf(targets);
-    }
-
-    @Override
-    public At.@Nullable Places places() {
-      return at.places();
     }
 
     @Override

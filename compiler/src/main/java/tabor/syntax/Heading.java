@@ -17,28 +17,6 @@ public sealed interface Heading extends Statement {
     return null;
   }
 
-  /** Calls the method of {@code cases} that fits. */
-  <R> R match(Cases<R> cases);
-
-  /** One method for each kind of heading. */
-  interface Cases<R> {
-    R pattern(Pattern heading);
-
-    R kit(Kit heading);
-
-    R player(Player heading);
-
-    R groove(Groove heading);
-
-    R step(Step heading);
-
-    R sheet(Sheet heading);
-
-    R chart(Chart heading);
-
-    R broken(Faulty heading);
-  }
-
   /** {@code pattern NAME : places}; spaces and bar lines between the places are dropped. */
   record Pattern(Name name, List<Beat.Element> places, Span span) implements Heading {
     /** Copies the list. */
@@ -50,11 +28,6 @@ public sealed interface Heading extends Statement {
     public SectionKind kind() {
       return SectionKind.PATTERN;
     }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.pattern(this);
-    }
   }
 
   /** {@code kit NAME [like NAME]}. */
@@ -62,11 +35,6 @@ public sealed interface Heading extends Statement {
     @Override
     public SectionKind kind() {
       return SectionKind.KIT;
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.kit(this);
     }
   }
 
@@ -76,11 +44,6 @@ public sealed interface Heading extends Statement {
     public SectionKind kind() {
       return SectionKind.PLAYER;
     }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.player(this);
-    }
   }
 
   /** {@code groove NAME ["Title"]}. */
@@ -88,11 +51,6 @@ public sealed interface Heading extends Statement {
     @Override
     public SectionKind kind() {
       return SectionKind.GROOVE;
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.groove(this);
     }
   }
 
@@ -103,11 +61,6 @@ public sealed interface Heading extends Statement {
     public SectionKind kind() {
       return SectionKind.STEP;
     }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.step(this);
-    }
   }
 
   /** {@code sheet NAME ["Title"] [from SECTION]}. */
@@ -116,11 +69,6 @@ public sealed interface Heading extends Statement {
     public SectionKind kind() {
       return SectionKind.SHEET;
     }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.sheet(this);
-    }
   }
 
   /** {@code chart NAME ["Title"]}. */
@@ -128,11 +76,6 @@ public sealed interface Heading extends Statement {
     @Override
     public SectionKind kind() {
       return SectionKind.CHART;
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.chart(this);
     }
   }
 
@@ -143,10 +86,5 @@ public sealed interface Heading extends Statement {
    * @param name the name as far as it could be read
    * @param span where
    */
-  record Faulty(SectionKind kind, @Nullable Name name, Span span) implements Heading {
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.broken(this);
-    }
-  }
+  record Faulty(SectionKind kind, @Nullable Name name, Span span) implements Heading {}
 }

@@ -50,7 +50,6 @@ record BlockReader(Player player) {
     if (own == null) {
       throw new Trouble("nothing of it is left for " + player.name());
     }
-    return new Lesson(
-        whole.file(), own.title(), own.by(), own.setting(), own.sections(), own.extras());
+    return own.named(whole.file(), own.title());
   }
 }

@@ -172,14 +172,7 @@ final class FigureMaker {
       if (diagnostic.severity() == Severity.HINT) {
         continue;
       }
-      Compiled alone =
-          new Compiled(
-              compiled.file(),
-              compiled.text(),
-              compiled.lesson(),
-              compiled.syntax(),
-              List.of(diagnostic),
-              compiled.places());
+      Compiled alone = compiled.with(List.of(diagnostic));
       Span span = compiled.span(diagnostic.spot());
       Path file = compiled.fileOf(diagnostic.spot());
       boolean here = file == null || file.equals(compiled.file());
@@ -202,14 +195,7 @@ final class FigureMaker {
         wish.sections().isEmpty()
             ? ShownSource.whole(compiled)
             : ShownSource.sections(compiled, chosen);
-    Lesson shown =
-        new Lesson(
-            lesson.file(),
-            title(lesson, chosen),
-            lesson.by(),
-            lesson.setting(),
-            chosen,
-            lesson.extras());
+    Lesson shown = lesson.named(lesson.file(), title(lesson, chosen)).with(chosen);
     Optional<String> tooMuch = DrawnSize.refusal(shown, BuildOptions.ALL);
     if (tooMuch.isPresent() && (wish.as() != Wish.As.SOURCE && wish.as() != Wish.As.GRID)) {
       throw new Trouble(tooMuch.get(), "Name some of its sections with section=.");

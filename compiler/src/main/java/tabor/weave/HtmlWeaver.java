@@ -1,7 +1,12 @@
 package tabor.weave;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.commonmark.Extension;
 import org.commonmark.ext.front.matter.YamlFrontMatterVisitor;
 import org.commonmark.ext.gfm.tables.TablesExtension;
@@ -27,7 +32,7 @@ final class HtmlWeaver {
           .nodeRendererFactory(TaborNodeRenderer::new)
           .build();
 
-  private static final String STYLE = Resources.text("weave.css");
+  private static final String STYLE = resource("weave.css");
 
   private HtmlWeaver() {}
 
@@ -121,6 +126,15 @@ final class HtmlWeaver {
         link.setDestination(Style.pageName(page) + to.substring(end));
       }
       visitChildren(link);
+    }
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = HtmlWeaver.class.getResourceAsStream(name)) {
+      byte[] bytes = Objects.requireNonNull(in, name).readAllBytes();
+      return new String(bytes, StandardCharsets.UTF_8).replace("\r\n", "\n");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 }

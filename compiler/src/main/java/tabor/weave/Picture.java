@@ -27,6 +27,9 @@ import tabor.rhythm.Time;
  * @param scale how large it stands in a page, as a part of its full size
  */
 public record Picture(String name, String title, String alt, Drawing drawing, double scale) {
+  /** Longer than this nobody listens to the end; a file's own description says everything. */
+  private static final int MOST_WORDS = 600;
+
   /** Pixels a staff space at full size. */
   private static final double SPACE = SvgWriter.UNIT;
 
@@ -50,7 +53,7 @@ public record Picture(String name, String title, String alt, Drawing drawing, do
     Look look = new Look(wish.width() / SPACE, wish.counts(), true, true, several, tempo);
     Engraving engraving = Engraver.engrave(score(groove), look, OpenFont.get());
     Drawing drawing = engraving.whole();
-    String alt = Alternative.of(groove.caption(), drawing.words());
+    String alt = inWords(groove.caption(), drawing.words());
     return new Picture(groove.name(), groove.caption(), alt, drawing, 1);
   }
 
@@ -68,7 +71,7 @@ public record Picture(String name, String title, String alt, Drawing drawing, do
         Drawing drawing = staff.engrave().whole();
         // The meter is made up and the tempo is nobody's: only the bars are said.
         String bars = drawing.words().substring(drawing.words().indexOf(". ") + 1);
-        return new Picture(groove.name(), written, Alternative.of(written, bars), drawing, INLINE);
+        return new Picture(groove.name(), written, inWords(written, bars), drawing, INLINE);
       }
     }
     throw new Trouble(
@@ -125,5 +128,26 @@ public record Picture(String name, String title, String alt, Drawing drawing, do
   static String pixels(double length) {
     long tenths = Math.round(length * 10);
     return tenths % 10 == 0 ? Long.toString(tenths / 10) : tenths / 10 + "." + tenths % 10;
+  }
+
+  /**
+   * Title, then bar by bar what is played; whole bars are left out at the end of a long section.
+   *
+   * @param words sentences, the first about the whole, then one for each bar
+   */
+  private static String inWords(String title, String words) {
+    String all = title.strip() + ": " + words.strip();
+    if (all.length() <= MOST_WORDS) {
+      return clean(all);
+    }
+    int end = all.lastIndexOf(". ", MOST_WORDS);
+    int least = all.indexOf(". ");
+    String kept =
+        all.substring(0, (Math.max(end, least) < 0 ? MOST_WORDS : Math.max(end, least)) + 1);
+    return clean(kept + " And so on.");
+  }
+
+  private static String clean(String text) {
+    return text.replaceAll("\\s+", " ").strip();
   }
 }

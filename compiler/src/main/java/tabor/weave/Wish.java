@@ -72,11 +72,6 @@ public record Wish(
     }
   }
 
-  /** The same in another shape. */
-  Wish as(As other) {
-    return new Wish(other, width, counts, caption, file, sections, player);
-  }
-
   /** The same with lines of music of another width, in pixels. */
   Wish at(int other) {
     return new Wish(as, other, counts, caption, file, sections, player);

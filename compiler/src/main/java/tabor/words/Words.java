@@ -1,6 +1,5 @@
 package tabor.words;
 
-import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -282,10 +281,5 @@ public final class Words {
   /** A number that is written with a point, with the decimal sign of the language. */
   public String decimal(String number) {
     return number.replace(".", text("number.point"));
-  }
-
-  /** A number with the decimal sign of the language. */
-  public String decimal(BigDecimal number) {
-    return decimal(number.toPlainString());
   }
 }

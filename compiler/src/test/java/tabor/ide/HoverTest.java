@@ -10,8 +10,17 @@ class HoverTest {
     String text = marked.replace("§", "");
     MemoryFiles files = new MemoryFiles().put("a.tabor", text);
     return Hover.at(files.compiled("a.tabor"), marked.indexOf('§'), files)
-        .map(Hover.Note::plain)
+        .map(note -> plain(note.markdown()))
         .orElse("");
+  }
+
+  private static String plain(String markdown) {
+    return markdown
+        .replaceAll("(?m)^```.*\\R?", "")
+        .replace("**", "")
+        .replace("`", "")
+        .replace("  \n", "\n")
+        .strip();
   }
 
   private static final String FOUR =

@@ -120,7 +120,7 @@ class QuickFixProperties {
       Compiled compiled = files.trial(MemoryFiles.path("a.tabor"), bad);
       for (Diagnostic diagnostic : compiled.diagnostics()) {
         for (QuickFix fix : QuickFixes.of(compiled, diagnostic)) {
-          if (QuickFixes.works(compiled, diagnostic, fix, files)) {
+          if (QuickFixes.obstacle(compiled, diagnostic, fix, files).isEmpty()) {
             working++;
             holds(files, before, compiled, diagnostic, fix);
           } else if (bringsUp(files, compiled, diagnostic, fix)) {

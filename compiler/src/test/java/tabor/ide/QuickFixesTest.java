@@ -243,7 +243,7 @@ class QuickFixesTest {
     for (QuickFix fix : QuickFixes.of(compiled, meant.get(0))) {
       titles.add(fix.title());
       String after = TextEdit.apply(fix.edits(), one.text);
-      assertThat(QuickFixes.works(compiled, meant.get(0), fix, files))
+      assertThat(QuickFixes.obstacle(compiled, meant.get(0), fix, files).isEmpty())
           .as("%s works%n%s%s", fix.title(), after, MemoryFiles.alone(after).diagnostics())
           .isTrue();
       if (fix.title().equals(one.title)) {
@@ -263,8 +263,8 @@ class QuickFixesTest {
     QuickFix useless = QuickFix.of("Swap the last", new Span(hands + 6, hands + 8), "lr");
     QuickFix harmful = QuickFix.of("Double it", new Span(hands + 8, hands + 8), " rl | rl");
     QuickFix good = QuickFix.of("Add a beat", new Span(hands + 8, hands + 8), " rl");
-    assertThat(QuickFixes.works(compiled, diagnostic, useless, files)).isFalse();
-    assertThat(QuickFixes.works(compiled, diagnostic, harmful, files)).isFalse();
-    assertThat(QuickFixes.works(compiled, diagnostic, good, files)).isTrue();
+    assertThat(QuickFixes.obstacle(compiled, diagnostic, useless, files).isEmpty()).isFalse();
+    assertThat(QuickFixes.obstacle(compiled, diagnostic, harmful, files).isEmpty()).isFalse();
+    assertThat(QuickFixes.obstacle(compiled, diagnostic, good, files).isEmpty()).isTrue();
   }
 }

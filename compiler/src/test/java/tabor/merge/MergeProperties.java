@@ -95,7 +95,7 @@ class MergeProperties {
     Merged there = merge(base, ours, theirs);
     Merged back = merge(base, theirs, ours);
     assertThat(there.marked()).isEqualTo(back.marked());
-    if (there.isClean() && back.isClean()) {
+    if (there.conflicts().isEmpty() && back.conflicts().isEmpty()) {
       assertThat(counts(there.text())).isEqualTo(counts(back.text()));
     }
   }
@@ -126,8 +126,10 @@ class MergeProperties {
       int both = Math.max(0, o + t - b);
       if (isMoved(line, base, ours) || isMoved(line, base, theirs)) {
         // For its sections it is a line taken out and one added, which both may have added.
-        assertThat(m).as(line).isBetween(Math.min(1, Math.min(o, t)), merged.isClean() ? o + t : m);
-      } else if (!merged.isClean()) {
+        assertThat(m)
+            .as(line)
+            .isBetween(Math.min(1, Math.min(o, t)), merged.conflicts().isEmpty() ? o + t : m);
+      } else if (!merged.conflicts().isEmpty()) {
         // Between markers a line may stand twice; none may be missing.
         int least = b == 0 ? Math.min(1, o + t) : Math.min(b, Math.min(o, t));
         assertThat(m).as(line).isGreaterThanOrEqualTo(Math.min(least, both));
@@ -139,7 +141,7 @@ class MergeProperties {
             .isBetween(Math.min(both, Math.min(o, t)), Math.max(both, Math.max(o, t)));
       }
     }
-    if (merged.isClean()) {
+    if (merged.conflicts().isEmpty()) {
       all.keySet().removeAll(lines);
       assertThat(all).isEmpty();
     }

@@ -47,23 +47,28 @@ class StatementKeyTest {
     }
   }
 
+  /** True if a section cannot well say both. */
+  private static boolean excludes(StatementKey one, StatementKey other) {
+    return !one.several() && one.isAbout(other) && one.where().equals(other.where());
+  }
+
   @Test
   void whatIsSaidOfTheSameAtTheSamePlaceExcludesEachOther() {
-    assertThat(key("accent snare at 2").excludes(key("ghost snare at 2"))).isTrue();
-    assertThat(key("flam snare at 2").excludes(key("drag snare at 2"))).isTrue();
-    assertThat(key("left plays tom1").excludes(key("left plays floor"))).isTrue();
-    assertThat(key("snare : x x x x").excludes(key("snare : . x . x"))).isTrue();
-    assertThat(key("tempo 60").excludes(key("tempo 70"))).isTrue();
+    assertThat(excludes(key("accent snare at 2"), key("ghost snare at 2"))).isTrue();
+    assertThat(excludes(key("flam snare at 2"), key("drag snare at 2"))).isTrue();
+    assertThat(excludes(key("left plays tom1"), key("left plays floor"))).isTrue();
+    assertThat(excludes(key("snare : x x x x"), key("snare : . x . x"))).isTrue();
+    assertThat(excludes(key("tempo 60"), key("tempo 70"))).isTrue();
   }
 
   @Test
   void otherPlacesTargetsAndMattersGoTogether() {
-    assertThat(key("accent snare at 2").excludes(key("accent snare at 4"))).isFalse();
-    assertThat(key("accent snare at 2").excludes(key("accent kick at 2"))).isFalse();
-    assertThat(key("accent snare at 2").excludes(key("flam snare at 2"))).isFalse();
-    assertThat(key("accent snare in bar 1").excludes(key("accent snare in bar 2"))).isFalse();
-    assertThat(key("left plays tom1 at 2").excludes(key("right plays floor at 2"))).isFalse();
-    assertThat(key("text \"a\"").excludes(key("text \"b\""))).isFalse();
-    assertThat(key("tempo 60").excludes(key("feel straight"))).isFalse();
+    assertThat(excludes(key("accent snare at 2"), key("accent snare at 4"))).isFalse();
+    assertThat(excludes(key("accent snare at 2"), key("accent kick at 2"))).isFalse();
+    assertThat(excludes(key("accent snare at 2"), key("flam snare at 2"))).isFalse();
+    assertThat(excludes(key("accent snare in bar 1"), key("accent snare in bar 2"))).isFalse();
+    assertThat(excludes(key("left plays tom1 at 2"), key("right plays floor at 2"))).isFalse();
+    assertThat(excludes(key("text \"a\""), key("text \"b\""))).isFalse();
+    assertThat(excludes(key("tempo 60"), key("feel straight"))).isFalse();
   }
 }

@@ -35,7 +35,7 @@ final class ScoreText {
           word.append(tuplet.actual()).append(':').append(tuplet.normal()).append("[ ");
         }
       }
-      word.append(event.match(new EventText()));
+      word.append(event instanceof Chord chord ? text(chord) : text((Rest) event));
       for (TupletPlace place : event.tuplets()) {
         word.append(place.last() ? " ]" : "");
       }
@@ -56,27 +56,23 @@ final class ScoreText {
     return type + (written.dots() == 1 ? "." : "");
   }
 
-  private static final class EventText implements Event.Cases<String> {
-    @Override
-    public String chord(Chord chord) {
-      StringBuilder text = new StringBuilder();
-      text.append(chord.notes().stream().anyMatch(Note::tieIn) ? "~" : "");
-      text.append(value(chord.written()));
-      for (Beam beam : chord.beams()) {
-        text.append("(-)><".charAt(beam.ordinal()));
-      }
-      return text.toString();
+  private static String text(Chord chord) {
+    StringBuilder text = new StringBuilder();
+    text.append(chord.notes().stream().anyMatch(Note::tieIn) ? "~" : "");
+    text.append(value(chord.written()));
+    for (Beam beam : chord.beams()) {
+      text.append("(-)><".charAt(beam.ordinal()));
     }
+    return text.toString();
+  }
 
-    @Override
-    public String rest(Rest rest) {
-      String shown =
-          switch (rest.show()) {
-            case OWN -> "";
-            case SHARED -> "+";
-            case HIDDEN -> "?";
-          };
-      return (rest.wholeBar() ? "R" : "r" + value(rest.written())) + shown;
-    }
+  private static String text(Rest rest) {
+    String shown =
+        switch (rest.show()) {
+          case OWN -> "";
+          case SHARED -> "+";
+          case HIDDEN -> "?";
+        };
+    return (rest.wholeBar() ? "R" : "r" + value(rest.written())) + shown;
   }
 }

@@ -31,7 +31,7 @@ class SpellerProperties {
         for (Event event : bar.events(voice)) {
           assertThat(event.start()).isEqualTo(at);
           assertThat(event.length().sign()).isPositive();
-          boolean whole = event.match(new WholeBar());
+          boolean whole = event instanceof Event.Rest rest && rest.wholeBar();
           if (!whole) {
             assertThat(event.written().length().times(event.ratio())).isEqualTo(event.length());
           }
@@ -185,17 +185,5 @@ class SpellerProperties {
               });
     }
     assertThat(open).containsOnly(false);
-  }
-
-  private static final class WholeBar implements Event.Cases<Boolean> {
-    @Override
-    public Boolean chord(Event.Chord chord) {
-      return false;
-    }
-
-    @Override
-    public Boolean rest(Event.Rest rest) {
-      return rest.wholeBar();
-    }
   }
 }

@@ -107,9 +107,6 @@ class MetersTest {
     Meter meter = only("groove g\n time 5/4 grouped 3+2\n kick : x . . x .\n").meter();
     assertThat(meter.beatCount()).isEqualTo(5);
     assertThat(meter.groups()).containsExactly(3, 2);
-    assertThat(meter.startsGroup(0)).isTrue();
-    assertThat(meter.startsGroup(2)).isFalse();
-    assertThat(meter.startsGroup(3)).isTrue();
     assertThat(meter.words()).isEqualTo("5/4 grouped 3+2");
     assertThat(Compact.problems("groove g\n time 5/4 grouped 3+3\n kick : x\n"))
         .containsExactly("2 bar-length");

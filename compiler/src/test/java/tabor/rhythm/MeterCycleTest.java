@@ -94,10 +94,8 @@ class MeterCycleTest {
   }
 
   @Test
-  void groupedBeatsStartTheirGroups() {
+  void groupsAreOfAllTheBeats() {
     Meter five = new Meter(5, 4, Meter.of(5, 4).beats(), List.of(3, 2));
-    assertThat(IntStream.range(0, 5).filter(five::startsGroup)).containsExactly(0, 3);
-    assertThat(IntStream.range(0, 4).filter(FOUR::startsGroup)).containsExactly(0);
     assertThat(five.words()).isEqualTo("5/4 grouped 3+2");
     assertThat(five).hasToString("5/4");
     assertThatThrownBy(() -> new Meter(5, 4, Meter.of(5, 4).beats(), List.of(3, 3)))

@@ -1,6 +1,5 @@
 package tabor.lsp;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -41,13 +40,10 @@ final class ActionTrials {
         }
       }
     }
-    List<ActionChoice> left = new ArrayList<>();
-    for (ActionChoice choice : choices) {
-      if (!useless.contains(choice)) {
-        left.add(choice.isFix() && !tried.contains(choice) ? choice.notPreferred() : choice);
-      }
-    }
-    return left;
+    return choices.stream()
+        .filter(choice -> !useless.contains(choice))
+        .map(choice -> choice.isFix() && !tried.contains(choice) ? choice.notPreferred() : choice)
+        .toList();
   }
 
   /** What a choice changes, if it does on this text what it says. */

@@ -12,7 +12,6 @@ import org.eclipse.lsp4j.Command;
 import org.eclipse.lsp4j.InlayHintParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Player;
@@ -58,8 +57,8 @@ final class AnnotationRequests {
       Span range = file.span(params.getRange());
       for (InlayHints.Hint hint : InlayHints.in(file.compiled(), range, kinds)) {
         Position at = session.encoding().position(file.document().lines(), hint.offset());
-        json.comma().add("{\"position\":{\"line\":").add(at.getLine());
-        json.add(",\"character\":").add(at.getCharacter()).add("},\"label\":").string(hint.text());
+        json.comma().add("{\"position\":").position(at.getLine(), at.getCharacter());
+        json.add(",\"label\":").string(hint.text());
         json.add(",\"paddingLeft\":true}");
       }
     }
@@ -113,7 +112,7 @@ final class AnnotationRequests {
 
   private java.util.concurrent.CompletableFuture<?> resolve(CodeLens lens) {
     if (!(lens.getData() instanceof JsonArray data) || data.size() != 3) {
-      throw Requests.error(ResponseErrorCode.InvalidParams, "codeLens/resolve: not our lens");
+      throw Requests.invalid("codeLens/resolve: not our lens");
     }
     int number = data.get(0).getAsInt();
     String uri =

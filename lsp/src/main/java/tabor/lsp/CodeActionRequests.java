@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BiFunction;
 import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
@@ -38,7 +39,7 @@ import tabor.source.Span;
  * the text before anything is changed. For a client that does not, all are tried before they are
  * listed. One that knows no actions is given commands, which change the text through it.
  */
-final class CodeActionRequests {
+record CodeActionRequests(Session session) {
   private static final String FIX_ALL = "source.fixAll.tabor";
 
   /**
@@ -46,12 +47,6 @@ final class CodeActionRequests {
    * there what would be refused is not listed; beyond, it is tried when it is chosen.
    */
   private static final long MOST_TRIED = 120_000;
-
-  private final Session session;
-
-  CodeActionRequests(Session session) {
-    this.session = session;
-  }
 
   void declare(Requests requests) {
     requests.futures(
@@ -247,13 +242,10 @@ final class CodeActionRequests {
         });
   }
 
-  private interface Use {
-    Object of(FileContext file, List<TextEdit> edits);
-  }
-
-  private CompletableFuture<?> chosen(List<?> data, Use use) {
+  private CompletableFuture<?> chosen(
+      List<?> data, BiFunction<FileContext, List<TextEdit>, Object> use) {
     if (data.size() != 6 || !(data.get(1) instanceof JsonPrimitive version)) {
-      throw Requests.error(ResponseErrorCode.InvalidParams, "not one of our actions");
+      throw Requests.invalid("not one of our actions");
     }
     OpenDocument document = session.requests().document(text(data.get(0)));
     if (document.version() != version.getAsInt()) {
@@ -276,7 +268,7 @@ final class CodeActionRequests {
               if (tried.edits() == null) {
                 throw Requests.refused(refusal(choice, tried.why()));
               }
-              return use.of(file, tried.edits());
+              return use.apply(file, tried.edits());
             });
   }
 

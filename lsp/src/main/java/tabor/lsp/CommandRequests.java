@@ -15,7 +15,6 @@ import java.util.function.Function;
 import org.eclipse.lsp4j.ExecuteCommandParams;
 import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.Position;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.jspecify.annotations.Nullable;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
@@ -75,9 +74,7 @@ final class CommandRequests {
         player.stop();
         yield CompletableFuture.completedFuture(null);
       }
-      default ->
-          throw Requests.error(
-              ResponseErrorCode.InvalidParams, "no command " + params.getCommand());
+      default -> throw Requests.invalid("no command " + params.getCommand());
     };
   }
 
@@ -104,10 +101,7 @@ final class CommandRequests {
         .document(
             text(given, 0)
                 .orElseThrow(
-                    () ->
-                        Requests.error(
-                            ResponseErrorCode.InvalidParams,
-                            "the first argument is the URI of an open file")));
+                    () -> Requests.invalid("the first argument is the URI of an open file")));
   }
 
   private static Optional<String> text(List<Object> given, int index) {
@@ -142,8 +136,7 @@ final class CommandRequests {
       boolean along = json.get("character") instanceof JsonPrimitive p && p.isNumber();
       return new Position(line.getAsInt(), along ? json.get("character").getAsInt() : 0);
     }
-    throw Requests.error(
-        ResponseErrorCode.InvalidParams,
+    throw Requests.invalid(
         "the second argument is a section's name or a position: {\"line\": 0, \"character\": 0}");
   }
 
@@ -249,7 +242,7 @@ final class CommandRequests {
 
   private static String folder(List<Object> given) {
     if (isGiven(given, 1) && text(given, 1).isEmpty()) {
-      throw Requests.error(ResponseErrorCode.InvalidParams, "the second argument is a folder");
+      throw Requests.invalid("the second argument is a folder");
     }
     return text(given, 1).orElse("out");
   }
@@ -270,18 +263,10 @@ final class CommandRequests {
         words.add(word instanceof JsonPrimitive text ? text.getAsString() : String.valueOf(word));
       }
     } else {
-      throw Requests.error(
-          ResponseErrorCode.InvalidParams,
-          "the third argument is a list of forms, such as [\"midi\"]");
+      throw Requests.invalid("the third argument is a list of forms, such as [\"midi\"]");
     }
     return words.stream()
-        .map(
-            word ->
-                Form.of(word)
-                    .orElseThrow(
-                        () ->
-                            Requests.error(
-                                ResponseErrorCode.InvalidParams, "There is no form " + word)))
+        .map(word -> Form.of(word).orElseThrow(() -> Requests.invalid("There is no form " + word)))
         .toList();
   }
 }

@@ -3,7 +3,6 @@ package tabor.lsp;
 import java.nio.file.Path;
 import java.util.Deque;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -69,13 +68,15 @@ final class CompiledFiles {
       return Optional.empty();
     }
     long moment = now.get();
-    for (Entry entry : versions) {
-      if (entry.lines == document.lines()
-          && (entry.moment == moment || entry != versions.peekFirst() || entry.rests.isEmpty())) {
-        return Optional.of(entry.compiled);
-      }
-    }
-    return Optional.empty();
+    return versions.stream()
+        .filter(
+            entry ->
+                entry.lines == document.lines()
+                    && (entry.moment == moment
+                        || entry != versions.peekFirst()
+                        || entry.rests.isEmpty()))
+        .map(entry -> entry.compiled)
+        .findFirst();
   }
 
   /** The compiled form of a document as it is given. In the typing lane alone. */
@@ -120,10 +121,5 @@ final class CompiledFiles {
     entries.remove(path);
     compiler.forget(path);
     share();
-  }
-
-  /** The files of the workspace. */
-  List<Path> files() {
-    return workspace.files();
   }
 }

@@ -26,20 +26,16 @@ final class CompletionRequests {
   private static final String BETWEEN_WORDS = " \t\r\n:|,=\"({";
 
   void declare(Requests requests) {
-    requests.inFile(
+    requests.atPlace(
         Lane.TYPING,
         "textDocument/completion",
         CompletionParams.class,
-        p -> p.getTextDocument().getUri(),
-        CompletionRequests::complete,
-        "position");
-    requests.inFile(
+        CompletionRequests::complete);
+    requests.atPlace(
         Lane.TYPING,
         "textDocument/signatureHelp",
         SignatureHelpParams.class,
-        p -> p.getTextDocument().getUri(),
-        CompletionRequests::signature,
-        "position");
+        CompletionRequests::signature);
   }
 
   /**

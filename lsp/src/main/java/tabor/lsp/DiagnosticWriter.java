@@ -88,19 +88,13 @@ final class DiagnosticWriter {
   private void position(TextLines lines, int offset) {
     int inside = Math.max(0, Math.min(offset, lines.length()));
     int line = lines.lineOf(inside);
-    position(line, encoding.units(lines.text(), lines.lineStart(line), inside));
-  }
-
-  private void position(int line, int character) {
-    json.add("{\"line\":").add(line).add(",\"character\":").add(character).add("}");
+    json.position(line, encoding.units(lines.text(), lines.lineStart(line), inside));
   }
 
   private void range(Range range) {
     json.add("{\"start\":");
-    position(range.getStart().getLine(), range.getStart().getCharacter());
-    json.add(",\"end\":");
-    position(range.getEnd().getLine(), range.getEnd().getCharacter());
-    json.add("}");
+    json.position(range.getStart().getLine(), range.getStart().getCharacter()).add(",\"end\":");
+    json.position(range.getEnd().getLine(), range.getEnd().getCharacter()).add("}");
   }
 
   private String message(Diagnostic ours) {

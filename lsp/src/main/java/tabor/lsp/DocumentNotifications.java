@@ -12,13 +12,7 @@ import org.eclipse.lsp4j.SetTraceParams;
 import org.eclipse.lsp4j.WorkspaceFolder;
 
 /** Keeps the open files, the folders and the files on disk as the client has them. */
-final class DocumentNotifications {
-  private final Session session;
-
-  DocumentNotifications(Session session) {
-    this.session = session;
-  }
-
+record DocumentNotifications(Session session) {
   void declare(Requests requests) {
     requests.told(
         "textDocument/didOpen",

@@ -16,13 +16,7 @@ import tabor.lsp.Scheduler.Lane;
  * Builds a lesson's files, as the lesson was when that was asked for: further edits neither wait
  * for it nor change what comes of it. The person can stop it; what is written by then is whole.
  */
-final class FileBuilder {
-  private final Session session;
-
-  FileBuilder(Session session) {
-    this.session = session;
-  }
-
+record FileBuilder(Session session) {
   /**
    * Builds into a folder.
    *

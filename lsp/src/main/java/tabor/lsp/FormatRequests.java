@@ -2,10 +2,10 @@ package tabor.lsp;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.DocumentRangeFormattingParams;
-import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 import tabor.format.Formatter;
@@ -15,13 +15,7 @@ import tabor.parse.Reader;
 import tabor.source.Passage;
 
 /** Formatting: of a file, of some lines, and of the line that a person has just left. */
-final class FormatRequests {
-  private final Session session;
-
-  FormatRequests(Session session) {
-    this.session = session;
-  }
-
+record FormatRequests(Session session) {
   void declare(Requests requests) {
     requests.inFile(
         Lane.READING,
@@ -116,13 +110,10 @@ final class FormatRequests {
   }
 
   private List<TextEdit> edits(OpenDocument document, List<Formatter.Replacement> replacements) {
-    List<TextEdit> made = new ArrayList<>();
-    for (Formatter.Replacement replacement : replacements) {
-      made.add(
-          new TextEdit(
-              session.encoding().range(document.lines(), replacement.span()), replacement.text()));
-    }
-    return made;
+    return replacements.stream()
+        .map(
+            one -> new TextEdit(session.encoding().range(document.lines(), one.span()), one.text()))
+        .collect(Collectors.toCollection(ArrayList::new));
   }
 
   /** The same as it goes out: thousands of edits are written faster than they are made objects. */
@@ -131,16 +122,10 @@ final class FormatRequests {
     for (Formatter.Replacement replacement : replacements) {
       Range range = session.encoding().range(document.lines(), replacement.span());
       json.comma().add("{\"range\":{\"start\":");
-      position(json, range.getStart());
-      json.add(",\"end\":");
-      position(json, range.getEnd());
+      json.position(range.getStart().getLine(), range.getStart().getCharacter());
+      json.add(",\"end\":").position(range.getEnd().getLine(), range.getEnd().getCharacter());
       json.add("},\"newText\":").string(replacement.text()).add("}");
     }
     return json.add("]");
-  }
-
-  private static void position(JsonText json, Position position) {
-    json.add("{\"line\":").add(position.getLine());
-    json.add(",\"character\":").add(position.getCharacter()).add("}");
   }
 }

@@ -77,13 +77,6 @@ final class LspConverter {
     return new Change(place.compiled().file(), new TextEdit(location(place).getRange(), text));
   }
 
-  /** A spot with a new text. */
-  Change replacement(Spot spot, String text) {
-    Path file = compiled.fileOf(spot);
-    return new Change(
-        file == null ? compiled.file() : file, new TextEdit(location(spot).getRange(), text));
-  }
-
   /** A span of this file with a new text. */
   Change replacement(Span span, String text) {
     return new Change(

@@ -26,43 +26,19 @@ import tabor.ide.UseLinks;
 import tabor.lsp.Scheduler.Lane;
 
 /** Names across files: where they are given and used, and how they are changed. */
-final class NameRequests {
-  private final Session session;
-
-  NameRequests(Session session) {
-    this.session = session;
-  }
-
+record NameRequests(Session session) {
   void declare(Requests requests) {
-    requests.inFile(
-        Lane.READING,
-        "textDocument/definition",
-        DefinitionParams.class,
-        p -> p.getTextDocument().getUri(),
-        NameRequests::definition,
-        "position");
-    requests.inFile(
-        Lane.READING,
-        "textDocument/references",
-        ReferenceParams.class,
-        p -> p.getTextDocument().getUri(),
-        NameRequests::references,
-        "position");
-    requests.inFile(
+    requests.atPlace(
+        Lane.READING, "textDocument/definition", DefinitionParams.class, NameRequests::definition);
+    requests.atPlace(
+        Lane.READING, "textDocument/references", ReferenceParams.class, NameRequests::references);
+    requests.atPlace(
         Lane.READING,
         "textDocument/prepareRename",
         PrepareRenameParams.class,
-        p -> p.getTextDocument().getUri(),
-        NameRequests::prepareRename,
-        "position");
-    requests.inFile(
-        Lane.READING,
-        "textDocument/rename",
-        RenameParams.class,
-        p -> p.getTextDocument().getUri(),
-        NameRequests::rename,
-        "position",
-        "newName");
+        NameRequests::prepareRename);
+    requests.atPlace(
+        Lane.READING, "textDocument/rename", RenameParams.class, NameRequests::rename, "newName");
     requests.inWorkspace(
         Lane.READING,
         "workspace/symbol",

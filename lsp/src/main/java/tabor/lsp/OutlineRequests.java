@@ -15,13 +15,7 @@ import tabor.lsp.transport.JsonText;
 import tabor.source.Span;
 
 /** The shape of a file: its sections, what folds, how a selection grows. */
-final class OutlineRequests {
-  private final Session session;
-
-  OutlineRequests(Session session) {
-    this.session = session;
-  }
-
+record OutlineRequests(Session session) {
   void declare(Requests requests) {
     requests.inFile(
         Lane.READING,
@@ -100,7 +94,7 @@ final class OutlineRequests {
 
   private void position(JsonText json, FileContext file, int offset) {
     Position at = session.encoding().position(file.document().lines(), offset);
-    json.add("{\"line\":").add(at.getLine()).add(",\"character\":").add(at.getCharacter()).add("}");
+    json.position(at.getLine(), at.getCharacter());
   }
 
   static SymbolKind kind(Outline.Sort sort) {

@@ -1,5 +1,6 @@
 package tabor.lsp;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.lsp4j.Position;
@@ -36,12 +37,7 @@ enum PositionEncoding {
   }
 
   private static Optional<PositionEncoding> of(String word) {
-    for (PositionEncoding encoding : values()) {
-      if (encoding.word.equals(word)) {
-        return Optional.of(encoding);
-      }
-    }
-    return Optional.empty();
+    return Arrays.stream(values()).filter(encoding -> encoding.word.equals(word)).findFirst();
   }
 
   /** The offset of a position. */

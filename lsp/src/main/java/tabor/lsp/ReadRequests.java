@@ -2,6 +2,7 @@ package tabor.lsp;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.eclipse.lsp4j.DocumentHighlight;
 import org.eclipse.lsp4j.DocumentHighlightKind;
 import org.eclipse.lsp4j.DocumentHighlightParams;
@@ -18,28 +19,20 @@ import tabor.lsp.Scheduler.Lane;
 import tabor.source.Span;
 
 /** What stands at a place, and what belongs to it. */
-final class ReadRequests {
-  private final Session session;
-
-  ReadRequests(Session session) {
-    this.session = session;
-  }
+record ReadRequests(Session session) {
+  private static final Pattern FENCE = Pattern.compile("(?m)^```[a-z]*\n?");
+  private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\([^)]*\\)");
+  private static final Pattern SIGNS = Pattern.compile("\\*\\*|(?<![\\\\`])`");
+  private static final Pattern ESCAPED = Pattern.compile("\\\\([\\\\`*_{}\\[\\]()#+.!|<>-])");
+  private static final Pattern BREAK = Pattern.compile(" {2}\n");
 
   void declare(Requests requests) {
-    requests.inFile(
-        Lane.READING,
-        "textDocument/hover",
-        HoverParams.class,
-        p -> p.getTextDocument().getUri(),
-        this::hover,
-        "position");
-    requests.inFile(
+    requests.atPlace(Lane.READING, "textDocument/hover", HoverParams.class, this::hover);
+    requests.atPlace(
         Lane.READING,
         "textDocument/documentHighlight",
         DocumentHighlightParams.class,
-        p -> p.getTextDocument().getUri(),
-        ReadRequests::highlight,
-        "position");
+        ReadRequests::highlight);
     requests.inFile(
         Lane.READING,
         "textDocument/documentLink",
@@ -57,7 +50,7 @@ final class ReadRequests {
                 new Hover(
                     markdown
                         ? new MarkupContent("markdown", note.markdown())
-                        : new MarkupContent("plaintext", PlainText.of(note.markdown())),
+                        : new MarkupContent("plaintext", plain(note.markdown())),
                     file.range(note.span())))
         .orElse(null);
   }
@@ -84,10 +77,26 @@ final class ReadRequests {
 
   private static List<DocumentLink> links(FileContext file) {
     LspConverter to = file.converter();
-    List<DocumentLink> found = new ArrayList<>();
-    for (UseLinks.Link link : UseLinks.of(file.compiled())) {
-      found.add(new DocumentLink(file.range(link.span()), to.uri(link.file())));
+    return UseLinks.of(file.compiled()).stream()
+        .map(link -> new DocumentLink(file.range(link.span()), to.uri(link.file())))
+        .toList();
+  }
+
+  /**
+   * Markdown for a client that would show its signs: the words, with the layout of what is fenced.
+   */
+  private static String plain(String markdown) {
+    StringBuilder plain = new StringBuilder();
+    boolean fenced = false;
+    for (String part : FENCE.split(markdown, -1)) {
+      plain.append(fenced ? part : withoutSigns(part));
+      fenced = !fenced;
     }
-    return found;
+    return BREAK.matcher(plain.toString().strip()).replaceAll("\n");
+  }
+
+  private static String withoutSigns(String text) {
+    String linked = LINK.matcher(text).replaceAll("$1");
+    return ESCAPED.matcher(SIGNS.matcher(linked).replaceAll("")).replaceAll("$1");
   }
 }

@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.eclipse.lsp4j.TextDocumentPositionParams;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
@@ -23,11 +24,6 @@ import tabor.lsp.transport.MethodTable;
 
 /** Which method is answered by what, and in which lane. */
 final class Requests {
-  /** Answers a request. */
-  private interface Answer {
-    CompletableFuture<?> to(@Nullable Object params);
-  }
-
   /** Answers a request about an open file, as that file was when the request came. */
   interface InFile<P> {
     @Nullable Object answer(FileContext file, P params);
@@ -44,7 +40,8 @@ final class Requests {
   }
 
   private final MethodTable methods = new MethodTable();
-  private final Map<String, Answer> answers = new HashMap<>();
+  private final Map<String, Function<@Nullable Object, CompletableFuture<?>>> answers =
+      new HashMap<>();
   private final Map<String, Consumer<@Nullable Object>> sinks = new HashMap<>();
   private final Session session;
 
@@ -144,6 +141,20 @@ final class Requests {
         });
   }
 
+  /** {@linkplain #inFile A request about an open file} that asks about a place in it. */
+  <P extends TextDocumentPositionParams> void atPlace(
+      Lane lane, String method, Class<P> type, InFile<P> handler, String... required) {
+    List<String> all = new ArrayList<>(List.of(required));
+    all.add(0, "position");
+    inFile(
+        lane,
+        method,
+        type,
+        params -> params.getTextDocument().getUri(),
+        handler,
+        all.toArray(String[]::new));
+  }
+
   private static List<String> withUri(String... required) {
     List<String> all = new ArrayList<>();
     all.add("textDocument.uri");
@@ -210,8 +221,7 @@ final class Requests {
     return session
         .documents()
         .find(uri)
-        .orElseThrow(
-            () -> error(ResponseErrorCode.InvalidParams, "not an open file: " + shortened(uri)));
+        .orElseThrow(() -> invalid("not an open file: " + shortened(uri)));
   }
 
   private static String shortened(String uri) {
@@ -220,18 +230,18 @@ final class Requests {
 
   private static <P> P cast(String method, Class<P> type, @Nullable Object params) {
     if (!type.isInstance(params)) {
-      throw error(ResponseErrorCode.InvalidParams, method + " needs parameters");
+      throw invalid(method + " needs parameters");
     }
     return type.cast(params);
   }
 
   /** Answers a request; throws for a method that nobody answers. */
   CompletableFuture<?> request(String method, @Nullable Object params) {
-    Answer answer = answers.get(method);
+    Function<@Nullable Object, CompletableFuture<?>> answer = answers.get(method);
     if (answer == null) {
       throw error(ResponseErrorCode.MethodNotFound, "no method " + shortened(method));
     }
-    return answer.to(params);
+    return answer.apply(params);
   }
 
   /** Takes a notification in; false for one that nobody takes. */
@@ -247,6 +257,11 @@ final class Requests {
   /** What a request fails with. */
   static ResponseErrorException error(ResponseErrorCode code, String message) {
     return new ResponseErrorException(new ResponseError(code, message, null));
+  }
+
+  /** What a request fails with whose parameters are not those of its method. */
+  static ResponseErrorException invalid(String message) {
+    return error(ResponseErrorCode.InvalidParams, message);
   }
 
   /** What a request fails with that was understood and cannot be done; said in words. */

@@ -72,29 +72,16 @@ record BarPlan(
     List<RestShape> whole = new ArrayList<>();
     for (Voice voice : Voice.values()) {
       for (Event event : bar.events(voice)) {
-        event.match(
-            new Event.Cases<Boolean>() {
-              @Override
-              public Boolean chord(Event.Chord chord) {
-                places.computeIfAbsent(chord.start(), t -> new Here()).chords[voice.ordinal()] =
-                    chord;
-                return true;
-              }
-
-              @Override
-              public Boolean rest(Event.Rest rest) {
-                if (rest.show() == Event.Rest.Show.HIDDEN) {
-                  return false;
-                }
-                RestShape shape = RestShape.of(rest, voice);
-                if (rest.wholeBar()) {
-                  whole.add(shape);
-                } else {
-                  places.computeIfAbsent(rest.start(), t -> new Here()).rests.add(shape);
-                }
-                return true;
-              }
-            });
+        if (event instanceof Event.Chord chord) {
+          places.computeIfAbsent(chord.start(), t -> new Here()).chords[voice.ordinal()] = chord;
+        } else if (event instanceof Event.Rest rest && !rest.isHidden()) {
+          RestShape shape = RestShape.of(rest, voice);
+          if (rest.wholeBar()) {
+            whole.add(shape);
+          } else {
+            places.computeIfAbsent(rest.start(), t -> new Here()).rests.add(shape);
+          }
+        }
       }
     }
     List<Slice> slices = new ArrayList<>();

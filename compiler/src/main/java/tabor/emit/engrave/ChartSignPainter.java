@@ -5,21 +5,11 @@ import java.util.List;
 import tabor.groove.ChartSigns;
 
 /** Draws what a chart says at a section's notes: a hold sign, cues, a rehearsal mark. */
-final class ChartSignPainter {
+record ChartSignPainter(Canvas canvas, PlacedSystem line, ChartSigns signs) {
   private static final double GAP = 0.5;
 
   /** From line to line of a cue, as a part of its size. */
   private static final double LEADING = 1.2;
-
-  private final Canvas canvas;
-  private final PlacedSystem line;
-  private final ChartSigns signs;
-
-  ChartSignPainter(Canvas canvas, PlacedSystem line, ChartSigns signs) {
-    this.canvas = canvas;
-    this.line = line;
-    this.signs = signs;
-  }
 
   /** The hold sign over the last stroke of a bar, or over the bar where it repeats another. */
   void hold(int number) {

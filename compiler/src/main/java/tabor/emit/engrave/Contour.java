@@ -106,13 +106,20 @@ public final class Contour {
 
   /** A rectangle. */
   public static Contour of(Box box) {
-    Builder builder = new Builder();
-    builder.move(box.left(), box.top());
-    builder.line(box.right(), box.top());
-    builder.line(box.right(), box.bottom());
-    builder.line(box.left(), box.bottom());
-    builder.close();
-    return builder.build();
+    return quad(
+        box.left(),
+        box.top(),
+        box.right(),
+        box.top(),
+        box.right(),
+        box.bottom(),
+        box.left(),
+        box.bottom());
+  }
+
+  /** Four corners, each x and y. */
+  private static Contour quad(double... corners) {
+    return new Contour(new byte[] {MOVE, LINE, LINE, LINE, CLOSE}, corners);
   }
 
   /** A straight stroke of even thickness with flat ends. */
@@ -120,24 +127,13 @@ public final class Contour {
     double length = Math.sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
     double nx = -(y2 - y1) / length * thickness / 2;
     double ny = (x2 - x1) / length * thickness / 2;
-    Builder builder = new Builder();
-    builder.move(x1 + nx, y1 + ny);
-    builder.line(x2 + nx, y2 + ny);
-    builder.line(x2 - nx, y2 - ny);
-    builder.line(x1 - nx, y1 - ny);
-    builder.close();
-    return builder.build();
+    return quad(x1 + nx, y1 + ny, x2 + nx, y2 + ny, x2 - nx, y2 - ny, x1 - nx, y1 - ny);
   }
 
   /** A band between two upright edges, as a beam is: slanted above and below, cut off upright. */
   public static Contour band(double x1, double y1, double x2, double y2, double thickness) {
-    Builder builder = new Builder();
-    builder.move(x1, y1 - thickness / 2);
-    builder.line(x2, y2 - thickness / 2);
-    builder.line(x2, y2 + thickness / 2);
-    builder.line(x1, y1 + thickness / 2);
-    builder.close();
-    return builder.build();
+    double half = thickness / 2;
+    return quad(x1, y1 - half, x2, y2 - half, x2, y2 + half, x1, y1 + half);
   }
 
   /** A rectangle with round corners; with {@code rim} above zero only its rim, so thick. */

@@ -9,21 +9,12 @@ import tabor.notation.Bar;
 import tabor.notation.Note;
 import tabor.notation.Written;
 
-/** Draws the heads of a voice with what stands at them: parentheses, dots, ledger lines. */
-final class HeadPainter {
-  private final Canvas canvas;
-  private final boolean changes;
-
-  /**
-   * Draws on a canvas.
-   *
-   * @param changes heads that a step changed are marked
-   */
-  HeadPainter(Canvas canvas, boolean changes) {
-    this.canvas = canvas;
-    this.changes = changes;
-  }
-
+/**
+ * Draws the heads of a voice with what stands at them: parentheses, dots, ledger lines.
+ *
+ * @param changes heads that a step changed are marked
+ */
+record HeadPainter(Canvas canvas, boolean changes) {
   /** The heads of a chord whose column stands at {@code x}. */
   void paint(Bar bar, ChordShape chord, double x) {
     ledgers(chord, x);

@@ -14,6 +14,7 @@ import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Surface;
 import tabor.notation.StickingLetters;
+import tabor.notation.Written;
 import tabor.words.Words;
 
 /**
@@ -140,7 +141,7 @@ public final class Key {
   /** A head around x = 0 on the staff. */
   private Cell surface(Surface surface) {
     List<Mark> marks = new ArrayList<>();
-    Sign head = Sign.of(headName(surface.head()));
+    Sign head = Heads.of(surface.head(), Written.Type.QUARTER);
     double y = 4 - surface.place().halfSpaces() / 2.0;
     double half = head.box().width() / 2;
     for (double ledger = -1; ledger >= y; ledger--) {
@@ -167,16 +168,6 @@ public final class Key {
 
   private static Mark ledger(double half, double y) {
     return Mark.Line.rule(-half - 0.35, y, half + 0.35, y, 0.16);
-  }
-
-  private static String headName(Surface.Head head) {
-    return switch (head) {
-      case NORMAL -> "noteheadBlack";
-      case X -> "noteheadXBlack";
-      case DIAMOND -> "noteheadDiamondBlack";
-      case TRIANGLE -> "noteheadTriangleUpBlack";
-      case CIRCLE_X -> "noteheadCircleX";
-    };
   }
 
   private List<Cell> signs(Set<Ornament> ornaments, boolean ghosts, boolean accents) {

@@ -113,11 +113,6 @@ public record Look(
   }
 
   /** The same without or with tempo and swing. */
-  public Look withTempo(boolean shown) {
-    return withTempo(Tempo.of(shown));
-  }
-
-  /** The same without or with tempo and swing. */
   public Look withTempo(Tempo shown) {
     return new Look(
         width, counts, sticking, changes, heading, shown, lines, ending, boxes, blank, signs);

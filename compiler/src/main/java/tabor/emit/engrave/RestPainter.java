@@ -4,15 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Draws the rests and the one-bar repeat signs of a system. */
-final class RestPainter {
-  private final Canvas canvas;
-  private final PlacedSystem line;
-
-  RestPainter(Canvas canvas, PlacedSystem line) {
-    this.canvas = canvas;
-    this.line = line;
-  }
-
+record RestPainter(Canvas canvas, PlacedSystem line) {
   void paint() {
     for (int bar = 0; bar < line.bars().size(); bar++) {
       BarPlan plan = line.bars().get(bar);

@@ -4,17 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Draws the straight rows of a system: counts above, stickings below, bar number. */
-final class RowPainter {
+record RowPainter(Canvas canvas, PlacedSystem line) {
   /** In place of a hand's letter: a box to write it in. */
   static final String BOX = "\u25a1";
-
-  private final Canvas canvas;
-  private final PlacedSystem line;
-
-  RowPainter(Canvas canvas, PlacedSystem line) {
-    this.canvas = canvas;
-    this.line = line;
-  }
 
   /** The counts, each row on one base line, clear of the highest sign. */
   void counts() {

@@ -14,7 +14,7 @@ import tabor.rhythm.Time;
  * Draws what stands outside the notes of one voice: hi-hat signs, chokes, accents and tuplets,
  * nearest first, above the hands and below the feet.
  */
-final class SignPainter {
+record SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean changes) {
   private static final double GAP = 0.3;
 
   /** Thickness of the bar that marks a change. */
@@ -22,18 +22,6 @@ final class SignPainter {
 
   /** How much shorter it is than its head on each side. */
   private static final double CHANGE_INSET = 0.05;
-
-  private final Canvas canvas;
-  private final PlacedSystem line;
-  private final Voice voice;
-  private final boolean changes;
-
-  SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean changes) {
-    this.canvas = canvas;
-    this.line = line;
-    this.voice = voice;
-    this.changes = changes;
-  }
 
   void paint() {
     for (int bar = 0; bar < line.bars().size(); bar++) {
@@ -154,25 +142,12 @@ final class SignPainter {
     for (Event event : plan.bar().events(voice)) {
       if (!event.start().before(span.first().start())
           && event.start().before(end)
-          && event.match(DRAWN)) {
+          && !event.isHidden()) {
         return false;
       }
     }
     return true;
   }
-
-  private static final Event.Cases<Boolean> DRAWN =
-      new Event.Cases<>() {
-        @Override
-        public Boolean chord(Event.Chord chord) {
-          return true;
-        }
-
-        @Override
-        public Boolean rest(Event.Rest rest) {
-          return rest.show() != Event.Rest.Show.HIDDEN;
-        }
-      };
 
   private void tuplet(int bar, Span span) {
     double left = line.x(bar, span.first().start()) - 0.1;

@@ -1,7 +1,6 @@
 package tabor.emit.engrave;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tabor.notation.Voice;
 import tabor.rhythm.Time;
@@ -46,12 +45,5 @@ record Slice(
       case HANDS -> hands;
       case FEET -> feet;
     };
-  }
-
-  Stream<ChordShape> chords() {
-    if (hands == null || feet == null) {
-      return Stream.ofNullable(hands == null ? feet : hands);
-    }
-    return Stream.of(hands, feet);
   }
 }

@@ -3,14 +3,7 @@ package tabor.emit.engrave;
 import java.util.List;
 
 /** Spaces a run of bars so that it fills a width. */
-final class Spacing {
-  private final List<BarSpacing> bars;
-
-  /** A run of bars, all of them as close as can still be read or none. */
-  Spacing(List<BarSpacing> bars) {
-    this.bars = bars;
-  }
-
+record Spacing(List<BarSpacing> bars) {
   /**
    * Columns in their places.
    *

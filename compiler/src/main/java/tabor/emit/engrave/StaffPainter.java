@@ -5,7 +5,7 @@ import java.util.List;
 import tabor.rhythm.Meter;
 
 /** Draws staff lines, clef, meter and barlines of a system. */
-final class StaffPainter {
+record StaffPainter(Canvas canvas, Look.Ending ending) {
   private static final double CLEF_AT = 0.7;
   private static final double AFTER_CLEF = 0.9;
   private static final double AFTER_METER = 0.7;
@@ -18,14 +18,6 @@ final class StaffPainter {
 
   /** Room for the sign that a repeat begins: thick line, thin line, dots. */
   static final double OPENING = FINAL + DOTS_GAP + Sign.of("repeatDots").box().width();
-
-  private final Canvas canvas;
-  private final Look.Ending ending;
-
-  StaffPainter(Canvas canvas, Look.Ending ending) {
-    this.canvas = canvas;
-    this.ending = ending;
-  }
 
   /** Room of the end of a section, beside its last bar. */
   static double tail(Look.Ending ending) {

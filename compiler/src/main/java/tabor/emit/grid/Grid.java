@@ -96,7 +96,7 @@ public final class Grid {
     }
     lesson.extras().head().forEach(text -> lines.addAll(TextWrapper.wrap(text, "", PROSE_WIDTH)));
     known = lesson.setting();
-    lines.addAll(TextWrapper.wrap(SettingLine.of(lesson.setting(), null, words), "", PROSE_WIDTH));
+    lines.addAll(TextWrapper.wrap(settingLine(lesson.setting(), null, words), "", PROSE_WIDTH));
   }
 
   private void groove(Groove groove, int number) {
@@ -109,12 +109,7 @@ public final class Grid {
           TextWrapper.wrap(
               changes.isEmpty() ? words.text("grid.as-before") : changes, INDENT, PROSE_WIDTH));
     }
-    String setting = SettingLine.of(groove.setting(), known, words);
-    if (!setting.isEmpty()) {
-      lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
-    }
-    standIns(groove);
-    known = groove.setting();
+    setting(groove);
     prose(groove.prose());
     List<String> dynamics = DynamicWords.of(groove, words);
     if (!dynamics.isEmpty()) {
@@ -136,14 +131,19 @@ public final class Grid {
     for (Groove groove : some) {
       gap();
       heading("", groove);
-      String setting = SettingLine.of(groove.setting(), known, words);
-      if (!setting.isEmpty()) {
-        lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
-      }
-      standIns(groove);
-      known = groove.setting();
+      setting(groove);
       lines.addAll(GridWriter.write(GridLayout.of(groove, words), words));
     }
+  }
+
+  /** What its setting has that is not known yet. */
+  private void setting(Groove groove) {
+    String setting = settingLine(groove.setting(), known, words);
+    if (!setting.isEmpty()) {
+      lines.addAll(TextWrapper.wrap(setting, INDENT, PROSE_WIDTH));
+    }
+    standIns(groove);
+    known = groove.setting();
   }
 
   /** What the kit lacks is told once. */
@@ -181,5 +181,29 @@ public final class Grid {
     for (String item : ChartLines.of(chart, words)) {
       lines.addAll(TextWrapper.wrap(item, INDENT, PROSE_WIDTH));
     }
+  }
+
+  /** What differs from {@code known}; everything where that is null. Empty if nothing does. */
+  private static String settingLine(
+      Groove.Setting setting, Groove.@Nullable Setting known, Words words) {
+    List<String> parts = new ArrayList<>();
+    if (known == null || !known.meters().equals(setting.meters())) {
+      parts.add(words.meters(setting.meters()));
+    }
+    if (known == null || !known.tempo().equals(setting.tempo())) {
+      parts.add(words.tempo(setting.tempo()));
+    }
+    if (known == null ? !setting.feel().isStraight() : !known.feel().equals(setting.feel())) {
+      parts.add(words.feel(setting.feel()));
+    }
+    if (known == null || !known.kit().name().equals(setting.kit().name())) {
+      parts.add(words.text("grid.kit", words.kit(setting.kit().name())));
+    }
+    if (known == null
+        ? setting.kit().leftHanded()
+        : known.kit().leftHanded() != setting.kit().leftHanded()) {
+      parts.add(words.text(setting.kit().leftHanded() ? "grid.left-handed" : "grid.right-handed"));
+    }
+    return words.list(parts);
   }
 }

@@ -2,6 +2,7 @@ package tabor.emit.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import tabor.emit.grid.GridBar.Cell;
 import tabor.emit.grid.GridBar.Column;
@@ -254,11 +255,8 @@ final class GridWriter {
         : words.text("grid.bars", Integer.toString(number), Integer.toString(last));
   }
 
-  private interface Chosen {
-    Cell of(Column column);
-  }
-
-  private String line(String name, List<Piece> pieces, Chosen chosen, String repeat) {
+  private String line(
+      String name, List<Piece> pieces, Function<Column, Cell> chosen, String repeat) {
     String label = name.length() > MOST_NAME ? name.substring(0, MOST_NAME - 2) + ".." : name;
     StringBuilder line = new StringBuilder(label).append(" ".repeat(gutter - label.length()));
     for (int i = 0; i < pieces.size(); i++) {
@@ -270,7 +268,7 @@ final class GridWriter {
       }
       boolean first = true;
       for (Column column : piece.columns()) {
-        Cell cell = chosen.of(column);
+        Cell cell = chosen.apply(column);
         line.append(" ".repeat(gap(column, first)));
         int pad = beforeWidth(column) - cell.before().length();
         line.append(" ".repeat(pad)).append(cell.before()).append(cell.letter());

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import tabor.emit.html.PlayData.Leg;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
@@ -23,21 +23,13 @@ import tabor.words.Words;
  * Turns a chart into legs and into the rows that the page shows. The performance has one segment
  * for each time that something is played, in the order of the chart's lines.
  */
-final class Charts implements Chart.Cases<@Nullable Void> {
-  /** Tells the number of the figure that shows a section. */
-  interface Figures {
-    int of(Groove groove);
-  }
-
-  /** What the page calls a section. */
-  interface SectionTitles {
-    String of(Section section);
-  }
-
-  private final SectionTitles names;
+final class Charts {
   private final Performance performance;
   private final List<Integer> takes;
-  private final Figures figures;
+
+  /** The number of the figure that shows a section. */
+  private final ToIntFunction<Groove> figures;
+
   private final List<RoadMap.Stop> stops;
   private final ChartWords said;
   private final Map<Integer, String> marks = new HashMap<>();
@@ -52,10 +44,8 @@ final class Charts implements Chart.Cases<@Nullable Void> {
       Performance performance,
       Chart chart,
       Words words,
-      SectionTitles names,
       List<Integer> takes,
-      Figures figures) {
-    this.names = names;
+      ToIntFunction<Groove> figures) {
     this.said = new ChartWords(words);
     this.performance = performance;
     this.takes = takes;
@@ -70,16 +60,15 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   record Reading(List<Leg> legs, List<Page.Row> rows, boolean click) {}
 
   /** Reads a chart. One without a click can be given one on the page. */
-  static Reading read(Chart chart, Words words, SectionTitles names, Takes takes, Figures figures) {
+  static Reading read(Chart chart, Words words, Takes takes, ToIntFunction<Groove> figures) {
     boolean clicks =
         chart.items().stream()
             .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
     Performance performance = Performer.chart(chart);
     Performance eighths = Performer.chart(clicking(chart));
-    Charts charts =
-        new Charts(performance, chart, words, names, takes.of(performance, eighths), figures);
+    Charts charts = new Charts(performance, chart, words, takes.of(performance, eighths), figures);
     for (charts.item = 0; charts.item < charts.stops.size(); charts.item++) {
-      chart.items().get(charts.item).match(charts);
+      charts.read(chart.items().get(charts.item));
     }
     charts.leftOver();
     RoadMap map = RoadMap.of(chart);
@@ -90,7 +79,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
   }
 
   /** The section after a bar of count-in, then once more without its pickup. */
-  static Reading read(Groove groove, SectionTitles names, Takes takes, Figures figures) {
+  static Reading read(Groove groove, Takes takes, ToIntFunction<Groove> figures) {
     Groove.Setting setting = groove.setting();
     Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
     List<Chart.Item> items =
@@ -102,7 +91,14 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     for (int i = 1; i < numbers.size(); i++) {
       legs.add(
           new Leg(
-              numbers.get(i), setting.tempo(), 1, figures.of(groove), names.of(groove), "", "", 1));
+              numbers.get(i),
+              setting.tempo(),
+              1,
+              figures.applyAsInt(groove),
+              groove.caption(),
+              "",
+              "",
+              1));
     }
     return new Reading(legs, List.of(), false);
   }
@@ -117,11 +113,29 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     return new Chart(chart.name(), chart.title(), chart.heading(), items, chart.prose());
   }
 
-  private @Nullable Void line(Chart.Item one) {
+  private void read(Chart.Item one) {
+    if (one instanceof Chart.Play play) {
+      play(play);
+    } else if (one instanceof Chart.Trade trade) {
+      trade(trade);
+    } else if (one instanceof Chart.Climb climb) {
+      climb(climb);
+    } else if (one instanceof Chart.Cue cue) {
+      waitingCues.add(said.of(cue));
+    } else if (one instanceof Chart.Mark mark) {
+      waitingMarks.add(mark.text());
+    } else {
+      line(one);
+      if (one instanceof Chart.Hold) {
+        rows.add(rows.remove(rows.size() - 1).held());
+      }
+    }
+  }
+
+  private void line(Chart.Item one) {
     String line = said.of(one);
     take(line);
     add(Page.Row.of(stamp(line)));
-    return null;
   }
 
   /** Marks and cues stand in the row of what they are said for: the next in which time passes. */
@@ -159,39 +173,22 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     return PageWording.tempo(tempo, said.words());
   }
 
-  @Override
-  public @Nullable Void countIn(Chart.CountIn one) {
-    return line(one);
-  }
-
-  @Override
-  public @Nullable Void click(Chart.SetClick one) {
-    return line(one);
-  }
-
-  @Override
-  public @Nullable Void play(Chart.Play one) {
+  private void play(Chart.Play one) {
     if (one.turns().isEmpty()) {
-      return null;
+      return;
     }
-    List<String> titles = one.named().stream().map(names::of).toList();
+    List<String> titles = one.named().stream().map(Section::caption).toList();
     List<Tempo> tempi = one.turns().stream().map(Chart.Turn::tempo).distinct().toList();
     String tempo = said.words().then(tempi.stream().map(this::tempo).toList());
-    return entered(titles, said.after(one), tempo);
+    entered(titles, said.after(one), tempo);
   }
 
-  @Override
-  public @Nullable Void rest(Chart.Rest one) {
-    return line(one);
+  private void trade(Chart.Trade one) {
+    List<String> titles = List.of(one.turn().groove().caption());
+    entered(titles, said.after(one), tempo(one.turn().tempo()));
   }
 
-  @Override
-  public @Nullable Void trade(Chart.Trade one) {
-    List<String> titles = List.of(names.of(one.turn().groove()));
-    return entered(titles, said.after(one), tempo(one.turn().tempo()));
-  }
-
-  private @Nullable Void entered(List<String> titles, String amount, String tempo) {
+  private void entered(List<String> titles, String amount, String tempo) {
     int first = legs.size();
     int count = take(said.words().list(List.of(String.join(" · ", titles), amount)));
     // While a chart goes from one tempo to another, what is played is not at the tempo it is set.
@@ -199,47 +196,11 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     String words = played.isEmpty() ? tempo : played;
     Page.Rung rung = new Page.Rung(first, legs.size() - 1, words, count);
     add(new Page.Row("", titles, stamp(amount), "", false, List.of(rung)));
-    return null;
   }
 
-  @Override
-  public @Nullable Void pause(Chart.Pause one) {
-    return line(one);
-  }
-
-  @Override
-  public @Nullable Void ramp(Chart.Ramp one) {
-    return line(one);
-  }
-
-  @Override
-  public @Nullable Void dynamic(Chart.SetDynamic one) {
-    return line(one);
-  }
-
-  @Override
-  public @Nullable Void hold(Chart.Hold one) {
-    line(one);
-    rows.add(rows.remove(rows.size() - 1).held());
-    return null;
-  }
-
-  @Override
-  public @Nullable Void cue(Chart.Cue one) {
-    waitingCues.add(said.of(one));
-    return null;
-  }
-
-  @Override
-  public @Nullable Void mark(Chart.Mark one) {
-    waitingMarks.add(one.text());
-    return null;
-  }
-
-  @Override
-  public @Nullable Void climb(Chart.Climb one) {
+  private void climb(Chart.Climb one) {
     List<Tempo> tempi = one.tempi();
-    String name = names.of(one.groove());
+    String name = one.groove().caption();
     List<Page.Rung> rungs = new ArrayList<>();
     // The plan plays the rungs in order: each begins where the tempo changes.
     int at = stops.get(item).first();
@@ -259,7 +220,6 @@ final class Charts implements Chart.Cases<@Nullable Void> {
     }
     String line = said.words().list(List.of(said.tempi(one), said.after(one)));
     add(new Page.Row("", List.of(name), stamp(line), "", false, rungs));
-    return null;
   }
 
   /** Takes the segments of the line; answers how many times through they are. */
@@ -284,7 +244,7 @@ final class Charts implements Chart.Cases<@Nullable Void> {
       int take = takes.get(i);
       boolean shown = segment.kind() == Segment.Kind.SECTION || segment.kind() == Segment.Kind.HOLD;
       Groove groove = segment.groove();
-      int figure = shown && groove != null ? figures.of(groove) : -1;
+      int figure = shown && groove != null ? figures.applyAsInt(groove) : -1;
       Leg last = legs.size() > begin ? legs.get(legs.size() - 1) : null;
       if (last != null
           && !fresh

@@ -55,6 +55,19 @@ final class DrawingsMarkup {
     return beside;
   }
 
+  /** Drawings for a wide page, and those that stand for them on a narrow one, if any. */
+  String pair(List<Drawing> wide, List<Drawing> narrow) {
+    StringBuilder out =
+        new StringBuilder(
+            narrow.isEmpty() ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
+    wide.forEach(drawing -> out.append(of(drawing)));
+    if (!narrow.isEmpty()) {
+      out.append("</div>\n<div class=\"drawn narrow\">");
+      narrow.forEach(drawing -> out.append(of(drawing)));
+    }
+    return out.append("</div>\n").toString();
+  }
+
   /** The element of one of the drawings. */
   String of(Drawing drawing) {
     return java.util.Objects.requireNonNull(elements.get(drawing));

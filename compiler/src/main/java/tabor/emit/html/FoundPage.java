@@ -40,8 +40,7 @@ public final class FoundPage {
       Pictures.Score score = i < notes ? scores.get(i) : null;
       shown.add(new Shown(all.get(i), score));
       if (score != null) {
-        drawings.addAll(drawings(score.wide()));
-        drawings.addAll(drawings(score.narrow()));
+        drawings.addAll(score.drawings());
       }
     }
     List<String> facts = new ArrayList<>(List.of(count(all, words)));
@@ -87,13 +86,8 @@ public final class FoundPage {
     }
     Pictures.Picture narrow = score.narrow();
     page.raw("<figure class=\"score\">\n");
-    page.raw(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    drawings(score.wide()).forEach(d -> page.raw(markup.of(d)));
-    if (narrow != null) {
-      page.raw("</div>\n<div class=\"drawn narrow\">");
-      drawings(narrow).forEach(d -> page.raw(markup.of(d)));
-    }
-    page.raw("</div>\n<ol class=\"unseen\" aria-label=\"");
+    page.raw(markup.pair(score.wide().drawings(), narrow == null ? List.of() : narrow.drawings()));
+    page.raw("<ol class=\"unseen\" aria-label=\"");
     page.raw(Markup.text(words.text("web.in-words"))).raw("\">\n");
     SpokenBars.of(found.groove()).forEach(bar -> page.raw("<li>" + Markup.text(bar) + "</li>\n"));
     page.raw("</ol>\n</figure>\n</article>\n");
@@ -127,11 +121,5 @@ public final class FoundPage {
       parts.add(words.text("library.hands-off", likeness.hands()));
     }
     return words.list(parts);
-  }
-
-  private static List<Drawing> drawings(Pictures.@Nullable Picture picture) {
-    return picture == null
-        ? List.of()
-        : picture.systems().stream().map(Pictures.StaffRow::drawing).toList();
   }
 }

@@ -90,6 +90,30 @@ final class Furniture {
             found -> Matcher.quoteReplacement(Markup.text(words.text(prefix + found.group(1)))));
   }
 
+  /**
+   * The head of a page, which may load nothing and runs nothing but what is in it.
+   *
+   * @param script what of its policy speaks of scripts; empty where there is none
+   */
+  static String head(String title, Words words, String script, String style) {
+    return "<!DOCTYPE html>\n<html lang=\""
+        + words.language().word()
+        + "\">\n<head>\n<meta charset=\"utf-8\">\n"
+        + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
+        + script
+        + "style-src '"
+        + hash(style)
+        + "'; base-uri 'none'; form-action 'none'\">\n"
+        + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+        + "<meta name=\"color-scheme\" content=\"light dark\">\n"
+        + "<meta name=\"referrer\" content=\"no-referrer\">\n"
+        + "<meta name=\"generator\" content=\"Tabor\">\n<title>"
+        + Markup.text(title)
+        + "</title>\n<style>"
+        + style
+        + "</style>\n</head>\n";
+  }
+
   /** The source expression by which a policy allows exactly this text. */
   static String hash(String text) {
     try {

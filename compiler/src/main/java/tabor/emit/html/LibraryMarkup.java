@@ -20,21 +20,8 @@ final class LibraryMarkup {
    * @param words that the page is written in
    */
   LibraryMarkup(String title, List<String> facts, Words words) {
-    out.append("<!DOCTYPE html>\n<html lang=\"")
-        .append(words.language().word())
-        .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
-        .append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ")
-        .append("style-src '")
-        .append(Furniture.hash(STYLE))
-        .append("'; base-uri 'none'; form-action 'none'\">\n")
-        .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-        .append("<meta name=\"color-scheme\" content=\"light dark\">\n")
-        .append("<meta name=\"referrer\" content=\"no-referrer\">\n")
-        .append("<meta name=\"generator\" content=\"Tabor\">\n<title>")
-        .append(Markup.text(title))
-        .append("</title>\n<style>")
-        .append(STYLE)
-        .append("</style>\n</head>\n<body>\n<div class=\"sheet\">\n<header class=\"head\">\n<h1>")
+    out.append(Furniture.head(title, words, "", STYLE))
+        .append("<body>\n<div class=\"sheet\">\n<header class=\"head\">\n<h1>")
         .append(foreign(title))
         .append("</h1>\n");
     facts(facts);

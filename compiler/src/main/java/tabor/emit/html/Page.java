@@ -64,18 +64,8 @@ public record Page(
 
   /** One section of the page. */
   public sealed interface Block {
-    /** Calls the method of {@code cases} that fits. */
-    <R> R match(Cases<R> cases);
-
     /** The same by another name. */
     Block named(String other);
-  }
-
-  /** One method for each kind of block. */
-  public interface Cases<R> {
-    R lesson(Lesson block);
-
-    R chart(Practice block);
   }
 
   /**
@@ -108,11 +98,6 @@ public record Page(
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.lesson(this);
-    }
-
-    @Override
     public Lesson named(String other) {
       return new Lesson(part, number, other, title, changed, facts, prose, figure);
     }
@@ -136,11 +121,6 @@ public record Page(
       prose = List.copyOf(prose);
       others = List.copyOf(others);
       rows = List.copyOf(rows);
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.chart(this);
     }
 
     @Override

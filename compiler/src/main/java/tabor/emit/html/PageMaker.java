@@ -107,7 +107,7 @@ public final class PageMaker {
   }
 
   private Page.Block lesson(Groove groove, int number, Groove.Setting head) {
-    Charts.Reading reading = Charts.read(groove, Section::caption, takes, g -> figure(g).number());
+    Charts.Reading reading = Charts.read(groove, takes, g -> figure(g).number());
     String title = groove.caption();
     List<Leg> legs = reading.legs();
     List<Time> barlines = new ArrayList<>();
@@ -130,8 +130,7 @@ public final class PageMaker {
 
   private Page.Block practice(Chart chart) {
     others.clear();
-    Charts.Reading reading =
-        Charts.read(chart, words, Section::caption, takes, g -> figure(g).number());
+    Charts.Reading reading = Charts.read(chart, words, takes, g -> figure(g).number());
     String title = chart.caption();
     parts.add(
         new PlayData.Part(

@@ -20,7 +20,7 @@ import tabor.words.Words;
  * language and direction are not ours to say. Sections carry their own names as ids, so that a link
  * can point at them; all other ids begin with a capital letter, which no section's name does.
  */
-public final class PageWriter implements Page.Cases<@Nullable Void> {
+public final class PageWriter {
   private static final String PLAY_ICON =
       "<svg class=\"icon\" viewBox=\"0 0 16 16\" aria-hidden=\"true\">"
           + "<path class=\"go\" d=\"M3 1.5 14 8 3 14.5Z\"/>"
@@ -62,7 +62,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     List<String> articles = new ArrayList<>();
     for (Page.Block block : page.blocks()) {
       out.setLength(0);
-      block.match(this);
+      block(block);
       articles.add(out.toString());
     }
     out.setLength(0);
@@ -72,7 +72,8 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   }
 
   private void page(Page page) {
-    head(page.title());
+    String script = "script-src '" + Furniture.hash(Furniture.SCRIPT) + "'; ";
+    out.append(Furniture.head(page.title(), words, script, Furniture.STYLE));
     out.append("<body>\n").append(drawings.shapes());
     out.append("<div class=\"sheet\">\n<header class=\"head\">\n");
     element("h1", "", page.title());
@@ -85,7 +86,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     out.append("<p class=\"given\">")
         .append(Markup.text(words.text("page.name")))
         .append(" <span>")
-        .append(head.isEmpty() ? "" : foreign(head.get(0)))
+        .append(head.isEmpty() ? "" : LibraryMarkup.foreign(head.get(0)))
         .append("</span> ")
         .append(Markup.text(words.text("page.date")))
         .append(" <span></span></p>\n</header>\n");
@@ -101,7 +102,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
     key(page.key());
     out.append("<main>\n");
-    page.blocks().forEach(block -> block.match(this));
+    page.blocks().forEach(this::block);
     out.append("</main>\n<footer>\n").append(Furniture.keys(words)).append("</footer>\n</div>\n");
     if (!page.blocks().isEmpty()) {
       out.append(Furniture.desk(words, PLAY_ICON, List.of(Limb.values())));
@@ -123,11 +124,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     add(all, page.key().wide());
     add(all, page.key().narrow());
     for (Page.Figure figure : page.data().figures()) {
-      figure.score().wide().systems().forEach(row -> all.add(row.drawing()));
-      Pictures.Picture narrow = figure.score().narrow();
-      if (narrow != null) {
-        narrow.systems().forEach(row -> all.add(row.drawing()));
-      }
+      all.addAll(figure.score().drawings());
     }
     return all;
   }
@@ -138,28 +135,15 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
   }
 
-  private void head(String title) {
-    out.append("<!DOCTYPE html>\n<html lang=\"")
-        .append(words.language().word())
-        .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
-        .append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ")
-        .append("script-src '")
-        .append(Furniture.hash(Furniture.SCRIPT))
-        .append("'; style-src '")
-        .append(Furniture.hash(Furniture.STYLE))
-        .append("'; base-uri 'none'; form-action 'none'\">\n")
-        .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-        .append("<meta name=\"color-scheme\" content=\"light dark\">\n")
-        .append("<meta name=\"referrer\" content=\"no-referrer\">\n")
-        .append("<meta name=\"generator\" content=\"Tabor\">\n<title>")
-        .append(Markup.text(title))
-        .append("</title>\n<style>")
-        .append(Furniture.STYLE)
-        .append("</style>\n</head>\n");
+  private void block(Page.Block block) {
+    if (block instanceof Page.Lesson lesson) {
+      lesson(lesson);
+    } else {
+      chart((Page.Practice) block);
+    }
   }
 
-  @Override
-  public @Nullable Void lesson(Page.Lesson block) {
+  private void lesson(Page.Lesson block) {
     // What is one line even where it is narrow is printed two to a row.
     Pictures.Score score = block.figure().score();
     Pictures.Picture narrow = score.narrow() == null ? score.wide() : score.narrow();
@@ -179,11 +163,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     block.prose().forEach(this::prose);
     figure(block.figure());
     out.append("</article>\n");
-    return null;
   }
 
-  @Override
-  public @Nullable Void chart(Page.Practice block) {
+  private void chart(Page.Practice block) {
     open(block.part(), block.name(), "practice");
     heading(block.part(), "", block.title());
     block.prose().forEach(this::prose);
@@ -194,7 +176,6 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     out.append("<div class=\"stage\" aria-hidden=\"true\"></div>\n<ol class=\"rows\">\n");
     block.rows().forEach(row -> row(block.part(), row));
     out.append("</ol>\n</article>\n");
-    return null;
   }
 
   private void open(int part, String name, String kind) {
@@ -214,7 +195,7 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     if (!number.isEmpty()) {
       out.append("<span class=\"unseen\">").append(number).append("</span>");
     }
-    out.append(foreign(title))
+    out.append(LibraryMarkup.foreign(title))
         .append("</h2>\n<button type=\"button\" class=\"play\" id=\"Play")
         .append(part)
         .append("\" aria-labelledby=\"Play")
@@ -231,13 +212,14 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   private void row(int part, Page.Row row) {
     out.append("<li><span class=\"row\">");
     if (!row.mark().isEmpty()) {
-      out.append("<b class=\"mark\">").append(foreign(row.mark())).append("</b> ");
+      out.append("<b class=\"mark\">").append(LibraryMarkup.foreign(row.mark())).append("</b> ");
     }
     out.append(row.holds() ? HOLD : "");
-    out.append(row.titles().stream().map(PageWriter::foreign).collect(Collectors.joining(" · ")));
+    out.append(
+        row.titles().stream().map(LibraryMarkup::foreign).collect(Collectors.joining(" · ")));
     out.append(row.titles().isEmpty() ? "" : ", ").append(Markup.text(row.words()));
     if (!row.cue().isEmpty()) {
-      out.append(" <i class=\"said\">").append(foreign(row.cue())).append("</i>");
+      out.append(" <i class=\"said\">").append(LibraryMarkup.foreign(row.cue())).append("</i>");
     }
     out.append("</span>\n");
     if (!row.rungs().isEmpty()) {
@@ -272,21 +254,14 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
   private void figure(Page.Figure figure) {
     out.append("<figure class=\"score\" data-figure=\"").append(figure.number()).append("\">\n");
     Pictures.Picture narrow = figure.score().narrow();
-    out.append(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    figure.score().wide().systems().forEach(row -> drawing(row.drawing()));
-    if (narrow != null) {
-      out.append("</div>\n<div class=\"drawn narrow\">");
-      narrow.systems().forEach(row -> drawing(row.drawing()));
-    }
-    out.append("</div>\n<ol class=\"unseen\" aria-label=\"")
+    out.append(
+            drawings.pair(
+                figure.score().wide().drawings(), narrow == null ? List.of() : narrow.drawings()))
+        .append("<ol class=\"unseen\" aria-label=\"")
         .append(Markup.text(words.text("web.in-words")))
         .append("\">\n");
     figure.bars().forEach(bar -> out.append("<li>").append(Markup.text(bar)).append("</li>\n"));
     out.append("</ol>\n</figure>\n");
-  }
-
-  private void drawing(Drawing drawing) {
-    out.append(drawings.of(drawing));
   }
 
   /** The key, which a small window folds away; its words stand beside it for a screen reader. */
@@ -299,13 +274,9 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     out.append("<details class=\"key\" id=\"Key\" open>\n<summary>")
         .append(Markup.text(words.text("web.the-notes")))
         .append("</summary>\n");
-    out.append(narrow == null ? "<div class=\"drawn\">" : "<div class=\"drawn wide\">");
-    drawing(wide);
-    if (narrow != null) {
-      out.append("</div>\n<div class=\"drawn narrow\">");
-      drawing(narrow);
-    }
-    out.append("</div>\n<p class=\"unseen\">").append(Markup.text(wide.words()));
+    out.append(drawings.pair(List.of(wide), narrow == null ? List.of() : List.of(narrow)))
+        .append("<p class=\"unseen\">")
+        .append(Markup.text(wide.words()));
     out.append("</p>\n</details>\n");
   }
 
@@ -331,9 +302,5 @@ public final class PageWriter implements Page.Cases<@Nullable Void> {
     }
     out.append(" dir=\"auto\" lang=\"\">").append(Markup.text(text));
     out.append("</").append(tag).append(">\n");
-  }
-
-  private static String foreign(String text) {
-    return "<bdi lang=\"\">" + Markup.text(text) + "</bdi>";
   }
 }

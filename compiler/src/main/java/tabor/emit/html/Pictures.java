@@ -1,5 +1,6 @@
 package tabor.emit.html;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Drawing;
@@ -25,7 +26,16 @@ public interface Pictures {
    * @param wide for a desk screen and for paper
    * @param narrow for a phone; null where the wide one is narrow enough
    */
-  record Score(Picture wide, @Nullable Picture narrow) {}
+  record Score(Picture wide, @Nullable Picture narrow) {
+    /** All its drawings. */
+    List<Drawing> drawings() {
+      List<Drawing> all = new ArrayList<>(wide.drawings());
+      if (narrow != null) {
+        all.addAll(narrow.drawings());
+      }
+      return all;
+    }
+  }
 
   /**
    * The key for two widths, both null for none.
@@ -47,6 +57,11 @@ public interface Pictures {
     /** Copies the list. */
     public Picture {
       systems = List.copyOf(systems);
+    }
+
+    /** The drawings of its systems. */
+    List<Drawing> drawings() {
+      return systems.stream().map(StaffRow::drawing).toList();
     }
   }
 

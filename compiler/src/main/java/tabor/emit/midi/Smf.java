@@ -38,20 +38,6 @@ public record Smf(int division, long length, List<Track> tracks) {
   public sealed interface Event {
     /** Ticks from the start, 0 or more. */
     long tick();
-
-    /** Calls the method of {@code cases} that fits. */
-    <R> R match(Cases<R> cases);
-  }
-
-  /** One method for each kind of event. */
-  public interface Cases<R> {
-    R tempo(Tempo event);
-
-    R meter(Meter event);
-
-    R marker(Marker event);
-
-    R note(Note event);
   }
 
   /**
@@ -59,12 +45,7 @@ public record Smf(int division, long length, List<Track> tracks) {
    *
    * @param micros microseconds in a quarter note, 1 to 16,777,215
    */
-  public record Tempo(long tick, int micros) implements Event {
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.tempo(this);
-    }
-  }
+  public record Tempo(long tick, int micros) implements Event {}
 
   /**
    * The time signature from here on.
@@ -73,20 +54,10 @@ public record Smf(int division, long length, List<Track> tracks) {
    * @param power the lower number as a power of two
    * @param clocks MIDI clocks in a beat, 24 to a quarter note
    */
-  public record Meter(long tick, int count, int power, int clocks) implements Event {
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.meter(this);
-    }
-  }
+  public record Meter(long tick, int count, int power, int clocks) implements Event {}
 
   /** A section begins. */
-  public record Marker(long tick, String text) implements Event {
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.marker(this);
-    }
-  }
+  public record Marker(long tick, String text) implements Event {}
 
   /**
    * A note on the percussion channel.
@@ -101,11 +72,6 @@ public record Smf(int division, long length, List<Track> tracks) {
       if (tick < 0 || length < 1 || key < 0 || key > 127 || velocity < 1 || velocity > 127) {
         throw new IllegalArgumentException("note " + tick + " " + length + " " + key);
       }
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.note(this);
     }
   }
 }

@@ -80,7 +80,7 @@ public final class SmfWriter {
     List<Timed> offs = new ArrayList<>();
     List<Timed> all = new ArrayList<>();
     for (Smf.Event event : track.events()) {
-      all.add(new Timed(event.tick(), event.match(MESSAGE)));
+      all.add(new Timed(event.tick(), message(event)));
       if (event instanceof Smf.Note note) {
         off(offs, note, length);
       }
@@ -124,32 +124,21 @@ public final class SmfWriter {
     return to;
   }
 
-  private static final Smf.Cases<MidiMessage> MESSAGE =
-      new Smf.Cases<>() {
-        @Override
-        public MidiMessage tempo(Smf.Tempo event) {
-          int micros = event.micros();
-          return meta(
-              TEMPO, new byte[] {(byte) (micros >> 16), (byte) (micros >> 8), (byte) micros});
-        }
-
-        @Override
-        public MidiMessage meter(Smf.Meter event) {
-          return meta(
-              METER,
-              new byte[] {(byte) event.count(), (byte) event.power(), (byte) event.clocks(), 8});
-        }
-
-        @Override
-        public MidiMessage marker(Smf.Marker event) {
-          return meta(MARKER, utf8(event.text()));
-        }
-
-        @Override
-        public MidiMessage note(Smf.Note event) {
-          return key(ShortMessage.NOTE_ON, event.key(), event.velocity());
-        }
-      };
+  private static MidiMessage message(Smf.Event event) {
+    if (event instanceof Smf.Tempo tempo) {
+      int micros = tempo.micros();
+      return meta(TEMPO, new byte[] {(byte) (micros >> 16), (byte) (micros >> 8), (byte) micros});
+    }
+    if (event instanceof Smf.Meter meter) {
+      return meta(
+          METER, new byte[] {(byte) meter.count(), (byte) meter.power(), (byte) meter.clocks(), 8});
+    }
+    if (event instanceof Smf.Marker marker) {
+      return meta(MARKER, utf8(marker.text()));
+    }
+    Smf.Note note = (Smf.Note) event;
+    return key(ShortMessage.NOTE_ON, note.key(), note.velocity());
+  }
 
   private static MidiMessage key(int command, int key, int velocity) {
     try {

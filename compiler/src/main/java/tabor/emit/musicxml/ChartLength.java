@@ -1,22 +1,19 @@
 package tabor.emit.musicxml;
 
 import tabor.groove.Chart;
-import tabor.groove.ChartCases;
 
 /** How many bars a line of a chart is written with at most. */
-final class ChartLength extends ChartCases<Long> {
+final class ChartLength {
   /** A chart of more bars is told in one line instead. */
   private static final long MOST_BARS = 1024;
 
-  private ChartLength() {
-    super(0L);
-  }
+  private ChartLength() {}
 
   /** True if a chart is too long to be written out. */
   static boolean isTooLong(Chart chart) {
     long bars = 0;
     for (Chart.Item item : chart.items()) {
-      bars += item.match(new ChartLength());
+      bars += most(item);
       if (bars > MOST_BARS) {
         return true;
       }
@@ -24,34 +21,25 @@ final class ChartLength extends ChartCases<Long> {
     return false;
   }
 
-  @Override
-  public Long countIn(Chart.CountIn item) {
-    return (long) item.bars();
-  }
-
-  @Override
-  public Long play(Chart.Play item) {
-    return 3 * item.turns().stream().mapToLong(turn -> turn.groove().bars() + 1L).sum();
-  }
-
-  /** The times through that a gradual change goes over are written one by one. */
-  @Override
-  public Long ramp(Chart.Ramp item) {
-    return (long) item.bars();
-  }
-
-  @Override
-  public Long rest(Chart.Rest item) {
-    return (long) item.bars();
-  }
-
-  @Override
-  public Long trade(Chart.Trade item) {
-    return 2L * item.turn().groove().bars() + 1;
-  }
-
-  @Override
-  public Long climb(Chart.Climb item) {
-    return (item.tempi().size() + 1L) * (item.groove().bars() + 1L);
+  private static long most(Chart.Item item) {
+    if (item instanceof Chart.CountIn count) {
+      return count.bars();
+    }
+    if (item instanceof Chart.Play play) {
+      return 3 * play.turns().stream().mapToLong(turn -> turn.groove().bars() + 1L).sum();
+    }
+    if (item instanceof Chart.Ramp ramp) {
+      // The times through that a gradual change goes over are written one by one.
+      return ramp.bars();
+    }
+    if (item instanceof Chart.Rest rest) {
+      return rest.bars();
+    }
+    if (item instanceof Chart.Trade trade) {
+      return 2L * trade.turn().groove().bars() + 1;
+    }
+    return item instanceof Chart.Climb climb
+        ? (climb.tempi().size() + 1L) * (climb.groove().bars() + 1L)
+        : 0;
   }
 }

@@ -25,23 +25,29 @@ import tabor.emit.musicxml.ScoreFile.Wedge;
 import tabor.emit.musicxml.ScoreFile.Words;
 
 /** Writes what stands in a measure. */
-final class MeasureWriter implements ScoreFile.Cases {
+record MeasureWriter(XmlBuilder xml) {
   /** How much of the stroke before it a grace note takes, in percent: an approximation. */
   private static final String GRACE_PERCENT = "10";
 
-  private final XmlBuilder xml;
-
-  MeasureWriter(XmlBuilder xml) {
-    this.xml = xml;
+  void element(ScoreFile.Element element) {
+    if (element instanceof Note note) {
+      note(note);
+    } else if (element instanceof Direction direction) {
+      direction(direction);
+    } else if (element instanceof SoundTempo tempo) {
+      tempo(tempo);
+    } else if (element instanceof Backup backup) {
+      backup(backup);
+    } else if (element instanceof Attributes attributes) {
+      attributes(attributes);
+    } else if (element instanceof Barline barline) {
+      barline(barline);
+    } else {
+      xml.empty("print", "new-system", "yes");
+    }
   }
 
-  @Override
-  public void print() {
-    xml.empty("print", "new-system", "yes");
-  }
-
-  @Override
-  public void attributes(Attributes attributes) {
+  private void attributes(Attributes attributes) {
     xml.open("attributes");
     BigInteger divisions = attributes.divisions();
     if (divisions != null) {
@@ -72,8 +78,7 @@ final class MeasureWriter implements ScoreFile.Cases {
     xml.close();
   }
 
-  @Override
-  public void direction(Direction direction) {
+  private void direction(Direction direction) {
     xml.open("direction", "placement", direction.above() ? "above" : "below");
     xml.open("direction-type");
     DirectionKind kind = direction.kind();
@@ -114,8 +119,7 @@ final class MeasureWriter implements ScoreFile.Cases {
     xml.close();
   }
 
-  @Override
-  public void tempo(SoundTempo tempo) {
+  private void tempo(SoundTempo tempo) {
     if (tempo.offset().signum() > 0) {
       xml.open("sound", "tempo", tempo.quarters());
       xml.leaf("offset", tempo.offset().toString());
@@ -139,15 +143,13 @@ final class MeasureWriter implements ScoreFile.Cases {
     xml.close();
   }
 
-  @Override
-  public void backup(Backup backup) {
+  private void backup(Backup backup) {
     xml.open("backup");
     xml.leaf("duration", backup.duration().toString());
     xml.close();
   }
 
-  @Override
-  public void barline(Barline barline) {
+  private void barline(Barline barline) {
     xml.open("barline", "location", barline.left() ? "left" : "right");
     String style = barline.style();
     if (style != null) {
@@ -164,8 +166,7 @@ final class MeasureWriter implements ScoreFile.Cases {
     xml.close();
   }
 
-  @Override
-  public void note(Note note) {
+  private void note(Note note) {
     Body body = note.body();
     RestBody rest = note.rest();
     if (body != null) {

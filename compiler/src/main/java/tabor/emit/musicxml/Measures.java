@@ -325,7 +325,7 @@ final class Measures {
         while (!written && mark < marks.size() && marks.get(mark).at().before(event.end())) {
           into.add(placed(marks.get(mark++), event.start(), divisions));
         }
-        List<ScoreFile.Note> notes = event.match(maker);
+        List<ScoreFile.Note> notes = maker.notes(event);
         if (event == held) {
           notes = new ArrayList<>(notes);
           notes.replaceAll(note -> note.grace() == null && !note.chord() ? note.hold() : note);
@@ -362,18 +362,6 @@ final class Measures {
   }
 
   private static boolean isHidden(List<Event> events) {
-    return events.stream().allMatch(event -> event.match(new Hidden()));
-  }
-
-  private static final class Hidden implements Event.Cases<Boolean> {
-    @Override
-    public Boolean chord(Event.Chord chord) {
-      return false;
-    }
-
-    @Override
-    public Boolean rest(Rest rest) {
-      return rest.show() == Rest.Show.HIDDEN;
-    }
+    return events.stream().allMatch(Event::isHidden);
   }
 }

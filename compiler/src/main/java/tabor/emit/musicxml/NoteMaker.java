@@ -31,7 +31,7 @@ import tabor.perform.Volume;
 import tabor.rhythm.Time;
 
 /** Makes the notes of one event. */
-final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
+final class NoteMaker {
   private final Groove groove;
   private final Snap snap;
   private final int bar;
@@ -62,9 +62,10 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
     this.divisions = divisions;
   }
 
-  @Override
-  public List<ScoreFile.Note> rest(Event.Rest rest) {
-    return List.of(rest(rest, voice, divisions));
+  List<ScoreFile.Note> notes(Event event) {
+    return event instanceof Event.Chord chord
+        ? chord(chord)
+        : List.of(rest((Event.Rest) event, voice, divisions));
   }
 
   /** A rest that fills a bar of silence. */
@@ -74,7 +75,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
 
   private static ScoreFile.Note rest(Event.Rest rest, Voice voice, BigInteger divisions) {
     boolean middle = rest.show() == Event.Rest.Show.SHARED;
-    boolean shown = rest.show() != Event.Rest.Show.HIDDEN;
+    boolean shown = !rest.isHidden();
     return new ScoreFile.Note(
         null,
         false,
@@ -89,8 +90,7 @@ final class NoteMaker implements Event.Cases<List<ScoreFile.Note>> {
         List.of());
   }
 
-  @Override
-  public List<ScoreFile.Note> chord(Event.Chord chord) {
+  private List<ScoreFile.Note> chord(Event.Chord chord) {
     List<ScoreFile.Note> made = new ArrayList<>();
     for (Note note : chord.notes()) {
       small(note, chord, made);

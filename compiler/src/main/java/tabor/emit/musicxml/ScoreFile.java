@@ -46,35 +46,10 @@ public record ScoreFile(
   }
 
   /** What stands in a measure. */
-  public sealed interface Element {
-    /** Calls the method of {@code cases} that fits. */
-    void match(Cases cases);
-  }
-
-  /** One method for each kind of element. */
-  public interface Cases {
-    void print();
-
-    void attributes(Attributes attributes);
-
-    void direction(Direction direction);
-
-    void tempo(SoundTempo tempo);
-
-    void note(Note note);
-
-    void backup(Backup backup);
-
-    void barline(Barline barline);
-  }
+  public sealed interface Element {}
 
   /** A new system starts here. */
-  public record NewSystem() implements Element {
-    @Override
-    public void match(Cases cases) {
-      cases.print();
-    }
-  }
+  public record NewSystem() implements Element {}
 
   /**
    * Divisions, time and clef, each only where it changes.
@@ -89,12 +64,7 @@ public record ScoreFile(
       @Nullable TimeSignature time,
       boolean clef,
       @Nullable Boolean barRepeat)
-      implements Element {
-    @Override
-    public void match(Cases cases) {
-      cases.attributes(this);
-    }
-  }
+      implements Element {}
 
   /**
    * A time signature.
@@ -124,12 +94,8 @@ public record ScoreFile(
    * @param above true above the staff, false below
    * @param offset how far after the next note's start it stands
    */
-  public record Direction(DirectionKind kind, boolean above, BigInteger offset) implements Element {
-    @Override
-    public void match(Cases cases) {
-      cases.direction(this);
-    }
-  }
+  public record Direction(DirectionKind kind, boolean above, BigInteger offset)
+      implements Element {}
 
   /**
    * A tempo that is heard and not printed.
@@ -137,12 +103,7 @@ public record ScoreFile(
    * @param quarters quarter notes per minute
    * @param offset how far after the next note's start it begins
    */
-  public record SoundTempo(String quarters, BigInteger offset) implements Element {
-    @Override
-    public void match(Cases cases) {
-      cases.tempo(this);
-    }
-  }
+  public record SoundTempo(String quarters, BigInteger offset) implements Element {}
 
   /** Kinds of direction. */
   public sealed interface DirectionKind {}
@@ -185,12 +146,7 @@ public record ScoreFile(
   public record Wedge(String type, int number) implements DirectionKind {}
 
   /** Back to the start of the measure for the second voice. */
-  public record Backup(BigInteger duration) implements Element {
-    @Override
-    public void match(Cases cases) {
-      cases.backup(this);
-    }
-  }
+  public record Backup(BigInteger duration) implements Element {}
 
   /**
    * A barline.
@@ -200,12 +156,8 @@ public record ScoreFile(
    * @param repeatTimes 0 for no repeat; at the left any other number, at the right how often the
    *     repeated measures are played in all
    */
-  public record Barline(boolean left, @Nullable String style, long repeatTimes) implements Element {
-    @Override
-    public void match(Cases cases) {
-      cases.barline(this);
-    }
-  }
+  public record Barline(boolean left, @Nullable String style, long repeatTimes)
+      implements Element {}
 
   /**
    * A note, a grace note or a rest.
@@ -244,11 +196,6 @@ public record ScoreFile(
     public Note {
       beams = List.copyOf(beams);
       lyrics = List.copyOf(lyrics);
-    }
-
-    @Override
-    public void match(Cases cases) {
-      cases.note(this);
     }
   }
 

@@ -4,14 +4,8 @@ import tabor.emit.musicxml.ScoreFile.Instrument;
 import tabor.emit.musicxml.ScoreFile.Measure;
 
 /** Writes the tree down, element by element in the order that the schema asks for. */
-final class XmlWriter {
+record XmlWriter(XmlBuilder xml) {
   private static final String PART = "P1";
-
-  private final XmlBuilder xml;
-
-  private XmlWriter(XmlBuilder xml) {
-    this.xml = xml;
-  }
 
   static String text(ScoreFile score) {
     XmlBuilder xml = new XmlBuilder();
@@ -65,7 +59,7 @@ final class XmlWriter {
         String shown = Integer.toString(measure.number());
         xml.open("measure", "number", number, "text", shown);
       }
-      measure.elements().forEach(element -> element.match(writer));
+      measure.elements().forEach(writer::element);
       xml.close();
     }
     xml.close();

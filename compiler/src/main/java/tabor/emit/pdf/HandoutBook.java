@@ -43,7 +43,6 @@ public final class HandoutBook {
             look.caution(),
             look.note(),
             look.columns(),
-            look.sections(),
             new HandoutLook.Reader(reader.name(), List.of(), reader.teacher(), true));
     this.font = font;
     this.type = new TextSetter(font);

@@ -17,7 +17,6 @@ import tabor.words.Words;
  * @param note what stands under the title in the language of the page, such as for whom the page
  *     is; empty for nothing
  * @param columns narrow sections side by side at most, 1 to 3; 0 for as many as fit well
- * @param sections what single sections ask for
  * @param reader whose page it is
  */
 public record HandoutLook(
@@ -27,7 +26,6 @@ public record HandoutLook(
     String caution,
     Function<Words, String> note,
     int columns,
-    SectionWishes sections,
     Reader reader) {
   /** Stands for the usual caution, in the language of the page. */
   public static final String CAUTION = Caution.WORDS;
@@ -49,17 +47,12 @@ public record HandoutLook(
 
   /** No note, and sections laid out as looks best. */
   public HandoutLook(Paper paper, boolean large, boolean clean, String caution) {
-    this(paper, large, clean, caution, words -> "", 0, SectionWishes.NONE, Reader.NONE);
+    this(paper, large, clean, caution, words -> "", 0, Reader.NONE);
   }
 
   /** The same with a note under the title. */
   public HandoutLook withNote(Function<Words, String> text) {
-    return new HandoutLook(paper, large, clean, caution, text, columns, sections, reader);
-  }
-
-  /** The same with so many columns. */
-  public HandoutLook withColumns(int most) {
-    return new HandoutLook(paper, large, clean, caution, note, most, sections, reader);
+    return new HandoutLook(paper, large, clean, caution, text, columns, reader);
   }
 
   /**
@@ -82,7 +75,7 @@ public record HandoutLook(
 
   /** The same for a reader. */
   public HandoutLook withReader(Reader other) {
-    return new HandoutLook(paper, large, clean, caution, note, columns, sections, other);
+    return new HandoutLook(paper, large, clean, caution, note, columns, other);
   }
 
   /** The same with what a lesson says of its pages; what was asked for wins. */
@@ -100,7 +93,6 @@ public record HandoutLook(
         caution,
         note,
         columns != 0 || most == null ? columns : most,
-        sections == SectionWishes.NONE ? new LessonWishes(wishes) : sections,
         reader);
   }
 }

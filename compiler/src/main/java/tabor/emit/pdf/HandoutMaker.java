@@ -44,6 +44,7 @@ public final class HandoutMaker {
 
   private final double width;
 
+  private final LessonWishes wishes;
   private final SectionBlocks sections;
 
   private final WrittenOn written;
@@ -60,7 +61,8 @@ public final class HandoutMaker {
     this.width = look.paper().width() - 2 * SIDE;
     this.words = Words.of(lesson.setting().wording().language());
     this.written = new WrittenOn(type, words, size);
-    this.sections = new SectionBlocks(lesson, look, font, size, space, width);
+    this.wishes = new LessonWishes(lesson.extras().wishes());
+    this.sections = new SectionBlocks(lesson, wishes, look, font, size, space, width);
   }
 
   /** The handout of a lesson. */
@@ -128,12 +130,12 @@ public final class HandoutMaker {
         sheet(pager, sheet, number++);
       } else if (section instanceof Sheet sheet) {
         number = notes(pager, grooves, number);
-        pager.section(sheet(sheet), look.sections().startsPage(sheet));
+        pager.section(sheet(sheet), wishes.startsPage(sheet));
         grooves.addAll(printed(sheet));
         number = notes(pager, grooves, number);
       } else if (section instanceof Chart chart) {
         number = notes(pager, grooves, number);
-        pager.section(chart(chart, bottom() - TOP), look.sections().startsPage(chart));
+        pager.section(chart(chart, bottom() - TOP), wishes.startsPage(chart));
       }
     }
     notes(pager, grooves, number);
@@ -304,7 +306,7 @@ public final class HandoutMaker {
     sections.prose(sheet.prose(), width, blocks);
     List<Block> rows = new SheetBlocks(look, font, size, space, width).of(blanked(sheet));
     blocks.add(rows.get(0));
-    pager.section(blocks, look.sections().startsPage(sheet));
+    pager.section(blocks, wishes.startsPage(sheet));
     rows.subList(1, rows.size()).forEach(row -> pager.section(List.of(row)));
   }
 

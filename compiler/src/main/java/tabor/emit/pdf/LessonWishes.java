@@ -11,22 +11,22 @@ import tabor.groove.Section;
  *
  * @param lesson what counts where a section says nothing
  */
-record LessonWishes(PageWishes lesson) implements SectionWishes {
-  @Override
-  public LineWishes lines(Groove groove) {
+record LessonWishes(PageWishes lesson) {
+  /** Where the lines of a section should break. */
+  LineWishes lines(Groove groove) {
     Integer bars = groove.page().wishes().over(lesson).barsPerLine();
     return bars == null
         ? new LineWishes(0, Set.copyOf(groove.page().lineStarts()))
         : new LineWishes(bars, Set.of());
   }
 
-  @Override
-  public boolean startsPage(Section section) {
+  /** True if a page begins with this section. */
+  boolean startsPage(Section section) {
     return section.page().newPage();
   }
 
-  @Override
-  public int columns(Section section) {
+  /** How many sections stand beside this one at most, it included; 0 for as many as fit. */
+  int columns(Section section) {
     Integer columns = section.page().wishes().columns();
     return columns == null ? 0 : columns;
   }

@@ -1,5 +1,6 @@
 package tabor.emit.pdf;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -35,11 +36,6 @@ public enum Paper {
 
   /** The paper that a word names. */
   public static Optional<Paper> of(String word) {
-    for (Paper paper : values()) {
-      if (paper.word().equals(word)) {
-        return Optional.of(paper);
-      }
-    }
-    return Optional.empty();
+    return Arrays.stream(values()).filter(paper -> paper.word().equals(word)).findFirst();
   }
 }

@@ -38,6 +38,7 @@ final class SectionBlocks {
 
   private final Groove.Setting head;
   private final Map<String, ChartSigns> signs;
+  private final LessonWishes wishes;
   private final HandoutLook look;
   private final TextMetrics font;
   private final TextSetter type;
@@ -62,9 +63,16 @@ final class SectionBlocks {
    * @param width of the page's text, in points
    */
   SectionBlocks(
-      Lesson lesson, HandoutLook look, TextMetrics font, double size, double space, double width) {
+      Lesson lesson,
+      LessonWishes wishes,
+      HandoutLook look,
+      TextMetrics font,
+      double size,
+      double space,
+      double width) {
     this.head = lesson.setting();
     this.signs = ChartSigns.of(lesson);
+    this.wishes = wishes;
     this.look = look;
     this.font = font;
     this.type = new TextSetter(font);
@@ -99,7 +107,7 @@ final class SectionBlocks {
     List<Engraving> engravings = Engraver.engrave(scores);
     List<Row> found = new ArrayList<>();
     for (CellRows.Row row : rows) {
-      boolean newPage = look.sections().startsPage(pieces.get(row.from()).groove());
+      boolean newPage = wishes.startsPage(pieces.get(row.from()).groove());
       found.add(
           new Row(
               row.columns() == 1
@@ -120,7 +128,7 @@ final class SectionBlocks {
     Look full =
         new Look(width / space, true, true, true, false, false)
             .withTempo(groove.setting(), head)
-            .withLines(look.sections().lines(groove))
+            .withLines(wishes.lines(groove))
             .withSigns(signs.getOrDefault(groove.name(), ChartSigns.NONE));
     if (page.blankSticking()) {
       full = full.withBoxes();
@@ -148,15 +156,15 @@ final class SectionBlocks {
   private final class Cells implements CellRows.Cells {
     @Override
     public boolean fits(int section, int columns) {
-      int most = look.sections().columns(pieces.get(section).groove());
+      int most = wishes.columns(pieces.get(section).groove());
       if (most > 0 && columns > most) {
         return false;
       }
       Groove groove = pieces.get(section).groove();
-      LineWishes wishes = pieces.get(section).lines();
+      LineWishes lines = pieces.get(section).lines();
       boolean oneLine =
-          wishes.starts().isEmpty()
-              && (wishes.barsALine() == 0 || wishes.barsALine() >= groove.bars());
+          lines.starts().isEmpty()
+              && (lines.barsALine() == 0 || lines.barsALine() >= groove.bars());
       // A hand writes wider than type.
       if (!oneLine || groove.page().blankBars() > 1) {
         return false;
@@ -181,7 +189,7 @@ final class SectionBlocks {
 
     @Override
     public boolean beginsRow(int section) {
-      return look.sections().startsPage(pieces.get(section).groove());
+      return wishes.startsPage(pieces.get(section).groove());
     }
   }
 

@@ -8,21 +8,11 @@ import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.TextMetrics;
 
 /** Sets running text in lines. Sizes and widths in points. */
-final class TextSetter {
+record TextSetter(TextMetrics font) {
   private static final double LEADING = 1.32;
 
   /** Room between two paragraphs, as a part of a line. */
   private static final double BETWEEN = 0.45;
-
-  private final TextMetrics font;
-
-  TextSetter(TextMetrics font) {
-    this.font = font;
-  }
-
-  TextMetrics font() {
-    return font;
-  }
 
   /** One line with its base line at y. */
   Mark.Words line(String text, double x, double y, double size, Mark.Align align) {

@@ -13,22 +13,12 @@ import tabor.groove.Section;
 import tabor.words.Words;
 
 /** What a page has to be ticked and filled in, and what it says to the teacher. */
-final class WrittenOn {
+record WrittenOn(TextSetter type, Words words, double size) {
   /** So many goals have columns of their own in a log; more are numbered. */
   private static final int NAMED = 3;
 
   /** The most columns of goals. */
   private static final int MOST = 8;
-
-  private final TextSetter type;
-  private final Words words;
-  private final double size;
-
-  WrittenOn(TextSetter type, Words words, double size) {
-    this.type = type;
-    this.words = words;
-    this.size = size;
-  }
 
   /** Goals, each with a box to tick. */
   List<Block> goals(List<String> goals, double room) {

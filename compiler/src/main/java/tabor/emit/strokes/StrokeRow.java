@@ -1,6 +1,5 @@
 package tabor.emit.strokes;
 
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,22 +47,21 @@ record StrokeRow(
         micros.put(sound.stroke(), sound.micros());
       }
     }
-    List<StrokeRow> rows = new ArrayList<>();
-    for (Stroke stroke : groove.strokes()) {
-      rows.add(
-          new StrokeRow(
-              groove.name(),
-              stroke.bar(),
-              stroke.at(),
-              stroke.surface().name(),
-              stroke.limb().words(),
-              stroke.level().word(),
-              stroke.ornaments(),
-              CountNames.of(stroke.slot(), groove.meter(stroke.bar())).toString(),
-              stroke.length(),
-              micros.getOrDefault(stroke, 0L)));
-    }
-    return rows;
+    return groove.strokes().stream()
+        .map(
+            stroke ->
+                new StrokeRow(
+                    groove.name(),
+                    stroke.bar(),
+                    stroke.at(),
+                    stroke.surface().name(),
+                    stroke.limb().words(),
+                    stroke.level().word(),
+                    stroke.ornaments(),
+                    CountNames.of(stroke.slot(), groove.meter(stroke.bar())).toString(),
+                    stroke.length(),
+                    micros.getOrDefault(stroke, 0L)))
+        .toList();
   }
 
   /** Milliseconds with three decimals: {@code 1333.333}. */

@@ -2,7 +2,6 @@ package tabor.emit.svg;
 
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
@@ -20,12 +19,7 @@ public final class SvgWriter {
 
   private final StringBuilder out = new StringBuilder(1 << 14);
 
-  /** The page's symbols, if signs are written as references to them. */
-  private final @Nullable SvgSymbols symbols;
-
-  private SvgWriter(@Nullable SvgSymbols symbols) {
-    this.symbols = symbols;
-  }
+  private SvgWriter() {}
 
   /**
    * A file of its own: with an XML declaration, and with ink and ground for a dark screen, both
@@ -34,7 +28,7 @@ public final class SvgWriter {
    * @param name a name for its parts, such as the section's
    */
   public static String file(Drawing drawing, String name) {
-    SvgWriter writer = new SvgWriter(null);
+    SvgWriter writer = new SvgWriter();
     writer.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     writer.document(drawing, name, true);
     return writer.out.toString();
@@ -46,18 +40,7 @@ public final class SvgWriter {
    * @param name a name for its parts, unique in the page
    */
   public static String element(Drawing drawing, String name) {
-    return element(drawing, name, null);
-  }
-
-  /**
-   * An element whose signs refer to the symbols that a page holds once: see {@link
-   * SvgSymbols#definitions}, to be asked for when all its drawings are written.
-   *
-   * @param name a name for its parts, unique in the page
-   * @param symbols takes up the signs that are used; null to write every shape out
-   */
-  public static String element(Drawing drawing, String name, @Nullable SvgSymbols symbols) {
-    SvgWriter writer = new SvgWriter(symbols);
+    SvgWriter writer = new SvgWriter();
     writer.document(drawing, name, false);
     return writer.out.toString();
   }
@@ -147,13 +130,7 @@ public final class SvgWriter {
 
     @Override
     public Boolean glyph(Mark.Glyph glyph) {
-      if (symbols == null) {
-        path(glyph.contour());
-      } else {
-        out.append("<use href=\"#").append(symbols.id(glyph.sign(), glyph.scale())).append('"');
-        attribute("x", glyph.x() * UNIT);
-        attribute("y", glyph.y() * UNIT);
-      }
+      path(glyph.contour());
       out.append("/>\n");
       return true;
     }

@@ -13,13 +13,7 @@ import tabor.resolve.Options;
 import tabor.weave.Lessons;
 
 /** Finds lessons in the folder of the document or below it, read by Asciidoctor's own rules. */
-final class DocumentLessons implements Lessons {
-  private final Document document;
-
-  DocumentLessons(Document document) {
-    this.document = document;
-  }
-
+record DocumentLessons(Document document) implements Lessons {
   @Override
   public Found find(Path user, String written, Options options) {
     Path named = inside(written);

@@ -19,7 +19,6 @@ import tabor.groove.Lesson;
 import tabor.groove.Loudness;
 import tabor.groove.Ornament;
 import tabor.groove.Part;
-import tabor.groove.Section;
 import tabor.kit.Limb;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
@@ -183,8 +182,7 @@ class ChartOutputsProperties {
       return;
     }
     Takes takes = new Takes();
-    Charts.Reading reading =
-        Charts.read(chart, Words.english(), Section::caption, takes, groove -> 0);
+    Charts.Reading reading = Charts.read(chart, Words.english(), takes, groove -> 0);
     List<Double> page = new ArrayList<>();
     double at = 0;
     for (PlayData.Leg leg : reading.legs()) {

@@ -20,6 +20,9 @@ import tabor.resolve.Options;
 
 /** Narrow sections side by side. */
 class CellsTest {
+  private static final HandoutLook ONE_COLUMN =
+      new HandoutLook(Paper.A4, false, false, "", words -> "", 1, HandoutLook.Reader.NONE);
+
   private static Lesson steps(int count) {
     StringBuilder text = new StringBuilder("title \"Where the kick can go\"\n");
     text.append("groove beat \"Eighths and a backbeat\"\n  hihat : xx xx xx xx\n");
@@ -91,7 +94,7 @@ class CellsTest {
 
   @Test
   void oneColumnIsOneBelowTheOther() {
-    for (Handout.Sheet sheet : handout(5, HandoutLook.PLAIN.withColumns(1)).sheets()) {
+    for (Handout.Sheet sheet : handout(5, ONE_COLUMN).sheets()) {
       List<Box> staves = staves(sheet);
       assertThat(staves.stream().map(Box::top).distinct().count()).isEqualTo(staves.size());
     }

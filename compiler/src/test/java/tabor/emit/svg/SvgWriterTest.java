@@ -13,7 +13,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Look;
 import tabor.emit.font.OpenFont;
@@ -134,33 +133,6 @@ class SvgWriterTest {
             Engraver.engrave(Speller.spell(groove), Look.FULL, OpenFont.get()).whole(), "a b");
     assertThat(element).startsWith("<svg ").doesNotContain("<style", "<?xml");
     assertThat(element).contains("id=\"a-b-title\"");
-  }
-
-  @Test
-  void signsOfAPageAreWrittenOnceAndReferredTo() throws Exception {
-    Drawing drawing =
-        Engraver.engrave(Speller.spell(groove("A beat")), Look.FULL, OpenFont.get()).whole();
-    SvgSymbols symbols = new SvgSymbols();
-    assertThat(symbols.definitions()).isEmpty();
-    String referring = SvgWriter.element(drawing, "a", symbols);
-    String more = SvgWriter.element(drawing, "b", symbols);
-    Element defined = parse(symbols.definitions()).getDocumentElement();
-    List<String> ids =
-        elements(defined).stream()
-            .map(element -> element.getAttribute("id"))
-            .filter(id -> !id.isEmpty())
-            .toList();
-    assertThat(ids).doesNotHaveDuplicates().contains("s-noteheadXBlack", "s-noteheadBlack");
-    for (String element : List.of(referring, more)) {
-      List<String> used =
-          elements(parse(element).getDocumentElement()).stream()
-              .filter(one -> one.getLocalName().equals("use"))
-              .map(one -> one.getAttribute("href").substring(1))
-              .toList();
-      assertThat(used).isNotEmpty();
-      assertThat(ids).containsAll(used);
-    }
-    assertThat(referring.length()).isLessThan(SvgWriter.element(drawing, "a").length());
   }
 
   @Test

@@ -46,6 +46,11 @@ public final class JsonText {
     return this;
   }
 
+  /** Adds a place in a text, both numbers from 0. */
+  public JsonText position(int line, int character) {
+    return add("{\"line\":").add(line).add(",\"character\":").add(character).add("}");
+  }
+
   /** Adds a string in quotes. */
   public JsonText string(String value) {
     text.append('"');
