@@ -269,7 +269,23 @@ final class PaperLines {
       return List.of(
           List.of(except.group(1) + " " + whom + "\nplain " + whom + " at " + except.group(3)));
     }
-    return List.of(List.of(written), List.of("add " + written));
+    // What begins a line of another section is no surface.
+    return isOfASection(said.strip().replaceFirst(" .*", ""))
+        ? List.of(List.of(written))
+        : List.of(List.of(written), List.of("add " + written));
+  }
+
+  private static boolean isOfASection(String word) {
+    for (SectionKind kind : SectionKind.values()) {
+      if (isOf(kind, word)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isOf(SectionKind kind, String word) {
+    return StatementTable.inSection(kind).stream().anyMatch(row -> word.equals(row.keyword()));
   }
 
   private List<List<String>> chart(String said) {
@@ -278,8 +294,7 @@ final class PaperLines {
     String first = tokens.get(0).getText();
     List<List<String>> lines = new ArrayList<>();
     lines.add(List.of(meant));
-    boolean ours =
-        StatementTable.inSection(kind).stream().anyMatch(row -> first.equals(row.keyword()));
+    boolean ours = isOf(kind, first);
     List<String> rows = rows(counted);
     if (rows.size() > 1 && (!ours || first.equals("play"))) {
       lines.add(0, List.of(String.join("\n", rows)));

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import tabor.pattern.Rudiments;
 import tabor.syntax.Numerals;
 import tabor.syntax.SectionKind;
@@ -372,19 +373,20 @@ final class PaperWords {
       }
     }
     String name = String.join("-", parts);
-    for (String one :
-        List.of(
-            name,
-            name.replaceAll("s$", ""),
-            name.replace("double-stroke-roll", "double-stroke-open-roll"),
-            "single-" + name)) {
-      if (Rudiments.named(one).isPresent()) {
-        name = one;
-        break;
-      }
+    String known =
+        Stream.of(
+                name,
+                name.replaceAll("s$", ""),
+                name.replace("double-stroke-roll", "double-stroke-open-roll"),
+                "single-" + name)
+            .filter(one -> Rudiments.named(one).isPresent())
+            .findFirst()
+            .orElse(null);
+    if (known == null) {
+      return Matcher.quoteReplacement(found.group());
     }
     String limb = found.group(1) + Objects.requireNonNullElse(found.group(2), "");
     return Matcher.quoteReplacement(
-        limb + (limb.endsWith("s") ? " play " : " plays ") + name + " in ");
+        limb + (limb.endsWith("s") ? " play " : " plays ") + known + " in ");
   }
 }

@@ -108,6 +108,8 @@ const Bead = (() => {
   function face(view) {
     const drawing = view && visible(view);
     if (drawing && drawing.systems.length > 0) {
+      // An arrow key may still be scrolling to the part: that ends here, else it would go on past the notes.
+      scrollTo({ top: scrollY, behavior: "auto" });
       bringIntoView(drawing.systems[0].svg);
     }
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The page on a phone, on its side, on a beamer, in the big view, in light and dark. */
 class PageSizesTest extends PageInBrowser {
@@ -173,12 +175,15 @@ class PageSizesTest extends PageInBrowser {
       browser.run("scrollTo(0, 0); document.getElementById('Tempo').value = 30");
       browser.run("document.getElementById('Tempo').dispatchEvent(new Event('input'))");
       byId("Play").click();
-      Object seen =
-          browser.run(
-              "const at = document.querySelector('.chosen .stage svg, .chosen .score svg')"
-                  + ".getBoundingClientRect(); return Page.state().leg == null && at.top >= 0 &&"
-                  + " at.bottom <= document.querySelector('.desk').getBoundingClientRect().top");
-      assertThat(seen).as("part %d", part).isEqualTo(true);
+      // At this tempo a count-in takes eight seconds: as long as nothing sounds there is time.
+      String seen =
+          "const at = document.querySelector('.chosen .stage svg, .chosen .score svg');"
+              + " const box = at && at.getBoundingClientRect();"
+              + " return [Page.state().leg == null, box != null && box.top >= 0 &&"
+              + " box.bottom <= document.querySelector('.desk').getBoundingClientRect().top]";
+      new WebDriverWait(browser.driver, Duration.ofSeconds(20))
+          .withMessage("part " + part)
+          .until(d -> browser.run(seen).equals(List.of(true, true)));
       press(Keys.ESCAPE);
       press(Keys.ARROW_RIGHT);
     }
