@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
-import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.compile.Compiler;
 import tabor.compile.Loader;
@@ -40,18 +39,6 @@ final class PageLessons implements Lessons {
   /** A file, and for whom it is worked out. */
   record Asked(Path file, Options options) {
     // Written out: what the language makes of its own accord is spun at run time, at every start.
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Asked asked
-          && file.equals(asked.file)
-          && options.equals(asked.options);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * file.hashCode() + options.hashCode();
-    }
   }
 
   /**

@@ -49,15 +49,6 @@ final class Edition {
   /** A question about a name. */
   record Asked(Question question, String name) {
     // Written out: what records get by themselves is linked anew at every start, at some cost.
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Asked that && question == that.question && name.equals(that.name);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * question.ordinal() + name.hashCode();
-    }
   }
 
   /**

@@ -112,14 +112,5 @@ public record Diagnostic(
   /** The text at {@code spot} becomes {@code text}. */
   public record Edit(Spot spot, String text) {
     // Written out, as in every record that is compared while a text is first read.
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Edit that && spot.equals(that.spot) && text.equals(that.text);
-    }
-
-    @Override
-    public int hashCode() {
-      return spot.hashCode() * 31 + text.hashCode();
-    }
   }
 }

@@ -1,7 +1,5 @@
 package tabor.groove;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * MIDI velocities of the three levels, 1 to 127, at {@code mf}.
  *
@@ -32,16 +30,4 @@ public record Levels(int ghost, int plain, int accent) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof Levels that
-        && ghost == that.ghost
-        && plain == that.plain
-        && accent == that.accent;
-  }
-
-  @Override
-  public int hashCode() {
-    return 31 * (31 * ghost + plain) + accent;
-  }
 }

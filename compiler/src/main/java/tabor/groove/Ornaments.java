@@ -3,7 +3,6 @@ package tabor.groove;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * An immutable set of ornaments.
@@ -80,14 +79,4 @@ public record Ornaments(int bits) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other || (other instanceof Ornaments that && bits == that.bits);
-  }
-
-  @Override
-  public int hashCode() {
-    return bits;
-  }
 }

@@ -1,7 +1,5 @@
 package tabor.groove;
 
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import tabor.words.Language;
 
 /**
@@ -17,16 +15,4 @@ public record SectionWords(CountingWords read, CountingWords printed, Language l
       new SectionWords(CountingWords.OURS, CountingWords.OURS, Language.EN);
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof SectionWords that
-        && read.equals(that.read)
-        && printed.equals(that.printed)
-        && language == that.language;
-  }
-
-  @Override
-  public int hashCode() {
-    return Objects.hash(read, printed, language);
-  }
 }

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -30,15 +29,6 @@ public final class Snap {
 
   private record Beat(int bar, int beat) {
     // Written out: what records get by themselves is linked anew at every start, at some cost.
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Beat that && bar == that.bar && beat == that.beat;
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * bar + beat;
-    }
   }
 
   private final Meters meters;

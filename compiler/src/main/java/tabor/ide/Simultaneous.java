@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
@@ -23,15 +22,6 @@ public final class Simultaneous {
 
   private record Moment(int bar, Time at) {
     // Written out, so that the first answer to an editor need not wait for it to be put together.
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Moment that && bar == that.bar && at.equals(that.at);
-    }
-
-    @Override
-    public int hashCode() {
-      return bar * 31 + at.hashCode();
-    }
   }
 
   /**

@@ -1,7 +1,5 @@
 package tabor.kit;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A place on the five-line staff, named as in the treble clef (line 1 is E4, line 5 is F5), which
  * is how MusicXML reads a percussion clef.
@@ -29,14 +27,4 @@ public record StaffPlace(char step, int octave) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof StaffPlace that && step == that.step && octave == that.octave;
-  }
-
-  @Override
-  public int hashCode() {
-    return octave * 31 + step;
-  }
 }

@@ -1,6 +1,5 @@
 package tabor.resolve;
 
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Player;
 import tabor.rhythm.Time;
@@ -55,21 +54,4 @@ public record Options(
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Options that
-            && Objects.equals(on, that.on)
-            && leftHanded == that.leftHanded
-            && openHanded == that.openHanded
-            && Objects.equals(tempo, that.tempo)
-            && Objects.equals(player, that.player)
-            && view.equals(that.view));
-  }
-
-  @Override
-  public int hashCode() {
-    return Objects.hash(on, leftHanded, openHanded, tempo, player, view);
-  }
 }

@@ -22,21 +22,6 @@ record SameVariation(int bars, Set<SameVariation.Struck> strokes) {
   record Struck(
       int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {
     // Written out: the equality of a record is put together at run time, which takes long.
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Struck struck
-          && bar == struck.bar
-          && at.equals(struck.at)
-          && surface.equals(struck.surface)
-          && level == struck.level
-          && ornaments.equals(struck.ornaments)
-          && limb == struck.limb;
-    }
-
-    @Override
-    public int hashCode() {
-      return (bar * 31 + at.hashCode()) * 31 + surface.hashCode();
-    }
   }
 
   @Override

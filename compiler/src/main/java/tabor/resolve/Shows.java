@@ -1,6 +1,5 @@
 package tabor.resolve;
 
-import org.jspecify.annotations.Nullable;
 import tabor.syntax.Ref;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.Shown;
@@ -34,16 +33,4 @@ public record Shows(boolean counts, boolean sticking, boolean changes) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof Shows that
-        && counts == that.counts
-        && sticking == that.sticking
-        && changes == that.changes;
-  }
-
-  @Override
-  public int hashCode() {
-    return (counts ? 4 : 0) + (sticking ? 2 : 0) + (changes ? 1 : 0);
-  }
 }

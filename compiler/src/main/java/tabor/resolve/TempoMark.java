@@ -1,6 +1,5 @@
 package tabor.resolve;
 
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.rhythm.BeatUnit;
 import tabor.rhythm.Meter;
@@ -25,17 +24,6 @@ public record TempoMark(@Nullable Time beat, Time perMinute) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof TempoMark that
-        && Objects.equals(beat, that.beat)
-        && perMinute.equals(that.perMinute);
-  }
-
-  @Override
-  public int hashCode() {
-    return 31 * Objects.hashCode(beat) + perMinute.hashCode();
-  }
 
   /** A tempo whatever the meter. */
   public static TempoMark of(Tempo tempo) {

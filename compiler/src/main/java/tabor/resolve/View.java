@@ -1,6 +1,5 @@
 package tabor.resolve;
 
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.CountingWords;
 import tabor.groove.Player;
@@ -75,22 +74,4 @@ public record View(
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof View that
-            && Objects.equals(speed, that.speed)
-            && Objects.equals(limits, that.limits)
-            && Objects.equals(counts, that.counts)
-            && Objects.equals(sticking, that.sticking)
-            && Objects.equals(changes, that.changes)
-            && Objects.equals(words, that.words)
-            && language == that.language);
-  }
-
-  @Override
-  public int hashCode() {
-    return Objects.hash(speed, limits, counts, sticking, changes, words, language);
-  }
 }

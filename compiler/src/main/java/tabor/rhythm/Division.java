@@ -1,7 +1,5 @@
 package tabor.rhythm;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * How finely a stretch of a bar is divided: the word that a stroke was written in, or the reading
  * of the count that placed it.
@@ -24,18 +22,4 @@ public record Division(int beat, int beats, int slots) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Division that
-            && beat == that.beat
-            && beats == that.beats
-            && slots == that.slots);
-  }
-
-  @Override
-  public int hashCode() {
-    return (beat * 31 + beats) * 31 + slots;
-  }
 }

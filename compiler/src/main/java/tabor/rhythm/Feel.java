@@ -1,7 +1,5 @@
 package tabor.rhythm;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * Where off-beats sound. The page is unchanged by it.
  *
@@ -49,15 +47,4 @@ public record Feel(Unit unit, Time share) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Feel that && unit == that.unit && share.equals(that.share));
-  }
-
-  @Override
-  public int hashCode() {
-    return unit.hashCode() * 31 + share.hashCode();
-  }
 }

@@ -3,7 +3,6 @@ package tabor.rhythm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A time signature and what counts as a beat in it.
@@ -148,19 +147,4 @@ public record Meter(int count, int unit, List<Time> beats, List<Integer> groups)
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Meter that
-            && count == that.count
-            && unit == that.unit
-            && beats.equals(that.beats)
-            && groups.equals(that.groups));
-  }
-
-  @Override
-  public int hashCode() {
-    return (count * 31 + unit) * 31 + beats.hashCode();
-  }
 }

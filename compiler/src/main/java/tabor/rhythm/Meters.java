@@ -2,7 +2,6 @@ package tabor.rhythm;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The meters of a section, taken in turn, bar by bar, over and over. Most sections have one. Bars 0
@@ -94,15 +93,6 @@ public record Meters(List<Meter> cycle) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof Meters that && cycle.equals(that.cycle);
-  }
-
-  @Override
-  public int hashCode() {
-    return cycle.hashCode();
-  }
 
   /**
    * A place of a section.

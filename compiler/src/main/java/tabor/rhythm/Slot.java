@@ -1,7 +1,6 @@
 package tabor.rhythm;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The place of a stroke in its word.
@@ -19,16 +18,6 @@ public record Slot(Division division, int index, List<Part> parts) {
       if (of < 1 || index < 0 || index >= of) {
         throw new IllegalArgumentException("part " + index + " of " + of);
       }
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Part that && index == that.index && of == that.of;
-    }
-
-    @Override
-    public int hashCode() {
-      return index * 31 + of;
     }
   }
 
@@ -82,18 +71,4 @@ public record Slot(Division division, int index, List<Part> parts) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Slot that
-            && index == that.index
-            && division.equals(that.division)
-            && parts.equals(that.parts));
-  }
-
-  @Override
-  public int hashCode() {
-    return (division.hashCode() * 31 + index) * 31 + parts.hashCode();
-  }
 }

@@ -1,7 +1,5 @@
 package tabor.rhythm;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A tempo.
  *
@@ -53,17 +51,4 @@ public record Tempo(Time beat, Time perMinute) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Tempo that
-            && beat.equals(that.beat)
-            && perMinute.equals(that.perMinute));
-  }
-
-  @Override
-  public int hashCode() {
-    return beat.hashCode() * 31 + perMinute.hashCode();
-  }
 }

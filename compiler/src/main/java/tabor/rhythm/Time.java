@@ -2,7 +2,6 @@ package tabor.rhythm;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import org.jspecify.annotations.Nullable;
 
 /**
  * An exact time or length: a fraction in lowest terms, in whole notes unless a method says
@@ -199,14 +198,4 @@ public record Time(long num, long den) implements Comparable<Time> {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other || (other instanceof Time that && num == that.num && den == that.den);
-  }
-
-  @Override
-  public int hashCode() {
-    return Long.hashCode(num) * 31 + Long.hashCode(den);
-  }
 }

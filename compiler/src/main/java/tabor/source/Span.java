@@ -1,7 +1,5 @@
 package tabor.source;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A half-open range of UTF-16 offsets, {@code start} included and {@code end} not. What the offsets
  * count from is said where the span is kept: a line, a passage or a file.
@@ -48,14 +46,4 @@ public record Span(int start, int end) {
   }
 
   // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other || (other instanceof Span that && start == that.start && end == that.end);
-  }
-
-  @Override
-  public int hashCode() {
-    return start * 31 + end;
-  }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Mark;
 
 /**
@@ -92,16 +91,6 @@ final class DrawingMarkup {
   private void words(List<Mark.Words> all) {
     record Style(double size, Mark.Align align) {
       // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-      @Override
-      public boolean equals(@Nullable Object other) {
-        return other instanceof Style that && size == that.size && align == that.align;
-      }
-
-      @Override
-      public int hashCode() {
-        return Double.hashCode(size) * 31 + align.hashCode();
-      }
     }
     Map<Style, List<Mark.Words>> styles = new LinkedHashMap<>();
     for (Mark.Words each : all) {

@@ -1,7 +1,6 @@
 package tabor.emit.html;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
@@ -44,22 +43,6 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
     }
 
     // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Take that
-          && from.equals(that.from)
-          && length.equals(that.length)
-          && blows.equals(that.blows)
-          && clicks.equals(that.clicks)
-          && counts.equals(that.counts)
-          && countIn.equals(that.countIn);
-    }
-
-    @Override
-    public int hashCode() {
-      return blows.hashCode() * 31 + clicks.hashCode();
-    }
   }
 
   /**
@@ -76,22 +59,6 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    */
   record Blow(Time at, String sound, int velocity, int limb, long lead, Time damp) {
     // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Blow that
-          && at.equals(that.at)
-          && sound.equals(that.sound)
-          && velocity == that.velocity
-          && limb == that.limb
-          && lead == that.lead
-          && damp.equals(that.damp);
-    }
-
-    @Override
-    public int hashCode() {
-      return (at.hashCode() * 31 + sound.hashCode()) * 31 + velocity;
-    }
   }
 
   /**
@@ -103,19 +70,6 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    */
   record Tick(Time at, int level, boolean written) {
     // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Tick that
-          && at.equals(that.at)
-          && level == that.level
-          && written == that.written;
-    }
-
-    @Override
-    public int hashCode() {
-      return (at.hashCode() * 31 + level) * 31 + Boolean.hashCode(written);
-    }
   }
 
   /**
@@ -145,24 +99,6 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
     }
 
     // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Leg that
-          && take == that.take
-          && tempo.equals(that.tempo)
-          && times == that.times
-          && figure == that.figure
-          && words.equals(that.words)
-          && mark.equals(that.mark)
-          && cue.equals(that.cue)
-          && through == that.through;
-    }
-
-    @Override
-    public int hashCode() {
-      return (take * 31 + figure) * 31 + words.hashCode();
-    }
   }
 
   /**

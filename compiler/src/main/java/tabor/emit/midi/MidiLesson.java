@@ -114,16 +114,6 @@ public final class MidiLesson {
   private static final class Needs {
     private record Known(String groove, Feel feel) {
       // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-      @Override
-      public boolean equals(@Nullable Object other) {
-        return other instanceof Known that && groove.equals(that.groove) && feel.equals(that.feel);
-      }
-
-      @Override
-      public int hashCode() {
-        return groove.hashCode() * 31 + feel.hashCode();
-      }
     }
 
     private final Set<Known> known = new HashSet<>();

@@ -73,18 +73,6 @@ public record ScoreFile(
    */
   public record TimeSignature(String beats, int beatType) {
     // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof TimeSignature that
-          && beats.equals(that.beats)
-          && beatType == that.beatType;
-    }
-
-    @Override
-    public int hashCode() {
-      return beats.hashCode() * 31 + beatType;
-    }
   }
 
   /**
