@@ -168,6 +168,10 @@ final class PaperLines {
 
   /** A line as a message shows it: of a part, who plays it. */
   private static String shown(String meant) {
+    // A title is one line, also of a text over several.
+    if (meant.contains("\"\"\"")) {
+      return meant.lines().findFirst().orElse("") + (meant.lines().count() > 1 ? " …" : "");
+    }
     if (meant.indexOf('\n') >= 0) {
       return meant.replace("\n", ", and below it ");
     }
