@@ -214,7 +214,7 @@ public record ExpectedWords(
     }
     String word = Vocabulary.literal(type);
     return word == null
-        ? new Item(TaborLexer.VOCABULARY.getSymbolicName(type), null, rules)
+        ? new Item(TaborParser.Network.VOCABULARY.getSymbolicName(type), null, rules)
         : new Item(Item.WORD, word, rules);
   }
 

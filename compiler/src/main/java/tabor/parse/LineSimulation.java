@@ -29,7 +29,7 @@ import tabor.grammar.TaborParser;
  * grow without bound: {@link Nesting} comes first.
  */
 final class LineSimulation {
-  private static final ATN GRAMMAR = TaborParser._ATN;
+  private static final ATN GRAMMAR = TaborParser.Network.ATN;
   private static final int LAST_TYPE = GRAMMAR.maxTokenType;
 
   /**
