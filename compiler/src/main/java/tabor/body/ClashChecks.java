@@ -13,6 +13,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.kit.SurfaceFacts;
+import tabor.lists.Lists;
 
 /** What cannot be at one instant: looks at all strokes of one place of the bar together. */
 final class ClashChecks {
@@ -74,7 +75,7 @@ final class ClashChecks {
     if (count < 2) {
       return;
     }
-    List<Stroke> pair = here.stream().filter(s -> s.limb().isHand() == hands).toList();
+    List<Stroke> pair = Lists.filter(here, s -> s.limb().isHand() == hands);
     for (int i = 0; i < pair.size(); i++) {
       for (int j = i + 1; j < pair.size(); j++) {
         Stroke a = pair.get(i);
@@ -92,7 +93,7 @@ final class ClashChecks {
 
   private void conflict(Stroke a, Stroke b, List<Stroke> here) {
     Limb other = a.limb().other();
-    boolean free = here.stream().noneMatch(s -> s.limb() == other);
+    boolean free = !Lists.any(here, s -> s.limb() == other);
     found.accept(
         Finding.clash(
             Code.LIMB_CONFLICT,

@@ -2,6 +2,7 @@ package tabor.diagnostic;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.source.Spot;
 
 /**
@@ -60,7 +61,7 @@ public record Diagnostic(
 
   /** The same with one more fix; a fix that is there already is not added twice. */
   public Diagnostic fix(Fix fix) {
-    if (fixes.stream().anyMatch(other -> other.edits().equals(fix.edits()))) {
+    if (Lists.any(fixes, other -> other.edits().equals(fix.edits()))) {
       return this;
     }
     return new Diagnostic(code, severity, spot, place, message, labels, help, plus(fixes, fix));

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 
 /**
  * What the charts of a lesson say at the notes of a section. They say it only where it is true of
@@ -84,7 +85,7 @@ public record ChartSigns(@Nullable String mark, List<Cue> cues, boolean holds) {
 
   private static List<Groove> played(Chart.Item item) {
     if (item instanceof Chart.Play play) {
-      return play.turns().stream().map(Chart.Turn::groove).toList();
+      return Lists.map(play.turns(), Chart.Turn::groove);
     }
     if (item instanceof Chart.Climb climb) {
       return List.of(climb.groove());

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
+import tabor.lists.Lists;
 import tabor.source.Span;
 
 /**
@@ -182,7 +183,7 @@ final class BeatErrorExplainer {
         || sign.getText().equals(":")) {
       return overBeats();
     }
-    boolean ghosts = open.stream().anyMatch(o -> o.getType() == TaborLexer.GHOST_OPEN);
+    boolean ghosts = Lists.any(open, o -> o.getType() == TaborLexer.GHOST_OPEN);
     Span span = Spans.of(sign);
     String written = "`" + sign.getText() + "`";
     return switch (sign.getType()) {

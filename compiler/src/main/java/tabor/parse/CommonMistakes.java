@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.kit.Kits;
+import tabor.lists.Lists;
 import tabor.parse.SyntaxProblem.Replaced;
 import tabor.source.Span;
 import tabor.syntax.SectionKind;
@@ -248,7 +249,7 @@ final class CommonMistakes {
           case TaborLexer.WHERE -> "Choose one level";
           default -> null;
         };
-    boolean before = tokens.subList(0, at).stream().anyMatch(token -> token.getType() == type);
+    boolean before = Lists.any(tokens.subList(0, at), token -> token.getType() == type);
     if (help == null || !before) {
       return null;
     }

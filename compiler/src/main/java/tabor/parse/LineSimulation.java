@@ -20,6 +20,7 @@ import org.antlr.v4.runtime.atn.Transition;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborParser;
+import tabor.lists.Lists;
 
 /**
  * Follows every way in which the grammar can read a line, token by token and all at once. The
@@ -224,16 +225,16 @@ final class LineSimulation {
 
   /** True if a token of this type may come next. */
   boolean expects(int type) {
-    return state.expected.stream().anyMatch(e -> e.types().contains(type));
+    return Lists.any(state.expected, e -> e.types().contains(type));
   }
 
   /** True if a token may come next that this rule would read. */
   boolean expectsIn(int rule) {
-    return state.expected.stream().anyMatch(e -> e.in(rule));
+    return Lists.any(state.expected, e -> e.in(rule));
   }
 
   /** True if whatever comes next is read by this rule. */
   boolean expectsOnlyStartOf(int rule) {
-    return state.expected.stream().allMatch(e -> e.starting().contains(rule));
+    return Lists.all(state.expected, e -> e.starting().contains(rule));
   }
 }

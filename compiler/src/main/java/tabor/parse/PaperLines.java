@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
+import tabor.lists.Lists;
 import tabor.source.Span;
 import tabor.syntax.Numerals;
 import tabor.syntax.SectionKind;
@@ -158,7 +159,7 @@ final class PaperLines {
         SyntaxProblem.of(
             problem.span(),
             problem.message(),
-            "Write " + String.join(", or ", meant.stream().map(PaperLines::shown).toList()));
+            "Write " + String.join(", or ", Lists.map(meant, PaperLines::shown)));
     for (String one : meant) {
       String indented = one.replace("\n", "\n" + line.substring(0, lines.span.start()));
       explained = explained.fix("Write " + shown(one), lines.span, indented);
@@ -217,7 +218,7 @@ final class PaperLines {
   }
 
   private List<String> readable(List<String> lines, String said) {
-    return lines.stream().filter(one -> !one.equals(said) && reads.test(with(one))).toList();
+    return Lists.filter(lines, one -> !one.equals(said) && reads.test(with(one)));
   }
 
   private String with(String meant) {
@@ -232,7 +233,7 @@ final class PaperLines {
         || word.equals("bass")
         || handed
         || MARKS.contains(word)
-        || tokens.stream().anyMatch(token -> WITHIN.contains(token.getText()));
+        || Lists.any(tokens, token -> WITHIN.contains(token.getText()));
   }
 
   private String written(String said) {
@@ -247,7 +248,7 @@ final class PaperLines {
     if (kind == SectionKind.SHEET && each.lookingAt()) {
       List<List<String>> lines = new ArrayList<>();
       for (List<String> some : plainChanges(said.substring(each.end()))) {
-        lines.add(some.stream().map(one -> "each " + one).toList());
+        lines.add(Lists.map(some, one -> "each " + one));
       }
       return lines;
     }
@@ -289,7 +290,7 @@ final class PaperLines {
   }
 
   private static boolean isOf(SectionKind kind, String word) {
-    return StatementTable.inSection(kind).stream().anyMatch(row -> word.equals(row.keyword()));
+    return Lists.any(StatementTable.inSection(kind), row -> word.equals(row.keyword()));
   }
 
   private List<List<String>> chart(String said) {

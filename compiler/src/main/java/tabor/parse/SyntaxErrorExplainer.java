@@ -10,6 +10,7 @@ import tabor.diagnostic.Near;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.kit.Kits;
+import tabor.lists.Lists;
 import tabor.parse.LineSimulation.Expectation;
 import tabor.source.Span;
 import tabor.syntax.SectionKind;
@@ -48,7 +49,7 @@ final class SyntaxErrorExplainer {
       throw new IllegalStateException("nothing is wrong with: " + line);
     }
     this.offending = tokens.get(at);
-    List<Expectation> here = simulation.expected().stream().filter(this::belongs).toList();
+    List<Expectation> here = Lists.filter(simulation.expected(), this::belongs);
     this.possible = here.isEmpty() ? simulation.expected() : here;
   }
 
@@ -337,11 +338,9 @@ final class SyntaxErrorExplainer {
         }
       }
     }
-    return Near.names(written, words).stream()
-        .filter(
-            near ->
-                !words.contains(otherNumber(near)) || near.endsWith("s") == written.endsWith("s"))
-        .toList();
+    return Lists.filter(
+        Near.names(written, words),
+        near -> !words.contains(otherNumber(near)) || near.endsWith("s") == written.endsWith("s"));
   }
 
   /** {@code eighths} for {@code eighth} and the other way round; one of them is enough. */
@@ -354,7 +353,7 @@ final class SyntaxErrorExplainer {
     List<StatementRow> rows = new ArrayList<>();
     for (Expectation expectation : possible) {
       StatementRow row = row(expectation);
-      if (row != null && rows.stream().noneMatch(other -> other.usage().equals(row.usage()))) {
+      if (row != null && !Lists.any(rows, other -> other.usage().equals(row.usage()))) {
         rows.add(row);
       }
     }

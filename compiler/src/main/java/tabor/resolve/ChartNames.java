@@ -11,6 +11,7 @@ import tabor.groove.Part;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.kit.Kit;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.source.Span;
 import tabor.syntax.ChartStatement;
@@ -137,7 +138,7 @@ final class ChartNames {
     Part known = null;
     for (Chart.Turn turn : turns) {
       Part part = Parts.of(target, turn.groove().setting().kit());
-      if (part != null && turn.groove().written().stream().anyMatch(part)) {
+      if (part != null && Lists.any(turn.groove().written(), part)) {
         return part;
       }
       known = known == null ? part : known;

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tabor.body.BodyChecks;
 import tabor.diagnostic.Code;
@@ -14,6 +15,7 @@ import tabor.groove.Groove;
 import tabor.groove.PageNotes;
 import tabor.groove.PageWishes;
 import tabor.groove.Section;
+import tabor.lists.Lists;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
@@ -172,7 +174,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void clickAt(ChartStatement.ClickAt item) {
-    List<Integer> beats = item.beats().stream().map(Num::whole).distinct().sorted().toList();
+    List<Integer> beats = List.copyOf(new TreeSet<>(Lists.map(item.beats(), beat -> beat.whole())));
     return click(new Chart.SetClick(Chart.Click.ON, beats, click.barsOn(), click.barsOff()));
   }
 
@@ -289,12 +291,12 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   @Override
   public @Nullable Void hold(ChartStatement.Hold item) {
     boolean played =
-        items.stream()
-            .anyMatch(
-                one ->
-                    one instanceof Chart.Play
-                        || one instanceof Chart.Climb
-                        || one instanceof Chart.Trade);
+        Lists.any(
+            items,
+            one ->
+                one instanceof Chart.Play
+                    || one instanceof Chart.Climb
+                    || one instanceof Chart.Trade);
     if (!played) {
       partial = true;
       problems.tell(

@@ -12,6 +12,7 @@ import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
+import tabor.lists.Lists;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
@@ -80,7 +81,7 @@ final class EditChoices {
       Num none = new Num(Time.of(draft.draft().bars() + 1L), found.missing());
       return List.of(none);
     }
-    return found.numbers().stream().map(bar -> new Num(Time.of(bar), bars.span())).toList();
+    return Lists.map(found.numbers(), bar -> new Num(Time.of(bar), bars.span()));
   }
 
   private @Nullable List<SheetChoices.Made> ofPlaces(Edit edit, At.Places places, int most) {
@@ -130,7 +131,7 @@ final class EditChoices {
       List<Found> chosen,
       List<SheetChoices.Made> made) {
     if (chosen.size() == taken) {
-      List<At.Place> places = chosen.stream().map(Found::place).toList();
+      List<At.Place> places = Lists.map(chosen, Found::place);
       Span span = places.get(0).span().to(places.get(places.size() - 1).span());
       At.Bars bars = chosen.size() == 1 ? chosen.get(0).bars() : null;
       made.add(
@@ -206,9 +207,7 @@ final class EditChoices {
                   all
                       ? null
                       : new At.Listed(
-                          entry.getValue().stream()
-                              .map(bar -> new Num(Time.of(bar), clause.span()))
-                              .toList(),
+                          Lists.map(entry.getValue(), bar -> new Num(Time.of(bar), clause.span())),
                           clause.span());
               found.add(
                   new Found(new At.One(new CountRef(entry.getKey(), place.span())), narrowed));
@@ -283,7 +282,7 @@ final class EditChoices {
       }
     }
     List<TargetRef> targets = EditParts.targets(edit);
-    boolean limb = targets.stream().anyMatch(TargetRef.OfLimb.class::isInstance);
+    boolean limb = Lists.any(targets, TargetRef.OfLimb.class::isInstance);
     SectionDraft seen = limb ? Dealing.dealt(draft.frame(), draft.draft()) : draft.draft();
     return new Sight(seen.view(), target(targets, draft.frame().kit()), edit instanceof Edit.Add);
   }

@@ -47,11 +47,13 @@ final class EditParts {
 
   /** The syllables of ours that an edit names of every beat. */
   static List<At.EverySyllable> everySyllables(Edit edit) {
-    return places(edit).stream()
-        .filter(
-            place -> place instanceof At.EverySyllable every && every.syllable() != Syllable.NONE)
-        .map(At.EverySyllable.class::cast)
-        .toList();
+    List<At.EverySyllable> syllables = new ArrayList<>();
+    for (At.Place place : places(edit)) {
+      if (place instanceof At.EverySyllable every && every.syllable() != Syllable.NONE) {
+        syllables.add(every);
+      }
+    }
+    return syllables;
   }
 
   private static List<At.Place> places(Edit edit) {

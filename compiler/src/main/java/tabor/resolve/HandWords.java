@@ -8,8 +8,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.Statement;
@@ -88,8 +88,7 @@ public final class HandWords {
   private record Forms(List<Pair> pairs, List<Rule> rules) {
     static Forms of(Language language) {
       Words words = Words.of(language);
-      List<Pair> pairs =
-          Stream.of(words.text("hand.forms").split(" ", -1)).map(Forms::pair).toList();
+      List<Pair> pairs = Lists.map(List.of(words.text("hand.forms").split(" ", -1)), Forms::pair);
       List<Rule> rules = new ArrayList<>();
       for (String rule : words.text("hand.rules").split(" ; ", -1)) {
         String[] parts = rule.split(" _ ", -1);
@@ -106,7 +105,7 @@ public final class HandWords {
     }
 
     private static Pair form(List<Pair> pairs, String right) {
-      return pairs.stream().filter(pair -> pair.right().equals(right)).findFirst().orElseThrow();
+      return Lists.filter(pairs, pair -> pair.right().equals(right)).get(0);
     }
 
     private static Pattern before(String words) {
@@ -152,11 +151,12 @@ public final class HandWords {
 
   /** The form that the words beside a bracket ask for. */
   private static Pair asked(Forms forms, String text, int start, int end) {
-    return forms.rules().stream()
-        .filter(rule -> rule.fits(text, start, end))
-        .findFirst()
-        .map(Rule::form)
-        .orElse(forms.pairs().get(0));
+    for (Rule rule : forms.rules()) {
+      if (rule.fits(text, start, end)) {
+        return rule.form();
+      }
+    }
+    return forms.pairs().get(0);
   }
 
   /** The pair with a form, of several the one that is asked for; null if there is none. */

@@ -11,6 +11,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.source.Span;
 import tabor.syntax.Line;
 import tabor.syntax.SurfaceRef;
@@ -100,17 +101,17 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
 
     /** The single limbs among them. */
     List<Limb> limbs() {
-      return filters.stream().map(TargetFilter::limb).filter(Objects::nonNull).toList();
+      return Lists.filter(Lists.map(filters, TargetFilter::limb), Objects::nonNull);
     }
 
     /** True if a stroke is meant because a single limb is. */
     boolean byLimb(Stroke stroke) {
-      return filters.stream().anyMatch(filter -> filter.limb() != null && filter.test(stroke));
+      return Lists.any(filters, filter -> filter.limb() != null && filter.test(stroke));
     }
   }
 
   private static String words(List<TargetRef> named) {
-    return String.join(", ", named.stream().map(TargetRef::words).toList());
+    return String.join(", ", Lists.map(named, TargetRef::words));
   }
 
   private static Span span(List<TargetRef> named) {

@@ -12,6 +12,7 @@ import tabor.groove.Section;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Meters;
 import tabor.source.Spot;
 import tabor.syntax.Edit;
@@ -373,7 +374,7 @@ public final class SectionResolver {
     if (lanes != null && length != null) {
       return lines.isEmpty() ? draft : lanes.write(draft, lines, length);
     }
-    if (lines.stream().allMatch(line -> line.statement() instanceof PartStatement.Next)) {
+    if (Lists.all(lines, line -> line.statement() instanceof PartStatement.Next)) {
       return draft;
     }
     SectionLength fixed = new LengthReader(frame, problems, lines).ofStep(draft.bars());

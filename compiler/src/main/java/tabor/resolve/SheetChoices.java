@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
+import tabor.lists.Lists;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
 import tabor.source.Span;
@@ -143,9 +144,8 @@ final class SheetChoices {
   }
 
   private static List<Line> lines(Line line, Made made) {
-    return made.statements().stream()
-        .map(statement -> new Line(line.passage(), line.start(), statement))
-        .toList();
+    return Lists.map(
+        made.statements(), statement -> new Line(line.passage(), line.start(), statement));
   }
 
   /** The choices of one line; null, and said so, if it has none. */

@@ -7,6 +7,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.syntax.LimbRef;
 import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
@@ -70,7 +71,7 @@ public record TargetFilter(
   static Predicate<Stroke> any(List<TargetFilter> filters) {
     return filters.size() == 1
         ? filters.get(0)
-        : stroke -> filters.stream().anyMatch(filter -> filter.test(stroke));
+        : stroke -> Lists.any(filters, filter -> filter.test(stroke));
   }
 
   @Override

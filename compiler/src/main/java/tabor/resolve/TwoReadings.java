@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.lists.Lists;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
 import tabor.source.Spot;
@@ -20,15 +21,14 @@ record TwoReadings(LineContext context, SectionView view) {
   /** True if some count may have two readings by the words of a section. */
   static boolean mayBe(SectionView view) {
     return view.words().eighthsThrough()
-        || view.words().all().stream().anyMatch(List.of("e", "&", "a")::contains);
+        || Lists.any(view.words().all(), List.of("e", "&", "a")::contains);
   }
 
   void check(Edit edit) {
     List<TargetFilter> filters =
-        targets(edit).stream()
-            .map(target -> TargetFilter.of(target, context.kit()))
-            .filter(java.util.Objects::nonNull)
-            .toList();
+        Lists.filter(
+            Lists.map(targets(edit), target -> TargetFilter.of(target, context.kit())),
+            java.util.Objects::nonNull);
     PlaceReader reader = new PlaceReader(view, TargetFilter.any(filters), edit instanceof Edit.Add);
     PlaceQuery.Bars bars = new PlaceQuery(view, stroke -> true).bars(bars(edit));
     for (CountRef count : EditParts.counts(edit)) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.StatementTexts;
+import tabor.lists.Lists;
 
 /**
  * The statements of the notation, each said once: where it may stand, how it is written, what it
@@ -47,14 +48,13 @@ public final class StatementTable {
 
   /** The statements that a section takes below its heading, signs left out, in order. */
   public static List<StatementRow> inSection(SectionKind kind) {
-    return ROWS.stream()
-        .filter(row -> !row.isSign() && !row.isHeading() && row.sections().contains(kind))
-        .toList();
+    return Lists.filter(
+        ROWS, row -> !row.isSign() && !row.isHeading() && row.sections().contains(kind));
   }
 
   /** The rows of the statements that start with this word, in order; none for any other word. */
   public static List<StatementRow> startingWith(String keyword) {
-    return ROWS.stream().filter(row -> !row.isSign() && keyword.equals(row.keyword())).toList();
+    return Lists.filter(ROWS, row -> !row.isSign() && keyword.equals(row.keyword()));
   }
 
   /** True for the name of a grammar rule that reads a statement. */
