@@ -43,7 +43,7 @@ record ClauseBuilder(FirstProblem problems, NumberBuilder numbers, SettingBuilde
         without = NameBuilder.targets(said.whom);
       } else if (clause instanceof TaborParser.FillClauseContext said) {
         once(fill == null, span, "fill");
-        fill = NameBuilder.sectionName(said.section);
+        fill = NameBuilder.name(said.section);
       }
     }
     return new ChartStatement.Clauses(each, times, bars, time, tempo, without, fill);
