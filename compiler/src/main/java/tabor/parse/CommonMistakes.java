@@ -11,6 +11,7 @@ import tabor.grammar.TaborParser;
 import tabor.kit.Kits;
 import tabor.parse.SyntaxProblem.Replaced;
 import tabor.source.Span;
+import tabor.syntax.Numerals;
 import tabor.syntax.SectionKind;
 
 /** What people write who have not got used to the notation, each with what they mean. */
@@ -270,17 +271,10 @@ final class CommonMistakes {
     Token next = tokens.get(at + 1);
     boolean bars = next.getType() == TaborLexer.BARS || next.getType() == TaborLexer.BAR;
     Span span = bars ? Spans.between(offending, next) : Spans.of(offending);
-    String nth = ordinal(offending.getText()) + " bar";
+    String nth = Numerals.ordinal(offending.getText()) + " bar";
     return SyntaxProblem.of(
             span, "which bars are meant is said by their number in order", "Write every " + nth)
         .fix("Write " + nth, span, nth);
-  }
-
-  private static String ordinal(String digits) {
-    return digits
-        + (digits.matches("(.*[^1])?1")
-            ? "st"
-            : digits.matches("(.*[^1])?2") ? "nd" : digits.matches("(.*[^1])?3") ? "rd" : "th");
   }
 
   /** {@code drop kick snare}, {@code drop kick and snare}. */
