@@ -31,6 +31,4 @@ public record Shows(boolean counts, boolean sticking, boolean changes) {
   private static boolean has(SettingStatement.Show line, Shown what) {
     return line.shown().stream().map(Ref::value).anyMatch(what::equals);
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }
