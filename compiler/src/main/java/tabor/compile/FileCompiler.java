@@ -194,7 +194,7 @@ final class FileCompiler {
                   near ->
                       plain
                           .help("did you mean “" + near + "”?")
-                          .fix(Diagnostic.Fix.of("write “" + near + "”", kit.spot(), near)))
+                          .fix("write “" + near + "”", kit.spot(), near))
               .orElse(plain));
     }
   }
