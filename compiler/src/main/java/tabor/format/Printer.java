@@ -148,15 +148,11 @@ public final class Printer {
     if (heading instanceof Heading.Kit kit) {
       return "kit " + kit.name().text() + optional(" like ", kit.like());
     }
-    Name from =
-        heading instanceof Heading.Step step
-            ? step.from()
-            : heading instanceof Heading.Sheet sheet ? sheet.from() : null;
     Text title = heading.title();
     return heading.kind().word()
         + optional(" ", heading.name())
         + (title == null ? "" : " " + quoted(title))
-        + optional(" from ", from);
+        + optional(" from ", heading.from());
   }
 
   private static String sheetLine(SheetLine line) {

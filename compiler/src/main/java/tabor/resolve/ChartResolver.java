@@ -86,7 +86,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
         resolver.problems.incomplete();
       }
     }
-    Text title = heading.statement() instanceof Heading.Chart chart ? chart.title() : null;
+    Text title = ((Heading) heading.statement()).title();
     if (resolver.names.partial()) {
       resolver.problems.incomplete();
     }
