@@ -74,7 +74,8 @@ final class SyntaxErrorExplainer {
     if (problem == null && laneStart() < at) {
       return new BeatErrorExplainer(line, tokens, at).explain();
     }
-    CommonMistakes mistakes = new CommonMistakes(line, kind, heading, tokens, simulation);
+    CommonMistakes mistakes =
+        new CommonMistakes(line, kind, heading, tokens, simulation, at, offending);
     if (problem == null && !heading && PaperLines.isSaid(tokens)) {
       problem = meantOnPaper(reads);
     }
