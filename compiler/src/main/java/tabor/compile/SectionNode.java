@@ -61,6 +61,11 @@ final class SectionNode {
     return (Heading) headingLine().statement();
   }
 
+  /** Its own name, or else the word for what it is. */
+  String name() {
+    return ownName == null ? kind.word() : ownName.text();
+  }
+
   /** True for grooves and steps. */
   boolean isPlayable() {
     return kind == SectionKind.GROOVE || kind == SectionKind.STEP;
