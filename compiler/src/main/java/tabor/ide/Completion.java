@@ -195,8 +195,7 @@ public final class Completion {
     }
   }
 
-  /** Grooves and steps; outside charts only those above the line. */
-  /** Charts and players name what stands below them too, players also charts. */
+  /** Grooves, steps and sheets above the line; charts and players name what is below them too. */
   private void sections(SectionKind where) {
     boolean below = where == SectionKind.CHART || where == SectionKind.PLAYER;
     Compiled compiled = context.cursor().compiled();
