@@ -164,18 +164,12 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     List<Velocity> items = new ArrayList<>(line.items.size());
     Set<Integer> seen = new HashSet<>();
     for (TaborParser.VelocityContext item : line.items) {
-      once(seen, item.what);
+      problems.once(!seen.add(item.what.getType()), Spans.of(item.what), item.what.getText());
       items.add(
           new Velocity(
               NameBuilder.level(item.what), numbers.whole(item.value, 1, 127, "a velocity")));
     }
     return new SettingStatement.LevelsSetting(items, Spans.of(line));
-  }
-
-  private void once(Set<Integer> seen, Token word) {
-    if (!seen.add(word.getType())) {
-      problems.twice(Spans.of(word), word.getText());
-    }
   }
 
   @Override
@@ -187,7 +181,7 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     List<Ref<Shown>> items = new ArrayList<>(line.items.size());
     Set<Integer> seen = new HashSet<>();
     for (TaborParser.ShownContext item : line.items) {
-      once(seen, item.what);
+      problems.once(!seen.add(item.what.getType()), Spans.of(item.what), item.what.getText());
       items.add(new Ref<>(shown(item.what.getType()), Spans.of(item)));
     }
     if (seen.contains(TaborLexer.CHANGES) && seen.contains(TaborLexer.NO_CHANGES)) {
@@ -213,7 +207,8 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     List<Limit> limits = new ArrayList<>(line.items.size());
     Set<Integer> seen = new HashSet<>();
     for (TaborParser.LimitContext item : line.items) {
-      once(seen, item.what.word);
+      problems.once(
+          !seen.add(item.what.word.getType()), Spans.of(item.what.word), item.what.word.getText());
       Num low = numbers.whole(item.low, 1, 9999, "a limit");
       Num high = numbers.whole(item.high, 1, 9999, "a limit");
       if (high.whole() < low.whole()) {
