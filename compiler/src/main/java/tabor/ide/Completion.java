@@ -195,7 +195,10 @@ public final class Completion {
     }
   }
 
-  /** Grooves, steps and sheets above the line; charts and players name what is below them too. */
+  /**
+   * Grooves and steps; outside charts only those above the line. Charts and players name what
+   * stands below them too, players also charts.
+   */
   private void sections(SectionKind where) {
     boolean below = where == SectionKind.CHART || where == SectionKind.PLAYER;
     Compiled compiled = context.cursor().compiled();
