@@ -67,6 +67,11 @@ public record Diagnostic(
     return new Diagnostic(code, severity, spot, place, message, labels, help, plus(fixes, fix));
   }
 
+  /** The same with one more fix, of one replacement. */
+  public Diagnostic fix(String title, Spot where, String text) {
+    return fix(new Fix(title, List.of(new Edit(where, text))));
+  }
+
   private static <T> List<T> plus(List<T> list, T more) {
     List<T> all = new java.util.ArrayList<>(list);
     all.add(more);
@@ -103,15 +108,8 @@ public record Diagnostic(
     public Fix {
       edits = List.copyOf(edits);
     }
-
-    /** A fix of one replacement. */
-    public static Fix of(String title, Spot spot, String text) {
-      return new Fix(title, List.of(new Edit(spot, text)));
-    }
   }
 
   /** The text at {@code spot} becomes {@code text}. */
-  public record Edit(Spot spot, String text) {
-    // Written out, as in every record that is compared while a text is first read.
-  }
+  public record Edit(Spot spot, String text) {}
 }

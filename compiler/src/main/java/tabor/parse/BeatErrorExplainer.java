@@ -296,14 +296,14 @@ final class BeatErrorExplainer {
     String add =
         "add " + counts.group(1) + " at " + counts.group(2).replaceAll("(?:,|and|&(?= )| )+", " ");
     return SyntaxProblem.of(
-            SyntaxErrorExplainer.character(tokens, at),
+            BrokenLine.character(tokens, at),
             "after the colon come strokes, not counts",
             "Write " + add)
         .fix("Write " + add, whole, add);
   }
 
   private SyntaxProblem strange() {
-    Span span = SyntaxErrorExplainer.character(tokens, at);
+    Span span = BrokenLine.character(tokens, at);
     switch (sign.getType()) {
       case TaborLexer.QUOTED,
           TaborLexer.TRIPLE_QUOTED,
@@ -316,7 +316,7 @@ final class BeatErrorExplainer {
       }
       default -> {}
     }
-    String text = SyntaxErrorExplainer.text(tokens, at);
+    String text = BrokenLine.text(tokens, at);
     boolean said = !pattern && BrokenLine.span(tokens).length() <= PaperLines.LONGEST;
     SyntaxProblem often = said ? howOften() : null;
     if (often != null) {

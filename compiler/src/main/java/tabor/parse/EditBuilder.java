@@ -115,7 +115,7 @@ final class EditBuilder extends TaborParserBaseVisitor<Edit> {
   public Edit visitTake(TaborParser.TakeContext line) {
     return new Edit.Take(
         NameBuilder.targets(line.whom),
-        NameBuilder.sectionName(line.section),
+        NameBuilder.name(line.section),
         places.at(line.where),
         Spans.of(line));
   }
@@ -123,7 +123,7 @@ final class EditBuilder extends TaborParserBaseVisitor<Edit> {
   @Override
   public Edit visitFill(TaborParser.FillContext line) {
     return new Edit.Fill(
-        NameBuilder.sectionName(line.section),
+        NameBuilder.name(line.section),
         places.bars(line.in),
         line.from == null ? null : numbers.count(line.from),
         Spans.of(line));

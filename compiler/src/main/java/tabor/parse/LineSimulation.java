@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
@@ -40,37 +39,12 @@ final class LineSimulation {
    * @param follow where the rule around it goes on; null for the line itself
    * @param parent the rule around it; null for the line itself
    */
-  private record Frame(int rule, @Nullable ATNState follow, @Nullable Frame parent) {
-    // Written out, as in every record that is compared while a text is first read.
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return this == other
-          || (other instanceof Frame that
-              && rule == that.rule
-              && Objects.equals(follow, that.follow)
-              && Objects.equals(parent, that.parent));
-    }
-
-    @Override
-    public int hashCode() {
-      return (rule * 31 + Objects.hashCode(follow)) * 31 + Objects.hashCode(parent);
-    }
-  }
+  private record Frame(int rule, @Nullable ATNState follow, @Nullable Frame parent) {}
 
   /** A place in the grammar, and how one came there. */
   private record Position(ATNState state, Frame frame) {
     /** Makes numbers of states equally long. */
     private static final int PADDING = 1_000_000;
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Position that && state.equals(that.state) && frame.equals(that.frame);
-    }
-
-    @Override
-    public int hashCode() {
-      return state.hashCode() * 31 + frame.hashCode();
-    }
 
     /** Tells positions apart by their states and those that they return to. */
     String key() {

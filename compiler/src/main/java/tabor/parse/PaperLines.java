@@ -17,8 +17,14 @@ import tabor.syntax.StatementTable;
 /**
  * Lines as people say them or write them on paper, each with how it is written here. What such
  * words mean is common practice, no source; a line is offered only if it can be read.
+ *
+ * @param line a line that cannot be read
+ * @param kind the section that it stands in
+ * @param reads tells whether another line could be read
+ * @param span what the line says, without its indentation and its comment
  */
-final class PaperLines {
+record PaperLines(
+    String line, SectionKind kind, List<Token> tokens, Predicate<String> reads, Span span) {
   /** Words on paper that say in a chart what {@code play} says. */
   private static final List<String> AGAIN = List.of("repeat", "loop", "again");
 
@@ -114,34 +120,14 @@ final class PaperLines {
   private static final Pattern EACH =
       Pattern.compile("^(?:each|every|for each|vary|variations?) ?:? ");
 
-  private final String line;
-  private final SectionKind kind;
-  private final List<Token> tokens;
-  private final Predicate<String> reads;
-  private final Span span;
-
-  private PaperLines(String line, SectionKind kind, List<Token> tokens, Predicate<String> reads) {
-    this.line = line;
-    this.kind = kind;
-    this.tokens = tokens;
-    this.reads = reads;
-    this.span = BrokenLine.span(tokens);
-  }
-
-  /**
-   * The same problem with what is meant by the line, where it is one of these.
-   *
-   * @param line a line that cannot be read
-   * @param kind the section that it stands in
-   * @param reads tells whether another line could be read
-   */
+  /** The same problem with what is meant by the line, where it is one of these. */
   static SyntaxProblem explained(
       SyntaxProblem problem,
       String line,
       SectionKind kind,
       List<Token> tokens,
       Predicate<String> reads) {
-    PaperLines lines = new PaperLines(line, kind, tokens, reads);
+    PaperLines lines = new PaperLines(line, kind, tokens, reads, BrokenLine.span(tokens));
     if (lines.span.length() > LONGEST) {
       return problem;
     }

@@ -71,13 +71,13 @@ final class ChartNames {
       String written = times + (times == 1 ? " time" : " times");
       return unknown
           .help("how often is said with a number: " + written)
-          .fix(Diagnostic.Fix.of("write “" + written + "”", line.spot(word.span()), written));
+          .fix("write “" + written + "”", line.spot(word.span()), written);
     }
     if (text.equals("then") || text.equals("and")) {
       Span gap = new Span(word.span().start(), word.span().end() + 1);
       return unknown
           .help("sections follow one another without a word between them")
-          .fix(Diagnostic.Fix.of("take “" + text + "” out", line.spot(gap), ""));
+          .fix("take “" + text + "” out", line.spot(gap), "");
     }
     Integer number = Numerals.number(text);
     if (number != null) {

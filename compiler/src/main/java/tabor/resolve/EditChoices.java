@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
-import tabor.kit.Kit;
 import tabor.lists.Lists;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
@@ -277,24 +276,14 @@ final class EditChoices {
       if (source != null && source.section() instanceof Groove groove) {
         return new Sight(
             SectionView.of(groove).counted(draft.draft().view().words()),
-            target(take.targets(), groove.setting().kit()),
+            TargetFilter.any(take.targets(), groove.setting().kit()),
             false);
       }
     }
     List<TargetRef> targets = EditParts.targets(edit);
     boolean limb = Lists.any(targets, TargetRef.OfLimb.class::isInstance);
     SectionDraft seen = limb ? Dealing.dealt(draft.frame(), draft.draft()) : draft.draft();
-    return new Sight(seen.view(), target(targets, draft.frame().kit()), edit instanceof Edit.Add);
-  }
-
-  private static Predicate<Stroke> target(List<TargetRef> targets, Kit kit) {
-    List<TargetFilter> filters = new ArrayList<>();
-    for (TargetRef target : targets) {
-      TargetFilter filter = TargetFilter.of(target, kit);
-      if (filter != null) {
-        filters.add(filter);
-      }
-    }
-    return filters.isEmpty() ? stroke -> false : TargetFilter.any(filters);
+    return new Sight(
+        seen.view(), TargetFilter.any(targets, draft.frame().kit()), edit instanceof Edit.Add);
   }
 }

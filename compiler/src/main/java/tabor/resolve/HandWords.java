@@ -23,22 +23,12 @@ import tabor.words.Words;
  * <p>{@code [right]} takes the form that its neighbours ask for, as far as the bundle of the
  * language has a rule for them; a form of the language itself, such as {@code [rechten]}, stays
  * that form.
+ *
+ * @param leftHanded true for a player whose hands are exchanged
+ * @param language of the texts, asked for where one has such a word
  */
-public final class HandWords {
+public record HandWords(boolean leftHanded, Supplier<Language> language) {
   private static final Map<Language, Forms> ALL = new ConcurrentHashMap<>();
-
-  private final boolean leftHanded;
-  private final Supplier<Language> language;
-
-  /**
-   * The words for a player.
-   *
-   * @param language of the texts, asked for where one has such a word
-   */
-  public HandWords(boolean leftHanded, Supplier<Language> language) {
-    this.leftHanded = leftHanded;
-    this.language = language;
-  }
 
   /** The words in the language of the file that a scope is of. */
   static HandWords of(boolean leftHanded, Scope scope) {

@@ -12,7 +12,9 @@ import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.lists.Lists;
+import tabor.rhythm.Time;
 import tabor.source.Span;
+import tabor.syntax.CountRef;
 import tabor.syntax.Line;
 import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
@@ -148,6 +150,17 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
         "from here on the section has too many changes of too many strokes",
         "make two sections of it, or write the parts out");
     return true;
+  }
+
+  /** Where a count of a bar is; null, and said so, if there is no such place. */
+  @Nullable Time place(SectionView view, CountRef count, int bar) {
+    PlaceReading reading = new PlaceQuery(view, stroke -> true).read(count, bar);
+    Miss miss = reading.miss();
+    if (miss != null) {
+      say(view, stroke -> true, "", List.of(miss));
+      return null;
+    }
+    return reading.readings().get(0).place();
   }
 
   /** Says what an edit speaks of that is not there. */

@@ -52,9 +52,7 @@ record PartHints(Problems problems, Line line) {
                     "a capital is an accent, and parentheses make a ghost stroke: it cannot be"
                         + " both")
                 .help("write " + hit.letter() + " for a ghost, or take the parentheses away")
-                .fix(
-                    Diagnostic.Fix.of(
-                        "make it a ghost stroke", spot, spot.text().toLowerCase(Locale.ROOT))));
+                .fix("make it a ghost stroke", spot, spot.text().toLowerCase(Locale.ROOT)));
       } else if (element instanceof Beat.Group group) {
         ghosts(group.elements(), ghost);
       } else if (element instanceof Beat.Ghosts inner) {
@@ -210,7 +208,7 @@ record PartHints(Problems problems, Line line) {
     return problems
         .make(Code.ODD_BEAT, line, word.span(), message)
         .help("write " + spot.text() + ":1 to say that " + slots + " in the beat are meant")
-        .fix(Diagnostic.Fix.of("say that it is meant", end, ":1"));
+        .fix("say that it is meant", end, ":1");
   }
 
   private static int measured(Beat beat) {

@@ -90,16 +90,11 @@ public final class SectionResolver {
   }
 
   private boolean isStep() {
-    return heading.statement() instanceof Heading.Step
-        || (heading.statement() instanceof Heading.Faulty faulty
-            && faulty.kind() == SectionKind.STEP);
+    return ((Heading) heading.statement()).kind() == SectionKind.STEP;
   }
 
   private @Nullable String title() {
-    Text title =
-        heading.statement() instanceof Heading.Groove groove
-            ? groove.title()
-            : heading.statement() instanceof Heading.Step step ? step.title() : null;
+    Text title = ((Heading) heading.statement()).title();
     return title == null ? null : title.value();
   }
 
@@ -294,7 +289,7 @@ public final class SectionResolver {
   }
 
   private @Nullable Resolved base() {
-    Name from = heading.statement() instanceof Heading.Step step ? step.from() : null;
+    Name from = ((Heading) heading.statement()).from();
     if (from == null) {
       Resolved previous = scope.previous();
       if (previous == null) {

@@ -167,7 +167,7 @@ public final class SheetResolver {
   /** The heading as that of a step. */
   private Line step(@Nullable String caption) {
     Span span = heading.statement().span();
-    Name from = heading.statement() instanceof Heading.Sheet sheet ? sheet.from() : null;
+    Name from = ((Heading) heading.statement()).from();
     Text title = caption == null ? null : new Text(caption, false, span);
     return new Line(heading.passage(), heading.start(), new Heading.Step(null, title, from, span));
   }
@@ -195,7 +195,7 @@ public final class SheetResolver {
   }
 
   private Sheet sheet(Groove base, List<Resolved> kept) {
-    Text written = heading.statement() instanceof Heading.Sheet line ? line.title() : null;
+    Text written = ((Heading) heading.statement()).title();
     String title = written == null ? null : written.value();
     List<Sheet.Variation> variations = new ArrayList<>(kept.size());
     for (int i = 0; i < kept.size(); i++) {

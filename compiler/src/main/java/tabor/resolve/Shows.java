@@ -31,6 +31,4 @@ public record Shows(boolean counts, boolean sticking, boolean changes) {
   private static boolean has(SettingStatement.Show line, Shown what) {
     return Lists.any(line.shown(), shown -> shown.value() == what);
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

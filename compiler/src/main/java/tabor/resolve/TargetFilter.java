@@ -1,5 +1,6 @@
 package tabor.resolve;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -72,6 +73,18 @@ public record TargetFilter(
     return filters.size() == 1
         ? filters.get(0)
         : stroke -> Lists.any(filters, filter -> filter.test(stroke));
+  }
+
+  /** What any of several targets means on a kit; one that names nothing there means no stroke. */
+  public static Predicate<Stroke> any(List<TargetRef> targets, Kit kit) {
+    List<TargetFilter> filters = new ArrayList<>(targets.size());
+    for (TargetRef target : targets) {
+      TargetFilter filter = of(target, kit);
+      if (filter != null) {
+        filters.add(filter);
+      }
+    }
+    return any(filters);
   }
 
   @Override
