@@ -4,8 +4,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -34,6 +36,7 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
   private final PDResources resources = new PDResources();
   private final Map<Face, COSName> fontNames = new EnumMap<>(Face.class);
   private final Map<Double, COSName> tints = new HashMap<>();
+  private final Map<SignForms.Shape, COSName> signs = new LinkedHashMap<>();
   private byte[] bytes = new byte[1 << 15];
   private int length;
 
@@ -57,11 +60,21 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
   /** Draws marks on a page. */
   static void draw(PDDocument document, PDPage page, Map<Face, PDFont> fonts, List<Mark> marks)
       throws IOException {
-    of(fonts, page.getMediaBox().getHeight(), marks).on(document, page);
+    of(fonts, page.getMediaBox().getHeight(), marks).on(document, page, new SignForms(document));
+  }
+
+  /** What fills a shape, from the origin up. */
+  static byte[] filled(Contour contour) {
+    PageContent content = new PageContent(Map.of(), 0);
+    content.fill(contour);
+    return Arrays.copyOf(content.bytes, content.length);
   }
 
   /** Puts it on its page. */
-  void on(PDDocument document, PDPage page) throws IOException {
+  void on(PDDocument document, PDPage page, SignForms forms) throws IOException {
+    for (Map.Entry<SignForms.Shape, COSName> sign : signs.entrySet()) {
+      resources.put(sign.getValue(), forms.form(sign.getKey()));
+    }
     COSStream stream = document.getDocument().createCOSStream();
     stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
     try (OutputStream out = stream.createRawOutputStream()) {
@@ -114,7 +127,16 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
 
   @Override
   public Boolean glyph(Mark.Glyph glyph) {
-    fill(glyph.contour());
+    SignForms.Shape shape = new SignForms.Shape(glyph.sign(), glyph.scale());
+    COSName name =
+        signs.computeIfAbsent(shape, any -> COSName.getPDFName("Sign" + (signs.size() + 1)));
+    operator("q");
+    ascii("1 0 0 1 ");
+    point(glyph.x(), glyph.y());
+    operator("cm");
+    name(name);
+    operator("Do");
+    operator("Q");
     return true;
   }
 
@@ -264,7 +286,7 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
 
   private void put(char c) {
     if (length == bytes.length) {
-      bytes = java.util.Arrays.copyOf(bytes, length * 2);
+      bytes = Arrays.copyOf(bytes, length * 2);
     }
     bytes[length++] = (byte) c;
   }

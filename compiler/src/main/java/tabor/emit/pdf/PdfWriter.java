@@ -49,11 +49,12 @@ public final class PdfWriter {
       PDRectangle paper =
           new PDRectangle((float) handout.paper().width(), (float) handout.paper().height());
       double height = paper.getHeight();
+      SignForms forms = new SignForms(document);
       for (PageContent content :
           SpareCores.map(handout.sheets(), sheet -> PageContent.of(fonts, height, sheet.marks()))) {
         PDPage page = new PDPage(paper);
         document.addPage(page);
-        content.on(document, page);
+        content.on(document, page, forms);
       }
       for (PDFont font : fonts.values()) {
         font.subset();
