@@ -9,6 +9,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Levels;
+import tabor.groove.SectionWords;
 import tabor.kit.Kits;
 import tabor.resolve.Options;
 import tabor.rhythm.Feel;
@@ -92,7 +93,8 @@ record Toolchain(Io io, Options options) {
             Levels.DEFAULT,
             true,
             true,
-            true);
+            true,
+            SectionWords.USUAL);
     String name = SourceFiles.lessonName(file);
     return new Compiled(
         file,

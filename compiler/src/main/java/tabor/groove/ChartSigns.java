@@ -83,13 +83,9 @@ public record ChartSigns(@Nullable String mark, List<Cue> cues, boolean holds) {
   }
 
   private static List<Groove> played(Chart.Item item) {
-    if (item instanceof Chart.Play play) {
-      return play.turns().stream().map(Chart.Turn::groove).toList();
-    }
-    if (item instanceof Chart.Climb climb) {
-      return List.of(climb.groove());
-    }
-    return item instanceof Chart.Trade trade ? List.of(trade.turn().groove()) : List.of();
+    return item instanceof Chart.Climb climb
+        ? List.of(climb.groove())
+        : item.turns().stream().map(Chart.Turn::groove).toList();
   }
 
   private static ChartSigns signs(

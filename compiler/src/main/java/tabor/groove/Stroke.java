@@ -41,23 +41,6 @@ public record Stroke(
     boolean open,
     boolean inLine,
     @Nullable Limb before) {
-
-  /** A stroke that is in no line. */
-  public Stroke(
-      int bar,
-      Time at,
-      Time length,
-      Limb limb,
-      Surface surface,
-      Level level,
-      Ornaments ornaments,
-      Slot slot,
-      Spot spot,
-      boolean dealt,
-      boolean open) {
-    this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, false, null);
-  }
-
   /** The order of every list: bar, place, limb, surface. */
   public static final Comparator<Stroke> ORDER =
       (a, b) -> {

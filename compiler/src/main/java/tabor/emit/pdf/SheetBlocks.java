@@ -15,6 +15,7 @@ import tabor.emit.engrave.TextMetrics;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
+import tabor.groove.PageNotes;
 import tabor.groove.Sheet;
 import tabor.groove.Stroke;
 import tabor.notation.Speller;
@@ -143,7 +144,8 @@ final class SheetBlocks {
         marks,
         List.of(),
         List.of(),
-        Set.of());
+        Set.of(),
+        PageNotes.NONE);
   }
 
   private static Stroke later(Stroke stroke, int bars) {
