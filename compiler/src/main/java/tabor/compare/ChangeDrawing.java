@@ -65,7 +65,7 @@ record ChangeDrawing(TextMetrics font) {
   }
 
   private List<Engraving.StaffSystem> engrave(Groove groove, Collection<@Nullable Stroke> written) {
-    Look look = new Look(WIDTH, true, true, true, false, true);
+    Look look = new Look(WIDTH, true, true);
     return Engraver.engrave(Speller.spell(groove, shown(groove, written)), look, font).systems();
   }
 

@@ -51,7 +51,7 @@ record SectionPlan(
             ? wanted.withEnding(Look.Ending.OPEN)
             : wanted.signs().holds() ? wanted.withEnding(Look.Ending.FINAL) : wanted;
     boolean counts = look.counts() && groove.setting().showCounts();
-    boolean sticking = look.boxes() || (look.sticking() && groove.setting().showSticking());
+    boolean sticking = look.boxes() || (look.annotated() && groove.setting().showSticking());
     List<BarPlan> bars = new ArrayList<>();
     for (tabor.notation.Bar bar : score.printed()) {
       BarPlan plan =
@@ -183,10 +183,10 @@ record SectionPlan(
     new StaffPainter(canvas, look.ending()).paint(line, first ? head(groove) : List.of(), last);
     new RestPainter(canvas, line).paint();
     for (Voice voice : Voice.values()) {
-      new NotePainter(canvas, line, voice, look.changes()).paint();
+      new NotePainter(canvas, line, voice, look.annotated()).paint();
     }
     for (Voice voice : Voice.values()) {
-      new SignPainter(canvas, line, voice, look.changes()).paint();
+      new SignPainter(canvas, line, voice, look.annotated()).paint();
     }
     ChartSignPainter signs = new ChartSignPainter(canvas, line, look.signs());
     signs.hold(holds);

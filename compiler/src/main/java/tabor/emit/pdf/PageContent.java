@@ -54,12 +54,6 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
     return content;
   }
 
-  /** Draws marks on a page. */
-  static void draw(PDDocument document, PDPage page, Map<Face, PDFont> fonts, List<Mark> marks)
-      throws IOException {
-    of(fonts, page.getMediaBox().getHeight(), marks).on(document, page);
-  }
-
   /** Puts it on its page. */
   void on(PDDocument document, PDPage page) throws IOException {
     COSStream stream = document.getDocument().createCOSStream();

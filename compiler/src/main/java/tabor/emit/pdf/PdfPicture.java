@@ -34,7 +34,7 @@ public final class PdfPicture {
               new PDRectangle(
                   (float) (drawing.width() * space), (float) (drawing.height() * space)));
       document.addPage(page);
-      PageContent.draw(document, page, fonts, marks);
+      PageContent.of(fonts, page.getMediaBox().getHeight(), marks).on(document, page);
       for (PDFont font : fonts.values()) {
         font.subset();
       }

@@ -23,13 +23,12 @@ import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.PageNotes;
 import tabor.notation.Speller;
-import tabor.words.Words;
 
 /**
  * The grooves and steps of a handout as blocks: wide ones under each other, system by system,
  * narrow ones side by side as cells.
  */
-final class SectionBlocks {
+final class SectionBlocks extends HandoutPart {
   /** The most columns that a page has by itself. */
   private static final int COLUMNS = 3;
 
@@ -39,14 +38,6 @@ final class SectionBlocks {
   private final Groove.Setting head;
   private final Map<String, ChartSigns> signs;
   private final LessonWishes wishes;
-  private final HandoutLook look;
-  private final TextMetrics font;
-  private final TextSetter type;
-  private final WrittenOn written;
-  private final Words words;
-  private final double size;
-  private final double space;
-  private final double width;
   private final List<Piece> pieces = new ArrayList<>();
   private final Map<List<Integer>, Boolean> narrow = new HashMap<>();
 
@@ -58,29 +49,12 @@ final class SectionBlocks {
    * The sections of a handout.
    *
    * @param lesson its settings are said once for all; its charts say something at some notes
-   * @param size of running text, in points
-   * @param space a staff space, in points
-   * @param width of the page's text, in points
    */
-  SectionBlocks(
-      Lesson lesson,
-      LessonWishes wishes,
-      HandoutLook look,
-      TextMetrics font,
-      double size,
-      double space,
-      double width) {
+  SectionBlocks(Lesson lesson, LessonWishes wishes, HandoutLook look, TextMetrics font) {
+    super(look, lesson.setting(), font);
     this.head = lesson.setting();
     this.signs = ChartSigns.of(lesson);
     this.wishes = wishes;
-    this.look = look;
-    this.font = font;
-    this.type = new TextSetter(font);
-    this.words = Words.of(head.wording().language());
-    this.written = new WrittenOn(type, words, size);
-    this.size = size;
-    this.space = space;
-    this.width = width;
   }
 
   /**
@@ -126,7 +100,7 @@ final class SectionBlocks {
     Groove groove = BlankParts.of(whole, page.blankParts());
     Changes changes = look.clean() ? Changes.NONE : Changes.printed(groove);
     Look full =
-        new Look(width / space, true, true, true, false, false)
+        new Look(width / space, true, false)
             .withTempo(groove.setting(), head)
             .withLines(wishes.lines(groove))
             .withSigns(signs.getOrDefault(groove.name(), ChartSigns.NONE));
@@ -219,18 +193,8 @@ final class SectionBlocks {
       String changed = words.text("page.changed", piece.changes().text());
       blocks.add(type.text(changed, size * 0.92, room, size * 0.2, true, Face.ITALIC));
     }
-    blocks.addAll(written.of(piece.groove(), look.reader().teacher(), room));
-    prose(piece.groove().prose(), room, blocks);
+    said(piece.groove(), room, blocks);
     return blocks;
-  }
-
-  /** The texts of a section. */
-  void prose(List<String> texts, double room, List<Block> blocks) {
-    for (String text : texts) {
-      if (!text.isBlank()) {
-        blocks.add(type.text(text, size, room, size * 0.45, true));
-      }
-    }
   }
 
   private static String bookmark(Piece piece) {
