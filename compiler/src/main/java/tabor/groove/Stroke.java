@@ -137,27 +137,7 @@ public record Stroke(
     return dealt || !open;
   }
 
-  // Written out: what a record brings along is put together when first asked for, which takes time
-  // that an editor's first opening does not have.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Stroke that
-            && bar == that.bar
-            && dealt == that.dealt
-            && open == that.open
-            && inLine == that.inLine
-            && before == that.before
-            && limb == that.limb
-            && level == that.level
-            && at.equals(that.at)
-            && length.equals(that.length)
-            && surface.equals(that.surface)
-            && ornaments.equals(that.ornaments)
-            && slot.equals(that.slot)
-            && spot.equals(that.spot));
-  }
-
+  /** Without enums, whose own differ from run to run. */
   @Override
   public int hashCode() {
     return ((bar * 31 + at.hashCode()) * 31 + limb.ordinal()) * 31 + surface.hashCode();
