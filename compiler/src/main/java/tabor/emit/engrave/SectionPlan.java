@@ -214,7 +214,7 @@ record SectionPlan(
   private Engraving.StaffSystem finish(Canvas canvas, PlacedSystem line, double scale) {
     double top = canvas.above.most() + 0.2;
     double height = (top + canvas.below.most() + 0.2) * scale;
-    double right = Extent.of(canvas.marks).map(Box::right).orElse(0.0);
+    double right = Mark.box(canvas.marks).map(Box::right).orElse(0.0);
     double width = Math.max(line.right(), right) * scale;
     List<Engraving.Moment> moments = new ArrayList<>();
     for (int bar = 0; bar < line.bars().size(); bar++) {
@@ -224,7 +224,7 @@ record SectionPlan(
         moments.add(new Engraving.Moment(plan.bar().number(), plan.slices().get(i).at(), x));
       }
     }
-    List<Mark> marks = Moving.by(canvas.marks, 0, top * scale, scale);
+    List<Mark> marks = Mark.moved(canvas.marks, 0, top * scale, scale);
     int first = line.bars().get(0).bar().number();
     int last = line.bars().get(line.bars().size() - 1).bar().number();
     Words words = Words.of(score.groove().setting().wording().language());

@@ -7,7 +7,6 @@ import tabor.emit.engrave.Face;
 import tabor.emit.engrave.FilledText;
 import tabor.emit.engrave.Key;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TempoPainter;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.BlankParts;
@@ -162,7 +161,7 @@ public final class HandoutMaker extends HandoutPart {
     List<Mark> tempo =
         TempoPainter.mark(
             lesson.setting().tempo(), lesson.setting().feel(), words, font, 0, base / space);
-    blocks.add(new Block(Moving.by(tempo, 0, 0, space), base + size * 0.5, gap, true));
+    blocks.add(new Block(Mark.moved(tempo, 0, 0, space), base + size * 0.5, gap, true));
     return blocks;
   }
 
@@ -172,7 +171,7 @@ public final class HandoutMaker extends HandoutPart {
     double small = space * 0.82;
     double letters = size * 0.82 / small;
     for (Drawing row : Key.rows(grooves, words, width / small, letters, font)) {
-      List<Mark> marks = Moving.by(row.marks(), 0, 0, small);
+      List<Mark> marks = Mark.moved(row.marks(), 0, 0, small);
       blocks.add(new Block(marks, row.height() * small, size * 0.4, false));
     }
     blocks.add(new Block(List.of(), 0.1, size * 0.8, false));

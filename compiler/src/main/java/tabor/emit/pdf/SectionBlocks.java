@@ -14,7 +14,6 @@ import tabor.emit.engrave.LineWishes;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.MeasuredScore;
-import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.BlankParts;
 import tabor.groove.Changes;
@@ -181,7 +180,7 @@ final class SectionBlocks extends HandoutPart {
     if (!number.isEmpty()) {
       marks.add(type.line(number, 0, large * 0.95, large, Mark.Align.LEFT, Face.BOLD));
     }
-    marks.addAll(Moving.by(text.marks(), indent, 0, 1));
+    marks.addAll(Mark.moved(text.marks(), indent, 0, 1));
     blocks.add(new Block(marks, text.height(), text.after(), true));
     return blocks;
   }
@@ -220,7 +219,7 @@ final class SectionBlocks extends HandoutPart {
   }
 
   private Mark marks(Engraving.StaffSystem system, double x, double y) {
-    return Mark.Group.of("system", Moving.by(system.drawing().marks(), x, y, space));
+    return Mark.Group.of("system", Mark.moved(system.drawing().marks(), x, y, space));
   }
 
   /** Cells side by side: words from the top down, staves on one height. */
@@ -233,7 +232,7 @@ final class SectionBlocks extends HandoutPart {
       double x = (i - row.from()) * (column + gutter());
       double y = 0;
       for (Block block : words(pieces.get(i), column)) {
-        marks.addAll(Moving.by(block.marks(), x, y, 1));
+        marks.addAll(Mark.moved(block.marks(), x, y, 1));
         y += block.height() + block.after();
       }
       titles.add(bookmark(pieces.get(i)));

@@ -10,7 +10,6 @@ import tabor.emit.engrave.Face;
 import tabor.emit.engrave.LineWishes;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.BlankParts;
 import tabor.groove.Changes;
@@ -156,7 +155,7 @@ final class SheetBlocks extends HandoutPart {
       Sheet sheet, List<Groove> row, int first, Engraving.StaffSystem system, boolean last) {
     double labels = size * 1.1;
     List<Mark> marks = new ArrayList<>();
-    marks.add(Mark.Group.of("system", Moving.by(system.drawing().marks(), 0, labels, space)));
+    marks.add(Mark.Group.of("system", Mark.moved(system.drawing().marks(), 0, labels, space)));
     int bar = 1;
     for (int i = 0; i < row.size(); i++) {
       int here = bar;
