@@ -25,9 +25,7 @@ import tabor.source.Passage;
 record Toolchain(Io io, Options options) {
   /** Compiles one file, or standard input for {@code -}. */
   Compiled compile(Path file) {
-    SourceReader.Read read = SourceReader.read(file, io.in());
-    Diagnostic problem = read.problem();
-    return problem == null ? compile(file, read.text()) : unread(file, read.text(), problem);
+    return compile(file, file);
   }
 
   /** Compiles one file for each of some students; see {@link Students#of}. */
