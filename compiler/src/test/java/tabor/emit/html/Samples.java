@@ -133,7 +133,7 @@ final class Samples {
         double width = 6 + 32.0 * groove.bars();
         List<Mark> marks = new ArrayList<>();
         for (int line = 0; line < 5; line++) {
-          marks.add(new Mark.Ink(Contour.of(new Box(1, 4 + line, width - 1, 4.08 + line))));
+          marks.add(new Mark.Ink(Contour.band(1, 4.04 + line, width - 1, 4.04 + line, 0.08)));
         }
         List<Moment> moments = new ArrayList<>();
         for (Stroke stroke : groove.strokes()) {

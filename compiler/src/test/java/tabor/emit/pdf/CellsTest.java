@@ -13,6 +13,7 @@ import tabor.compile.Compiler;
 import tabor.compile.Loader;
 import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Shown;
 import tabor.emit.font.OpenFont;
 import tabor.groove.Lesson;
 import tabor.resolve.Options;
@@ -70,7 +71,7 @@ class CellsTest {
       assertThat(staves.stream().map(Box::top).distinct().count()).isLessThan(staves.size());
       for (Box one : staves) {
         for (Box other : staves) {
-          assertThat(one == other || !one.overlaps(other, 0.1)).isTrue();
+          assertThat(one == other || !Shown.overlap(one, other, 0.1)).isTrue();
         }
       }
     }
