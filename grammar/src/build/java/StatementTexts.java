@@ -24,18 +24,33 @@ final class StatementTexts {
     code.append("package tabor.grammar;\n\n");
     code.append("/** The blocks of statements.txt, written by the build. */\n");
     code.append("public final class StatementTexts {\n");
-    code.append("  private StatementTexts() {}\n\n");
+    List<List<String>> blocks = blocks(table);
+    List<String> sections = blocks.stream().map(block -> block.get(2)).distinct().toList();
+    code.append("  /** By number, sections that take a statement. */\n");
+    code.append("  public static final String[] SECTIONS = {\n");
+    sections.forEach(words -> code.append("    ").append(quoted(words)).append(",\n"));
+    code.append("  };\n\n");
     code.append(
-        "  /** Six to a block: label, keyword or null, sections, usage, meaning, example. */\n");
-    code.append("  public static String[] all() {\n    return new String[] {\n");
-    for (List<String> block : blocks(table)) {
-      code.append("      ");
-      for (String text : block) {
-        code.append(text == null ? "null" : quoted(text)).append(", ");
-      }
-      code.append('\n');
+        "  /** A line to a block: label, keyword or nothing, number of its sections as '0' and on. */\n");
+    code.append("  public static final String BLOCKS = \"\"\n");
+    for (List<String> block : blocks) {
+      String keyword = block.get(1) == null ? "" : block.get(1);
+      String number = Character.toString('0' + sections.indexOf(block.get(2)));
+      code.append("      + ")
+          .append(quoted(String.join("\t", block.get(0), keyword, number) + "\n"))
+          .append('\n');
     }
-    code.append("    };\n  }\n}\n");
+    code.append("      ;\n\n  private StatementTexts() {}\n\n");
+    code.append(
+        "  /** Of the block of this number, from 0: usage, meaning, example. Read when asked for. */\n");
+    code.append("  public static String[] texts(int block) {\n    switch (block) {\n");
+    for (int i = 0; i < blocks.size(); i++) {
+      code.append("      case ").append(i).append(":\n        return new String[] {");
+      blocks.get(i).subList(3, 6).forEach(text -> code.append(quoted(text)).append(", "));
+      code.append("};\n");
+    }
+    code.append(
+        "      default:\n        throw new IndexOutOfBoundsException(block);\n    }\n  }\n}\n");
     Path file = folder.resolve("StatementTexts.java");
     // A file that has not changed keeps its time, so that nothing is compiled again for it.
     if (!Files.exists(file) || !Files.readString(file).contentEquals(code)) {
@@ -93,6 +108,10 @@ final class StatementTexts {
     for (char c : text.toCharArray()) {
       if (c == '"' || c == '\\') {
         code.append('\\').append(c);
+      } else if (c == '\t') {
+        code.append("\\t");
+      } else if (c == '\n') {
+        code.append("\\n");
       } else if (c < 0x20 || c > 0x7e) {
         code.append(String.format("\\u%04x", (int) c));
       } else {

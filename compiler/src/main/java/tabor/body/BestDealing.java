@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.body.Loop.Hit;
 import tabor.body.Loop.Instant;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 
 /**
  * The best dealing of a loop: a dynamic programme.
@@ -130,7 +131,7 @@ final class BestDealing {
     boolean found = false;
     for (int i = 0; i < count; i++) {
       List<Choice> here = choices.get(i);
-      if (here.stream().allMatch(Choice::takesBoth)
+      if (Lists.all(here, Choice::takesBoth)
           && (!found || here.size() < choices.get(best).size())) {
         best = i;
         found = true;
@@ -143,7 +144,7 @@ final class BestDealing {
   private long[] beginnings() {
     StateTable found = new StateTable();
     int before = Math.floorMod(first - 1, count);
-    if (choices.get(before).stream().allMatch(Choice::takesBoth)) {
+    if (Lists.all(choices.get(before), Choice::takesBoth)) {
       found.clear(choices.get(before).size() * 4);
       for (Choice choice : choices.get(before)) {
         for (int right : both(before, choice.right(), choice.left())) {

@@ -13,24 +13,10 @@ import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.kit.SurfaceFacts;
+import tabor.lists.Lists;
 
 /** What cannot be at one instant: looks at all strokes of one place of the bar together. */
-final class ClashChecks {
-  private final Groove groove;
-  private final Consumer<Finding> found;
-  private final KitPlaces places;
-  private final Limb leadHand;
-  private final Limb hatFoot;
-
-  private ClashChecks(Groove groove, Consumer<Finding> found) {
-    this.groove = groove;
-    this.found = found;
-    this.places = KitPlaces.of(groove.setting().kit());
-    boolean mirrored = groove.setting().kit().leftHanded();
-    this.leadHand = mirrored ? Limb.LEFT_HAND : Limb.RIGHT_HAND;
-    this.hatFoot = mirrored ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
-  }
-
+record ClashChecks(Groove groove, Consumer<Finding> found) {
   /** Hands every clash of the section to {@code found}, in order of time. */
   static void each(Groove groove, Consumer<Finding> found) {
     ClashChecks checks = new ClashChecks(groove, found);
@@ -74,7 +60,7 @@ final class ClashChecks {
     if (count < 2) {
       return;
     }
-    List<Stroke> pair = here.stream().filter(s -> s.limb().isHand() == hands).toList();
+    List<Stroke> pair = Lists.filter(here, s -> s.limb().isHand() == hands);
     for (int i = 0; i < pair.size(); i++) {
       for (int j = i + 1; j < pair.size(); j++) {
         Stroke a = pair.get(i);
@@ -92,7 +78,7 @@ final class ClashChecks {
 
   private void conflict(Stroke a, Stroke b, List<Stroke> here) {
     Limb other = a.limb().other();
-    boolean free = here.stream().noneMatch(s -> s.limb() == other);
+    boolean free = !Lists.any(here, s -> s.limb() == other);
     found.accept(
         Finding.clash(
             Code.LIMB_CONFLICT,
@@ -130,6 +116,7 @@ final class ClashChecks {
   }
 
   private void hihat(List<Stroke> here) {
+    Limb hatFoot = groove.setting().kit().leftHanded() ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
     @Nullable Stroke stick = null;
     @Nullable Stroke chick = null;
     @Nullable Stroke secondPedal = null;
@@ -228,10 +215,11 @@ final class ClashChecks {
     int rightAt = hands.get(0).limb() == Limb.RIGHT_HAND ? 0 : 1;
     Stroke right = hands.get(rightAt);
     Stroke left = hands.get(1 - rightAt);
+    KitPlaces places = KitPlaces.of(groove.setting().kit());
     if (places.of(right.surface()).x() + KitPlaces.SIDE_BY_SIDE >= places.of(left.surface()).x()) {
       return;
     }
-    Stroke other = leadHand == Limb.RIGHT_HAND ? left : right;
+    Stroke other = groove.setting().kit().leftHanded() ? right : left;
     // The lead hand over the other on the snare, to hi-hat or crash, is how people sit.
     if (other.surface().sort() == Surface.Sort.SNARE) {
       return;

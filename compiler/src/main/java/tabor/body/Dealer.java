@@ -9,6 +9,7 @@ import tabor.groove.Groove;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 
 /** Deals open strokes to limbs. */
@@ -117,7 +118,7 @@ public final class Dealer {
       Groove.Setting setting, int bars, Time pickup, List<Stroke> given, List<Open> open) {
     List<@Nullable Limb> dealt = new ArrayList<>(Collections.nCopies(open.size(), null));
     for (boolean hands : new boolean[] {true, false}) {
-      if (open.stream().anyMatch(one -> one.hands() == hands)) {
+      if (Lists.any(open, one -> one.hands() == hands)) {
         Loop loop = Loop.of(setting, bars, pickup, given, open, hands);
         for (Choice choice : BestDealing.of(loop).choices()) {
           take(choice.right(), loop.limb(true), dealt);

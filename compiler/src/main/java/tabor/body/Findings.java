@@ -15,6 +15,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 import tabor.source.LineIndex;
 import tabor.source.Passage;
@@ -80,7 +81,7 @@ final class Findings implements Consumer<Finding> {
         tell(finding, spot == null ? groove.heading() : spot);
       }
     }
-    return told.values().stream().map(this::diagnostic).toList();
+    return Lists.map(told.values(), this::diagnostic);
   }
 
   /** Limbs, surfaces and places in the music: the same problem, whatever line it comes from now. */

@@ -7,6 +7,7 @@ import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 
 /** Deals a section for a player whose left hand keeps the hi-hat, so that no arm crosses. */
@@ -26,7 +27,7 @@ public final class OpenHanded {
    */
   public static List<Stroke> deal(
       Groove.Setting setting, int bars, Time pickup, List<Stroke> strokes) {
-    if (strokes.stream().noneMatch(OpenHanded::isHiHat)) {
+    if (!Lists.any(strokes, OpenHanded::isHiHat)) {
       return strokes;
     }
     List<Stroke> given = new ArrayList<>();

@@ -13,27 +13,14 @@ import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
 /** What is too fast or too far at a tempo, by the extreme figure of each limit. */
-final class PaceChecks {
-  private final Groove groove;
-  private final Tempo tempo;
-  private final Time secondsPerWhole;
-  private final Limits limits;
-  private final Consumer<Finding> found;
-
-  private PaceChecks(Groove groove, Tempo tempo, Limits limits, Consumer<Finding> found) {
-    this.groove = groove;
-    this.tempo = tempo;
-    this.secondsPerWhole = tempo.secondsPerWhole();
-    this.limits = limits;
-    this.found = found;
-  }
-
+record PaceChecks(
+    Groove groove, Tempo tempo, Time secondsPerWhole, Limits limits, Consumer<Finding> found) {
   /** Hands everything that fails at {@code tempo} to {@code found}. */
   static void each(Groove groove, Tempo tempo, Limits limits, Consumer<Finding> found) {
     if (QuickPace.isEasy(groove, tempo, limits)) {
       return;
     }
-    PaceChecks checks = new PaceChecks(groove, tempo, limits, found);
+    PaceChecks checks = new PaceChecks(groove, tempo, tempo.secondsPerWhole(), limits, found);
     Demands.each(groove, limits, Grade.EXTREME, checks::check);
   }
 

@@ -13,17 +13,7 @@ import tabor.kit.Surface;
  * right hand's, what is played against it the left's, and in a row of single strokes the hands take
  * turns. The search may decide otherwise where hands are not free.
  */
-final class Roles {
-  private final Loop loop;
-  private final LimbWish[] wishes;
-  private final TimeRows rows;
-
-  private Roles(Loop loop) {
-    this.loop = loop;
-    this.wishes = new LimbWish[loop.hits.size()];
-    this.rows = new TimeRows(loop);
-  }
-
+record Roles(Loop loop, LimbWish[] wishes, TimeRows rows) {
   /**
    * What a loop's strokes are for.
    *
@@ -34,7 +24,7 @@ final class Roles {
 
   /** Reads a loop. */
   static Read of(Loop loop) {
-    Roles roles = new Roles(loop);
+    Roles roles = new Roles(loop, new LimbWish[loop.hits.size()], new TimeRows(loop));
     return loop.hands ? roles.hands() : roles.feet();
   }
 

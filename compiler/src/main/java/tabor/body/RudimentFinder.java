@@ -10,6 +10,7 @@ import tabor.groove.Roll;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.pattern.Rudiments;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
@@ -86,7 +87,7 @@ public final class RudimentFinder {
   /** Collects the hands' strokes; false if both ever strike together. */
   private boolean collect() {
     boolean alone = true;
-    List<Stroke> hands = groove.strokes().stream().filter(s -> s.limb().isHand()).toList();
+    List<Stroke> hands = Lists.filter(groove.strokes(), s -> s.limb().isHand());
     for (int i = 0; i < hands.size(); i++) {
       Stroke stroke = hands.get(i);
       boolean together =

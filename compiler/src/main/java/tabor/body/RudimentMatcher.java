@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tabor.body.RudimentFinder.Hit;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 
 /** Lays the shapes of all rudiments over a row of strokes. */
@@ -48,7 +49,7 @@ final class RudimentMatcher {
 
   /** The rudiment that the whole loop consists of from its start on; null if there is none. */
   @Nullable Match throughout() {
-    boolean drums = hits.stream().allMatch(Hit::onDrum);
+    boolean drums = Lists.all(hits, Hit::onDrum);
     for (RudimentShape shape : RudimentShape.ALL) {
       int size = shape.strokes().size();
       boolean plays =
@@ -217,7 +218,7 @@ final class RudimentMatcher {
   /** True for strokes without grace notes whose doubles, if any, are no faster than the rest. */
   private boolean isEven(RudimentShape shape, int from) {
     List<RudimentShape.Beat> strokes = shape.strokes();
-    boolean even = strokes.stream().allMatch(beat -> beat.small() == 0);
+    boolean even = Lists.all(strokes, beat -> beat.small() == 0);
     for (int i = 1; i + 1 < strokes.size() && strokes.size() != shape.places(); i++) {
       even &= gap(from + i).equals(gap(from));
     }
@@ -283,7 +284,7 @@ final class RudimentMatcher {
 
   /** Shapes with grace notes may rest after their last place. */
   private static boolean isRelease(RudimentShape shape, Time gap, Time due) {
-    boolean small = shape.strokes().stream().anyMatch(beat -> beat.small() > 0);
+    boolean small = Lists.any(shape.strokes(), beat -> beat.small() > 0);
     return small && gap.compareTo(due) >= 0 && gap.compareTo(due.times(4)) <= 0;
   }
 

@@ -3,6 +3,7 @@ package tabor.body;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import tabor.lists.Lists;
 import tabor.pattern.PatternPlace;
 import tabor.pattern.Rudiments;
 
@@ -49,8 +50,7 @@ record RudimentShape(
           "triple-ratamacue");
 
   /** All 40, each as it is looked for. */
-  static final List<RudimentShape> ALL =
-      Rudiments.all().values().stream().map(RudimentShape::of).toList();
+  static final List<RudimentShape> ALL = Lists.map(Rudiments.all().values(), RudimentShape::of);
 
   /** The strokes of the longest cycle. */
   static final int LONGEST =
@@ -74,7 +74,7 @@ record RudimentShape(
         strokes.add(new Beat(right, 0, false, 2 * i + 1));
       }
     }
-    boolean small = lead.stream().anyMatch(place -> place.graceNotes() > 0);
+    boolean small = Lists.any(lead, place -> place.graceNotes() > 0);
     int least =
         switch (name) {
           case "single-stroke-roll", "double-stroke-open-roll" -> 8;

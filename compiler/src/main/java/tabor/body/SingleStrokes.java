@@ -1,9 +1,9 @@
 package tabor.body;
 
-import java.util.Arrays;
 import java.util.List;
 import tabor.body.LimbWish.Reason;
 import tabor.body.Loop.Hit;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 
 /**
@@ -25,9 +25,9 @@ record SingleStrokes(Loop loop, TimeRows rows) {
    * own part make rows of their own: other parts have no say in them.
    */
   void read(List<Hit> singles, LimbWish[] wishes) {
-    rows(singles.stream().filter(hit -> !hit.ofPair()).toList(), wishes);
-    if (singles.stream().anyMatch(Hit::ofPair)) {
-      rows(singles.stream().filter(hit -> !hit.isOpen() || hit.ofPair()).toList(), wishes);
+    rows(Lists.filter(singles, hit -> !hit.ofPair()), wishes);
+    if (Lists.any(singles, Hit::ofPair)) {
+      rows(Lists.filter(singles, hit -> !hit.isOpen() || hit.ofPair()), wishes);
     }
   }
 
@@ -51,7 +51,7 @@ record SingleStrokes(Loop loop, TimeRows rows) {
   private void row(List<Hit> row, LimbWish[] wishes) {
     int first = row.get(0).beat();
     int beats = row.get(row.size() - 1).beat() - first + 1;
-    boolean ofPair = row.stream().anyMatch(Hit::ofPair);
+    boolean ofPair = Lists.any(row, Hit::ofPair);
     int[] own = new int[beats];
     int[] toNeighbours = new int[beats];
     for (Hit hit : row) {
@@ -60,11 +60,16 @@ record SingleStrokes(Loop loop, TimeRows rows) {
       // In the pair's own part what is written has its own pace and lends it to nobody.
       toNeighbours[b] = hit.isOpen() || !ofPair ? finer(toNeighbours[b], hit) : toNeighbours[b];
     }
-    boolean undivided = Arrays.stream(own).allMatch(one -> one <= 1);
+    boolean undivided = true;
+    for (int parts : own) {
+      undivided &= parts <= 1;
+    }
     int[] places = new int[beats];
+    boolean byThrees = true;
     long[] turns = new long[beats + 1];
     for (int b = 0; b < beats; b++) {
       places[b] = places(own[b], toNeighbours, b);
+      byThrees &= places[b] % 3 == 0;
       // A beat that only its first place is struck of has another place all the same.
       turns[b + 1] = turns[b] + (undivided ? 1 : Math.max(2, places[b]));
     }
@@ -74,7 +79,7 @@ record SingleStrokes(Loop loop, TimeRows rows) {
       int b = hit.beat() - first;
       turn[i] = turns[b] + hit.inBeat().times(places[b]).floor();
     }
-    if (Arrays.stream(places).allMatch(one -> one % 3 == 0) && feetTakeTheRest(row, turn)) {
+    if (byThrees && feetTakeTheRest(row, turn)) {
       byStroke(turn);
     }
     boolean swapped = false;

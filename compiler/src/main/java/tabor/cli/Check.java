@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
+import tabor.lists.Lists;
 import tabor.report.JsonReport;
 import tabor.report.SarifReport;
 import tabor.report.TextReport;
@@ -50,18 +51,20 @@ final class Check {
                   return;
                 }
                 List<Student> all = toolchain.studentsOfOne(file, students);
-                headings.add(all.stream().map(Student::heading).toList());
+                headings.add(Lists.map(all, Student::heading));
                 alone.add(Students.toldOnce(all));
-                all.stream()
-                    .filter(student -> student.lesson() == null)
-                    .filter(student -> !student.isClassFile())
-                    .forEach(student -> nothing.add(file + ": " + student.nothing()));
+                for (Student student : all) {
+                  if (student.lesson() == null && !student.isClassFile()) {
+                    nothing.add(file + ": " + student.nothing());
+                  }
+                }
               });
     }
-    List<Compiled> everything = alone.stream().flatMap(List::stream).toList();
+    List<Compiled> everything = new ArrayList<>();
+    alone.forEach(everything::addAll);
     for (int i = 0; i < alone.size(); i++) {
       // What one file leaves unused another may use.
-      List<Compiled> copies = alone.get(i).stream().map(one -> one.besides(everything)).toList();
+      List<Compiled> copies = Lists.map(alone.get(i), one -> one.besides(everything));
       Compiled compiled = Students.together(copies);
       files.add(compiled);
       errors |= compiled.hasErrors();
@@ -75,7 +78,7 @@ final class Check {
         io.out().flush();
       }
     }
-    Players.require(options.player(), files.stream().map(Compiled::lesson).toList());
+    Players.require(options.player(), Lists.map(files, Compiled::lesson));
     io.out()
         .print(
             switch (style) {

@@ -199,7 +199,7 @@ record BarWords(SectionChange change, List<StrokeChange> strokes) {
     if (stroke.level() != Level.PLAIN) {
       how.add(level(stroke.level()));
     }
-    stroke.ornaments().list().forEach(ornament -> how.add("with " + word(ornament)));
+    stroke.ornaments().list().forEach(ornament -> how.add("with " + ornament.words()));
     if (stroke.limb().isHand()) {
       how.add(stroke.limb().words());
     }
@@ -220,11 +220,7 @@ record BarWords(SectionChange change, List<StrokeChange> strokes) {
   }
 
   private static String words(List<Ornament> ornaments) {
-    return ornaments.stream().map(BarWords::word).collect(Collectors.joining(" and "));
-  }
-
-  private static String word(Ornament ornament) {
-    return ornament.words();
+    return ornaments.stream().map(Ornament::words).collect(Collectors.joining(" and "));
   }
 
   private static String level(Level level) {

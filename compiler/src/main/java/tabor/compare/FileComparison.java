@@ -15,6 +15,7 @@ import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.kit.Kit;
 import tabor.syntax.Edit;
+import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.SettingStatement;
@@ -288,22 +289,16 @@ public final class FileComparison {
 
   private static @Nullable String headingTitle(Entry entry) {
     Section section = entry.section();
-    if (section != null) {
-      return quoted(section.title());
-    }
-    return null;
+    return section == null ? null : quoted(section.title());
   }
 
   private static @Nullable String prose(SectionSyntax section) {
     List<String> texts = new ArrayList<>();
-    section
-        .lines()
-        .forEach(
-            line -> {
-              if (line.statement() instanceof Statement.Prose prose) {
-                texts.add(prose.text().value());
-              }
-            });
+    for (Line line : section.lines()) {
+      if (line.statement() instanceof Statement.Prose prose) {
+        texts.add(prose.text().value());
+      }
+    }
     return texts.isEmpty() ? null : String.join("\n\n", texts);
   }
 

@@ -2,6 +2,7 @@ package tabor.compile;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.parse.Reader;
 import tabor.source.Passage;
 
@@ -65,6 +66,6 @@ record ChangedStretch(int head, int tail, List<Passage> passages) {
   }
 
   private static boolean hadTriple(List<SectionNode> nodes) {
-    return nodes.stream().anyMatch(node -> node.passage.text().contains(TRIPLE));
+    return Lists.any(nodes, node -> node.passage.text().contains(TRIPLE));
   }
 }

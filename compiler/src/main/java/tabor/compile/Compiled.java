@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.groove.Lesson;
+import tabor.lists.Lists;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
@@ -93,7 +94,7 @@ public record Compiled(
 
   /** True if nothing may be built. */
   public boolean hasErrors() {
-    return diagnostics.stream().anyMatch(d -> d.severity() == Severity.ERROR);
+    return Lists.any(diagnostics, d -> d.severity() == Severity.ERROR);
   }
 
   /** The same without warnings of names that one of the other files uses. */
@@ -110,6 +111,6 @@ public record Compiled(
             settled.add(diagnostic);
           }
         });
-    return with(diagnostics.stream().filter(d -> !settled.contains(d)).toList());
+    return with(Lists.filter(diagnostics, d -> !settled.contains(d)));
   }
 }

@@ -16,6 +16,7 @@ import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
 import tabor.kit.Kit;
+import tabor.lists.Lists;
 import tabor.resolve.HandWords;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
@@ -252,8 +253,8 @@ public final class Compiler {
         new HandWords(setting.kit().leftHanded(), () -> result.setting().wording().language());
     return new Lesson.Extras(
         header.wishes(),
-        header.goals().stream().map(hands::in).toList(),
-        header.teacher().stream().map(hands::in).toList(),
+        Lists.map(header.goals(), hands::in),
+        Lists.map(header.teacher(), hands::in),
         header.log(),
         header.words(),
         header.language(),
@@ -271,7 +272,7 @@ public final class Compiler {
       }
     }
     Kit first = played.isEmpty() ? of.kit() : played.get(0);
-    boolean shared = played.stream().allMatch(kit -> kit.name().equals(first.name()));
+    boolean shared = Lists.all(played, kit -> kit.name().equals(first.name()));
     return new Groove.Setting(
         of.meters(),
         shared ? first : of.kit(),

@@ -47,9 +47,7 @@ final class Edition {
   }
 
   /** A question about a name. */
-  record Asked(Question question, String name) {
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
-  }
+  record Asked(Question question, String name) {}
 
   /**
    * A section worked out, and what that rests on: it is used again while its text, its name and all

@@ -125,11 +125,7 @@ final class FileCompiler {
         return;
       }
       PlayerResolver.Built built =
-          PlayerResolver.resolve(
-              node.syntax,
-              name == null ? node.kind.word() : name.text(),
-              kits,
-              edition.defaults(kits).limits());
+          PlayerResolver.resolve(node.syntax, node.name(), kits, edition.defaults(kits).limits());
       builtPlayers.put(node, built);
       if (name == null) {
         continue;
@@ -194,7 +190,7 @@ final class FileCompiler {
                   near ->
                       plain
                           .help("did you mean “" + near + "”?")
-                          .fix(Diagnostic.Fix.of("write “" + near + "”", kit.spot(), near)))
+                          .fix("write “" + near + "”", kit.spot(), near))
               .orElse(plain));
     }
   }
@@ -202,44 +198,31 @@ final class FileCompiler {
   private void grooves() {
     int number = 0;
     for (SectionNode node : document.nodes()) {
-      if (!node.isPlayable()) {
-        if (node.kind == SectionKind.CHART) {
-          declareName(node, node.ownName == null ? "chart" : node.ownName.text());
-        } else if (node.kind == SectionKind.SHEET) {
-          sheet(node);
-        }
-        continue;
-      }
-      number++;
-      Name own = node.ownName;
-      String name = own == null ? node.kind.word() + "-" + number : own.text();
-      boolean free = declareName(node, name);
-      Resolved found =
-          bounds.isExceeded()
-              ? new Resolved(null, true, List.of(), 0)
-              : bounds.section(
-                  node,
-                  resolve(node, name, () -> SectionResolver.resolve(node.syntax, name, scope)));
-      resolved.put(node, found);
-      scope.previous(found);
-      if (free) {
-        scope.declareSection(name, found);
+      String name = node.name();
+      if (node.kind == SectionKind.CHART) {
+        declareName(node, name);
+      } else if (node.kind == SectionKind.SHEET) {
+        section(node, name, () -> SheetResolver.resolve(node.syntax, name, scope));
+      } else if (node.isPlayable()) {
+        number++;
+        String numbered = node.ownName == null ? name + "-" + number : name;
+        scope.previous(
+            section(node, numbered, () -> SectionResolver.resolve(node.syntax, numbered, scope)));
       }
     }
   }
 
-  private void sheet(SectionNode node) {
-    String name = node.ownName == null ? "sheet" : node.ownName.text();
+  private Resolved section(SectionNode node, String name, Supplier<Resolved> work) {
     boolean free = declareName(node, name);
     Resolved found =
         bounds.isExceeded()
             ? new Resolved(null, true, List.of(), 0)
-            : bounds.section(
-                node, resolve(node, name, () -> SheetResolver.resolve(node.syntax, name, scope)));
+            : bounds.section(node, resolve(node, name, work));
     resolved.put(node, found);
     if (free) {
       scope.declareSection(name, found);
     }
+    return found;
   }
 
   /** Takes a name for a section; false, and said so, if it is taken. */
@@ -277,7 +260,7 @@ final class FileCompiler {
     }
     for (SectionNode node : document.nodes()) {
       if (node.kind == SectionKind.CHART) {
-        String name = node.ownName == null ? "chart" : node.ownName.text();
+        String name = node.name();
         Resolved found =
             bounds.isExceededByCharts()
                 ? new Resolved(null, true, List.of(), 0)

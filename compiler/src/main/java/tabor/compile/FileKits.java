@@ -89,26 +89,12 @@ final class FileKits implements PlayerResolver.Shelf {
   private KitResolver.Built built(SectionNode node) {
     Name like = node.like();
     Kit from = like == null ? null : likeOf(node, like.text());
-    String near = like == null || from != null ? null : near(like.text()).orElse(null);
+    Optional<String> near = like == null || from != null ? Optional.empty() : near(like.text());
     SectionNode.BuiltKit before = node.kit;
-    if (before != null && before.like() == from && Objects.equals(before.near(), near)) {
+    if (before != null && before.like() == from && before.near().equals(near)) {
       return before.built();
     }
-    KitResolver.Built built =
-        KitResolver.resolve(
-            node.syntax,
-            nameOf(node),
-            new KitResolver.Shelf() {
-              @Override
-              public @Nullable Kit kit(String name) {
-                return from;
-              }
-
-              @Override
-              public Optional<String> near(String name) {
-                return Optional.ofNullable(near);
-              }
-            });
+    KitResolver.Built built = KitResolver.resolve(node.syntax, nameOf(node), from, near);
     node.kit = new SectionNode.BuiltKit(from, near, built);
     return built;
   }

@@ -8,6 +8,7 @@ import tabor.diagnostic.Severity;
 import tabor.groove.Groove;
 import tabor.groove.Player;
 import tabor.groove.Section;
+import tabor.lists.Lists;
 import tabor.resolve.Resolved;
 import tabor.syntax.Beat;
 
@@ -37,6 +38,6 @@ record Result(
     Set<Compiled.Definition> uses) {
 
   List<Diagnostic> errors() {
-    return diagnostics.stream().filter(d -> d.severity() == Severity.ERROR).toList();
+    return Lists.filter(diagnostics, d -> d.severity() == Severity.ERROR);
   }
 }

@@ -1,6 +1,7 @@
 package tabor.compile;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tabor.kit.Kit;
 import tabor.resolve.KitResolver;
@@ -26,9 +27,9 @@ final class SectionNode {
    * A kit and what it rests on.
    *
    * @param like the kit that it starts from; null if there is none such
-   * @param near the name offered where there is none; null for none
+   * @param near the name offered where there is none; empty for none
    */
-  record BuiltKit(@Nullable Kit like, @Nullable String near, KitResolver.Built built) {}
+  record BuiltKit(@Nullable Kit like, Optional<String> near, KitResolver.Built built) {}
 
   SectionNode(SectionSyntax syntax) {
     this.syntax = syntax;
@@ -58,6 +59,11 @@ final class SectionNode {
 
   private Heading heading() {
     return (Heading) headingLine().statement();
+  }
+
+  /** Its own name, or else the word for what it is. */
+  String name() {
+    return ownName == null ? kind.word() : ownName.text();
   }
 
   /** True for grooves and steps. */

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.lists.Lists;
 import tabor.source.Spot;
 import tabor.source.VisibleText;
 
@@ -27,7 +28,7 @@ final class UsedFiles {
         problems.add(trouble(file.link().trouble(), spot, quoted(file)));
         continue;
       }
-      if (result.diagnostics().stream().anyMatch(d -> d.code() == Code.USE_CYCLE)) {
+      if (Lists.any(result.diagnostics(), d -> d.code() == Code.USE_CYCLE)) {
         problems.add(cycle(spot, quoted(file) + " leads back to where it began"));
       } else {
         errors(file, result, spot, problems);

@@ -2,6 +2,7 @@ package tabor.diagnostic;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.source.Spot;
 
 /**
@@ -60,10 +61,15 @@ public record Diagnostic(
 
   /** The same with one more fix; a fix that is there already is not added twice. */
   public Diagnostic fix(Fix fix) {
-    if (fixes.stream().anyMatch(other -> other.edits().equals(fix.edits()))) {
+    if (Lists.any(fixes, other -> other.edits().equals(fix.edits()))) {
       return this;
     }
     return new Diagnostic(code, severity, spot, place, message, labels, help, plus(fixes, fix));
+  }
+
+  /** The same with one more fix, of one replacement. */
+  public Diagnostic fix(String title, Spot where, String text) {
+    return fix(new Fix(title, List.of(new Edit(where, text))));
   }
 
   private static <T> List<T> plus(List<T> list, T more) {
@@ -102,15 +108,8 @@ public record Diagnostic(
     public Fix {
       edits = List.copyOf(edits);
     }
-
-    /** A fix of one replacement. */
-    public static Fix of(String title, Spot spot, String text) {
-      return new Fix(title, List.of(new Edit(spot, text)));
-    }
   }
 
   /** The text at {@code spot} becomes {@code text}. */
-  public record Edit(Spot spot, String text) {
-    // Written out, as in every record that is compared while a text is first read.
-  }
+  public record Edit(Spot spot, String text) {}
 }

@@ -10,6 +10,7 @@ import tabor.body.Difficulty;
 import tabor.body.RudimentFinder;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.lists.Lists;
 
 /** Looks through the grooves, steps and variations of lessons. Safe for several threads. */
 public final class Finder {
@@ -50,7 +51,7 @@ public final class Finder {
     Wanted.Range tempo = wanted.tempo();
     return (tempo == null || tempo.has(groove.setting().tempo().perMinute()))
         && (wanted.meter() == null || hasMeter(groove, wanted.meter()))
-        && wanted.surfaces().stream().allMatch(name -> strikes(groove, name))
+        && Lists.all(wanted.surfaces(), name -> strikes(groove, name))
         && (wanted.words().isEmpty() || says(lesson, groove));
   }
 
@@ -88,10 +89,9 @@ public final class Finder {
   }
 
   private static boolean strikes(Groove groove, String name) {
-    return groove.strokes().stream()
-        .anyMatch(
-            stroke ->
-                stroke.surface().name().equals(name) || stroke.surface().piece().equals(name));
+    return Lists.any(
+        groove.strokes(),
+        stroke -> stroke.surface().name().equals(name) || stroke.surface().piece().equals(name));
   }
 
   /** What the teacher alone sees is not searched: what is found may be shown to others. */
@@ -104,7 +104,7 @@ public final class Finder {
     texts.addAll(groove.page().goals());
     texts.addAll(groove.prose());
     String text = plain(String.join("\n", texts));
-    return wanted.words().stream().allMatch(text::contains);
+    return Lists.all(wanted.words(), text::contains);
   }
 
   private static String plain(String text) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import tabor.lists.Lists;
 
 /**
  * A term: lessons in the order in which they are taught, and what is new when.
@@ -43,6 +44,6 @@ public record Overview(List<LessonSummary> lessons, List<First> firsts) {
 
   /** What is new in a lesson. */
   public List<First> newIn(int lesson) {
-    return firsts.stream().filter(first -> first.lesson() == lesson).toList();
+    return Lists.filter(firsts, first -> first.lesson() == lesson);
   }
 }

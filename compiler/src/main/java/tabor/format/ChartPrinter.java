@@ -10,7 +10,7 @@ import tabor.syntax.Num;
 final class ChartPrinter implements ChartStatement.Cases<String> {
   @Override
   public String countIn(ChartStatement.CountIn line) {
-    return "count-in " + Plurals.counted(line.bars(), "bar");
+    return "count-in " + Printer.counted(line.bars(), "bar");
   }
 
   @Override
@@ -27,7 +27,7 @@ final class ChartPrinter implements ChartStatement.Cases<String> {
   @Override
   public String clickBars(ChartStatement.ClickBars line) {
     return "click "
-        + Plurals.counted(line.on(), "bar")
+        + Printer.counted(line.on(), "bar")
         + " on "
         + Printer.number(line.off())
         + " off";
@@ -45,13 +45,13 @@ final class ChartPrinter implements ChartStatement.Cases<String> {
     return "trade "
         + line.section().text()
         + " "
-        + Plurals.counted(line.bars(), "bar")
+        + Printer.counted(line.bars(), "bar")
         + clauses(line.clauses());
   }
 
   @Override
   public String rest(ChartStatement.Rest line) {
-    return "rest " + Plurals.counted(line.bars(), "bar");
+    return "rest " + Printer.counted(line.bars(), "bar");
   }
 
   @Override
@@ -70,7 +70,7 @@ final class ChartPrinter implements ChartStatement.Cases<String> {
         + Printer.number(line.to())
         + " by "
         + Printer.number(line.by())
-        + (every == null ? "" : " every " + Plurals.counted(every, line.inBars() ? "bar" : "time"))
+        + (every == null ? "" : " every " + Printer.counted(every, line.inBars() ? "bar" : "time"))
         + clauses(line.clauses());
   }
 
@@ -81,12 +81,12 @@ final class ChartPrinter implements ChartStatement.Cases<String> {
         + " to "
         + Printer.number(line.to())
         + " over "
-        + Plurals.counted(line.bars(), "bar");
+        + Printer.counted(line.bars(), "bar");
   }
 
   @Override
   public String hold(ChartStatement.Hold line) {
-    return "hold " + Plurals.counted(line.beats(), "beat");
+    return "hold " + Printer.counted(line.beats(), "beat");
   }
 
   @Override
@@ -103,8 +103,8 @@ final class ChartPrinter implements ChartStatement.Cases<String> {
 
   private static String clauses(ChartStatement.Clauses said) {
     return (said.each() == null ? "" : " each")
-        + (said.times() == null ? "" : " " + Plurals.counted(said.times(), "time"))
-        + (said.bars() == null ? "" : " " + Plurals.counted(said.bars(), "bar"))
+        + (said.times() == null ? "" : " " + Printer.counted(said.times(), "time"))
+        + (said.bars() == null ? "" : " " + Printer.counted(said.bars(), "bar"))
         + (said.time() == null ? "" : " for " + duration(said.time()))
         + (said.tempo() == null ? "" : " at tempo " + Printer.tempo(said.tempo()))
         + (said.without().isEmpty() ? "" : " without " + Printer.targets(said.without()))
@@ -113,6 +113,6 @@ final class ChartPrinter implements ChartStatement.Cases<String> {
 
   private static String duration(ChartStatement.Duration length) {
     String unit = length.minutes() ? "minute" : "second";
-    return Plurals.counted(length.number(), unit);
+    return Printer.counted(length.number(), unit);
   }
 }

@@ -5,9 +5,12 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Level;
 import tabor.groove.Loudness;
+import tabor.rhythm.NoteValue;
 import tabor.syntax.At;
+import tabor.syntax.Distance;
 import tabor.syntax.Edit;
 import tabor.syntax.Num;
+import tabor.syntax.Numerals;
 import tabor.syntax.Ref;
 import tabor.syntax.SurfaceRef;
 
@@ -57,9 +60,9 @@ final class EditPrinter implements Edit.Cases<String> {
     return "move "
         + Printer.targets(edit.targets())
         + " from "
-        + Printer.count(edit.from())
+        + edit.from().words()
         + " to "
-        + Printer.count(edit.to())
+        + edit.to().words()
         + (edit.bars() == null ? "" : " in " + bars(edit.bars()));
   }
 
@@ -68,7 +71,16 @@ final class EditPrinter implements Edit.Cases<String> {
     return "shift "
         + Printer.targets(edit.targets())
         + (edit.later() ? " later by " : " earlier by ")
-        + Plurals.counted(edit.by(), edit.unit());
+        + distance(edit.by(), edit.unit());
+  }
+
+  /** {@code 1 sixteenth}, {@code 2 sixteenths}, {@code 1 bar}. */
+  private static String distance(Num num, Distance unit) {
+    if (unit instanceof Distance.OfValue of) {
+      NoteValue value = of.value();
+      return Printer.number(num) + " " + (num.whole() == 1 ? value.singular() : value.word());
+    }
+    return Printer.counted(num, unit instanceof Distance.Beats ? "beat" : "bar");
   }
 
   @Override
@@ -96,14 +108,14 @@ final class EditPrinter implements Edit.Cases<String> {
         + edit.section().text()
         + " in "
         + bars(edit.bars())
-        + (edit.from() == null ? "" : " from " + Printer.count(edit.from()));
+        + (edit.from() == null ? "" : " from " + edit.from().words());
   }
 
   @Override
   public String dynamic(Edit.Dynamic edit) {
     return "dynamic "
         + loudness(edit.loudness())
-        + (edit.at() == null ? "" : " at " + Printer.count(edit.at()))
+        + (edit.at() == null ? "" : " at " + edit.at().words())
         + bar(edit.bar());
   }
 
@@ -112,10 +124,10 @@ final class EditPrinter implements Edit.Cases<String> {
     return (edit.grows() ? "crescendo to " : "diminuendo to ")
         + loudness(edit.loudness())
         + " from "
-        + Printer.count(edit.from())
+        + edit.from().words()
         + bar(edit.fromBar())
         + " to "
-        + Printer.count(edit.to())
+        + edit.to().words()
         + bar(edit.toBar());
   }
 
@@ -171,12 +183,12 @@ final class EditPrinter implements Edit.Cases<String> {
   private static final class PlacePrinter implements At.PlaceCases<String> {
     @Override
     public String one(At.One place) {
-      return Printer.count(place.count());
+      return place.count().words();
     }
 
     @Override
     public String range(At.Range place) {
-      return Printer.count(place.from()) + " to " + Printer.count(place.to());
+      return place.from().words() + " to " + place.to().words();
     }
 
     @Override
@@ -223,20 +235,7 @@ final class EditPrinter implements Edit.Cases<String> {
 
     @Override
     public String everyNth(At.EveryNth bars) {
-      int n = bars.n().whole();
-      return "every " + n + ordinal(n) + " bar";
+      return "every " + Numerals.ordinal(Integer.toString(bars.n().whole())) + " bar";
     }
-  }
-
-  private static String ordinal(int n) {
-    if (n % 100 >= 11 && n % 100 <= 13) {
-      return "th";
-    }
-    return switch (n % 10) {
-      case 1 -> "st";
-      case 2 -> "nd";
-      case 3 -> "rd";
-      default -> "th";
-    };
   }
 }

@@ -1,13 +1,14 @@
 package tabor.format;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tabor.kit.StaffPlace;
 import tabor.rhythm.Time;
 import tabor.syntax.ChartStatement;
-import tabor.syntax.CountRef;
 import tabor.syntax.Edit;
 import tabor.syntax.Heading;
 import tabor.syntax.KitStatement;
@@ -60,7 +61,7 @@ public final class Printer {
       return line.match(new PlayerPrinter());
     }
     if (statement instanceof SheetLine line) {
-      return SheetPrinter.line(line);
+      return sheetLine(line);
     }
     if (statement instanceof Statement.Prose prose) {
       return "text " + quoted(prose.text());
@@ -96,23 +97,13 @@ public final class Printer {
   /** An exact number: all that can be written have a finite decimal form. */
   static String number(Num num) {
     Time value = num.value();
-    if (value.isWhole()) {
-      return Long.toString(value.num());
-    }
-    long scale = 1;
-    int digits = 0;
-    while (scale % value.den() != 0) {
-      scale *= 10;
-      digits++;
-    }
-    String all = Long.toString(value.num() * (scale / value.den()));
-    String padded = "0".repeat(Math.max(0, digits + 1 - all.length())) + all;
-    int point = padded.length() - digits;
-    return padded.substring(0, point) + "." + padded.substring(point);
+    BigDecimal upper = BigDecimal.valueOf(value.num());
+    return upper.divide(BigDecimal.valueOf(value.den())).toPlainString();
   }
 
-  static String count(CountRef count) {
-    return count.words();
+  /** {@code 1 bar}, {@code 2 bars}. */
+  static String counted(Num num, String singular) {
+    return number(num) + " " + singular + (num.whole() == 1 ? "" : "s");
   }
 
   /** A part that is left out where there is nothing to say. */
@@ -157,15 +148,22 @@ public final class Printer {
     if (heading instanceof Heading.Kit kit) {
       return "kit " + kit.name().text() + optional(" like ", kit.like());
     }
-    Name from =
-        heading instanceof Heading.Step step
-            ? step.from()
-            : heading instanceof Heading.Sheet sheet ? sheet.from() : null;
     Text title = heading.title();
     return heading.kind().word()
         + optional(" ", heading.name())
         + (title == null ? "" : " " + quoted(title))
-        + optional(" from ", from);
+        + optional(" from ", heading.from());
+  }
+
+  private static String sheetLine(SheetLine line) {
+    Statement inner = line.line();
+    return (line.along() ? "and" : "each")
+        + (line.bars() == null ? "" : " " + counted(line.bars(), "bar"))
+        + " "
+        + (inner instanceof PartStatement part
+            ? part.match(new PartPrinter(line.others()))
+            : print(inner))
+        + (line.caption() == null ? "" : " " + quoted(line.caption()));
   }
 
   private static final class KitPrinter implements KitStatement.Cases<String> {
@@ -219,7 +217,8 @@ public final class Printer {
   }
 
   /** Parts and how they are laid out. */
-  record PartPrinter(List<SheetLine.Pattern> others) implements PartStatement.Cases<String> {
+  private record PartPrinter(List<SheetLine.Pattern> others)
+      implements PartStatement.Cases<String> {
     @Override
     public String lane(PartStatement.Lane line) {
       return BeatPrinter.label(line)
@@ -233,7 +232,7 @@ public final class Printer {
           line.subject() instanceof Subject.Hands || line.subject() instanceof Subject.Feet;
       return subject(line.subject())
           + (several ? " play " : " plays ")
-          + SheetPrinter.patterns(line, others)
+          + patterns(line, others)
           + " in "
           + line.value().value().word();
     }
@@ -245,7 +244,7 @@ public final class Printer {
 
     @Override
     public String pickup(PartStatement.Pickup line) {
-      return "pickup " + Plurals.counted(line.beats(), "beat");
+      return "pickup " + counted(line.beats(), "beat");
     }
 
     @Override
@@ -255,12 +254,51 @@ public final class Printer {
 
     @Override
     public String blankBars(PartStatement.BlankBars line) {
-      return "blank " + Plurals.counted(line.bars(), "bar");
+      return "blank " + counted(line.bars(), "bar");
     }
 
     @Override
     public String blankPart(PartStatement.BlankPart line) {
       return "blank " + (line.targets().isEmpty() ? "sticking" : targets(line.targets()));
+    }
+
+    /** The pattern of a played part, with the others of its list. */
+    private static String patterns(PartStatement.Played first, List<SheetLine.Pattern> others) {
+      return Stream.concat(
+              Stream.of(new SheetLine.Pattern(first.pattern(), first.leftLead())), others.stream())
+          .map(one -> pattern(one.source()) + (one.leftLead() ? " left-lead" : ""))
+          .collect(Collectors.joining(", "));
+    }
+
+    private static String pattern(PartStatement.PatternSource pattern) {
+      return pattern instanceof PartStatement.Spread spread
+          ? "spread " + number(spread.strokes()) + " over " + number(spread.places())
+          : ((PartStatement.Named) pattern).name().text();
+    }
+  }
+
+  /** Lines of players. */
+  private static final class PlayerPrinter implements PlayerStatement.Cases<String> {
+    @Override
+    public String openHanded(PlayerStatement.OpenHanded line) {
+      return "open-handed";
+    }
+
+    @Override
+    public String tempoShare(PlayerStatement.TempoShare line) {
+      return "tempo " + number(line.percent()) + "%";
+    }
+
+    @Override
+    public String sections(PlayerStatement.Sections line) {
+      return "sections "
+          + line.ranges().stream().map(PlayerPrinter::range).collect(Collectors.joining(" "));
+    }
+
+    private static String range(PlayerStatement.Range range) {
+      return range.first() != null
+          ? "first " + number(range.first())
+          : optional("", range.from()) + optional(" to ", range.to());
     }
   }
 }

@@ -105,8 +105,8 @@ final class SettingPrinter implements SettingStatement.Cases<String> {
     return "page "
         + switch (setting.kind().value()) {
           case A4, LETTER, LARGE, NEW -> word(setting.kind().value());
-          case BARS -> Plurals.counted(Objects.requireNonNull(setting.number()), "bar") + " a line";
-          case COLUMNS -> Plurals.counted(Objects.requireNonNull(setting.number()), "column");
+          case BARS -> Printer.counted(Objects.requireNonNull(setting.number()), "bar") + " a line";
+          case COLUMNS -> Printer.counted(Objects.requireNonNull(setting.number()), "column");
         };
   }
 
@@ -123,7 +123,7 @@ final class SettingPrinter implements SettingStatement.Cases<String> {
   @Override
   public String log(SettingStatement.Log setting) {
     return "log "
-        + Plurals.counted(
+        + Printer.counted(
             setting.number(), setting.unit().value() == PracticeLog.Unit.DAYS ? "day" : "week");
   }
 

@@ -3,6 +3,7 @@ package tabor.groove;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import tabor.lists.Lists;
 
 /** A section without the parts that the student is to write in. */
 public final class BlankParts {
@@ -16,7 +17,7 @@ public final class BlankParts {
     List<Stroke> written = groove.written();
     Map<Integer, List<Stroke>> blank = new HashMap<>();
     for (Stroke stroke : written) {
-      if (parts.stream().anyMatch(part -> part.test(stroke))) {
+      if (Lists.any(parts, part -> part.test(stroke))) {
         blank.computeIfAbsent(stroke.bar(), bar -> new java.util.ArrayList<>()).add(stroke);
       }
     }
@@ -25,15 +26,13 @@ public final class BlankParts {
     return groove
         .from(base == null ? null : of(base, parts))
         .playing(
-            groove.strokes().stream()
-                .filter(
-                    stroke ->
-                        blank.getOrDefault(stroke.bar(), List.of()).stream()
-                            .noneMatch(one -> isThis(one, stroke, mirrored)))
-                .toList(),
-            written.stream()
-                .filter(stroke -> parts.stream().noneMatch(part -> part.test(stroke)))
-                .toList(),
+            Lists.filter(
+                groove.strokes(),
+                stroke ->
+                    !Lists.any(
+                        blank.getOrDefault(stroke.bar(), List.of()),
+                        one -> isThis(one, stroke, mirrored))),
+            Lists.filter(written, stroke -> !Lists.any(parts, part -> part.test(stroke))),
             groove.repeats());
   }
 

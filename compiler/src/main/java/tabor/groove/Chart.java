@@ -2,6 +2,7 @@ package tabor.groove;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
@@ -157,7 +158,7 @@ public record Chart(
           new Amount(times, 0, null),
           false,
           Extras.NONE,
-          turns.stream().map(turn -> (Section) turn.groove()).toList());
+          Lists.map(turns, turn -> (Section) turn.groove()));
     }
 
     /** How often the row is played, 1 or more; 1 where bars or a time say how long. */
@@ -339,7 +340,7 @@ public record Chart(
 
     @Override
     public List<Turn> turns() {
-      return tempi.stream().map(tempo -> new Turn(groove, tempo, feel)).toList();
+      return Lists.map(tempi, tempo -> new Turn(groove, tempo, feel));
     }
 
     /** How often the section is played at each rung. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 
 /** A chart with nothing but what is played of some sections. */
 public final class ChartCut {
@@ -36,7 +37,7 @@ public final class ChartCut {
 
   private void item(Chart.Item item) {
     if (item instanceof Chart.Play play) {
-      List<Chart.Turn> turns = play.turns().stream().filter(turn -> has(turn.groove())).toList();
+      List<Chart.Turn> turns = Lists.filter(play.turns(), turn -> has(turn.groove()));
       boolean kept =
           playing(
               turns.isEmpty()
@@ -102,7 +103,7 @@ public final class ChartCut {
     for (Section section : play.named()) {
       boolean there =
           section instanceof Sheet sheet
-              ? sheet.grooves().stream().anyMatch(this::has)
+              ? Lists.any(sheet.grooves(), this::has)
               : left.contains(section.name());
       if (there) {
         kept.add(section);

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 
 /**
  * What the charts of a lesson say at the notes of a section. They say it only where it is true of
@@ -85,7 +86,7 @@ public record ChartSigns(@Nullable String mark, List<Cue> cues, boolean holds) {
   private static List<Groove> played(Chart.Item item) {
     return item instanceof Chart.Climb climb
         ? List.of(climb.groove())
-        : item.turns().stream().map(Chart.Turn::groove).toList();
+        : Lists.map(item.turns(), Chart.Turn::groove);
   }
 
   private static ChartSigns signs(

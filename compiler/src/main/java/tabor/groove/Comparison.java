@@ -12,6 +12,7 @@ import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 
 /**
@@ -95,17 +96,17 @@ record Comparison(
     return new Comparison(
         base,
         step,
-        before.stream().filter(which).toList(),
-        now.stream().filter(which).toList(),
-        added.stream().filter(which).toList(),
-        dropped.stream().filter(which).toList(),
+        Lists.filter(before, which),
+        Lists.filter(now, which),
+        Lists.filter(added, which),
+        Lists.filter(dropped, which),
         pairs(altered, which),
         pairs(moved, which),
         pairs(passed, which));
   }
 
   private static List<Pair> pairs(List<Pair> pairs, Predicate<Stroke> which) {
-    return pairs.stream().filter(pair -> which.test(pair.after())).toList();
+    return Lists.filter(pairs, pair -> which.test(pair.after()));
   }
 
   /** The same with the hands or feet that changed places no longer told; levels still are. */

@@ -69,7 +69,10 @@ public record CountingWords(
    */
   public static String plain(String word) {
     // The tables of signs are read from a file when they are first asked for; most words need none.
-    boolean ascii = word.chars().allMatch(sign -> sign < 0x80);
+    boolean ascii = true;
+    for (int i = 0; i < word.length(); i++) {
+      ascii &= word.charAt(i) < 0x80;
+    }
     String whole = ascii ? word : Normalizer.normalize(word, Normalizer.Form.NFC);
     return whole.toLowerCase(Locale.ROOT);
   }

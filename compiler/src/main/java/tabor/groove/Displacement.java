@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 import tabor.rhythm.NoteValue;
 import tabor.rhythm.Time;
 import tabor.words.Words;
@@ -137,7 +138,7 @@ record Displacement(Words words) {
     }
     tries.sort((a, b) -> near(a, length).compareTo(near(b, length)));
     for (Time by : tries.subList(0, Math.min(MOST_TRIES, tries.size()))) {
-      if (by.sign() > 0 && was.stream().allMatch(hit -> now.contains(turn(hit, by, length)))) {
+      if (by.sign() > 0 && Lists.all(was, hit -> now.contains(turn(hit, by, length)))) {
         return words(step, by, length);
       }
     }
@@ -146,8 +147,8 @@ record Displacement(Words words) {
 
   /** True if nothing outside the part has changed, so that one phrase says it all. */
   private static boolean onlyThisPart(Comparison found, Predicate<Stroke> part) {
-    return found.changed().stream().allMatch(part)
-        && found.dropped().stream().allMatch(part)
+    return Lists.all(found.changed(), part)
+        && Lists.all(found.dropped(), part)
         && found.passed().stream().map(Comparison.Pair::after).allMatch(part)
         && found.now().stream().filter(part).allMatch(s -> s.bar() > 0);
   }
@@ -194,7 +195,7 @@ record Displacement(Words words) {
 
   private static boolean hasEqualBeats(Groove step) {
     Time beat = step.meter().beat(0);
-    return step.meters().cycle().stream().allMatch(m -> m.isEven() && m.beat(0).equals(beat));
+    return Lists.all(step.meters().cycle(), m -> m.isEven() && m.beat(0).equals(beat));
   }
 
   private Optional<String> amount(Groove step, Time by) {

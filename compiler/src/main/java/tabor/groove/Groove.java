@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
@@ -138,8 +139,8 @@ public record Groove(
   public boolean isPickupOnly() {
     return pickup.sign() > 0
         && bars == 1
-        && strokes.stream().allMatch(stroke -> stroke.bar() == 0)
-        && written.stream().allMatch(stroke -> stroke.bar() == 0);
+        && Lists.all(strokes, stroke -> stroke.bar() == 0)
+        && Lists.all(written, stroke -> stroke.bar() == 0);
   }
 
   /** Time signature and beats of bar 1. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 import tabor.words.Words;
 
@@ -32,10 +33,7 @@ record NewBars(List<String> words, Comparison others) {
     touched.forEach(
         (bar, strokes) -> {
           Time start = strokes.stream().map(Stroke::at).reduce(Time::min).orElseThrow();
-          long now =
-              found.now().stream()
-                  .filter(s -> s.bar() == bar && s.at().compareTo(start) >= 0)
-                  .count();
+          long now = Lists.count(found.now(), s -> s.bar() == bar && s.at().compareTo(start) >= 0);
           if (strokes.size() >= FEW
               && strokes.size() * 2L >= now
               && StepWords.places(found.where(s -> s.bar() == bar)) > FEW_PLACES) {

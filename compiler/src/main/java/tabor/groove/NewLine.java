@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import tabor.lists.Lists;
 import tabor.words.Words;
 
 /**
@@ -39,11 +40,11 @@ record NewLine(List<String> words, Comparison others) {
           found.withoutSticking(pair));
     }
     Predicate<Stroke> after = stroke -> BY_TIME.compare(stroke, first.get()) >= 0;
-    long now = own.now().stream().filter(after).count();
+    long now = Lists.count(own.now(), after);
     if (now == 0 || touched.size() * 2L < now || StepWords.places(own.where(after)) <= FEW_PLACES) {
       return new NewLine(List.of(), found);
     }
-    boolean all = own.before().stream().allMatch(after) && own.now().stream().allMatch(after);
+    boolean all = Lists.all(own.before(), after) && Lists.all(own.now(), after);
     String said =
         all
             ? words.text("change.new-line")

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 import tabor.words.Words;
 
 /** Which parts some strokes make up. */
@@ -30,15 +31,15 @@ final class PartSplit {
       return;
     }
     for (boolean hands : new boolean[] {true, false}) {
-      List<Stroke> pair = of.stream().filter(s -> s.limb().isHand() == hands).toList();
+      List<Stroke> pair = Lists.filter(of, s -> s.limb().isHand() == hands);
       if (pair.stream().map(Stroke::limb).distinct().count() == 2 && left.containsAll(pair)) {
         said.part(words.text(hands ? "limb.hands" : "limb.feet"), true, pair);
         pair.forEach(left::remove);
       }
     }
     for (Limb limb : Limb.values()) {
-      List<Stroke> own = of.stream().filter(s -> s.limb() == limb).toList();
-      boolean shares = of.stream().anyMatch(s -> s.limb() != limb && sharesSurface(s, own));
+      List<Stroke> own = Lists.filter(of, s -> s.limb() == limb);
+      boolean shares = Lists.any(of, s -> s.limb() != limb && sharesSurface(s, own));
       if (own.size() > 1 && (shares || surfaces(own) > 1) && left.containsAll(own)) {
         said.part(words.limb(limb), true, own);
         own.forEach(left::remove);
@@ -47,13 +48,13 @@ final class PartSplit {
     bySurface(left)
         .forEach(
             (surface, strokes) -> {
-              long all = of.stream().filter(s -> s.surface().name().equals(surface)).count();
+              long all = Lists.count(of, s -> s.surface().name().equals(surface));
               said.part(words.surface(strokes.get(0).surface()), strokes.size() == all, strokes);
             });
   }
 
   private static boolean sharesSurface(Stroke stroke, List<Stroke> own) {
-    return own.stream().anyMatch(s -> s.surface().name().equals(stroke.surface().name()));
+    return Lists.any(own, s -> s.surface().name().equals(stroke.surface().name()));
   }
 
   private static long surfaces(List<Stroke> strokes) {

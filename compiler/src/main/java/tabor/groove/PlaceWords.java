@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import tabor.lists.Lists;
 import tabor.rhythm.Count.Syllable;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
@@ -62,10 +63,10 @@ final class PlaceWords {
     } else {
       sameCounts.forEach((counts, bars) -> phrases.add(phrase(counts, bars)));
     }
-    if (phrases.size() > MOST_GROUPS || phrases.stream().anyMatch(Optional::isEmpty)) {
+    if (phrases.size() > MOST_GROUPS || Lists.any(phrases, Optional::isEmpty)) {
       return Optional.empty();
     }
-    return Optional.of(words.list(phrases.stream().map(Optional::get).toList()));
+    return Optional.of(words.list(Lists.map(phrases, Optional::get)));
   }
 
   private Optional<String> phrase(List<String> counts, List<Integer> bars) {
@@ -75,7 +76,7 @@ final class PlaceWords {
 
   private Optional<String> counts(List<String> counts, List<Integer> bars) {
     Meter meter = section.meter(bars.get(0));
-    boolean alike = bars.stream().allMatch(bar -> section.meter(bar).hasSameBeats(meter));
+    boolean alike = Lists.all(bars, bar -> section.meter(bar).hasSameBeats(meter));
     LinkedHashSet<String> left = new LinkedHashSet<>(counts);
     List<String> every = new ArrayList<>();
     if (alike && meter.beatCount() > 1 && !terms.counts().goThrough(meter)) {
@@ -93,7 +94,7 @@ final class PlaceWords {
         }
       }
     }
-    List<String> said = new ArrayList<>(left.stream().map(this::label).toList());
+    List<String> said = new ArrayList<>(Lists.map(left, this::label));
     if (!every.isEmpty()) {
       said.add(0, words.text("place.every", words.and(every)));
     }
@@ -128,7 +129,7 @@ final class PlaceWords {
         ? words.text("place.bar", first)
         : isRun(bars)
             ? words.text("place.bars-run", first, bars.get(bars.size() - 1))
-            : words.text("place.bars", words.and(bars.stream().map(String::valueOf).toList()));
+            : words.text("place.bars", words.and(Lists.map(bars, String::valueOf)));
   }
 
   /** {@code bar 4}, {@code bars 2 and 4} or {@code bars 2 to 4}; 0 is the pickup. */
@@ -139,7 +140,7 @@ final class PlaceWords {
     }
     return isRun(bars)
         ? words.text("bars.run", first, bars.get(bars.size() - 1))
-        : words.text("bars.some", words.and(bars.stream().map(String::valueOf).toList()));
+        : words.text("bars.some", words.and(Lists.map(bars, String::valueOf)));
   }
 
   private static boolean isRun(List<Integer> bars) {

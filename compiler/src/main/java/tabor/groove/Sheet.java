@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.source.Spot;
 
 /**
@@ -55,7 +56,7 @@ public record Sheet(
 
   /** The variations as sections, in order. */
   public List<Groove> grooves() {
-    return variations.stream().map(Variation::groove).toList();
+    return Lists.map(variations, Variation::groove);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import tabor.lists.Lists;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -100,7 +101,7 @@ public final class Snap {
         places.add(List.of(stroke.bar(), stroke.at()));
       }
     }
-    return strokes.stream().map(stroke -> snapped(stroke, places)).toList();
+    return Lists.map(strokes, stroke -> snapped(stroke, places));
   }
 
   /** The beats that some word divides in so many, and no word spread unevenly over it. */
@@ -242,7 +243,7 @@ public final class Snap {
 
   /** All strokes of the finished section as they were written, in the same order. */
   List<Stroke> written(List<Stroke> strokes) {
-    return beats.isEmpty() ? strokes : strokes.stream().map(this::written).toList();
+    return beats.isEmpty() ? strokes : Lists.map(strokes, this::written);
   }
 
   /**

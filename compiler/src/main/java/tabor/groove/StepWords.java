@@ -14,6 +14,7 @@ import tabor.groove.Comparison.Pair;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.kit.SurfaceFacts.HiHat;
+import tabor.lists.Lists;
 import tabor.rhythm.Slot;
 import tabor.words.Words;
 import tabor.words.Words.Form;
@@ -79,7 +80,7 @@ final class StepWords {
 
   private void movedToSurface() {
     for (Limb limb : Limb.values()) {
-      List<Pair> pairs = found.moved().stream().filter(p -> p.after().limb() == limb).toList();
+      List<Pair> pairs = Lists.filter(found.moved(), p -> p.after().limb() == limb);
       Map<String, List<Pair>> byTarget = new LinkedHashMap<>();
       for (Pair pair : pairs) {
         byTarget
@@ -95,11 +96,11 @@ final class StepWords {
     Set<String> sources = new LinkedHashSet<>();
     pairs.forEach(pair -> sources.add(pair.before().surface().name()));
     boolean hihat =
-        pairs.stream()
-            .allMatch(
-                pair ->
-                    pair.before().surface().hihat() != HiHat.NONE
-                        && pair.after().surface().hihat() != HiHat.NONE);
+        Lists.all(
+            pairs,
+            pair ->
+                pair.before().surface().hihat() != HiHat.NONE
+                    && pair.after().surface().hihat() != HiHat.NONE);
     List<Stroke> after = after(pairs);
     if (hihat) {
       String how = words.hihat(target.hihat());
@@ -260,7 +261,7 @@ final class StepWords {
   }
 
   private static List<Integer> bars(List<Stroke> strokes) {
-    return strokes.stream().map(Stroke::bar).toList();
+    return Lists.map(strokes, Stroke::bar);
   }
 
   /** Strokes that were split in their own slot. */
@@ -314,7 +315,7 @@ final class StepWords {
 
   private String addedAs(List<Stroke> strokes) {
     Level level = strokes.get(0).level();
-    boolean one = strokes.stream().allMatch(stroke -> stroke.level() == level);
+    boolean one = Lists.all(strokes, stroke -> stroke.level() == level);
     return one && level != Level.PLAIN
         ? words.text("change.added-as", levelWord(level))
         : words.text("change.added");
@@ -341,23 +342,23 @@ final class StepWords {
   /** True if the part has no stroke any more, none at other places either. */
   private boolean isGone(String part, List<Stroke> dropped) {
     boolean surface = part.equals(words.surface(dropped.get(0).surface()));
-    return now.stream()
-        .noneMatch(
-            stroke ->
-                dropped.stream()
-                    .anyMatch(
-                        old ->
-                            surface
-                                ? old.surface().name().equals(stroke.surface().name())
-                                : old.limb() == stroke.limb()));
+    return !Lists.any(
+        now,
+        stroke ->
+            Lists.any(
+                dropped,
+                old ->
+                    surface
+                        ? old.surface().name().equals(stroke.surface().name())
+                        : old.limb() == stroke.limb()));
   }
 
   private static List<Stroke> after(List<Pair> pairs) {
-    return pairs.stream().map(Pair::after).toList();
+    return Lists.map(pairs, Pair::after);
   }
 
   private static long count(List<Stroke> strokes, Predicate<Stroke> which) {
-    return strokes.stream().filter(which).count();
+    return Lists.count(strokes, which);
   }
 
   private String where(Collection<Stroke> strokes) {

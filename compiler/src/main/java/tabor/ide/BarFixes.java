@@ -1,9 +1,7 @@
 package tabor.ide;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.source.Span;
@@ -14,19 +12,8 @@ import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
 /** Fixes of bars that are too short or too long, and of parts with too few or too many of them. */
-final class BarFixes {
-  private final Cursor cursor;
-  private final Compiled compiled;
-  private final Diagnostic diagnostic;
-  private final List<QuickFix> found = new ArrayList<>();
-
-  BarFixes(Cursor cursor, Diagnostic diagnostic) {
-    this.cursor = cursor;
-    this.compiled = cursor.compiled();
-    this.diagnostic = diagnostic;
-  }
-
-  List<QuickFix> find() {
+record BarFixes(Cursor cursor, Diagnostic diagnostic, List<QuickFix> found) {
+  void find() {
     Line line = cursor.line();
     if (line != null && diagnostic.code() == Code.BAR_LENGTH) {
       if (line.statement() instanceof PartStatement.Lane lane) {
@@ -35,11 +22,10 @@ final class BarFixes {
     } else if (line != null) {
       count(line);
     }
-    return found;
   }
 
   private void length(PartStatement.Lane lane) {
-    Span span = compiled.span(diagnostic.spot());
+    Span span = cursor.compiled().span(diagnostic.spot());
     for (int i = 0; i < lane.bars().size(); i++) {
       LaneBar bar = lane.bars().get(i);
       Span where = cursor.inFile(bar.span());
@@ -139,7 +125,7 @@ final class BarFixes {
 
   private void repeat(PartStatement.Lane lane, int more) {
     int end = cursor.inFile(lane.span()).end();
-    boolean closed = compiled.text().charAt(end - 1) == '|';
+    boolean closed = cursor.compiled().text().charAt(end - 1) == '|';
     found.add(
         QuickFix.of(
             more == 1 ? "Repeat the last bar" : "Repeat the last bar " + more + " times",

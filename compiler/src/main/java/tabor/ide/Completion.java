@@ -18,6 +18,7 @@ import tabor.parse.ExpectedWords;
 import tabor.parse.ExpectedWords.Item;
 import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
+import tabor.resolve.SectionView;
 import tabor.rhythm.Count;
 import tabor.source.Span;
 import tabor.syntax.SectionKind;
@@ -105,7 +106,7 @@ public final class Completion {
     if (groove != null
         && !groove.written().isEmpty()
         && items.stream().anyMatch(PlaceFilter::concerns)) {
-      PlaceFilter places = new PlaceFilter(context, groove);
+      PlaceFilter places = new PlaceFilter(context, groove, SectionView.of(groove));
       found.keySet().removeIf(word -> !word.equals("|") && !places.leadsOn(word));
     }
   }
@@ -194,8 +195,10 @@ public final class Completion {
     }
   }
 
-  /** Grooves and steps; outside charts only those above the line. */
-  /** Charts and players name what stands below them too, players also charts. */
+  /**
+   * Grooves and steps; outside charts only those above the line. Charts and players name what
+   * stands below them too, players also charts.
+   */
   private void sections(SectionKind where) {
     boolean below = where == SectionKind.CHART || where == SectionKind.PLAYER;
     Compiled compiled = context.cursor().compiled();

@@ -115,12 +115,12 @@ public record Cursor(
     return new Spot(section.passage(), span.shift(line == null ? 0 : line.start()));
   }
 
-  /** The kit of the section, as far as it is known; else the header's. */
   /** The meter of a bar; that of the header outside a groove or step. */
   Meter meter(int bar) {
     return groove().map(groove -> groove.meter(bar)).orElse(compiled.lesson().setting().meter());
   }
 
+  /** The kit of the section, as far as it is known; else the header's. */
   Kit kit() {
     return groove()
         .or(() -> sheetOf(compiled, section.passage()).map(sheet -> sheet.grooves().get(0)))

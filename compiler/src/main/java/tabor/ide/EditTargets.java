@@ -17,18 +17,13 @@ final class EditTargets {
 
   /** True for the strokes that the line acts on; for none where it makes strokes of its own. */
   static Predicate<Stroke> of(Statement statement, Kit kit) {
-    List<TargetFilter> filters = new ArrayList<>();
+    List<TargetRef> targets = new ArrayList<>();
     if (statement instanceof Edit.Split || statement instanceof Edit.Follows) {
       SyntaxNodes.all(statement, LimbRef.class)
-          .forEach(limb -> filters.add(TargetFilter.of(limb.limb())));
+          .forEach(limb -> targets.add(new TargetRef.OfLimb(limb)));
     } else if (statement instanceof Edit && !(statement instanceof Edit.Add)) {
-      for (TargetRef target : SyntaxNodes.all(statement, TargetRef.class)) {
-        TargetFilter filter = TargetFilter.of(target, kit);
-        if (filter != null) {
-          filters.add(filter);
-        }
-      }
+      targets.addAll(SyntaxNodes.all(statement, TargetRef.class));
     }
-    return stroke -> filters.stream().anyMatch(filter -> filter.test(stroke));
+    return TargetFilter.any(targets, kit);
   }
 }

@@ -10,21 +10,11 @@ import tabor.syntax.PartStatement;
 import tabor.syntax.Statement;
 
 /** Leaves out fixes of which the tree alone tells that something else would be wrong after them. */
-final class FixFilter {
+record FixFilter(Cursor cursor, Diagnostic diagnostic) {
   /** The letters of a part that is called by a surface. */
   private static final String SURFACE_LETTERS = "rlbx";
 
   private static final Pattern FROM = Pattern.compile("\\s+from\\s+(\\S+)\\s*");
-
-  private final Compiled compiled;
-  private final Cursor cursor;
-  private final Diagnostic diagnostic;
-
-  FixFilter(Cursor cursor, Diagnostic diagnostic) {
-    this.compiled = cursor.compiled();
-    this.cursor = cursor;
-    this.diagnostic = diagnostic;
-  }
 
   /**
    * True if the section may be another one than it seems: a line that could not be read may have
@@ -96,7 +86,7 @@ final class FixFilter {
     if (!edit.text().equals("\"") || edit.span().length() > 0) {
       return true;
     }
-    String text = compiled.text();
+    String text = cursor.compiled().text();
     int at = edit.span().start();
     String before = text.substring(LineEnds.start(text, at), at);
     Matcher after = FROM.matcher(text.substring(at, LineEnds.end(text, at)));
@@ -112,6 +102,7 @@ final class FixFilter {
   }
 
   private boolean isSection(String name) {
+    Compiled compiled = cursor.compiled();
     return compiled.syntax().stream()
         .anyMatch(
             section ->

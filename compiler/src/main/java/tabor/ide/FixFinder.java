@@ -35,9 +35,9 @@ final class FixFinder {
   List<QuickFix> find() {
     Line line = cursor.line();
     switch (diagnostic.code()) {
-      case BAR_LENGTH, BAR_COUNT -> found.addAll(new BarFixes(cursor, diagnostic).find());
+      case BAR_LENGTH, BAR_COUNT -> new BarFixes(cursor, diagnostic, found).find();
       case LIMB_CONFLICT, THREE_HANDS, THREE_FEET, WRONG_LIMB -> {
-        found.addAll(new LimbFixes(cursor, diagnostic).find());
+        new LimbFixes(cursor, diagnostic, found).find();
         leaveOut();
       }
       case HIHAT_CONTRADICTION, FOOT_ON_CLOSED_HIHAT -> leaveOut();
@@ -50,7 +50,7 @@ final class FixFinder {
       case DUPLICATE_NAME -> freeName();
       case NOTHING_THERE -> silence();
       case HELD_DRUM -> silence();
-      case TOO_FAST, FAR_REACH -> found.addAll(new PaceFixes(cursor, diagnostic).find());
+      case TOO_FAST, FAR_REACH -> new PaceFixes(cursor, diagnostic, found).find();
       case UNUSED_NAME -> takeOutSection();
       case ALL_ACCENTS -> smallLetters();
       case ALREADY_THERE -> {

@@ -1,11 +1,9 @@
 package tabor.ide;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
@@ -20,26 +18,15 @@ import tabor.syntax.PartStatement;
 import tabor.syntax.Subject;
 
 /** Gives a stroke to another limb: by its letter, behind {@code with}, or below its part. */
-final class LimbFixes {
+record LimbFixes(Cursor cursor, Diagnostic diagnostic, List<QuickFix> found) {
   /** The letter of the limb on the other side. */
   static final Map<Character, Character> OTHER = Map.of('r', 'l', 'l', 'r', 'k', 'p', 'p', 'k');
 
-  private final Cursor cursor;
-  private final Compiled compiled;
-  private final Diagnostic diagnostic;
-  private final List<QuickFix> found = new ArrayList<>();
-
-  LimbFixes(Cursor cursor, Diagnostic diagnostic) {
-    this.cursor = cursor;
-    this.compiled = cursor.compiled();
-    this.diagnostic = diagnostic;
-  }
-
-  List<QuickFix> find() {
+  void find() {
     Line line = cursor.line();
     SyntaxToken token = cursor.token();
     if (line == null) {
-      return found;
+      return;
     }
     if (line.statement() instanceof Edit.Add added && added.with() != null) {
       if (diagnostic.code() == Code.WRONG_LIMB || isFree(added.with().limb().other())) {
@@ -53,7 +40,6 @@ final class LimbFixes {
         letter(line, token, token.hit());
       }
     }
-    return found;
   }
 
   /**
@@ -146,8 +132,8 @@ final class LimbFixes {
         fits
             ? "Give it to the " + limb.other().words()
             : "Give the " + surface.words() + " to a " + (surface.isFoot() ? "foot" : "hand");
-    String text = compiled.text();
-    Span whole = compiled.span(line.spot());
+    String text = cursor.compiled().text();
+    Span whole = cursor.compiled().span(line.spot());
     String added =
         LineEnds.of(text)
             + LineEnds.before(text, whole.start())

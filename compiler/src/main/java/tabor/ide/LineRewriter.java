@@ -8,24 +8,19 @@ import tabor.source.Span;
 import tabor.syntax.Line;
 
 /** Puts lines in the place of others and keeps every comment between and behind those. */
-final class LineRewriter {
-  private final Cursor cursor;
-  private final Compiled compiled;
-  private final String lineEnd;
-
-  LineRewriter(Cursor cursor) {
-    this.cursor = cursor;
-    this.compiled = cursor.compiled();
-    this.lineEnd = LineEnds.of(compiled.text());
+record LineRewriter(Cursor cursor) {
+  private String lineEnd() {
+    return LineEnds.of(cursor.compiled().text());
   }
 
   /** Writes lines in place of a run of lines; the comment behind the last one stays behind. */
   TextEdit lines(List<Line> run, List<String> written) {
+    Compiled compiled = cursor.compiled();
     Span whole = compiled.span(run.get(0).spot()).to(compiled.span(run.get(run.size() - 1).spot()));
     String indent = LineEnds.before(compiled.text(), whole.start());
     List<String> all = new ArrayList<>(comments(whole));
     all.addAll(written);
-    return new TextEdit(whole, String.join(lineEnd + indent, all));
+    return new TextEdit(whole, String.join(lineEnd() + indent, all));
   }
 
   private List<String> comments(Span inFile) {
@@ -72,10 +67,10 @@ final class LineRewriter {
       written.forEach(one -> made.add("  " + one));
     }
     int end = Math.min(at, passage.length());
-    String text = String.join(lineEnd, made);
+    String text = String.join(lineEnd(), made);
     boolean ended = end > 0 && LineEnds.isLineEnd(passage.charAt(end - 1));
     return new TextEdit(
-        new Span(cursor.start(), cursor.start() + end), ended ? text + lineEnd : text);
+        new Span(cursor.start(), cursor.start() + end), ended ? text + lineEnd() : text);
   }
 
   /** The lines between two statements: comments of their own and empty lines. */

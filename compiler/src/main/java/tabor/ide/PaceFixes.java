@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tabor.body.Fastest;
-import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
@@ -26,19 +25,8 @@ import tabor.syntax.Subject;
  * Fixes of what a limb has no time for: the other limb of the pair takes strokes of the line where
  * it is free, or the section goes slower.
  */
-final class PaceFixes {
-  private final Cursor cursor;
-  private final Compiled compiled;
-  private final Diagnostic diagnostic;
-  private final List<QuickFix> found = new ArrayList<>();
-
-  PaceFixes(Cursor cursor, Diagnostic diagnostic) {
-    this.cursor = cursor;
-    this.compiled = cursor.compiled();
-    this.diagnostic = diagnostic;
-  }
-
-  List<QuickFix> find() {
+record PaceFixes(Cursor cursor, Diagnostic diagnostic, List<QuickFix> found) {
+  void find() {
     Groove groove = cursor.groove().orElse(null);
     if (groove != null) {
       if (cursor.line() != null && cursor.line().statement() instanceof PartStatement.Lane lane) {
@@ -47,7 +35,6 @@ final class PaceFixes {
       }
       slower(groove);
     }
-    return found;
   }
 
   private static Optional<Stroke> strokeOf(Groove groove, Spot spot) {
@@ -176,10 +163,10 @@ final class PaceFixes {
     }
     kept.append(text.substring(at));
     moved.append(text.substring(copied));
-    Span whole = compiled.span(line.spot());
-    String start = LineEnds.before(compiled.text(), whole.start());
-    int end = LineEnds.end(compiled.text(), whole.end());
-    String below = LineEnds.of(compiled.text()) + start + moved.toString().stripTrailing();
+    Span whole = cursor.compiled().span(line.spot());
+    String start = LineEnds.before(cursor.compiled().text(), whole.start());
+    int end = LineEnds.end(cursor.compiled().text(), whole.end());
+    String below = LineEnds.of(cursor.compiled().text()) + start + moved.toString().stripTrailing();
     return Optional.of(
         List.of(new TextEdit(whole, kept.toString()), new TextEdit(new Span(end, end), below)));
   }
@@ -211,25 +198,26 @@ final class PaceFixes {
 
   private Span speed(Line line) {
     SettingStatement.TempoSetting setting = (SettingStatement.TempoSetting) line.statement();
-    return compiled.span(line.spot(setting.tempo().perMinute().span()));
+    return cursor.compiled().span(line.spot(setting.tempo().perMinute().span()));
   }
 
   private Span below(@Nullable Line heading) {
     int end =
         heading == null
             ? cursor.start()
-            : LineEnds.end(compiled.text(), compiled.span(heading.spot()).end());
+            : LineEnds.end(cursor.compiled().text(), cursor.compiled().span(heading.spot()).end());
     return new Span(end, end);
   }
 
   private String newLine(Groove groove, Fastest.Bound bound) {
     Line first = cursor.section().lines().get(0);
-    String indent = LineEnds.before(compiled.text(), compiled.span(first.spot()).start());
+    String indent =
+        LineEnds.before(cursor.compiled().text(), cursor.compiled().span(first.spot()).start());
     Time quarter = Time.of(1, 4);
     boolean plain =
         groove.setting().tempo().beat().equals(quarter) && groove.meter().beat(0).equals(quarter);
     String unit = plain ? "" : unit(groove);
-    return LineEnds.of(compiled.text()) + indent + "tempo " + unit + bound.tempo();
+    return LineEnds.of(cursor.compiled().text()) + indent + "tempo " + unit + bound.tempo();
   }
 
   /** What the header's tempo counts, so that the same is counted here. */

@@ -4,26 +4,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import tabor.ide.Definitions.Definition;
-import tabor.kit.Kit;
 import tabor.pattern.PatternPlace;
 import tabor.syntax.Heading;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
 /** Which patterns a part can play: those whose letters all mean something in it. */
-final class PatternFilter {
-  private final Set<Character> letters;
-
-  private PatternFilter(PartStatement.Played part, Kit kit) {
-    this.letters = part.subject().match(new SubjectLetters(kit)).keySet();
-  }
-
+record PatternFilter(Set<Character> letters) {
   /** Asks about the part that the line writes; empty where it writes none. */
   static Optional<PatternFilter> of(CompletionContext context) {
     return context
         .read(context.lineWith("spread 1 over 2 in eighths"))
         .filter(PartStatement.Played.class::isInstance)
-        .map(part -> new PatternFilter((PartStatement.Played) part, context.kit()));
+        .map(part -> ((PartStatement.Played) part).subject())
+        .map(part -> new PatternFilter(part.match(new SubjectLetters(context.kit())).keySet()));
   }
 
   /** True if the part has a meaning for each letter of a rudiment. */

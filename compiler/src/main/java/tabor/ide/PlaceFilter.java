@@ -18,19 +18,9 @@ import tabor.syntax.Statement;
  * in all the bars that are named, a bar in which all the counts are, an {@code every} that meets
  * something.
  */
-final class PlaceFilter {
+record PlaceFilter(CompletionContext context, Groove groove, SectionView view) {
   /** {@code in last bar}, {@code at every 2nd bar}: no place takes more words than these. */
   private static final int MOST_WORDS = 3;
-
-  private final CompletionContext context;
-  private final Groove groove;
-  private final SectionView view;
-
-  PlaceFilter(CompletionContext context, Groove groove) {
-    this.context = context;
-    this.groove = groove;
-    this.view = SectionView.of(groove);
-  }
 
   /** True for words of the clauses that choose among strokes which are there. */
   static boolean concerns(Item item) {

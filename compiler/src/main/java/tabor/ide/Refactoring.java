@@ -7,21 +7,11 @@ import java.util.function.Function;
 /**
  * Another way to write the same music, as a person chooses it. It is worked out and tried only when
  * it is chosen.
+ *
+ * @param title what it does, in a few words
+ * @param work finds the edits
  */
-public final class Refactoring {
-  private final String title;
-  private final Function<Library, Optional<List<TextEdit>>> work;
-
-  Refactoring(String title, Function<Library, Optional<List<TextEdit>>> work) {
-    this.title = title;
-    this.work = work;
-  }
-
-  /** What it does, in a few words. */
-  public String title() {
-    return title;
-  }
-
+public record Refactoring(String title, Function<Library, Optional<List<TextEdit>>> work) {
   /**
    * The edits of the file, in order; empty if they would change more than the title says: a stroke,
    * a dynamic, a text or a comment.

@@ -20,9 +20,7 @@ import tabor.syntax.PartStatement;
 public final class Simultaneous {
   private Simultaneous() {}
 
-  private record Moment(int bar, Time at) {
-    // Written out, so that the first answer to an editor need not wait for it to be put together.
-  }
+  private record Moment(int bar, Time at) {}
 
   /**
    * The strokes written in the cursor's section that sound with the one under the cursor, that one

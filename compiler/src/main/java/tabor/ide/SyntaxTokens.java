@@ -109,20 +109,8 @@ public final class SyntaxTokens implements Beat.Cases<@Nullable Void> {
     if (holder instanceof Heading.Kit kit) {
       return kit.name() == name ? Role.KIT_NAME : Role.KIT;
     }
-    if (holder instanceof Heading.Faulty faulty) {
-      return NameKind.of(faulty.kind()).given();
-    }
-    if (holder instanceof Heading.Step step) {
-      return step.from() == name ? Role.SECTION : Role.SECTION_NAME;
-    }
-    if (holder instanceof Heading.Sheet sheet) {
-      return sheet.from() == name ? Role.SECTION : Role.SECTION_NAME;
-    }
-    if (holder instanceof Heading.Player) {
-      return Role.PLAYER_NAME;
-    }
-    if (holder instanceof Heading) {
-      return holder instanceof Heading.Pattern ? Role.PATTERN_NAME : Role.SECTION_NAME;
+    if (holder instanceof Heading heading) {
+      return heading.from() == name ? Role.SECTION : NameKind.of(heading.kind()).given();
     }
     if (holder instanceof PartStatement.Named) {
       return Role.PATTERN;

@@ -13,17 +13,7 @@ import org.jspecify.annotations.Nullable;
  * moved or kept at the place that it has behind the thing before it in theirs. Where both put
  * something in at one place, ours comes first.
  */
-final class Order {
-  private final int[] oursToBase;
-  private final int[] theirsToBase;
-  private final Trio[] trios;
-
-  private Order(int[] oursToBase, int[] theirsToBase, Trio[] trios) {
-    this.oursToBase = oursToBase;
-    this.theirsToBase = theirsToBase;
-    this.trios = trios;
-  }
-
+record Order(int[] oursToBase, int[] theirsToBase, Trio[] trios) {
   /**
    * Every thing of the three texts once.
    *

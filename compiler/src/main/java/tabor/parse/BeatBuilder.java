@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborParser;
@@ -47,17 +48,9 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
     return new Beat(elements(beat.elements), over, Spans.of(beat));
   }
 
-  List<Beat.Element> elements(List<TaborParser.ElementContext> contexts) {
+  List<Beat.Element> elements(List<? extends ParserRuleContext> contexts) {
     List<Beat.Element> elements = new ArrayList<>(contexts.size());
-    for (TaborParser.ElementContext context : contexts) {
-      elements.add(context.accept(this));
-    }
-    return elements;
-  }
-
-  private List<Beat.Element> soft(List<TaborParser.SoftContext> contexts) {
-    List<Beat.Element> elements = new ArrayList<>(contexts.size());
-    for (TaborParser.SoftContext context : contexts) {
+    for (ParserRuleContext context : contexts) {
       elements.add(context.accept(this));
     }
     return elements;
@@ -87,7 +80,7 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
   public Beat.Element visitGhosts(TaborParser.GhostsContext ghosts) {
     Span span = Spans.of(ghosts);
     if (ghosts.small == null && ghosts.suffixes.isEmpty()) {
-      return new Beat.Ghosts(soft(ghosts.elements), span);
+      return new Beat.Ghosts(elements(ghosts.elements), span);
     }
     if (ghosts.elements.size() == 1
         && ghosts.elements.get(0) instanceof TaborParser.SoftHitContext only) {
@@ -99,7 +92,7 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
             ? "grace notes stand before one stroke, not before several in parentheses"
             : "a sign stands after one stroke, not after several in parentheses",
         "Give each stroke its own parentheses: '(r)(l) or (r)/(l)/");
-    return new Beat.Ghosts(soft(ghosts.elements), span);
+    return new Beat.Ghosts(elements(ghosts.elements), span);
   }
 
   @Override
@@ -114,7 +107,7 @@ final class BeatBuilder extends TaborParserBaseVisitor<Beat.Element> {
 
   @Override
   public Beat.Element visitSoftGroup(TaborParser.SoftGroupContext group) {
-    return new Beat.Group(soft(group.elements), Spans.of(group));
+    return new Beat.Group(elements(group.elements), Spans.of(group));
   }
 
   private Beat.Hit stroke(

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
+import tabor.lists.Lists;
 import tabor.source.Span;
 
 /**
@@ -182,7 +183,7 @@ final class BeatErrorExplainer {
         || sign.getText().equals(":")) {
       return overBeats();
     }
-    boolean ghosts = open.stream().anyMatch(o -> o.getType() == TaborLexer.GHOST_OPEN);
+    boolean ghosts = Lists.any(open, o -> o.getType() == TaborLexer.GHOST_OPEN);
     Span span = Spans.of(sign);
     String written = "`" + sign.getText() + "`";
     return switch (sign.getType()) {
@@ -295,14 +296,14 @@ final class BeatErrorExplainer {
     String add =
         "add " + counts.group(1) + " at " + counts.group(2).replaceAll("(?:,|and|&(?= )| )+", " ");
     return SyntaxProblem.of(
-            SyntaxErrorExplainer.character(tokens, at),
+            BrokenLine.character(tokens, at),
             "after the colon come strokes, not counts",
             "Write " + add)
         .fix("Write " + add, whole, add);
   }
 
   private SyntaxProblem strange() {
-    Span span = SyntaxErrorExplainer.character(tokens, at);
+    Span span = BrokenLine.character(tokens, at);
     switch (sign.getType()) {
       case TaborLexer.QUOTED,
           TaborLexer.TRIPLE_QUOTED,
@@ -315,7 +316,7 @@ final class BeatErrorExplainer {
       }
       default -> {}
     }
-    String text = SyntaxErrorExplainer.text(tokens, at);
+    String text = BrokenLine.text(tokens, at);
     boolean said = !pattern && BrokenLine.span(tokens).length() <= PaperLines.LONGEST;
     SyntaxProblem often = said ? howOften() : null;
     if (often != null) {

@@ -27,6 +27,26 @@ final class BrokenLine {
     return new Span(start, start);
   }
 
+  /** The place of a token; of a run of odd characters only the first, whole if it takes two. */
+  static Span character(List<Token> tokens, int at) {
+    Span span = Spans.of(tokens.get(at));
+    if (tokens.get(at).getType() != TaborLexer.STRANGE) {
+      return span;
+    }
+    int units = text(tokens, at).length();
+    return new Span(span.start(), span.start() + units);
+  }
+
+  /** The first character of a token; two units where it is outside the basic plane. */
+  static String text(List<Token> tokens, int at) {
+    String text = tokens.get(at).getText();
+    boolean half = text.length() == 1 && Character.isHighSurrogate(text.charAt(0));
+    if (half && at + 1 < tokens.size()) {
+      text += tokens.get(at + 1).getText();
+    }
+    return text.isEmpty() ? text : text.substring(0, text.offsetByCodePoints(0, 1));
+  }
+
   /** A broken line that is no heading. */
   static Statement.Broken other(List<Token> tokens) {
     Token first = tokens.get(0);

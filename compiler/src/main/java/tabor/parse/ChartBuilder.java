@@ -68,8 +68,8 @@ final class ChartBuilder extends TaborParserBaseVisitor<ChartStatement> {
   @Override
   public ChartStatement visitPlaySections(TaborParser.PlaySectionsContext line) {
     List<Name> sections = new ArrayList<>(1 + line.more.size());
-    sections.add(NameBuilder.sectionName(line.first));
-    line.more.forEach(name -> sections.add(NameBuilder.furtherName(name)));
+    sections.add(NameBuilder.name(line.first));
+    line.more.forEach(name -> sections.add(NameBuilder.name(name)));
     return new ChartStatement.Play(sections, clauses.of(line.clauses), Spans.of(line));
   }
 
@@ -80,7 +80,7 @@ final class ChartBuilder extends TaborParserBaseVisitor<ChartStatement> {
     clauses.refuse(
         said.bars(), "a trade says once how many bars it takes", "say how often: 4 times");
     return new ChartStatement.Trade(
-        NameBuilder.sectionName(line.section),
+        NameBuilder.name(line.section),
         numbers.positive(line.value, "the number of bars"),
         said,
         Spans.of(line));
@@ -110,7 +110,7 @@ final class ChartBuilder extends TaborParserBaseVisitor<ChartStatement> {
     ChartStatement.Clauses said = clauses.of(line.clauses);
     clauses.ofClimb(said, line.value == null, Spans.of(line));
     return new ChartStatement.Climb(
-        NameBuilder.sectionName(line.section),
+        NameBuilder.name(line.section),
         numbers.speed(line.from),
         numbers.speed(line.to),
         by,

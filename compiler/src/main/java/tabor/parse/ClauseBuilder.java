@@ -24,53 +24,36 @@ record ClauseBuilder(FirstProblem problems, NumberBuilder numbers, SettingBuilde
     for (TaborParser.PlayClauseContext clause : clauses) {
       Span span = Spans.of(clause);
       if (clause instanceof TaborParser.EachClauseContext) {
-        once(each == null, span, "each");
+        problems.once(each != null, span, "each");
         each = span;
       } else if (clause instanceof TaborParser.TimesClauseContext said) {
         howLong(times, bars, time, span, "times");
         times = numbers.positive(said.value, "the number of times");
       } else if (clause instanceof TaborParser.BarsClauseContext said) {
-        howLong(times, bars, time, span, "bars");
+        howLong(bars, times, time, span, "bars");
         bars = numbers.positive(said.value, "the number of bars");
       } else if (clause instanceof TaborParser.ForClauseContext said) {
-        howLong(times, bars, time, span, "for");
+        howLong(time, times, bars, span, "for");
         time = duration(said.length);
       } else if (clause instanceof TaborParser.TempoClauseContext said) {
-        once(tempo == null, span, "at tempo");
+        problems.once(tempo != null, span, "at tempo");
         tempo = settings.tempo(said.speed);
       } else if (clause instanceof TaborParser.WithoutClauseContext said) {
-        once(without.isEmpty(), span, "without");
+        problems.once(!without.isEmpty(), span, "without");
         without = NameBuilder.targets(said.whom);
       } else if (clause instanceof TaborParser.FillClauseContext said) {
-        once(fill == null, span, "fill");
-        fill = NameBuilder.sectionName(said.section);
+        problems.once(fill != null, span, "fill");
+        fill = NameBuilder.name(said.section);
       }
     }
     return new ChartStatement.Clauses(each, times, bars, time, tempo, without, fill);
   }
 
-  private void once(boolean first, Span span, String word) {
-    if (!first) {
-      problems.twice(span, word);
-    }
-  }
-
-  /** Times, bars and minutes each say how long something is played. */
+  /** Times, bars and minutes each say how long something is played: one of them is enough. */
   private void howLong(
-      @Nullable Num times,
-      @Nullable Num bars,
-      ChartStatement.@Nullable Duration time,
-      Span span,
-      String word) {
-    boolean again =
-        switch (word) {
-          case "times" -> times != null;
-          case "bars" -> bars != null;
-          default -> time != null;
-        };
-    if (again) {
-      problems.twice(span, word);
-    } else if (times != null || bars != null || time != null) {
+      @Nullable Object same, @Nullable Object one, @Nullable Object other, Span span, String word) {
+    problems.once(same != null, span, word);
+    if (one != null || other != null) {
       problems.report(
           span,
           "how long this is played is said in two ways",

@@ -9,37 +9,28 @@ import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.kit.Kits;
+import tabor.lists.Lists;
 import tabor.parse.SyntaxProblem.Replaced;
 import tabor.source.Span;
+import tabor.syntax.Numerals;
 import tabor.syntax.SectionKind;
 
-/** What people write who have not got used to the notation, each with what they mean. */
-final class CommonMistakes {
+/**
+ * What people write who have not got used to the notation, each with what they mean.
+ *
+ * @param at index of the first token that no reading of the grammar takes
+ * @param offending that token
+ */
+record CommonMistakes(
+    String line,
+    SectionKind kind,
+    boolean heading,
+    List<Token> tokens,
+    LineSimulation simulation,
+    int at,
+    Token offending) {
   /** Words that no part is called by, though a surface could be. */
   private static final List<String> NO_TARGETS = List.of("the", "a", "an", "with", "first");
-
-  private final String line;
-  private final SectionKind kind;
-  private final boolean heading;
-  private final List<Token> tokens;
-  private final LineSimulation simulation;
-  private final int at;
-  private final Token offending;
-
-  CommonMistakes(
-      String line,
-      SectionKind kind,
-      boolean heading,
-      List<Token> tokens,
-      LineSimulation simulation) {
-    this.line = line;
-    this.kind = kind;
-    this.heading = heading;
-    this.tokens = tokens;
-    this.simulation = simulation;
-    this.at = simulation.read();
-    this.offending = tokens.get(at);
-  }
 
   /** What is meant by the line, if it is one of these mistakes; else null. */
   @Nullable SyntaxProblem explain(Predicate<String> reads) {
@@ -248,7 +239,7 @@ final class CommonMistakes {
           case TaborLexer.WHERE -> "Choose one level";
           default -> null;
         };
-    boolean before = tokens.subList(0, at).stream().anyMatch(token -> token.getType() == type);
+    boolean before = Lists.any(tokens.subList(0, at), token -> token.getType() == type);
     if (help == null || !before) {
       return null;
     }
@@ -270,17 +261,10 @@ final class CommonMistakes {
     Token next = tokens.get(at + 1);
     boolean bars = next.getType() == TaborLexer.BARS || next.getType() == TaborLexer.BAR;
     Span span = bars ? Spans.between(offending, next) : Spans.of(offending);
-    String nth = ordinal(offending.getText()) + " bar";
+    String nth = Numerals.ordinal(offending.getText()) + " bar";
     return SyntaxProblem.of(
             span, "which bars are meant is said by their number in order", "Write every " + nth)
         .fix("Write " + nth, span, nth);
-  }
-
-  private static String ordinal(String digits) {
-    return digits
-        + (digits.matches("(.*[^1])?1")
-            ? "st"
-            : digits.matches("(.*[^1])?2") ? "nd" : digits.matches("(.*[^1])?3") ? "rd" : "th");
   }
 
   /** {@code drop kick snare}, {@code drop kick and snare}. */

@@ -3,6 +3,7 @@ package tabor.parse;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
+import tabor.lists.Lists;
 import tabor.syntax.Distance;
 import tabor.syntax.Edit;
 import tabor.syntax.TargetRef;
@@ -33,7 +34,7 @@ final class EditBuilder extends TaborParserBaseVisitor<Edit> {
     return new Edit.Split(
         NameBuilder.limb(line.who),
         NameBuilder.levelOrNull(line.degree),
-        line.surfaces.stream().map(NameBuilder::surface).toList(),
+        Lists.map(line.surfaces, NameBuilder::surface),
         places.at(line.where),
         Spans.of(line));
   }
@@ -114,7 +115,7 @@ final class EditBuilder extends TaborParserBaseVisitor<Edit> {
   public Edit visitTake(TaborParser.TakeContext line) {
     return new Edit.Take(
         NameBuilder.targets(line.whom),
-        NameBuilder.sectionName(line.section),
+        NameBuilder.name(line.section),
         places.at(line.where),
         Spans.of(line));
   }
@@ -122,7 +123,7 @@ final class EditBuilder extends TaborParserBaseVisitor<Edit> {
   @Override
   public Edit visitFill(TaborParser.FillContext line) {
     return new Edit.Fill(
-        NameBuilder.sectionName(line.section),
+        NameBuilder.name(line.section),
         places.bars(line.in),
         line.from == null ? null : numbers.count(line.from),
         Spans.of(line));

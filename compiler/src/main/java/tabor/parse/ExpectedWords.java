@@ -8,6 +8,7 @@ import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
+import tabor.lists.Lists;
 import tabor.parse.LineSimulation.Expectation;
 import tabor.syntax.StatementRow;
 import tabor.syntax.StatementTable;
@@ -146,7 +147,7 @@ public record ExpectedWords(
   }
 
   private static List<String> texts(List<Token> tokens) {
-    return tokens.stream().map(Token::getText).toList();
+    return Lists.map(tokens, Token::getText);
   }
 
   private static Place place(String text, List<Token> tokens) {
@@ -187,15 +188,13 @@ public record ExpectedWords(
       }
       // Which words a name may be is no choice of words.
       if (expectation.rule() == TaborParser.RULE_plainName) {
-        List<String> path =
-            expectation.rules().stream().map(i -> TaborParser.ruleNames[i]).toList();
+        List<String> path = Lists.map(expectation.rules(), i -> TaborParser.ruleNames[i]);
         boolean named = path.get(path.size() - 2).equals("name");
         List<String> above = rules(named ? path.subList(0, path.size() - 1) : path);
         items.add(new Item("name", null, above));
         continue;
       }
-      List<String> rules =
-          rules(expectation.rules().stream().map(i -> TaborParser.ruleNames[i]).toList());
+      List<String> rules = rules(Lists.map(expectation.rules(), i -> TaborParser.ruleNames[i]));
       int rule = expectation.rule();
       if (THINGS.contains(rule)) {
         items.add(new Item(TaborParser.ruleNames[rule], null, rules));
@@ -214,7 +213,7 @@ public record ExpectedWords(
     }
     String word = Vocabulary.literal(type);
     return word == null
-        ? new Item(TaborLexer.VOCABULARY.getSymbolicName(type), null, rules)
+        ? new Item(TaborParser.Network.VOCABULARY.getSymbolicName(type), null, rules)
         : new Item(Item.WORD, word, rules);
   }
 

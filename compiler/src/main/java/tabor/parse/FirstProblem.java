@@ -29,8 +29,10 @@ final class FirstProblem {
     report(SyntaxProblem.of(span, message, help));
   }
 
-  /** Reports a word that is said for the second time where once is meant. */
-  void twice(Span span, String word) {
-    report(span, "`" + word + "` is said twice on this line", "Leave one of them out");
+  /** Reports a word that is said where once is meant if it was said before. */
+  void once(boolean before, Span span, String word) {
+    if (before) {
+      report(span, "`" + word + "` is said twice on this line", "Leave one of them out");
+    }
   }
 }

@@ -3,7 +3,6 @@ package tabor.parse;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
 import tabor.syntax.Heading;
-import tabor.syntax.Name;
 
 /** Trees of headings to records. */
 final class HeadingBuilder extends TaborParserBaseVisitor<Heading> {
@@ -21,49 +20,49 @@ final class HeadingBuilder extends TaborParserBaseVisitor<Heading> {
       problems.report(
           Spans.of(line), "this pattern has no strokes", "Write them after the colon: RlrrLrll");
     }
-    return new Heading.Pattern(name(line.id), beats.elements(line.places), Spans.of(line));
+    return new Heading.Pattern(
+        NameBuilder.name(line.id), beats.elements(line.places), Spans.of(line));
   }
 
   @Override
   public Heading visitKitHeading(TaborParser.KitHeadingContext line) {
     return new Heading.Kit(
-        name(line.id), line.like == null ? null : NameBuilder.kitName(line.like), Spans.of(line));
+        NameBuilder.name(line.id), NameBuilder.nameOrNull(line.like), Spans.of(line));
   }
 
   @Override
   public Heading visitPlayerHeading(TaborParser.PlayerHeadingContext line) {
-    return new Heading.Player(name(line.id), TextBuilder.titleOrNull(line.words), Spans.of(line));
+    return new Heading.Player(
+        NameBuilder.name(line.id), TextBuilder.titleOrNull(line.words), Spans.of(line));
   }
 
   @Override
   public Heading visitSheetHeading(TaborParser.SheetHeadingContext line) {
     return new Heading.Sheet(
-        name(line.id),
+        NameBuilder.name(line.id),
         TextBuilder.titleOrNull(line.words),
-        line.from == null ? null : NameBuilder.sectionName(line.from),
+        NameBuilder.nameOrNull(line.from),
         Spans.of(line));
   }
 
   @Override
   public Heading visitGrooveHeading(TaborParser.GrooveHeadingContext line) {
-    return new Heading.Groove(name(line.id), TextBuilder.titleOrNull(line.words), Spans.of(line));
+    return new Heading.Groove(
+        NameBuilder.name(line.id), TextBuilder.titleOrNull(line.words), Spans.of(line));
   }
 
   @Override
   public Heading visitStepHeading(TaborParser.StepHeadingContext line) {
     return new Heading.Step(
-        NameBuilder.newName(line.id),
+        NameBuilder.nameOrNull(line.id),
         TextBuilder.titleOrNull(line.words),
-        line.from == null ? null : NameBuilder.sectionName(line.from),
+        NameBuilder.nameOrNull(line.from),
         Spans.of(line));
   }
 
   @Override
   public Heading visitChartHeading(TaborParser.ChartHeadingContext line) {
-    return new Heading.Chart(name(line.id), TextBuilder.titleOrNull(line.words), Spans.of(line));
-  }
-
-  private static Name name(TaborParser.NewNameContext name) {
-    return NameBuilder.name(name.id);
+    return new Heading.Chart(
+        NameBuilder.name(line.id), TextBuilder.titleOrNull(line.words), Spans.of(line));
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
+import tabor.lists.Lists;
 import tabor.parse.LineSimulation.Expectation;
 import tabor.source.Span;
 
@@ -78,14 +79,14 @@ final class Insertions {
 
   /** True for a word that would be read as a name, or is for the writer to choose. */
   private static boolean isName(LineSimulation simulation, int type) {
-    return simulation.expected().stream()
-        .anyMatch(
-            e ->
-                e.types().contains(type)
-                    && (e.starting().contains(TaborParser.RULE_name)
-                        || e.starting().contains(TaborParser.RULE_plainName)
-                        || e.starting().contains(TaborParser.RULE_saidWord)
-                        || e.starting().contains(TaborParser.RULE_surface)
-                        || e.starting().contains(TaborParser.RULE_limb)));
+    return Lists.any(
+        simulation.expected(),
+        e ->
+            e.types().contains(type)
+                && (e.starting().contains(TaborParser.RULE_name)
+                    || e.starting().contains(TaborParser.RULE_plainName)
+                    || e.starting().contains(TaborParser.RULE_saidWord)
+                    || e.starting().contains(TaborParser.RULE_surface)
+                    || e.starting().contains(TaborParser.RULE_limb)));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
+import tabor.lists.Lists;
 import tabor.parse.SyntaxProblem.Replaced;
 import tabor.source.Span;
 
@@ -50,7 +51,7 @@ final class InvisibleCharacters {
 
   private static String title(String line, List<Token> tokens) {
     List<Replaced> edits = replacements(line, tokens);
-    boolean spaces = edits.stream().anyMatch(e -> !e.text().isEmpty());
+    boolean spaces = Lists.any(edits, e -> !e.text().isEmpty());
     if (spaces) {
       return edits.size() == 1 ? "Write a plain space" : "Write plain spaces";
     }

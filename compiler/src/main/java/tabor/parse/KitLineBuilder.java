@@ -1,6 +1,5 @@
 package tabor.parse;
 
-import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
@@ -30,27 +29,21 @@ final class KitLineBuilder extends TaborParserBaseVisitor<KitStatement> {
     Ref<Surface.Head> head = null;
     for (TaborParser.ClauseContext clause : line.clauses) {
       if (clause instanceof TaborParser.LetterClauseContext c) {
-        once(letter, Spans.of(c), c.keyword.getText());
+        problems.once(letter != null, Spans.of(c), c.keyword.getText());
         letter = letter(c.sign);
       } else if (clause instanceof TaborParser.KeyClauseContext c) {
-        once(key, Spans.of(c), c.keyword.getText());
+        problems.once(key != null, Spans.of(c), c.keyword.getText());
         key = numbers.whole(c.value, 0, 127, "a MIDI key");
       } else if (clause instanceof TaborParser.StaffClauseContext c) {
-        once(staff, Spans.of(c), c.keyword.getText());
+        problems.once(staff != null, Spans.of(c), c.keyword.getText());
         staff = staff(c.word.getText(), Spans.of(c.word));
       } else if (clause instanceof TaborParser.HeadClauseContext c) {
-        once(head, Spans.of(c), c.keyword.getText());
+        problems.once(head != null, Spans.of(c), c.keyword.getText());
         head = head(c.shape);
       }
     }
     return new KitStatement.NewSurface(
         NameBuilder.surface(line.id), letter, key, staff, head, Spans.of(line));
-  }
-
-  private void once(@Nullable Object before, Span clause, String word) {
-    if (before != null) {
-      problems.twice(clause, word);
-    }
   }
 
   private Ref<Character> letter(TaborParser.LetterContext context) {

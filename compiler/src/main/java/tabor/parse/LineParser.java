@@ -6,7 +6,6 @@ import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
-import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.syntax.SectionKind;
 import tabor.syntax.Statement;
@@ -14,8 +13,8 @@ import tabor.syntax.StatementRow;
 import tabor.syntax.StatementTable;
 
 /**
- * Reads one line with the generated lexer and parser, whose objects it keeps from line to line. Not
- * safe for several threads.
+ * Reads one line with the generated tables and parser, whose objects it keeps from line to line.
+ * Not safe for several threads.
  */
 final class LineParser {
   /** Groups deeper than this are not parsed at all, so that the parser's stack is safe. */
@@ -30,8 +29,7 @@ final class LineParser {
    */
   record Result(Statement statement, @Nullable StatementRow row, @Nullable SyntaxProblem problem) {}
 
-  private final TaborLexer lexer = new TaborLexer(new LineStream(""));
-  private final LineTokens tokens = new LineTokens(lexer);
+  private final LineTokens tokens = new LineTokens();
   private final NoRecovery strategy = new NoRecovery();
   private final TaborParser parser = new TaborParser(tokens);
   private final FirstProblem problems = new FirstProblem();
@@ -50,9 +48,9 @@ final class LineParser {
   private @Nullable StatementRow row;
 
   LineParser() {
-    lexer.removeErrorListeners();
     parser.removeErrorListeners();
     parser.setErrorHandler(strategy);
+    parser.setInterpreter(new Prediction(parser));
   }
 
   /**
@@ -101,7 +99,7 @@ final class LineParser {
         && row != null
         && (heading
             ? row.keyword() != null && row.keyword().equals(kind.word())
-            : row.sections().contains(kind) && !row.isHeading());
+            : Placement.refuse(new Result(statement, row, null), kind, line) == null);
   }
 
   /** What a line says, its row and its problem kept; null if it is no statement. */
@@ -129,10 +127,7 @@ final class LineParser {
   }
 
   private void lex(String line) {
-    lexer.setInputStream(
-        new LineStream(line.substring(0, Delimiters.endOfBlanks(line, line.length()))));
-    lexer.mode(TaborLexer.DEFAULT_MODE);
-    tokens.fill();
+    tokens.read(line, Delimiters.endOfBlanks(line, line.length()));
   }
 
   private static SyntaxProblem tooDeep(Token brace) {

@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
@@ -20,6 +19,7 @@ import org.antlr.v4.runtime.atn.Transition;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborParser;
+import tabor.lists.Lists;
 
 /**
  * Follows every way in which the grammar can read a line, token by token and all at once. The
@@ -29,7 +29,7 @@ import tabor.grammar.TaborParser;
  * grow without bound: {@link Nesting} comes first.
  */
 final class LineSimulation {
-  private static final ATN GRAMMAR = TaborParser._ATN;
+  private static final ATN GRAMMAR = TaborParser.Network.ATN;
   private static final int LAST_TYPE = GRAMMAR.maxTokenType;
 
   /**
@@ -39,37 +39,12 @@ final class LineSimulation {
    * @param follow where the rule around it goes on; null for the line itself
    * @param parent the rule around it; null for the line itself
    */
-  private record Frame(int rule, @Nullable ATNState follow, @Nullable Frame parent) {
-    // Written out, as in every record that is compared while a text is first read.
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return this == other
-          || (other instanceof Frame that
-              && rule == that.rule
-              && Objects.equals(follow, that.follow)
-              && Objects.equals(parent, that.parent));
-    }
-
-    @Override
-    public int hashCode() {
-      return (rule * 31 + Objects.hashCode(follow)) * 31 + Objects.hashCode(parent);
-    }
-  }
+  private record Frame(int rule, @Nullable ATNState follow, @Nullable Frame parent) {}
 
   /** A place in the grammar, and how one came there. */
   private record Position(ATNState state, Frame frame) {
     /** Makes numbers of states equally long. */
     private static final int PADDING = 1_000_000;
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Position that && state.equals(that.state) && frame.equals(that.frame);
-    }
-
-    @Override
-    public int hashCode() {
-      return state.hashCode() * 31 + frame.hashCode();
-    }
 
     /** Tells positions apart by their states and those that they return to. */
     String key() {
@@ -224,16 +199,16 @@ final class LineSimulation {
 
   /** True if a token of this type may come next. */
   boolean expects(int type) {
-    return state.expected.stream().anyMatch(e -> e.types().contains(type));
+    return Lists.any(state.expected, e -> e.types().contains(type));
   }
 
   /** True if a token may come next that this rule would read. */
   boolean expectsIn(int rule) {
-    return state.expected.stream().anyMatch(e -> e.in(rule));
+    return Lists.any(state.expected, e -> e.in(rule));
   }
 
   /** True if whatever comes next is read by this rule. */
   boolean expectsOnlyStartOf(int rule) {
-    return state.expected.stream().allMatch(e -> e.starting().contains(rule));
+    return Lists.all(state.expected, e -> e.starting().contains(rule));
   }
 }

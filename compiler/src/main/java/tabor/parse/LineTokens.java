@@ -1,62 +1,126 @@
 package tabor.parse;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.IntStream;
-import org.antlr.v4.runtime.Lexer;
 import org.antlr.v4.runtime.RuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.TokenSource;
 import org.antlr.v4.runtime.TokenStream;
 import org.antlr.v4.runtime.misc.Interval;
+import tabor.grammar.LexerTable;
 import tabor.grammar.TaborLexer;
 
 /**
- * All tokens of one line, lexed at once. ANTLR's own streams lex as they go and step over channels,
- * which a line needs neither of; parsers spend much of their time in here.
+ * All tokens of one line, lexed at once by the table that the build makes of the lexer's grammar.
+ * Positions are offsets in UTF-16 units: nothing outside {@link Spans} has to think of them.
  */
 final class LineTokens implements TokenStream {
-  private final Lexer lexer;
+  /** Characters below this have a table of their own. */
+  private static final int ASCII = 0x80;
+
+  private static final char[] ASCII_COLUMNS = asciiColumns();
+
   private final List<Token> list = new ArrayList<>();
   private Token[] tokens = new Token[64];
   private int size;
   private int next;
 
-  LineTokens(Lexer lexer) {
-    this.lexer = lexer;
+  /** A token of a line, whose text is cut out only when it is asked for. */
+  private static final class LineToken extends CommonToken {
+    private static final long serialVersionUID = 1L;
+
+    private final transient String line;
+
+    LineToken(int type, String line, int start, int end, int index) {
+      super(type);
+      this.line = line;
+      this.start = start;
+      this.stop = end - 1;
+      this.index = index;
+    }
+
+    @Override
+    public String getText() {
+      return type == EOF ? "<EOF>" : line.substring(start, stop + 1);
+    }
   }
 
   /** The tokens of a line, its end included, as a list of its own. */
   static List<Token> of(String line) {
-    TaborLexer lexer = new TaborLexer(new LineStream(line));
-    lexer.removeErrorListeners();
-    LineTokens tokens = new LineTokens(lexer);
-    tokens.fill();
+    LineTokens tokens = new LineTokens();
+    tokens.read(line, line.length());
     return new ArrayList<>(tokens.all());
   }
 
-  /** Reads the lexer to its end. */
-  void fill() {
+  /**
+   * Reads a line in place of the one before.
+   *
+   * @param end where it ends, as an offset; what is behind is not read
+   */
+  void read(String line, int end) {
     size = 0;
     next = 0;
     list.clear();
-    Token token;
-    do {
-      token = lexer.nextToken();
-      if (token instanceof org.antlr.v4.runtime.WritableToken writable) {
-        writable.setTokenIndex(size);
+    int mode = TaborLexer.DEFAULT_MODE;
+    int at = 0;
+    while (at < end) {
+      int start = at;
+      int state = LexerTable.STARTS.charAt(mode);
+      int kind = 0;
+      for (int i = start; i < end && state >= 0; i++) {
+        state = LexerTable.next(state, column(line.charAt(i))) - 1;
+        // The longest word wins.
+        if (state >= 0 && LexerTable.LABELS.charAt(state) > 0) {
+          kind = (LexerTable.LABELS.charAt(state) - 1) * 3;
+          at = i + 1;
+        }
       }
-      if (size == tokens.length) {
-        tokens = java.util.Arrays.copyOf(tokens, size * 2);
+      if (LexerTable.KINDS.charAt(kind + 1) == 0) {
+        add(LexerTable.KINDS.charAt(kind), line, start, at);
       }
-      tokens[size++] = token;
-    } while (token.getType() != Token.EOF);
+      if (LexerTable.KINDS.charAt(kind + 2) > 0) {
+        mode = LexerTable.KINDS.charAt(kind + 2) - 1;
+      }
+    }
+    add(Token.EOF, line, end, end);
+  }
+
+  private void add(int type, String line, int start, int end) {
+    if (size == tokens.length) {
+      tokens = Arrays.copyOf(tokens, size * 2);
+    }
+    tokens[size] = new LineToken(type, line, start, end, size);
+    size++;
+  }
+
+  private static int column(char c) {
+    return c < ASCII ? ASCII_COLUMNS[c] : columnBeyond(c);
+  }
+
+  /** Ranges are few, and characters beyond ASCII are rare. */
+  private static int columnBeyond(char c) {
+    int at = LexerTable.RANGES.length() - 2;
+    while (LexerTable.RANGES.charAt(at) > c) {
+      at -= 2;
+    }
+    return LexerTable.RANGES.charAt(at + 1);
+  }
+
+  private static char[] asciiColumns() {
+    char[] columns = new char[ASCII];
+    for (char c = 0; c < ASCII; c++) {
+      columns[c] = (char) columnBeyond(c);
+    }
+    return columns;
   }
 
   /** The tokens, the end included. */
   List<Token> all() {
     if (list.isEmpty()) {
-      list.addAll(java.util.Arrays.asList(tokens).subList(0, size));
+      list.addAll(Arrays.asList(tokens).subList(0, size));
     }
     return list;
   }
@@ -86,9 +150,10 @@ final class LineTokens implements TokenStream {
     return tokens[index];
   }
 
+  /** Nothing makes tokens beside those of the line. */
   @Override
   public TokenSource getTokenSource() {
-    return lexer;
+    throw new UnsupportedOperationException();
   }
 
   @Override
@@ -116,7 +181,7 @@ final class LineTokens implements TokenStream {
 
   @Override
   public String getSourceName() {
-    return lexer.getSourceName();
+    return "line";
   }
 
   @Override

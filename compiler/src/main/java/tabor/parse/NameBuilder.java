@@ -2,6 +2,7 @@ package tabor.parse;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
@@ -23,25 +24,13 @@ import tabor.syntax.TargetRef.Group;
 final class NameBuilder {
   private NameBuilder() {}
 
-  static Name name(TaborParser.NameContext name) {
+  /** What one of the rules for names has read: which of them it was makes no difference here. */
+  static Name name(ParserRuleContext name) {
     return new Name(name.getText(), Spans.of(name));
   }
 
-  /** A name behind the first of several, which is no word that begins a clause. */
-  static Name furtherName(TaborParser.FurtherNameContext name) {
-    return new Name(name.getText(), Spans.of(name));
-  }
-
-  static Name sectionName(TaborParser.SectionNameContext name) {
-    return name(name.id);
-  }
-
-  static Name kitName(TaborParser.KitNameContext name) {
-    return name(name.id);
-  }
-
-  static @Nullable Name newName(TaborParser.@Nullable NewNameContext name) {
-    return name == null ? null : name(name.id);
+  static @Nullable Name nameOrNull(@Nullable ParserRuleContext name) {
+    return name == null ? null : name(name);
   }
 
   static SurfaceRef surface(TaborParser.SurfaceContext surface) {

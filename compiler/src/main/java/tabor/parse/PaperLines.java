@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
+import tabor.lists.Lists;
 import tabor.source.Span;
 import tabor.syntax.Numerals;
 import tabor.syntax.SectionKind;
@@ -16,8 +17,14 @@ import tabor.syntax.StatementTable;
 /**
  * Lines as people say them or write them on paper, each with how it is written here. What such
  * words mean is common practice, no source; a line is offered only if it can be read.
+ *
+ * @param line a line that cannot be read
+ * @param kind the section that it stands in
+ * @param reads tells whether another line could be read
+ * @param span what the line says, without its indentation and its comment
  */
-final class PaperLines {
+record PaperLines(
+    String line, SectionKind kind, List<Token> tokens, Predicate<String> reads, Span span) {
   /** Words on paper that say in a chart what {@code play} says. */
   private static final List<String> AGAIN = List.of("repeat", "loop", "again");
 
@@ -113,34 +120,14 @@ final class PaperLines {
   private static final Pattern EACH =
       Pattern.compile("^(?:each|every|for each|vary|variations?) ?:? ");
 
-  private final String line;
-  private final SectionKind kind;
-  private final List<Token> tokens;
-  private final Predicate<String> reads;
-  private final Span span;
-
-  private PaperLines(String line, SectionKind kind, List<Token> tokens, Predicate<String> reads) {
-    this.line = line;
-    this.kind = kind;
-    this.tokens = tokens;
-    this.reads = reads;
-    this.span = BrokenLine.span(tokens);
-  }
-
-  /**
-   * The same problem with what is meant by the line, where it is one of these.
-   *
-   * @param line a line that cannot be read
-   * @param kind the section that it stands in
-   * @param reads tells whether another line could be read
-   */
+  /** The same problem with what is meant by the line, where it is one of these. */
   static SyntaxProblem explained(
       SyntaxProblem problem,
       String line,
       SectionKind kind,
       List<Token> tokens,
       Predicate<String> reads) {
-    PaperLines lines = new PaperLines(line, kind, tokens, reads);
+    PaperLines lines = new PaperLines(line, kind, tokens, reads, BrokenLine.span(tokens));
     if (lines.span.length() > LONGEST) {
       return problem;
     }
@@ -158,7 +145,7 @@ final class PaperLines {
         SyntaxProblem.of(
             problem.span(),
             problem.message(),
-            "Write " + String.join(", or ", meant.stream().map(PaperLines::shown).toList()));
+            "Write " + String.join(", or ", Lists.map(meant, PaperLines::shown)));
     for (String one : meant) {
       String indented = one.replace("\n", "\n" + line.substring(0, lines.span.start()));
       explained = explained.fix("Write " + shown(one), lines.span, indented);
@@ -217,7 +204,7 @@ final class PaperLines {
   }
 
   private List<String> readable(List<String> lines, String said) {
-    return lines.stream().filter(one -> !one.equals(said) && reads.test(with(one))).toList();
+    return Lists.filter(lines, one -> !one.equals(said) && reads.test(with(one)));
   }
 
   private String with(String meant) {
@@ -232,7 +219,7 @@ final class PaperLines {
         || word.equals("bass")
         || handed
         || MARKS.contains(word)
-        || tokens.stream().anyMatch(token -> WITHIN.contains(token.getText()));
+        || Lists.any(tokens, token -> WITHIN.contains(token.getText()));
   }
 
   private String written(String said) {
@@ -247,7 +234,7 @@ final class PaperLines {
     if (kind == SectionKind.SHEET && each.lookingAt()) {
       List<List<String>> lines = new ArrayList<>();
       for (List<String> some : plainChanges(said.substring(each.end()))) {
-        lines.add(some.stream().map(one -> "each " + one).toList());
+        lines.add(Lists.map(some, one -> "each " + one));
       }
       return lines;
     }
@@ -289,7 +276,7 @@ final class PaperLines {
   }
 
   private static boolean isOf(SectionKind kind, String word) {
-    return StatementTable.inSection(kind).stream().anyMatch(row -> word.equals(row.keyword()));
+    return Lists.any(StatementTable.inSection(kind), row -> word.equals(row.keyword()));
   }
 
   private List<List<String>> chart(String said) {

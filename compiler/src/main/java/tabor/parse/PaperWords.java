@@ -362,15 +362,11 @@ final class PaperWords {
   private static String played(MatchResult found) {
     String words = found.group(3);
     List<String> parts = new ArrayList<>(Arrays.asList(words.split("[ -]+", 0)));
-    if (parts.get(0).matches("\\d+")) {
-      List<String> numbers =
-          List.of("five", "six", "seven", "nine", "ten", "eleven", "thirteen", "fifteen");
-      int[] strokes = {5, 6, 7, 9, 10, 11, 13, 15};
-      for (int i = 0; i < strokes.length; i++) {
-        if (parts.get(0).equals(String.valueOf(strokes[i]))) {
-          parts.set(0, numbers.get(i));
-        }
-      }
+    List<String> numbers =
+        List.of("five", "six", "seven", "nine", "ten", "eleven", "thirteen", "fifteen");
+    int strokes = List.of("5", "6", "7", "9", "10", "11", "13", "15").indexOf(parts.get(0));
+    if (strokes >= 0) {
+      parts.set(0, numbers.get(strokes));
     }
     String name = String.join("-", parts);
     String known =

@@ -6,6 +6,7 @@ import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
 import tabor.kit.Kits;
+import tabor.rhythm.NoteValue;
 import tabor.source.Span;
 import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
@@ -55,7 +56,7 @@ final class PartBuilder extends TaborParserBaseVisitor<PartStatement> {
   /** {@code hihat : eighths}. */
   private void refuseNoteValue(TaborParser.LaneContext line, Span whole) {
     String word = line.body.getText().strip();
-    if (!Vocabulary.of(Vocabulary.Role.NOTE_VALUE).contains(word)) {
+    if (NoteValue.of(word).isEmpty()) {
       return;
     }
     String message = "after the colon come strokes, not a note value";

@@ -50,9 +50,7 @@ final class PlayerBuilder extends TaborParserBaseVisitor<PlayerStatement> {
               ? new PlayerStatement.Range(
                   numbers.positive(item.number_, "the number of sections"), null, null)
               : new PlayerStatement.Range(
-                  null,
-                  NameBuilder.sectionName(item.from),
-                  item.to == null ? null : NameBuilder.sectionName(item.to)));
+                  null, NameBuilder.name(item.from), NameBuilder.nameOrNull(item.to)));
     }
     return new PlayerStatement.Sections(ranges, Spans.of(line));
   }

@@ -8,6 +8,8 @@ import org.antlr.v4.runtime.Token;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.grammar.TaborParserBaseVisitor;
+import tabor.groove.CountingWords;
+import tabor.groove.PracticeLog;
 import tabor.rhythm.BeatUnit;
 import tabor.rhythm.Feel;
 import tabor.rhythm.NoteValue;
@@ -19,20 +21,28 @@ import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.Limit;
 import tabor.syntax.SettingStatement.LimitKind;
 import tabor.syntax.SettingStatement.MeterRef;
+import tabor.syntax.SettingStatement.PageKind;
 import tabor.syntax.SettingStatement.Shown;
 import tabor.syntax.SettingStatement.Tempo;
 import tabor.syntax.SettingStatement.Velocity;
+import tabor.words.Language;
 
 /** Trees of settings to records. */
 final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
+  private static final int MOST_COLUMNS = 3;
+
+  /** More bars are narrower than the widest paper can show. */
+  private static final int MOST_BARS = 16;
+
+  /** A table of more rows is no longer one for a wall or a stick bag. */
+  private static final int MOST_ROWS = 100;
+
   private final FirstProblem problems;
   private final NumberBuilder numbers;
-  private final PageBuilder wishes;
 
   SettingBuilder(FirstProblem problems, NumberBuilder numbers) {
     this.problems = problems;
     this.numbers = numbers;
-    this.wishes = new PageBuilder(problems, numbers);
   }
 
   @Override
@@ -146,7 +156,7 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
 
   @Override
   public SettingStatement visitOn(TaborParser.OnContext line) {
-    return new SettingStatement.On(NameBuilder.kitName(line.kit), Spans.of(line));
+    return new SettingStatement.On(NameBuilder.name(line.kit), Spans.of(line));
   }
 
   @Override
@@ -154,18 +164,12 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     List<Velocity> items = new ArrayList<>(line.items.size());
     Set<Integer> seen = new HashSet<>();
     for (TaborParser.VelocityContext item : line.items) {
-      once(seen, item.what);
+      problems.once(!seen.add(item.what.getType()), Spans.of(item.what), item.what.getText());
       items.add(
           new Velocity(
               NameBuilder.level(item.what), numbers.whole(item.value, 1, 127, "a velocity")));
     }
     return new SettingStatement.LevelsSetting(items, Spans.of(line));
-  }
-
-  private void once(Set<Integer> seen, Token word) {
-    if (!seen.add(word.getType())) {
-      problems.twice(Spans.of(word), word.getText());
-    }
   }
 
   @Override
@@ -177,7 +181,7 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     List<Ref<Shown>> items = new ArrayList<>(line.items.size());
     Set<Integer> seen = new HashSet<>();
     for (TaborParser.ShownContext item : line.items) {
-      once(seen, item.what);
+      problems.once(!seen.add(item.what.getType()), Spans.of(item.what), item.what.getText());
       items.add(new Ref<>(shown(item.what.getType()), Spans.of(item)));
     }
     if (seen.contains(TaborLexer.CHANGES) && seen.contains(TaborLexer.NO_CHANGES)) {
@@ -203,7 +207,8 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
     List<Limit> limits = new ArrayList<>(line.items.size());
     Set<Integer> seen = new HashSet<>();
     for (TaborParser.LimitContext item : line.items) {
-      once(seen, item.what.word);
+      problems.once(
+          !seen.add(item.what.word.getType()), Spans.of(item.what.word), item.what.word.getText());
       Num low = numbers.whole(item.low, 1, 9999, "a limit");
       Num high = numbers.whole(item.high, 1, 9999, "a limit");
       if (high.whole() < low.whole()) {
@@ -227,7 +232,7 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
       limits.add(new Limit(new Ref<>(kind, Spans.of(item.what)), value, low, high));
     }
     return new SettingStatement.LimitsSetting(
-        NameBuilder.newName(line.who), limits, Spans.of(line));
+        NameBuilder.nameOrNull(line.who), limits, Spans.of(line));
   }
 
   private static LimitKind kind(int type) {
@@ -241,7 +246,24 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
 
   @Override
   public SettingStatement visitPage(TaborParser.PageContext line) {
-    return wishes.page(line);
+    Token kindAt = line.value == null ? line.getStop() : line.value;
+    PageKind kind;
+    Num number = null;
+    if (line.paper != null) {
+      kind = line.paper.getType() == TaborLexer.A4 ? PageKind.A4 : PageKind.LETTER;
+    } else if (line.large != null) {
+      kind = PageKind.LARGE;
+    } else if (line.new_ != null) {
+      kind = PageKind.NEW;
+    } else if (line.bars_ != null) {
+      kind = PageKind.BARS;
+      number = numbers.whole(line.value, 1, MOST_BARS, "the number of bars a line");
+    } else {
+      kind = PageKind.COLUMNS;
+      number = numbers.whole(line.value, 1, MOST_COLUMNS, "the number of columns");
+    }
+    return new SettingStatement.Page(
+        new Ref<>(kind, Spans.between(kindAt, line.getStop())), number, Spans.of(line));
   }
 
   @Override
@@ -256,26 +278,84 @@ final class SettingBuilder extends TaborParserBaseVisitor<SettingStatement> {
 
   @Override
   public SettingStatement visitLog(TaborParser.LogContext line) {
-    return wishes.log(line);
+    boolean days = line.unit.getType() == TaborLexer.DAYS || line.unit.getType() == TaborLexer.DAY;
+    return new SettingStatement.Log(
+        numbers.whole(
+            line.value, 1, MOST_ROWS, days ? "the number of days" : "the number of weeks"),
+        new Ref<>(days ? PracticeLog.Unit.DAYS : PracticeLog.Unit.WEEKS, Spans.of(line.unit)),
+        Spans.of(line));
   }
 
   @Override
   public SettingStatement visitSaySyllables(TaborParser.SaySyllablesContext line) {
-    return wishes.syllables(line);
+    int division =
+        switch (line.division.getType()) {
+          case TaborLexer.TWOS -> 2;
+          case TaborLexer.THREES -> 3;
+          default -> 4;
+        };
+    List<Ref<String>> syllables = new ArrayList<>(line.syllables.size());
+    for (TaborParser.SyllableContext syllable : line.syllables) {
+      String word = syllable.getText().replace('+', '&');
+      if (!word.equals("&") && !word.codePoints().allMatch(SettingBuilder::isSaid)) {
+        problems.report(
+            Spans.of(syllable),
+            "`" + syllable.getText() + "` is no word that can be counted with",
+            "A syllable is made of letters");
+      }
+      syllables.add(new Ref<>(CountingWords.plain(word), Spans.of(syllable)));
+    }
+    if (syllables.size() != division - 1) {
+      problems.report(
+          Spans.of(line),
+          "a beat in "
+              + line.division.getText().replaceFirst("s$", "")
+              + " needs "
+              + (division == 2 ? "1 syllable" : division - 1 + " syllables")
+              + " after its number",
+          switch (division) {
+            case 2 -> "It is written `say twos &`";
+            case 3 -> "It is written `say threes trip let`";
+            default -> "It is written `say fours e & a`";
+          });
+    }
+    return new SettingStatement.Say(
+        null, new Ref<>(division, Spans.of(line.division)), syllables, Spans.of(line));
+  }
+
+  private static boolean isSaid(int letter) {
+    int type = Character.getType(letter);
+    // Signs over and under letters belong to them.
+    boolean mark = type == Character.NON_SPACING_MARK || type == Character.COMBINING_SPACING_MARK;
+    return Character.isLetter(letter)
+        || mark
+        || letter == '-'
+        || letter == '\''
+        || letter == '\u2019';
   }
 
   @Override
   public SettingStatement visitSayThrough(TaborParser.SayThroughContext line) {
-    return wishes.through(line);
+    return new SettingStatement.Say(
+        new Ref<>(CountingWords.Named.EIGHTHS_THROUGH, Spans.of(line)),
+        null,
+        List.of(),
+        Spans.of(line));
   }
 
   @Override
   public SettingStatement visitSaySet(TaborParser.SaySetContext line) {
-    return wishes.set(line);
+    return new SettingStatement.Say(
+        new Ref<>(CountingWords.Named.of(line.set.getText()).orElseThrow(), Spans.of(line.set)),
+        null,
+        List.of(),
+        Spans.of(line));
   }
 
   @Override
   public SettingStatement visitLanguage(TaborParser.LanguageContext line) {
-    return wishes.language(line);
+    return new SettingStatement.LanguageSetting(
+        new Ref<>(Language.of(line.word.getText()).orElseThrow(), Spans.of(line.word)),
+        Spans.of(line));
   }
 }

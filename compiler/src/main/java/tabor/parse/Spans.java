@@ -7,7 +7,7 @@ import tabor.source.Span;
 
 /**
  * From ANTLR's places to ours. Its stop index is that of the last character, ours that after it; an
- * end-of-file token stops before it starts. {@link LineStream} has seen to it that both count
+ * end-of-file token stops before it starts. {@link LineTokens} has seen to it that both count
  * UTF-16 units.
  */
 final class Spans {

@@ -10,6 +10,7 @@ import tabor.diagnostic.Near;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
 import tabor.kit.Kits;
+import tabor.lists.Lists;
 import tabor.parse.LineSimulation.Expectation;
 import tabor.source.Span;
 import tabor.syntax.SectionKind;
@@ -48,7 +49,7 @@ final class SyntaxErrorExplainer {
       throw new IllegalStateException("nothing is wrong with: " + line);
     }
     this.offending = tokens.get(at);
-    List<Expectation> here = simulation.expected().stream().filter(this::belongs).toList();
+    List<Expectation> here = Lists.filter(simulation.expected(), this::belongs);
     this.possible = here.isEmpty() ? simulation.expected() : here;
   }
 
@@ -74,7 +75,8 @@ final class SyntaxErrorExplainer {
     if (problem == null && laneStart() < at) {
       return new BeatErrorExplainer(line, tokens, at).explain();
     }
-    CommonMistakes mistakes = new CommonMistakes(line, kind, heading, tokens, simulation);
+    CommonMistakes mistakes =
+        new CommonMistakes(line, kind, heading, tokens, simulation, at, offending);
     if (problem == null && !heading && PaperLines.isSaid(tokens)) {
       problem = meantOnPaper(reads);
     }
@@ -181,7 +183,7 @@ final class SyntaxErrorExplainer {
         && first.getType() != TaborLexer.MISSPELT
         && first.getType() != TaborLexer.SAID) {
       return SyntaxProblem.of(
-          character(tokens, 0), "no line starts with " + Wording.shown(first), lines());
+          BrokenLine.character(tokens, 0), "no line starts with " + Wording.shown(first), lines());
     }
     List<String> near = Near.names(written, starts());
     SyntaxProblem problem =
@@ -303,7 +305,7 @@ final class SyntaxErrorExplainer {
                     + expected
                     + (ends ? ", but " : ", not ")
                     + shown;
-    Span span = ends ? Spans.of(last) : character(tokens, at);
+    Span span = ends ? Spans.of(last) : BrokenLine.character(tokens, at);
     if (simulation.expectsOnlyStartOf(TaborParser.RULE_surface)
         && Vocabulary.keywords().contains(offending.getText())) {
       message = "`" + offending.getText() + "` is a word of the language and names no surface";
@@ -337,11 +339,9 @@ final class SyntaxErrorExplainer {
         }
       }
     }
-    return Near.names(written, words).stream()
-        .filter(
-            near ->
-                !words.contains(otherNumber(near)) || near.endsWith("s") == written.endsWith("s"))
-        .toList();
+    return Lists.filter(
+        Near.names(written, words),
+        near -> !words.contains(otherNumber(near)) || near.endsWith("s") == written.endsWith("s"));
   }
 
   /** {@code eighths} for {@code eighth} and the other way round; one of them is enough. */
@@ -354,7 +354,7 @@ final class SyntaxErrorExplainer {
     List<StatementRow> rows = new ArrayList<>();
     for (Expectation expectation : possible) {
       StatementRow row = row(expectation);
-      if (row != null && rows.stream().noneMatch(other -> other.usage().equals(row.usage()))) {
+      if (row != null && !Lists.any(rows, other -> other.usage().equals(row.usage()))) {
         rows.add(row);
       }
     }
@@ -376,25 +376,5 @@ final class SyntaxErrorExplainer {
       }
     }
     return null;
-  }
-
-  /** The place of a token; of a run of odd characters only the first, whole if it takes two. */
-  static Span character(List<Token> tokens, int at) {
-    Span span = Spans.of(tokens.get(at));
-    if (tokens.get(at).getType() != TaborLexer.STRANGE) {
-      return span;
-    }
-    int units = text(tokens, at).length();
-    return new Span(span.start(), span.start() + units);
-  }
-
-  /** The first character of a token; two units where it is outside the basic plane. */
-  static String text(List<Token> tokens, int at) {
-    String text = tokens.get(at).getText();
-    boolean half = text.length() == 1 && Character.isHighSurrogate(text.charAt(0));
-    if (half && at + 1 < tokens.size()) {
-      text += tokens.get(at + 1).getText();
-    }
-    return text.isEmpty() ? text : text.substring(0, text.offsetByCodePoints(0, 1));
   }
 }

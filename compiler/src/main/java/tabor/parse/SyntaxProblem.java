@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.lists.Lists;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
@@ -60,8 +61,7 @@ record SyntaxProblem(
 
   /** The same with those of its fixes that leave a line which {@code reads} approves of. */
   SyntaxProblem keeping(String line, Predicate<String> reads) {
-    List<LineFix> kept =
-        fixes.stream().filter(fix -> reads.test(applied(line, fix.edits()))).toList();
+    List<LineFix> kept = Lists.filter(fixes, fix -> reads.test(applied(line, fix.edits())));
     return new SyntaxProblem(code, span, message, help, kept);
   }
 
@@ -81,9 +81,9 @@ record SyntaxProblem(
         Diagnostic.of(code, new Spot(passage, span.shift(start)), message).help(help);
     for (LineFix fix : fixes) {
       List<Diagnostic.Edit> edits =
-          fix.edits().stream()
-              .map(e -> new Diagnostic.Edit(new Spot(passage, e.span().shift(start)), e.text()))
-              .toList();
+          Lists.map(
+              fix.edits(),
+              e -> new Diagnostic.Edit(new Spot(passage, e.span().shift(start)), e.text()));
       diagnostic = diagnostic.fix(new Diagnostic.Fix(fix.title(), edits));
     }
     return diagnostic;

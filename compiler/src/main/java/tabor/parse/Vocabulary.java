@@ -62,7 +62,7 @@ public final class Vocabulary {
     SIGN
   }
 
-  private static final ATN GRAMMAR = TaborParser._ATN;
+  private static final ATN GRAMMAR = TaborParser.Network.ATN;
   private static final IntervalSet NAMES = first(TaborParser.RULE_name);
 
   private Vocabulary() {}
@@ -70,7 +70,7 @@ public final class Vocabulary {
   /** All words of the language in alphabetical order, surfaces and signs left out. */
   public static SortedSet<String> keywords() {
     SortedSet<String> words = new TreeSet<>();
-    for (int type = 1; type <= TaborLexer.VOCABULARY.getMaxTokenType(); type++) {
+    for (int type = 1; type <= TaborParser.Network.VOCABULARY.getMaxTokenType(); type++) {
       String literal = literal(type);
       if (literal != null && Character.isLetter(literal.charAt(0))) {
         words.add(literal);
@@ -106,7 +106,7 @@ public final class Vocabulary {
 
   /** A token as it is written, if it is always written the same way; null otherwise. */
   static @Nullable String literal(int type) {
-    String quoted = type > 0 ? TaborLexer.VOCABULARY.getLiteralName(type) : null;
+    String quoted = type > 0 ? TaborParser.Network.VOCABULARY.getLiteralName(type) : null;
     return quoted == null ? null : quoted.substring(1, quoted.length() - 1).replace("\\\\", "\\");
   }
 

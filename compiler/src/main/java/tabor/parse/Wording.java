@@ -9,6 +9,7 @@ import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
+import tabor.lists.Lists;
 import tabor.parse.LineSimulation.Expectation;
 import tabor.syntax.StatementRow;
 
@@ -121,7 +122,7 @@ final class Wording {
 
   /** In a list, what a word stands for is said without its own list. */
   private static List<String> briefly(Set<String> words) {
-    return words.stream().map(w -> words.size() > 1 ? w.replaceFirst(":.*", "") : w).toList();
+    return Lists.map(words, w -> words.size() > 1 ? w.replaceFirst(":.*", "") : w);
   }
 
   /** The outermost rule that has a name of its own says most. */

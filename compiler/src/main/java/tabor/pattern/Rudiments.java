@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import tabor.lists.Lists;
 
 /**
  * The 40 international drum rudiments.
@@ -35,7 +36,7 @@ public final class Rudiments {
 
     /** One cycle with the hands exchanged. */
     public List<PatternPlace> leftLead() {
-      return lead.stream().map(PatternPlace::mirrored).toList();
+      return Lists.map(lead, PatternPlace::mirrored);
     }
 
     /** What is poured into a part: both leads, one after the other, if it changes hands. */

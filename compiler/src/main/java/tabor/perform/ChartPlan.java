@@ -8,6 +8,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
 import tabor.groove.Part;
+import tabor.lists.Lists;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 
@@ -152,7 +153,7 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
           boolean pickup = bar[0] == 1 && !groove.name().equals(progress.before);
           PlannedSegment section = PlannedSegment.section(item.turn(), pickup, manner);
           List<PlannedSegment> row = new ArrayList<>(Rows.stretch(section, bar[0], item.bars()));
-          List<PlannedSegment> theirs = row.stream().map(PlannedSegment::yours).toList();
+          List<PlannedSegment> theirs = Lists.map(row, PlannedSegment::yours);
           bar[0] = (bar[0] - 1 + item.bars()) % groove.bars() + 1;
           progress.before = groove.name();
           row.addAll(theirs);
@@ -169,7 +170,7 @@ final class ChartPlan implements Chart.Cases<ChartPlan> {
           seconds == null ? i >= item.amount().times() : progress.reached(begun, seconds);
       if (last && fill != null) {
         progress.undo(state);
-        long own = row.stream().filter(one -> one.kind() == Segment.Kind.SECTION).count();
+        long own = Lists.count(row, one -> one.kind() == Segment.Kind.SECTION);
         List<PlannedSegment> filled = new ArrayList<>(Rows.filled(row.subList(0, (int) own), fill));
         filled.addAll(row.subList((int) own, row.size()));
         progress.add(filled);

@@ -75,8 +75,10 @@ final class ChartProgress {
   /** The last stroke rings so many beats, and the count stops. */
   void hold(int beats) {
     LastStroke.hold(passages, beats, item);
-    total =
-        passages.stream().map(ChartPlan.Passage::picos).reduce(BigInteger.ZERO, BigInteger::add);
+    total = BigInteger.ZERO;
+    for (ChartPlan.Passage passage : passages) {
+      total = total.add(passage.picos());
+    }
     before = null;
     inBar = false;
   }

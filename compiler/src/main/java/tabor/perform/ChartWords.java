@@ -7,6 +7,7 @@ import tabor.groove.Part;
 import tabor.groove.Section;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 import tabor.words.Words;
 
@@ -84,8 +85,7 @@ public final class ChartWords implements Chart.Cases<String> {
     List<String> said = new ArrayList<>();
     said.add(what);
     if (!extras.without().isEmpty()) {
-      said.add(
-          words.text("chart.you", words.list(extras.without().stream().map(this::part).toList())));
+      said.add(words.text("chart.you", words.list(Lists.map(extras.without(), this::part))));
     }
     if (extras.fill() != null) {
       said.add(words.text("chart.fill", extras.fill().caption()));
@@ -116,7 +116,7 @@ public final class ChartWords implements Chart.Cases<String> {
   public String click(Chart.SetClick item) {
     List<String> said = new ArrayList<>();
     if (!item.beats().isEmpty()) {
-      List<String> beats = item.beats().stream().map(String::valueOf).toList();
+      List<String> beats = Lists.map(item.beats(), String::valueOf);
       said.add(words.text("chart.click-beats", beats.size(), words.list(beats)));
     } else {
       said.add(words.text("chart.click-" + Words.word(item.click())));
@@ -134,7 +134,7 @@ public final class ChartWords implements Chart.Cases<String> {
 
   /** What is played, in order. */
   public String names(Chart.Play item) {
-    return words.then(item.named().stream().map(Section::caption).toList());
+    return words.then(Lists.map(item.named(), Section::caption));
   }
 
   @Override

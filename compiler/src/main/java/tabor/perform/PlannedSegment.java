@@ -7,6 +7,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
 import tabor.groove.Part;
+import tabor.lists.Lists;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
@@ -223,10 +224,12 @@ record PlannedSegment(
     boolean whole = from.sign() <= 0 && to.equals(meters().length(bars));
     return whole
         ? own.strokes().size()
-        : own.strokes().stream()
-            .map(stroke -> meters().start(stroke.bar()).plus(stroke.at()))
-            .filter(at -> !at.before(from) && at.before(to))
-            .count();
+        : Lists.count(
+            own.strokes(),
+            stroke -> {
+              Time at = meters().start(stroke.bar()).plus(stroke.at());
+              return !at.before(from) && at.before(to);
+            });
   }
 
   /** True if it begins at a barline or in a pickup. */

@@ -12,7 +12,11 @@ final class Rows {
   private Rows() {}
 
   static Time length(List<PlannedSegment> row) {
-    return row.stream().map(PlannedSegment::length).reduce(Time.ZERO, BoundedTime::plus);
+    Time length = Time.ZERO;
+    for (PlannedSegment segment : row) {
+      length = BoundedTime.plus(length, segment.length());
+    }
+    return length;
   }
 
   static long bars(List<PlannedSegment> row) {

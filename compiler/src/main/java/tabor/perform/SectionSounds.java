@@ -15,6 +15,7 @@ import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Division;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Tempo;
@@ -78,8 +79,8 @@ final class SectionSounds {
   static List<Local> of(Groove groove, Tempo tempo, Feel feel, @Nullable Loudness over) {
     try {
       List<Local> exact = of(groove, tempo, feel, over, false);
-      if (exact.stream()
-          .allMatch(s -> BoundedTime.isExact(s.start()) && BoundedTime.isExact(s.length()))) {
+      if (Lists.all(
+          exact, s -> BoundedTime.isExact(s.start()) && BoundedTime.isExact(s.length()))) {
         return exact;
       }
     } catch (ArithmeticException e) {
@@ -230,9 +231,9 @@ final class SectionSounds {
     for (int i = 0; i < groove.strokes().size(); i++) {
       if (groove.strokes().get(i) == stroke) {
         Stroke written = i < groove.written().size() ? groove.written().get(i) : stroke;
-        return without.stream().anyMatch(part -> part.test(written));
+        return Lists.any(without, part -> part.test(written));
       }
     }
-    return without.stream().anyMatch(part -> part.test(stroke));
+    return Lists.any(without, part -> part.test(stroke));
   }
 }

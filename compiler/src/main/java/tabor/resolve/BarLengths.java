@@ -49,9 +49,7 @@ record BarLengths(SectionFrame frame, Problems problems, Line line) {
     if (regrouped != null) {
       made =
           made.help("each word between spaces is one beat: " + regrouped)
-              .fix(
-                  Diagnostic.Fix.of(
-                      "write “" + regrouped + "”", line.spot(written.span()), regrouped));
+              .fix("write “" + regrouped + "”", line.spot(written.span()), regrouped);
     }
     return has < room ? tooShort(made, written, has, room) : tooLong(made, written, bar, has, room);
   }
@@ -80,7 +78,7 @@ record BarLengths(SectionFrame frame, Problems problems, Line line) {
                 + " beats and groups them");
     return frame.meterIn() == null
         ? told
-        : told.fix(Diagnostic.Fix.of("write “" + grouped + "”", frame.meterIn(), " grouped "));
+        : told.fix("write “" + grouped + "”", frame.meterIn(), " grouped ");
   }
 
   /**
@@ -115,9 +113,7 @@ record BarLengths(SectionFrame frame, Problems problems, Line line) {
                 "each word between spaces is one beat: write "
                     + (room - has == 1 ? "one more word" : (room - has) + " more words")
                     + ", a dot for a silent beat");
-    return told.fix(
-        Diagnostic.Fix.of(
-            "fill the bar with rests", line.spot(end), " .".repeat((int) (room - has))));
+    return told.fix("fill the bar with rests", line.spot(end), " .".repeat((int) (room - has)));
   }
 
   private Diagnostic tooLong(Diagnostic made, LaneBar written, int bar, long has, int room) {
@@ -150,8 +146,6 @@ record BarLengths(SectionFrame frame, Problems problems, Line line) {
       String title = barLines.size() == 1 ? "set the bar line" : "set the bar lines";
       told = told.fix(new Diagnostic.Fix(title, barLines));
     }
-    return surplus == null
-        ? told
-        : told.fix(Diagnostic.Fix.of("cut the surplus", line.spot(surplus), ""));
+    return surplus == null ? told : told.fix("cut the surplus", line.spot(surplus), "");
   }
 }

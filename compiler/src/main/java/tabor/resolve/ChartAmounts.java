@@ -13,26 +13,12 @@ import tabor.syntax.Line;
 import tabor.syntax.Num;
 
 /** Reads how often, how long and how fast a chart's lines are played, and says what is too much. */
-final class ChartAmounts {
+record ChartAmounts(Problems problems, View view) {
   /** How often a line may be played, and how many bars it may last. */
   static final int MOST_TIMES = 100_000;
 
   private static final int MOST_RUNGS = 10_000;
   private static final Time A_DAY = Time.of(24 * 60 * 60);
-
-  private final Problems problems;
-  private final View view;
-  private boolean partial;
-
-  ChartAmounts(Problems problems, View view) {
-    this.problems = problems;
-    this.view = view;
-  }
-
-  /** True if a line was left out. */
-  boolean partial() {
-    return partial;
-  }
 
   /** The number that a line says; 0, and said so, if it is out of range. */
   int within(Line line, Num number, int most, String what) {
@@ -40,8 +26,7 @@ final class ChartAmounts {
     if (value >= 1 && value <= most) {
       return value;
     }
-    partial = true;
-    problems.tell(
+    problems.lost(
         Code.TOO_LONG,
         line,
         number.span(),
@@ -73,8 +58,7 @@ final class ChartAmounts {
     if (seconds.compareTo(A_DAY) <= 0) {
       return seconds;
     }
-    partial = true;
-    problems.tell(
+    problems.lost(
         Code.TOO_LONG, line, time.span(), "this is longer than 24 hours", "write a shorter time");
     return null;
   }

@@ -11,6 +11,7 @@ import tabor.groove.Part;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.kit.Kit;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.source.Span;
 import tabor.syntax.ChartStatement;
@@ -70,13 +71,13 @@ final class ChartNames {
       String written = times + (times == 1 ? " time" : " times");
       return unknown
           .help("how often is said with a number: " + written)
-          .fix(Diagnostic.Fix.of("write “" + written + "”", line.spot(word.span()), written));
+          .fix("write “" + written + "”", line.spot(word.span()), written);
     }
     if (text.equals("then") || text.equals("and")) {
       Span gap = new Span(word.span().start(), word.span().end() + 1);
       return unknown
           .help("sections follow one another without a word between them")
-          .fix(Diagnostic.Fix.of("take “" + text + "” out", line.spot(gap), ""));
+          .fix("take “" + text + "” out", line.spot(gap), "");
     }
     Integer number = Numerals.number(text);
     if (number != null) {
@@ -137,7 +138,7 @@ final class ChartNames {
     Part known = null;
     for (Chart.Turn turn : turns) {
       Part part = Parts.of(target, turn.groove().setting().kit());
-      if (part != null && turn.groove().written().stream().anyMatch(part)) {
+      if (part != null && Lists.any(turn.groove().written(), part)) {
         return part;
       }
       known = known == null ? part : known;

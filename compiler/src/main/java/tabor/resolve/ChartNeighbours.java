@@ -95,33 +95,30 @@ record ChartNeighbours(
   }
 
   private Chart.@Nullable Turn firstFrom(int index) {
-    for (int i = index; i < items.size(); i++) {
-      if (items.get(i) instanceof Chart.Play play) {
-        return play.turns().get(0);
-      }
-      if (items.get(i) instanceof Chart.Trade trade) {
-        return trade.turn();
-      }
-      if (items.get(i) instanceof Chart.Climb climb) {
-        return new Chart.Turn(climb.groove(), climb.tempi().get(0), climb.feel());
-      }
+    Chart.Turn found = null;
+    for (int i = index; i < items.size() && found == null; i++) {
+      found = turn(items.get(i), false);
     }
-    return null;
+    return found;
   }
 
   private Chart.@Nullable Turn lastBefore(int index) {
-    for (int i = index - 1; i >= 0; i--) {
-      if (items.get(i) instanceof Chart.Play play) {
-        return play.turns().get(play.turns().size() - 1);
-      }
-      if (items.get(i) instanceof Chart.Trade trade) {
-        return trade.turn();
-      }
-      if (items.get(i) instanceof Chart.Climb climb) {
-        return new Chart.Turn(
-            climb.groove(), climb.tempi().get(climb.tempi().size() - 1), climb.feel());
-      }
+    Chart.Turn found = null;
+    for (int i = index - 1; i >= 0 && found == null; i--) {
+      found = turn(items.get(i), true);
     }
-    return null;
+    return found;
+  }
+
+  /** The first turn that an item plays, or the last; null for one that plays nothing. */
+  private static Chart.@Nullable Turn turn(Chart.Item item, boolean last) {
+    if (item instanceof Chart.Play play) {
+      return play.turns().get(last ? play.turns().size() - 1 : 0);
+    }
+    if (item instanceof Chart.Climb climb) {
+      Tempo tempo = climb.tempi().get(last ? climb.tempi().size() - 1 : 0);
+      return new Chart.Turn(climb.groove(), tempo, climb.feel());
+    }
+    return item instanceof Chart.Trade trade ? trade.turn() : null;
   }
 }

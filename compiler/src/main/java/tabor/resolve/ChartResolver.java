@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tabor.body.BodyChecks;
 import tabor.diagnostic.Code;
@@ -14,6 +15,7 @@ import tabor.groove.Groove;
 import tabor.groove.PageNotes;
 import tabor.groove.PageWishes;
 import tabor.groove.Section;
+import tabor.lists.Lists;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Tempo;
@@ -48,7 +50,6 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   private Chart.SetClick click = new Chart.SetClick(Chart.Click.OFF);
   private @Nullable TempoMark tempo;
   private @Nullable Feel feel;
-  private boolean partial;
   private Line line;
 
   private ChartResolver(Scope scope, String name, Line heading) {
@@ -84,11 +85,13 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       } else if (statement instanceof Statement.Prose text) {
         prose.add(resolver.hands().in(text.text().value()));
       } else if (statement instanceof Statement.Broken) {
-        resolver.partial = true;
+        resolver.problems.incomplete();
       }
     }
-    Text title = heading.statement() instanceof Heading.Chart chart ? chart.title() : null;
-    resolver.partial |= resolver.names.partial() || resolver.amounts.partial();
+    Text title = ((Heading) heading.statement()).title();
+    if (resolver.names.partial()) {
+      resolver.problems.incomplete();
+    }
     List<Chart.Item> finished =
         new ChartNeighbours(resolver.problems, resolver.items, resolver.lines, resolver.bare)
             .finished();
@@ -99,11 +102,16 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     Chart chart =
         new Chart(
             name, title == null ? null : title.value(), heading.spot(), finished, prose, page);
-    if (!resolver.partial) {
+    if (!resolver.problems.isIncomplete()) {
       resolver.problems.addAll(BodyChecks.check(chart));
     }
     return new Resolved(
-        chart, resolver.partial, resolver.problems.found(), 0, List.of(), resolver.spots());
+        chart,
+        resolver.problems.isIncomplete(),
+        resolver.problems.found(),
+        0,
+        List.of(),
+        resolver.spots());
   }
 
   private List<Spot> spots() {
@@ -172,7 +180,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void clickAt(ChartStatement.ClickAt item) {
-    List<Integer> beats = item.beats().stream().map(Num::whole).distinct().sorted().toList();
+    List<Integer> beats = List.copyOf(new TreeSet<>(Lists.map(item.beats(), beat -> beat.whole())));
     return click(new Chart.SetClick(Chart.Click.ON, beats, click.barsOn(), click.barsOff()));
   }
 
@@ -208,8 +216,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     }
     Chart.Extras extras = names.extras(line, said, turns);
     if (turns.size() > MOST_PLAYED) {
-      partial = true;
-      problems.tell(
+      problems.lost(
           Code.TOO_LONG,
           line,
           item.span(),
@@ -233,8 +240,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     Chart.Turn turn = new Chart.Turn(groove, tempoOf(groove, own), feelOf(groove));
     Chart.Extras extras = names.extras(line, said, List.of(turn));
     if (item.bars().whole() > groove.bars()) {
-      partial = true;
-      problems.tell(
+      problems.lost(
           Code.TOO_LONG,
           line,
           item.bars().span(),
@@ -289,15 +295,14 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
   @Override
   public @Nullable Void hold(ChartStatement.Hold item) {
     boolean played =
-        items.stream()
-            .anyMatch(
-                one ->
-                    one instanceof Chart.Play
-                        || one instanceof Chart.Climb
-                        || one instanceof Chart.Trade);
+        Lists.any(
+            items,
+            one ->
+                one instanceof Chart.Play
+                    || one instanceof Chart.Climb
+                    || one instanceof Chart.Trade);
     if (!played) {
-      partial = true;
-      problems.tell(
+      problems.lost(
           Code.NOTHING_THERE,
           line,
           item.span(),
@@ -377,8 +382,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       sounds += ChartSize.sounds(finished.get(i));
       boolean day = all.compareTo(ChartSize.DAY) > 0;
       if (day || sounds > ChartSize.MOST_SOUNDS) {
-        partial = true;
-        problems.tell(
+        problems.lost(
             Code.TOO_LONG,
             lines.get(i),
             lines.get(i).statement().span(),

@@ -301,16 +301,9 @@ record CopyEdits(LineContext context, SectionDraft draft) {
 
   /** From which place on a bar of the fill counts; null, and said so, if there is none such. */
   private @Nullable Time cut(@Nullable CountRef from, SectionView there, int bar) {
-    if (from == null) {
-      return there.grid(bar).start(there.firstBeat(bar));
-    }
-    PlaceReading reading = new PlaceQuery(there, stroke -> true).read(from, bar);
-    Miss miss = reading.miss();
-    if (miss != null) {
-      context.say(there, stroke -> true, "", List.of(miss));
-      return null;
-    }
-    return reading.readings().get(0).place();
+    return from == null
+        ? there.grid(bar).start(there.firstBeat(bar))
+        : context.place(there, from, bar);
   }
 
   /** {@code bars N} in a step: the bars so far are repeated from the first, or cut. */

@@ -21,22 +21,14 @@ import tabor.rhythm.Time;
  * Reads counts in one bar: which places they may mean, by the divisions of the strokes that are
  * there. The target's own strokes have the first say, then all others, then the plain reading.
  */
-final class CountReader {
-  private final SectionView view;
-  private final int bar;
-  private final BarGrid grid;
-  private final Predicate<Stroke> target;
-
-  CountReader(SectionView view, int bar, Predicate<Stroke> target) {
-    this.view = view;
-    this.bar = bar;
-    this.grid = view.grid(bar);
-    this.target = target;
+record CountReader(SectionView view, int bar, Predicate<Stroke> target) {
+  private BarGrid grid() {
+    return view.grid(bar);
   }
 
   /** True if the count's beat exists in the bar. */
   boolean beatExists(Count count) {
-    return count.beat() > view.firstBeat(bar) && count.beat() <= grid.beats();
+    return count.beat() > view.firstBeat(bar) && count.beat() <= grid().beats();
   }
 
   /**
@@ -51,7 +43,7 @@ final class CountReader {
     if (count.syllable() == Syllable.NONE && count.places().isEmpty() && count.division() == 0) {
       Division whole = new Division(beat, 1, 1);
       Slot slot = new Slot(whole, 0, List.of());
-      return List.of(new CountReading(grid.start(beat), grid.length(whole), slot, false));
+      return List.of(new CountReading(grid().start(beat), grid().length(whole), slot, false));
     }
     if (count.division() != 0) {
       return count.division() > SectionDraft.FINEST
@@ -76,9 +68,9 @@ final class CountReader {
   /** The division that a count is read in where no stroke has a say. */
   private Division plain(Syllable syllable, int beat) {
     if (syllable == Syllable.NONE) {
-      return new Division(beat, 1, grid.dotted(beat) ? 6 : 4);
+      return new Division(beat, 1, grid().dotted(beat) ? 6 : 4);
     }
-    if (grid.dotted(beat)) {
+    if (grid().dotted(beat)) {
       return new Division(beat, 1, 3);
     }
     Feel feel = view.feel();
@@ -112,7 +104,7 @@ final class CountReader {
     if (count.syllable() != Syllable.NONE || path.isEmpty()) {
       index =
           division.beats() == 1
-              ? Syllables.slot(division.slots(), grid.dotted(beat), count.syllable())
+              ? Syllables.slot(division.slots(), grid().dotted(beat), count.syllable())
               : -1;
     } else {
       index = division.beat() == beat && path.get(0) <= division.slots() ? path.get(0) - 1 : -1;
@@ -131,7 +123,7 @@ final class CountReader {
       parts.add(new Slot.Part(place - 1, of));
       slot = new Slot(division, index, parts);
     }
-    return new CountReading(grid.place(slot), grid.placeLength(slot), slot, !path.isEmpty());
+    return new CountReading(grid().place(slot), grid().placeLength(slot), slot, !path.isEmpty());
   }
 
   /** How many places the group at a slot has, the target's own group first; 0 without a group. */
@@ -160,7 +152,7 @@ final class CountReader {
 
   /** Where a stroke's slot starts: its own place, or the place of the group that it is in. */
   Time slotStart(Stroke stroke) {
-    return stroke.slot().parts().isEmpty() ? stroke.at() : grid.slotStart(stroke.slot());
+    return stroke.slot().parts().isEmpty() ? stroke.at() : grid().slotStart(stroke.slot());
   }
 
   /** True if a stroke is at this syllable of its own beat, by its own division. */
@@ -168,17 +160,17 @@ final class CountReader {
     Slot slot = stroke.slot();
     Division division = slot.division();
     if (division.beats() == 1) {
-      return Syllables.slot(division.slots(), grid.dotted(division.beat()), syllable)
+      return Syllables.slot(division.slots(), grid().dotted(division.beat()), syllable)
           == slot.index();
     }
     // Over several beats the syllables stay the meter's own.
     Time at = slotStart(stroke);
-    int beat = grid.meter().beatAt(at);
+    int beat = grid().meter().beatAt(at);
     if (syllable == Syllable.NONE) {
-      return grid.start(beat).equals(at);
+      return grid().start(beat).equals(at);
     }
     Division plain = plain(syllable, beat);
-    int index = Syllables.slot(plain.slots(), grid.dotted(beat), syllable);
-    return index >= 0 && grid.slotStart(plain, index).equals(at);
+    int index = Syllables.slot(plain.slots(), grid().dotted(beat), syllable);
+    return index >= 0 && grid().slotStart(plain, index).equals(at);
   }
 }

@@ -11,6 +11,7 @@ import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Time;
 import tabor.source.Spot;
@@ -71,8 +72,8 @@ final class Dealing {
    * is open, else as it is.
    */
   static SectionDraft dealt(SectionFrame frame, SectionDraft draft, List<Limb> limbs) {
-    boolean hands = limbs.stream().anyMatch(Limb::isHand);
-    boolean feet = limbs.stream().anyMatch(limb -> !limb.isHand());
+    boolean hands = Lists.any(limbs, Limb::isHand);
+    boolean feet = Lists.any(limbs, limb -> !limb.isHand());
     for (Stroke stroke : draft.strokes()) {
       if (stroke.open() && (stroke.limb().isHand() ? hands : feet)) {
         return dealt(frame, draft);
@@ -141,7 +142,7 @@ final class Dealing {
     SectionView base = frame.base() == null ? null : SectionView.of(frame.base());
     for (List<Stroke> left : places.values()) {
       for (Stroke stroke : untold(base, left)) {
-        List<Spot> others = busy(dealt, stroke).stream().map(Stroke::spot).toList();
+        List<Spot> others = Lists.map(busy(dealt, stroke), Stroke::spot);
         groups
             .computeIfAbsent(new Told(stroke.spot(), others), told -> new ArrayList<>())
             .add(stroke);
@@ -166,7 +167,7 @@ final class Dealing {
             .filter(s -> s.at().equals(first.at()))
             .filter(s -> s.limb().isHand() == first.limb().isHand())
             .toList();
-    long told = before.stream().filter(stroke -> !stroke.hasLimb()).count();
+    long told = Lists.count(before, stroke -> !stroke.hasLimb());
     return left.stream()
         .sorted(Comparator.comparing(stroke -> !isAmong(before, stroke)))
         .skip(told)
@@ -174,7 +175,7 @@ final class Dealing {
   }
 
   private static boolean isAmong(List<Stroke> strokes, Stroke stroke) {
-    return strokes.stream().anyMatch(s -> s.surface().name().equals(stroke.surface().name()));
+    return Lists.any(strokes, s -> s.surface().name().equals(stroke.surface().name()));
   }
 
   /** The strokes that keep the limbs busy which a stroke would need. */

@@ -11,17 +11,7 @@ import tabor.syntax.Edit;
 import tabor.syntax.Num;
 
 /** Dynamics and hairpins. */
-final class DynamicEdits {
-  private final LineContext context;
-  private final SectionDraft draft;
-  private final PlaceQuery query;
-
-  DynamicEdits(LineContext context, SectionDraft draft) {
-    this.context = context;
-    this.draft = draft;
-    this.query = new PlaceQuery(draft.view(), stroke -> true);
-  }
-
+record DynamicEdits(LineContext context, SectionDraft draft) {
   SectionDraft dynamic(Edit.Dynamic edit) {
     int bar = bar(edit.bar(), 1);
     if (bar < 0) {
@@ -31,7 +21,7 @@ final class DynamicEdits {
     Time at =
         count == null
             ? draft.view().grid(bar).start(draft.view().firstBeat(bar))
-            : place(count, bar);
+            : context.place(draft.view(), count, bar);
     if (at == null) {
       return draft;
     }
@@ -44,8 +34,8 @@ final class DynamicEdits {
   SectionDraft hairpin(Edit.Hairpin edit) {
     int fromBar = bar(edit.fromBar(), 1);
     int toBar = fromBar < 0 ? -1 : bar(edit.toBar(), fromBar);
-    Time from = toBar < 0 ? null : place(edit.from(), fromBar);
-    Time to = from == null ? null : place(edit.to(), toBar);
+    Time from = toBar < 0 ? null : context.place(draft.view(), edit.from(), fromBar);
+    Time to = from == null ? null : context.place(draft.view(), edit.to(), toBar);
     if (from == null || to == null) {
       return draft;
     }
@@ -69,20 +59,10 @@ final class DynamicEdits {
 
   /** The number of a bar, {@code otherwise} where none is named; -1, and said so, if none is so. */
   private int bar(@Nullable Num num, int otherwise) {
-    if (num == null || query.has(num)) {
+    if (num == null || new PlaceQuery(draft.view(), stroke -> true).has(num)) {
       return num == null ? otherwise : num.whole();
     }
     context.say(draft.view(), stroke -> true, "", List.of(new Miss.NoBar(num.span())));
     return -1;
-  }
-
-  private @Nullable Time place(CountRef count, int bar) {
-    PlaceReading reading = query.read(count, bar);
-    Miss miss = reading.miss();
-    if (miss != null) {
-      context.say(draft.view(), stroke -> true, "", List.of(miss));
-      return null;
-    }
-    return reading.readings().get(0).place();
   }
 }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
-import tabor.kit.Kit;
+import tabor.lists.Lists;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Meter;
@@ -80,7 +80,7 @@ final class EditChoices {
       Num none = new Num(Time.of(draft.draft().bars() + 1L), found.missing());
       return List.of(none);
     }
-    return found.numbers().stream().map(bar -> new Num(Time.of(bar), bars.span())).toList();
+    return Lists.map(found.numbers(), bar -> new Num(Time.of(bar), bars.span()));
   }
 
   private @Nullable List<SheetChoices.Made> ofPlaces(Edit edit, At.Places places, int most) {
@@ -130,7 +130,7 @@ final class EditChoices {
       List<Found> chosen,
       List<SheetChoices.Made> made) {
     if (chosen.size() == taken) {
-      List<At.Place> places = chosen.stream().map(Found::place).toList();
+      List<At.Place> places = Lists.map(chosen, Found::place);
       Span span = places.get(0).span().to(places.get(places.size() - 1).span());
       At.Bars bars = chosen.size() == 1 ? chosen.get(0).bars() : null;
       made.add(
@@ -206,9 +206,7 @@ final class EditChoices {
                   all
                       ? null
                       : new At.Listed(
-                          entry.getValue().stream()
-                              .map(bar -> new Num(Time.of(bar), clause.span()))
-                              .toList(),
+                          Lists.map(entry.getValue(), bar -> new Num(Time.of(bar), clause.span())),
                           clause.span());
               found.add(
                   new Found(new At.One(new CountRef(entry.getKey(), place.span())), narrowed));
@@ -278,24 +276,14 @@ final class EditChoices {
       if (source != null && source.section() instanceof Groove groove) {
         return new Sight(
             SectionView.of(groove).counted(draft.draft().view().words()),
-            target(take.targets(), groove.setting().kit()),
+            TargetFilter.any(take.targets(), groove.setting().kit()),
             false);
       }
     }
     List<TargetRef> targets = EditParts.targets(edit);
-    boolean limb = targets.stream().anyMatch(TargetRef.OfLimb.class::isInstance);
+    boolean limb = Lists.any(targets, TargetRef.OfLimb.class::isInstance);
     SectionDraft seen = limb ? Dealing.dealt(draft.frame(), draft.draft()) : draft.draft();
-    return new Sight(seen.view(), target(targets, draft.frame().kit()), edit instanceof Edit.Add);
-  }
-
-  private static Predicate<Stroke> target(List<TargetRef> targets, Kit kit) {
-    List<TargetFilter> filters = new ArrayList<>();
-    for (TargetRef target : targets) {
-      TargetFilter filter = TargetFilter.of(target, kit);
-      if (filter != null) {
-        filters.add(filter);
-      }
-    }
-    return filters.isEmpty() ? stroke -> false : TargetFilter.any(filters);
+    return new Sight(
+        seen.view(), TargetFilter.any(targets, draft.frame().kit()), edit instanceof Edit.Add);
   }
 }

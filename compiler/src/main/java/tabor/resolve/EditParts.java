@@ -34,7 +34,7 @@ final class EditParts {
       return List.of(move.from(), move.to());
     }
     List<CountRef> counts = new ArrayList<>();
-    for (At.Place place : places(edit)) {
+    for (At.Place place : items(edit)) {
       if (place instanceof At.One one) {
         counts.add(one.count());
       } else if (place instanceof At.Range range) {
@@ -47,34 +47,22 @@ final class EditParts {
 
   /** The syllables of ours that an edit names of every beat. */
   static List<At.EverySyllable> everySyllables(Edit edit) {
-    return places(edit).stream()
-        .filter(
-            place -> place instanceof At.EverySyllable every && every.syllable() != Syllable.NONE)
-        .map(At.EverySyllable.class::cast)
-        .toList();
+    List<At.EverySyllable> syllables = new ArrayList<>();
+    for (At.Place place : items(edit)) {
+      if (place instanceof At.EverySyllable every && every.syllable() != Syllable.NONE) {
+        syllables.add(every);
+      }
+    }
+    return syllables;
   }
 
-  private static List<At.Place> places(Edit edit) {
-    At at = at(edit);
-    At.Places places =
-        edit instanceof Edit.Add add ? add.places() : at == null ? null : at.places();
+  private static List<At.Place> items(Edit edit) {
+    At.Places places = edit.places();
     return places == null ? List.of() : places.items();
   }
 
   private static @Nullable At at(Edit edit) {
-    if (edit instanceof Edit.Plays plays) {
-      return plays.at();
-    }
-    if (edit instanceof Edit.Split split) {
-      return split.at();
-    }
-    if (edit instanceof Edit.Change change) {
-      return change.at();
-    }
-    if (edit instanceof Edit.Follows follows) {
-      return follows.at();
-    }
-    return edit instanceof Edit.Take take ? take.at() : null;
+    return edit instanceof Edit.Placed placed ? placed.at() : null;
   }
 
   /** Whose strokes an edit chooses among. */
@@ -93,6 +81,9 @@ final class EditParts {
     }
     if (edit instanceof Edit.Take take) {
       return take.targets();
+    }
+    if (edit instanceof Edit.Move move) {
+      return move.targets();
     }
     return edit instanceof Edit.Add add ? List.of(add.what()) : List.of();
   }

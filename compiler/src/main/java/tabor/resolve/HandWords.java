@@ -8,8 +8,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.Statement;
@@ -23,22 +23,12 @@ import tabor.words.Words;
  * <p>{@code [right]} takes the form that its neighbours ask for, as far as the bundle of the
  * language has a rule for them; a form of the language itself, such as {@code [rechten]}, stays
  * that form.
+ *
+ * @param leftHanded true for a player whose hands are exchanged
+ * @param language of the texts, asked for where one has such a word
  */
-public final class HandWords {
+public record HandWords(boolean leftHanded, Supplier<Language> language) {
   private static final Map<Language, Forms> ALL = new ConcurrentHashMap<>();
-
-  private final boolean leftHanded;
-  private final Supplier<Language> language;
-
-  /**
-   * The words for a player.
-   *
-   * @param language of the texts, asked for where one has such a word
-   */
-  public HandWords(boolean leftHanded, Supplier<Language> language) {
-    this.leftHanded = leftHanded;
-    this.language = language;
-  }
 
   /** The words in the language of the file that a scope is of. */
   static HandWords of(boolean leftHanded, Scope scope) {
@@ -88,8 +78,7 @@ public final class HandWords {
   private record Forms(List<Pair> pairs, List<Rule> rules) {
     static Forms of(Language language) {
       Words words = Words.of(language);
-      List<Pair> pairs =
-          Stream.of(words.text("hand.forms").split(" ", -1)).map(Forms::pair).toList();
+      List<Pair> pairs = Lists.map(List.of(words.text("hand.forms").split(" ", -1)), Forms::pair);
       List<Rule> rules = new ArrayList<>();
       for (String rule : words.text("hand.rules").split(" ; ", -1)) {
         String[] parts = rule.split(" _ ", -1);
@@ -106,7 +95,7 @@ public final class HandWords {
     }
 
     private static Pair form(List<Pair> pairs, String right) {
-      return pairs.stream().filter(pair -> pair.right().equals(right)).findFirst().orElseThrow();
+      return Lists.filter(pairs, pair -> pair.right().equals(right)).get(0);
     }
 
     private static Pattern before(String words) {
@@ -152,11 +141,12 @@ public final class HandWords {
 
   /** The form that the words beside a bracket ask for. */
   private static Pair asked(Forms forms, String text, int start, int end) {
-    return forms.rules().stream()
-        .filter(rule -> rule.fits(text, start, end))
-        .findFirst()
-        .map(Rule::form)
-        .orElse(forms.pairs().get(0));
+    for (Rule rule : forms.rules()) {
+      if (rule.fits(text, start, end)) {
+        return rule.form();
+      }
+    }
+    return forms.pairs().get(0);
   }
 
   /** The pair with a form, of several the one that is asked for; null if there is none. */

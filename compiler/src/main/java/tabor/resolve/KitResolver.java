@@ -66,32 +66,21 @@ public final class KitResolver implements KitStatement.Cases<@Nullable Void> {
     }
   }
 
-  /** Answers for the kit that a kit is like. */
-  public interface Shelf {
-    /** The kit of this name; null if there is none. */
-    @Nullable Kit kit(String name);
-
-    /** The name of a kit that looks like {@code name}. */
-    Optional<String> near(String name);
-  }
-
-  /** Makes a kit; {@code shelf} answers for the kit it is like. */
-  public static Built resolve(SectionSyntax section, String name, Shelf shelf) {
+  /**
+   * Makes a kit.
+   *
+   * @param like the kit that its heading says it is like; null if there is none such
+   * @param near the name of a kit that looks like that one's
+   */
+  public static Built resolve(
+      SectionSyntax section, String name, @Nullable Kit like, Optional<String> near) {
     Line heading = java.util.Objects.requireNonNull(section.heading());
     Problems problems = new Problems(null);
-    Kit like = Kits.FIVE_PIECE;
-    if (heading.statement() instanceof Heading.Kit written) {
-      Name other = written.like();
-      if (other != null) {
-        Kit found = shelf.kit(other.text());
-        if (found == null) {
-          problems.unknown(heading, other.text(), other.span(), "kit", shelf.near(other.text()));
-        } else {
-          like = found;
-        }
-      }
+    Name other = heading.statement() instanceof Heading.Kit written ? written.like() : null;
+    if (other != null && like == null) {
+      problems.unknown(heading, other.text(), other.span(), "kit", near);
     }
-    KitResolver builder = new KitResolver(problems, like, heading);
+    KitResolver builder = new KitResolver(problems, like == null ? Kits.FIVE_PIECE : like, heading);
     for (Line next : section.lines()) {
       builder.line = next;
       if (next.statement() instanceof KitStatement statement) {

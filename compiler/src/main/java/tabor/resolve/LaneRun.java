@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.body.Dealer;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
@@ -89,12 +90,10 @@ final class LaneRun {
         filters.add(filter);
       }
     }
-    List<Limb> limbs = filters.stream().map(TargetFilter::limb).filter(Objects::nonNull).toList();
+    List<Limb> limbs = Lists.filter(Lists.map(filters, TargetFilter::limb), Objects::nonNull);
     SectionDraft seen = Dealing.dealt(frame, draft, limbs);
     return written(
-        seen.keep(stroke -> filters.stream().noneMatch(filter -> filter.test(stroke))),
-        lines,
-        length);
+        seen.keep(stroke -> !Lists.any(filters, filter -> filter.test(stroke))), lines, length);
   }
 
   private static @Nullable Subject subject(Statement statement) {
@@ -150,7 +149,7 @@ final class LaneRun {
       return draft;
     }
     waiting.sort((a, b) -> Dealer.BY_SURFACE.compare(a.either().stroke(), b.either().stroke()));
-    List<Stroke> open = waiting.stream().map(one -> one.either().stroke()).toList();
+    List<Stroke> open = Lists.map(waiting, one -> one.either().stroke());
     List<@Nullable Limb> limbs = Dealing.limbs(frame, draft, open);
     List<Stroke> settled = new ArrayList<>();
     for (int i = 0; i < open.size(); i++) {

@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
-import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Line;
@@ -18,9 +17,6 @@ import tabor.syntax.Subject;
  * length and the parts have to fit.
  */
 final class LengthReader {
-  /** Most bars that a played pattern may need. */
-  private static final int MOST_PATTERN_BARS = 32;
-
   private final SectionFrame frame;
   private final Problems problems;
   private final Patterns patterns;
@@ -175,7 +171,7 @@ final class LengthReader {
                   "put “ostinato” before the part to play its "
                       + SectionLength.bars(partBars)
                       + " over and over")
-              .fix(Diagnostic.Fix.of("make the part an ostinato", start, "ostinato "));
+              .fix("make the part an ostinato", start, "ostinato ");
     } else {
       made = made.help("give all parts the same number of bars; % repeats the bar before");
     }
@@ -218,13 +214,11 @@ final class LengthReader {
       if (line.statement() instanceof PartStatement.Lane lane) {
         own = SectionLength.together(lane.bars().size(), cycle);
       } else if (line.statement() instanceof PartStatement.Played played) {
-        int places = patterns.length(played);
-        if (places == 0) {
+        own = patterns.bars(played, frame.meters());
+        if (own == 0) {
           continue;
         }
-        Time length = played.value().value().length().times(places);
-        own = length.over(frame.meters().cycleLength()).num() * cycle;
-        if (own > MOST_PATTERN_BARS) {
+        if (own > Patterns.MOST_BARS) {
           tooLong(
               line,
               "this pattern ends on a bar line only after " + own + " bars",

@@ -291,7 +291,6 @@ final class LetterReader {
                 count(placed),
                 "“" + placed.hit.letter() + "” is no letter of the part “" + subject.words() + "”")
             .help(help);
-    problems.add(
-        instead == null ? made : made.fix(Diagnostic.Fix.of("write " + instead, spot, instead)));
+    problems.add(instead == null ? made : made.fix("write " + instead, spot, instead));
   }
 }

@@ -11,7 +11,10 @@ import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
+import tabor.rhythm.Time;
 import tabor.source.Span;
+import tabor.syntax.CountRef;
 import tabor.syntax.Line;
 import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
@@ -100,17 +103,17 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
 
     /** The single limbs among them. */
     List<Limb> limbs() {
-      return filters.stream().map(TargetFilter::limb).filter(Objects::nonNull).toList();
+      return Lists.filter(Lists.map(filters, TargetFilter::limb), Objects::nonNull);
     }
 
     /** True if a stroke is meant because a single limb is. */
     boolean byLimb(Stroke stroke) {
-      return filters.stream().anyMatch(filter -> filter.limb() != null && filter.test(stroke));
+      return Lists.any(filters, filter -> filter.limb() != null && filter.test(stroke));
     }
   }
 
   private static String words(List<TargetRef> named) {
-    return String.join(", ", named.stream().map(TargetRef::words).toList());
+    return String.join(", ", Lists.map(named, TargetRef::words));
   }
 
   private static Span span(List<TargetRef> named) {
@@ -147,6 +150,17 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
         "from here on the section has too many changes of too many strokes",
         "make two sections of it, or write the parts out");
     return true;
+  }
+
+  /** Where a count of a bar is; null, and said so, if there is no such place. */
+  @Nullable Time place(SectionView view, CountRef count, int bar) {
+    PlaceReading reading = new PlaceQuery(view, stroke -> true).read(count, bar);
+    Miss miss = reading.miss();
+    if (miss != null) {
+      say(view, stroke -> true, "", List.of(miss));
+      return null;
+    }
+    return reading.readings().get(0).place();
   }
 
   /** Says what an edit speaks of that is not there. */

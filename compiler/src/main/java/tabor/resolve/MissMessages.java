@@ -84,7 +84,7 @@ record MissMessages(LineContext context, SectionView view, Predicate<Stroke> tar
                     + String.join(" or ", named));
     Spot spot = context.line().spot(miss.span());
     for (String text : miss.single() ? named : List.<String>of()) {
-      made = made.fix(Diagnostic.Fix.of("write " + text, spot, text));
+      made = made.fix("write " + text, spot, text);
     }
     context.problems().add(made);
   }
@@ -130,7 +130,7 @@ record MissMessages(LineContext context, SectionView view, Predicate<Stroke> tar
     Spot spot = context.line().spot(miss.span());
     for (String instead : fixes) {
       String text = new CountRef(count.count(), instead, count.span()).words();
-      made = made.fix(Diagnostic.Fix.of("write " + text, spot, text));
+      made = made.fix("write " + text, spot, text);
     }
     context.problems().add(made);
   }
@@ -164,7 +164,7 @@ record MissMessages(LineContext context, SectionView view, Predicate<Stroke> tar
                         : "a word of this lesson: " + String.join(" ", said)));
     for (String instead : near) {
       String text = "every " + instead;
-      made = made.fix(Diagnostic.Fix.of("write " + text, context.line().spot(place.span()), text));
+      made = made.fix("write " + text, context.line().spot(place.span()), text);
     }
     context.problems().add(made);
   }
@@ -238,7 +238,7 @@ record MissMessages(LineContext context, SectionView view, Predicate<Stroke> tar
     if (count != null) {
       Spot spot = context.line().spot(miss.span());
       for (Count other : near.subList(0, Math.min(near.size(), MOST_FIXES))) {
-        made = made.fix(Diagnostic.Fix.of("write " + other, spot, other.toString()));
+        made = made.fix("write " + other, spot, other.toString());
       }
     }
     context.problems().add(made);

@@ -52,6 +52,4 @@ public record Options(
             student.words(),
             student.language()));
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

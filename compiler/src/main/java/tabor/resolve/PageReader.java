@@ -9,6 +9,7 @@ import tabor.groove.PageNotes;
 import tabor.groove.PageWishes;
 import tabor.groove.Part;
 import tabor.kit.Kit;
+import tabor.lists.Lists;
 import tabor.syntax.Line;
 import tabor.syntax.Num;
 import tabor.syntax.PartStatement;
@@ -82,7 +83,7 @@ final class PageReader {
   static CountingWords said(CountingWords before, SettingStatement.Say say) {
     Ref<Integer> division = say.division();
     if (division != null) {
-      return before.with(division.value(), say.syllables().stream().map(Ref::value).toList());
+      return before.with(division.value(), Lists.map(say.syllables(), Ref::value));
     }
     Ref<CountingWords.Named> set = say.set();
     return set == null ? before : before.with(set.value());

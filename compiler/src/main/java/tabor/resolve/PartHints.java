@@ -11,6 +11,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Time;
@@ -51,9 +52,7 @@ record PartHints(Problems problems, Line line) {
                     "a capital is an accent, and parentheses make a ghost stroke: it cannot be"
                         + " both")
                 .help("write " + hit.letter() + " for a ghost, or take the parentheses away")
-                .fix(
-                    Diagnostic.Fix.of(
-                        "make it a ghost stroke", spot, spot.text().toLowerCase(Locale.ROOT))));
+                .fix("make it a ghost stroke", spot, spot.text().toLowerCase(Locale.ROOT)));
       } else if (element instanceof Beat.Group group) {
         ghosts(group.elements(), ghost);
       } else if (element instanceof Beat.Ghosts inner) {
@@ -95,7 +94,7 @@ record PartHints(Problems problems, Line line) {
         grace.add(hit);
       }
     }
-    long accents = hits.stream().filter(Beat.Hit::accent).count();
+    long accents = Lists.count(hits, Beat.Hit::accent);
     if (hits.size() < MANY || accents + grace.size() < hits.size()) {
       return;
     }
@@ -106,7 +105,7 @@ record PartHints(Problems problems, Line line) {
           lane.subject().span(),
           "every stroke of this part is an accent: capitals are accents",
           "write small letters for plain strokes");
-    } else if (grace.stream().anyMatch(hit -> hit.letter() == 'l')) {
+    } else if (Lists.any(grace, hit -> hit.letter() == 'l')) {
       // Flams as method books print them. Only small rights and capital lefts are played as
       // written: accents off the beat.
       List<Diagnostic.Edit> edits = new ArrayList<>();
@@ -137,7 +136,7 @@ record PartHints(Problems problems, Line line) {
 
   /** Warns of the one word of a bar that has a stroke more or fewer than all others. */
   private void odd(List<Beat> words, Meter meter, Set<Beat> told) {
-    if (words.size() < 3 || words.stream().anyMatch(word -> word.beats() != null)) {
+    if (words.size() < 3 || Lists.any(words, word -> word.beats() != null)) {
       return;
     }
     int usual =
@@ -209,7 +208,7 @@ record PartHints(Problems problems, Line line) {
     return problems
         .make(Code.ODD_BEAT, line, word.span(), message)
         .help("write " + spot.text() + ":1 to say that " + slots + " in the beat are meant")
-        .fix(Diagnostic.Fix.of("say that it is meant", end, ":1"));
+        .fix("say that it is meant", end, ":1");
   }
 
   private static int measured(Beat beat) {
@@ -241,7 +240,7 @@ record PartHints(Problems problems, Line line) {
         continue;
       }
       boolean press = hit.suffixes().contains(Beat.Suffix.BUZZ);
-      boolean rolls = hit.suffixes().stream().anyMatch(Beat.Suffix::isRoll);
+      boolean rolls = Lists.any(hit.suffixes(), Beat.Suffix::isRoll);
       Meter meter = frame.meters().of(held.stroke().bar);
       Time twoBeats = meter.beat(0).times(2);
       boolean tooLong = press && hit.letter() != 'b' && held.length().compareTo(twoBeats) > 0;

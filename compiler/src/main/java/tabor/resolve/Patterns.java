@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 import tabor.pattern.PatternPlace;
 import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
+import tabor.rhythm.Meters;
+import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.Beat;
 import tabor.syntax.PartStatement;
@@ -14,6 +16,9 @@ import tabor.syntax.PartStatement;
 /** Finds what is played: rudiments, timelines, spread strokes and the file's own patterns. */
 record Patterns(Scope scope) {
   private static final int MOST_PLACES = 512;
+
+  /** Most bars that a played pattern may need. */
+  static final int MOST_BARS = 32;
 
   /** The places of what a line plays, mirrored if it says so; null if there is no such pattern. */
   @Nullable List<Beat.Element> of(PartStatement.Played played) {
@@ -44,10 +49,14 @@ record Patterns(Scope scope) {
         : ((PartStatement.Named) source).name().text();
   }
 
-  /** How many places a line's pattern has; 0 if there is no such pattern or it is empty. */
-  int length(PartStatement.Played played) {
+  /**
+   * How many bars a line's pattern needs to end on a bar line; 0 if there is no such pattern or it
+   * is empty.
+   */
+  long bars(PartStatement.Played played, Meters meters) {
     List<Beat.Element> places = unmirrored(played.pattern());
-    return places == null ? 0 : count(places);
+    Time length = played.value().value().length().times(places == null ? 0 : count(places));
+    return length.over(meters.cycleLength()).num() * meters.size();
   }
 
   private static int count(List<Beat.Element> places) {

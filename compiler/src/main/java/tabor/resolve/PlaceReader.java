@@ -10,6 +10,7 @@ import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Stroke;
+import tabor.lists.Lists;
 import tabor.rhythm.Count;
 import tabor.rhythm.Division;
 import tabor.rhythm.Slot;
@@ -72,17 +73,16 @@ record PlaceReader(SectionView view, Predicate<Stroke> target, boolean adds) {
         return PlaceReading.missing(new Miss.Unsaid(count, bar));
       }
       List<CountReading> readings = readings(meant);
-      if (!adds && readings.stream().noneMatch(this::meetsTarget)) {
+      if (!adds && !Lists.any(readings, this::meetsTarget)) {
         // Where our own reading meets nothing, the lesson's meaning of the same word is the only
         // one.
         List<CountReading> theirs =
-            readings(SaidCounts.theirs(count, view.words(), grid.meter())).stream()
-                .filter(this::meetsTarget)
-                .toList();
+            Lists.filter(
+                readings(SaidCounts.theirs(count, view.words(), grid.meter())), this::meetsTarget);
         readings = theirs.isEmpty() ? readings : theirs;
       }
       if (readings.size() > 1 && !adds) {
-        List<CountReading> meeting = readings.stream().filter(this::meetsTarget).toList();
+        List<CountReading> meeting = Lists.filter(readings, this::meetsTarget);
         readings =
             meeting.isEmpty() ? List.of(readings.get(last ? readings.size() - 1 : 0)) : meeting;
       }
@@ -138,8 +138,8 @@ record PlaceReader(SectionView view, Predicate<Stroke> target, boolean adds) {
     }
 
     private boolean meetsTarget(CountReading reading) {
-      return view.inBar(bar).stream()
-          .anyMatch(stroke -> target.test(stroke) && reader.meets(stroke, reading));
+      return Lists.any(
+          view.inBar(bar), stroke -> target.test(stroke) && reader.meets(stroke, reading));
     }
 
     @Override
@@ -174,9 +174,10 @@ record PlaceReader(SectionView view, Predicate<Stroke> target, boolean adds) {
     /** True for a word of the lesson that is a syllable of ours at which no stroke is. */
     private boolean isTheirsAlone(Count.Syllable syllable) {
       return syllable != Count.Syllable.NONE
-          && view.words().meanings(syllable.sign()).stream().anyMatch(one -> one.division() > 0)
-          && view.inBar(bar).stream()
-              .noneMatch(stroke -> target.test(stroke) && reader.hasSyllable(stroke, syllable));
+          && Lists.any(view.words().meanings(syllable.sign()), one -> one.division() > 0)
+          && !Lists.any(
+              view.inBar(bar),
+              stroke -> target.test(stroke) && reader.hasSyllable(stroke, syllable));
     }
 
     @Override
@@ -218,7 +219,7 @@ record PlaceReader(SectionView view, Predicate<Stroke> target, boolean adds) {
       return found.isEmpty()
           ? PlaceReading.missing(new Miss.Outside(span, null, bar))
           : PlaceReading.of(
-              found, stroke -> found.stream().anyMatch(reading -> reader.meets(stroke, reading)));
+              found, stroke -> Lists.any(found, reading -> reader.meets(stroke, reading)));
     }
 
     @Override

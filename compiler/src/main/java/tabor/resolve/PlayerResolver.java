@@ -86,7 +86,7 @@ public final class PlayerResolver {
     Line heading = Objects.requireNonNull(syntax.heading());
     PlayerResolver resolver = new PlayerResolver(shelf, limits);
     syntax.lines().forEach(resolver::line);
-    Text title = heading.statement() instanceof Heading.Player player ? player.title() : null;
+    Text title = ((Heading) heading.statement()).title();
     return new Built(
         new Player(
             name,

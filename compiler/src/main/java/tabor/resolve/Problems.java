@@ -121,9 +121,7 @@ final class Problems {
   static Diagnostic unknown(Diagnostic plain, Spot spot, Optional<String> near) {
     return near.map(
             name ->
-                plain
-                    .help("did you mean “" + name + "”?")
-                    .fix(Diagnostic.Fix.of("write “" + name + "”", spot, name)))
+                plain.help("did you mean “" + name + "”?").fix("write “" + name + "”", spot, name))
         .orElse(plain);
   }
 }

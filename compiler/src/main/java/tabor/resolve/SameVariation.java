@@ -20,19 +20,7 @@ import tabor.rhythm.Time;
 record SameVariation(int bars, Set<SameVariation.Struck> strokes) {
   /** A stroke; no limb where none is free. */
   record Struck(
-      int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {
-    // Written out: the equality of a record is put together at run time, which takes long.
-  }
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof SameVariation same && bars == same.bars && strokes.equals(same.strokes);
-  }
-
-  @Override
-  public int hashCode() {
-    return bars * 31 + strokes.hashCode();
-  }
+      int bar, Time at, String surface, Level level, Ornaments ornaments, @Nullable Limb limb) {}
 
   /** What is struck in a section as it is written. */
   static SameVariation of(Groove groove) {

@@ -1,7 +1,6 @@
 package tabor.resolve;
 
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.CountingWords;
 import tabor.groove.Groove;
@@ -117,25 +116,5 @@ public record SectionDefaults(
         shows.sticking(),
         shows.changes(),
         wording);
-  }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof SectionDefaults that
-        && Objects.equals(meters, that.meters)
-        && Objects.equals(meterIn, that.meterIn)
-        && tempo.equals(that.tempo)
-        && feel.equals(that.feel)
-        && levels.equals(that.levels)
-        && shows.equals(that.shows)
-        && kit.equals(that.kit)
-        && limits.equals(that.limits)
-        && wording.equals(that.wording);
-  }
-
-  @Override
-  public int hashCode() {
-    return Objects.hash(meters, meterIn, tempo, feel, levels, shows, kit, limits, wording);
   }
 }

@@ -14,6 +14,7 @@ import tabor.groove.Loudness;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 
 /**
  * A section after some of its lines: its strokes as edited so far, and what each limb plays from
@@ -161,8 +162,8 @@ record SectionDraft(
     return new SectionDraft(
         view.with(bars, StrokeOrder.tidy(others)),
         plays,
-        marks.stream().filter(mark -> mark.bar() <= bars).toList(),
-        hairpins.stream().filter(hairpin -> hairpin.toBar() <= bars).toList(),
+        Lists.filter(marks, mark -> mark.bar() <= bars),
+        Lists.filter(hairpins, hairpin -> hairpin.toBar() <= bars),
         repeats,
         false,
         effort);

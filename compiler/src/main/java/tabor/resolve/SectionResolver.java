@@ -12,6 +12,7 @@ import tabor.groove.Section;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Meters;
 import tabor.source.Spot;
 import tabor.syntax.Edit;
@@ -89,16 +90,11 @@ public final class SectionResolver {
   }
 
   private boolean isStep() {
-    return heading.statement() instanceof Heading.Step
-        || (heading.statement() instanceof Heading.Faulty faulty
-            && faulty.kind() == SectionKind.STEP);
+    return ((Heading) heading.statement()).kind() == SectionKind.STEP;
   }
 
   private @Nullable String title() {
-    Text title =
-        heading.statement() instanceof Heading.Groove groove
-            ? groove.title()
-            : heading.statement() instanceof Heading.Step step ? step.title() : null;
+    Text title = ((Heading) heading.statement()).title();
     return title == null ? null : title.value();
   }
 
@@ -293,7 +289,7 @@ public final class SectionResolver {
   }
 
   private @Nullable Resolved base() {
-    Name from = heading.statement() instanceof Heading.Step step ? step.from() : null;
+    Name from = ((Heading) heading.statement()).from();
     if (from == null) {
       Resolved previous = scope.previous();
       if (previous == null) {
@@ -373,7 +369,7 @@ public final class SectionResolver {
     if (lanes != null && length != null) {
       return lines.isEmpty() ? draft : lanes.write(draft, lines, length);
     }
-    if (lines.stream().allMatch(line -> line.statement() instanceof PartStatement.Next)) {
+    if (Lists.all(lines, line -> line.statement() instanceof PartStatement.Next)) {
       return draft;
     }
     SectionLength fixed = new LengthReader(frame, problems, lines).ofStep(draft.bars());

@@ -65,7 +65,10 @@ record SettingReader(Problems problems) {
       in.forEach(part -> beats.add(Time.of(part.whole(), unit)));
     }
     Span span = span(in);
-    Time sum = beats.stream().reduce(Time.ZERO, Time::plus);
+    Time sum = Time.ZERO;
+    for (Time beat : beats) {
+      sum = sum.plus(beat);
+    }
     if (!sum.equals(Time.of(count, unit))) {
       problems.tell(
           Code.BAR_LENGTH,

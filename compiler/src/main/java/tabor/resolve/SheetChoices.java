@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
-import tabor.rhythm.Meters;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.Beat;
@@ -20,9 +20,6 @@ import tabor.syntax.Statement;
 
 /** The choices of a line that varies, with those of the lines that change along with it. */
 final class SheetChoices {
-  /** Most bars that a played pattern may need. */
-  private static final int MOST_PATTERN_BARS = 32;
-
   private final Problems problems;
   private final Scope scope;
   private final Line each;
@@ -143,9 +140,8 @@ final class SheetChoices {
   }
 
   private static List<Line> lines(Line line, Made made) {
-    return made.statements().stream()
-        .map(statement -> new Line(line.passage(), line.start(), statement))
-        .toList();
+    return Lists.map(
+        made.statements(), statement -> new Line(line.passage(), line.start(), statement));
   }
 
   /** The choices of one line; null, and said so, if it has none. */
@@ -224,15 +220,15 @@ final class SheetChoices {
     List<Made> made = new ArrayList<>(all.size());
     for (PartStatement.Played played : all) {
       List<Statement> statements = new ArrayList<>(2);
-      long bars = draft == null ? 0 : needed(played, draft.frame().meters());
-      if (bars > MOST_PATTERN_BARS) {
+      long bars = draft == null ? 0 : new Patterns(scope).bars(played, draft.frame().meters());
+      if (bars > Patterns.MOST_BARS) {
         problems.lost(
             Code.TOO_LONG,
             line,
             played.pattern().span(),
             "this pattern ends on a bar line only after " + bars + " bars",
             "a variation has at most "
-                + MOST_PATTERN_BARS
+                + Patterns.MOST_BARS
                 + " bars: play it in another"
                 + " note value");
         return null;
@@ -246,13 +242,6 @@ final class SheetChoices {
       made.add(new Made(statements, words, played.pattern().span()));
     }
     return made;
-  }
-
-  /** How many bars a pattern needs to end on a bar line; 0 if there is no such pattern. */
-  private long needed(PartStatement.Played played, Meters meters) {
-    int places = new Patterns(scope).length(played);
-    Time length = played.value().value().length().times(places);
-    return places == 0 ? 0 : length.over(meters.cycleLength()).num() * meters.size();
   }
 
   /**

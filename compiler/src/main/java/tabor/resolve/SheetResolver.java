@@ -16,6 +16,7 @@ import tabor.groove.Groove;
 import tabor.groove.PageNotes;
 import tabor.groove.PageWishes;
 import tabor.groove.Sheet;
+import tabor.lists.Lists;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Heading;
@@ -86,10 +87,8 @@ public final class SheetResolver {
     tellOnce(left);
     Groove base = kept.get(0).section() instanceof Groove first ? first.base() : null;
     boolean partial =
-        problems.isIncomplete()
-            || syntax.hasBrokenLine()
-            || made.stream().anyMatch(Resolved::partial);
-    if (base == null || kept.stream().anyMatch(one -> one.section() == null)) {
+        problems.isIncomplete() || syntax.hasBrokenLine() || Lists.any(made, Resolved::partial);
+    if (base == null || Lists.any(kept, one -> one.section() == null)) {
       return new Resolved(null, true, problems.found(), effort);
     }
     return new Resolved(sheet(base, kept), partial, problems.found(), effort, kept, List.of());
@@ -168,7 +167,7 @@ public final class SheetResolver {
   /** The heading as that of a step. */
   private Line step(@Nullable String caption) {
     Span span = heading.statement().span();
-    Name from = heading.statement() instanceof Heading.Sheet sheet ? sheet.from() : null;
+    Name from = ((Heading) heading.statement()).from();
     Text title = caption == null ? null : new Text(caption, false, span);
     return new Line(heading.passage(), heading.start(), new Heading.Step(null, title, from, span));
   }
@@ -196,7 +195,7 @@ public final class SheetResolver {
   }
 
   private Sheet sheet(Groove base, List<Resolved> kept) {
-    Text written = heading.statement() instanceof Heading.Sheet line ? line.title() : null;
+    Text written = ((Heading) heading.statement()).title();
     String title = written == null ? null : written.value();
     List<Sheet.Variation> variations = new ArrayList<>(kept.size());
     for (int i = 0; i < kept.size(); i++) {
@@ -244,7 +243,7 @@ public final class SheetResolver {
   }
 
   private static List<Diagnostic> errors(Resolved one) {
-    return one.diagnostics().stream().filter(d -> d.severity() == Severity.ERROR).toList();
+    return Lists.filter(one.diagnostics(), d -> d.severity() == Severity.ERROR);
   }
 
   private void tellCoincided(SheetChoice choice, int number) {

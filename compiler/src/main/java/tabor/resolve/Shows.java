@@ -1,6 +1,6 @@
 package tabor.resolve;
 
-import tabor.syntax.Ref;
+import tabor.lists.Lists;
 import tabor.syntax.SettingStatement;
 import tabor.syntax.SettingStatement.Shown;
 
@@ -29,8 +29,6 @@ public record Shows(boolean counts, boolean sticking, boolean changes) {
   }
 
   private static boolean has(SettingStatement.Show line, Shown what) {
-    return line.shown().stream().map(Ref::value).anyMatch(what::equals);
+    return Lists.any(line.shown(), shown -> shown.value() == what);
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -1,5 +1,6 @@
 package tabor.resolve;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -7,6 +8,7 @@ import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.syntax.LimbRef;
 import tabor.syntax.SurfaceRef;
 import tabor.syntax.TargetRef;
@@ -70,7 +72,19 @@ public record TargetFilter(
   static Predicate<Stroke> any(List<TargetFilter> filters) {
     return filters.size() == 1
         ? filters.get(0)
-        : stroke -> filters.stream().anyMatch(filter -> filter.test(stroke));
+        : stroke -> Lists.any(filters, filter -> filter.test(stroke));
+  }
+
+  /** What any of several targets means on a kit; one that names nothing there means no stroke. */
+  public static Predicate<Stroke> any(List<TargetRef> targets, Kit kit) {
+    List<TargetFilter> filters = new ArrayList<>(targets.size());
+    for (TargetRef target : targets) {
+      TargetFilter filter = of(target, kit);
+      if (filter != null) {
+        filters.add(filter);
+      }
+    }
+    return any(filters);
   }
 
   @Override

@@ -23,8 +23,6 @@ public record TempoMark(@Nullable Time beat, Time perMinute) {
     return new TempoMark(unit == null ? null : unit.value().length(), written.perMinute().value());
   }
 
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
-
   /** A tempo whatever the meter. */
   public static TempoMark of(Tempo tempo) {
     return new TempoMark(tempo.beat(), tempo.perMinute());

@@ -1,16 +1,17 @@
 package tabor.resolve;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
-import tabor.diagnostic.Diagnostic;
+import tabor.groove.Stroke;
+import tabor.lists.Lists;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
 import tabor.source.Spot;
 import tabor.syntax.At;
 import tabor.syntax.CountRef;
 import tabor.syntax.Edit;
-import tabor.syntax.TargetRef;
 
 /**
  * Says where a count can be read in two ways because a word that the lesson is counted with is one
@@ -20,17 +21,13 @@ record TwoReadings(LineContext context, SectionView view) {
   /** True if some count may have two readings by the words of a section. */
   static boolean mayBe(SectionView view) {
     return view.words().eighthsThrough()
-        || view.words().all().stream().anyMatch(List.of("e", "&", "a")::contains);
+        || Lists.any(view.words().all(), List.of("e", "&", "a")::contains);
   }
 
   void check(Edit edit) {
-    List<TargetFilter> filters =
-        targets(edit).stream()
-            .map(target -> TargetFilter.of(target, context.kit()))
-            .filter(java.util.Objects::nonNull)
-            .toList();
-    PlaceReader reader = new PlaceReader(view, TargetFilter.any(filters), edit instanceof Edit.Add);
-    PlaceQuery.Bars bars = new PlaceQuery(view, stroke -> true).bars(bars(edit));
+    Predicate<Stroke> target = TargetFilter.any(EditParts.targets(edit), context.kit());
+    PlaceReader reader = new PlaceReader(view, target, edit instanceof Edit.Add);
+    PlaceQuery.Bars bars = new PlaceQuery(view, stroke -> true).bars(EditParts.bars(edit));
     for (CountRef count : EditParts.counts(edit)) {
       for (int bar : bars.numbers()) {
         Two two = two(reader, count, bar);
@@ -66,14 +63,6 @@ record TwoReadings(LineContext context, SectionView view) {
       }
     }
     return null;
-  }
-
-  private static List<TargetRef> targets(Edit edit) {
-    return edit instanceof Edit.Move move ? move.targets() : EditParts.targets(edit);
-  }
-
-  private static At.@Nullable Bars bars(Edit edit) {
-    return EditParts.bars(edit);
   }
 
   private Count named(CountReading reading, int bar) {
@@ -117,7 +106,7 @@ record TwoReadings(LineContext context, SectionView view) {
                         + theirs
                         + ", though the lesson is counted so")
                 .help("name the division: " + ours + " or " + theirs)
-                .fix(Diagnostic.Fix.of("write " + ours, spot, ours.toString()))
-                .fix(Diagnostic.Fix.of("write " + theirs, spot, theirs.toString())));
+                .fix("write " + ours, spot, ours.toString())
+                .fix("write " + theirs, spot, theirs.toString()));
   }
 }

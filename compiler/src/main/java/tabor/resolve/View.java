@@ -72,6 +72,4 @@ public record View(
             words == null ? written.printed() : words,
             language == null ? written.language() : language);
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

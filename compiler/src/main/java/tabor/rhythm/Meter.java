@@ -21,7 +21,11 @@ public record Meter(int count, int unit, List<Time> beats, List<Integer> groups)
   public Meter {
     beats = List.copyOf(beats);
     groups = List.copyOf(groups);
-    if (!groups.isEmpty() && groups.stream().mapToInt(n -> n).sum() != beats.size()) {
+    int grouped = 0;
+    for (int group : groups) {
+      grouped += group;
+    }
+    if (!groups.isEmpty() && grouped != beats.size()) {
       throw new IllegalArgumentException("groups do not fill " + count + "/" + unit);
     }
     Time sum = Time.ZERO;

@@ -2,6 +2,7 @@ package tabor.rhythm;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import tabor.lists.Lists;
 
 /**
  * The meters of a section, taken in turn, bar by bar, over and over. Most sections have one. Bars 0
@@ -35,7 +36,7 @@ public record Meters(List<Meter> cycle) {
 
   /** True if all bars are equally long. */
   public boolean hasEqualBars() {
-    return cycle.stream().allMatch(meter -> meter.bar().equals(first().bar()));
+    return Lists.all(cycle, meter -> meter.bar().equals(first().bar()));
   }
 
   /** The meter of a bar; 1-based, 0 is the pickup. */

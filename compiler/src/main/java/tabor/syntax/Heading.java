@@ -17,6 +17,11 @@ public sealed interface Heading extends Statement {
     return null;
   }
 
+  /** The section that this one is said to start from; null where none is named. */
+  default @Nullable Name from() {
+    return null;
+  }
+
   /** {@code pattern NAME : places}; spaces and bar lines between the places are dropped. */
   record Pattern(Name name, List<Beat.Element> places, Span span) implements Heading {
     /** Copies the list. */

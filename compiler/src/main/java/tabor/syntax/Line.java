@@ -1,6 +1,5 @@
 package tabor.syntax;
 
-import org.jspecify.annotations.Nullable;
 import tabor.source.Passage;
 import tabor.source.Span;
 import tabor.source.Spot;
@@ -25,16 +24,7 @@ public record Line(Passage passage, int start, Statement statement) {
     return spot(statement.span());
   }
 
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Line that
-            && passage.equals(that.passage)
-            && start == that.start
-            && statement.equals(that.statement));
-  }
-
+  /** Of the place alone: to go through the statement takes long. */
   @Override
   public int hashCode() {
     return 31 * passage.hashCode() + start;

@@ -14,6 +14,14 @@ public final class Numerals {
 
   private Numerals() {}
 
+  /** {@code 1st}, {@code 2nd}, {@code 11th}: a number's place in a row. */
+  public static String ordinal(String digits) {
+    return digits
+        + (digits.matches("(.*[^1])?1")
+            ? "st"
+            : digits.matches("(.*[^1])?2") ? "nd" : digits.matches("(.*[^1])?3") ? "rd" : "th");
+  }
+
   /** How often {@code once}, {@code twice} or {@code thrice} is; null for any other word. */
   public static @Nullable Integer times(String word) {
     return TIMES.contains(word) ? (Integer) (TIMES.indexOf(word) + 1) : null;

@@ -1,15 +1,14 @@
 package tabor.syntax;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.grammar.StatementTexts;
+import tabor.lists.Lists;
 
 /**
  * The statements of the notation, each said once: where it may stand, how it is written, what it
@@ -18,9 +17,6 @@ import tabor.grammar.StatementTexts;
 public final class StatementTable {
   /** The label of the rows that are signs of the beats. */
   public static final String SIGN = "sign";
-
-  /** How many texts there are to a block. */
-  private static final int FIELDS = 6;
 
   private static final List<StatementRow> ROWS = read();
   private static final Map<String, StatementRow> BY_NAME = byName();
@@ -52,14 +48,13 @@ public final class StatementTable {
 
   /** The statements that a section takes below its heading, signs left out, in order. */
   public static List<StatementRow> inSection(SectionKind kind) {
-    return ROWS.stream()
-        .filter(row -> !row.isSign() && !row.isHeading() && row.sections().contains(kind))
-        .toList();
+    return Lists.filter(
+        ROWS, row -> !row.isSign() && !row.isHeading() && row.sections().contains(kind));
   }
 
   /** The rows of the statements that start with this word, in order; none for any other word. */
   public static List<StatementRow> startingWith(String keyword) {
-    return ROWS.stream().filter(row -> !row.isSign() && keyword.equals(row.keyword())).toList();
+    return Lists.filter(ROWS, row -> !row.isSign() && keyword.equals(row.keyword()));
   }
 
   /** True for the name of a grammar rule that reads a statement. */
@@ -84,27 +79,35 @@ public final class StatementTable {
   }
 
   private static List<StatementRow> read() {
-    String[] texts = StatementTexts.all();
-    List<StatementRow> rows = new ArrayList<>(texts.length / FIELDS);
-    // Few blocks have sections that no block above them has.
-    Map<String, Set<SectionKind>> sections = new HashMap<>();
-    for (int i = 0; i < texts.length; i += FIELDS) {
-      Set<SectionKind> kinds = sections.get(texts[i + 2]);
-      if (kinds == null) {
-        kinds = sections(texts[i + 2]);
-        sections.put(texts[i + 2], kinds);
-      }
+    List<Set<SectionKind>> sections = new ArrayList<>();
+    for (String words : StatementTexts.SECTIONS) {
+      sections.add(sections(words));
+    }
+    List<StatementRow> rows = new ArrayList<>();
+    String blocks = StatementTexts.BLOCKS;
+    for (int at = 0; at < blocks.length(); at = blocks.indexOf('\n', at) + 1) {
+      int keyword = blocks.indexOf('\t', at) + 1;
+      int number = blocks.indexOf('\t', keyword) + 1;
       rows.add(
           new StatementRow(
-              texts[i], texts[i + 1], kinds, texts[i + 3], texts[i + 4], texts[i + 5]));
+              rows.size(),
+              blocks.substring(at, keyword - 1),
+              keyword == number - 1 ? null : blocks.substring(keyword, number - 1),
+              sections.get(blocks.charAt(number) - '0')));
     }
     return List.copyOf(rows);
   }
 
   private static Set<SectionKind> sections(String words) {
-    Set<SectionKind> kinds = EnumSet.noneOf(SectionKind.class);
-    for (String word : words.split(" ", -1)) {
-      kinds.add(SectionKind.valueOf(word.toUpperCase(Locale.ROOT)));
+    List<String> named = List.of(words.split(" ", -1));
+    List<SectionKind> kinds = new ArrayList<>();
+    for (SectionKind kind : SectionKind.values()) {
+      if (named.contains(kind.word())) {
+        kinds.add(kind);
+      }
+    }
+    if (kinds.size() != named.size()) {
+      throw new IllegalStateException("no such sections: " + words);
     }
     return Set.copyOf(kinds);
   }

@@ -5,10 +5,14 @@ import tabor.source.Span;
 /** What stands before the colon of a lane, or before {@code play}. */
 public sealed interface Subject {
   /** Where it is written. */
-  Span span();
+  default Span span() {
+    return target().span();
+  }
 
   /** As written, with single spaces. */
-  String words();
+  default String words() {
+    return target().words();
+  }
 
   /** The strokes that a lane of this subject replaces in a step. */
   TargetRef target();
@@ -32,16 +36,6 @@ public sealed interface Subject {
   /** A limb; the letters are surfaces. */
   record OfLimb(LimbRef limb) implements Subject {
     @Override
-    public Span span() {
-      return limb.span();
-    }
-
-    @Override
-    public String words() {
-      return limb.words();
-    }
-
-    @Override
     public TargetRef target() {
       return new TargetRef.OfLimb(limb);
     }
@@ -55,11 +49,6 @@ public sealed interface Subject {
   /** {@code hands}; the letters are limbs. */
   record Hands(Span span) implements Subject {
     @Override
-    public String words() {
-      return "hands";
-    }
-
-    @Override
     public TargetRef target() {
       return new TargetRef.OfGroup(TargetRef.Group.HANDS, span);
     }
@@ -72,11 +61,6 @@ public sealed interface Subject {
 
   /** {@code feet}; the letters are limbs. */
   record Feet(Span span) implements Subject {
-    @Override
-    public String words() {
-      return "feet";
-    }
-
     @Override
     public TargetRef target() {
       return new TargetRef.OfGroup(TargetRef.Group.FEET, span);
@@ -108,16 +92,6 @@ public sealed interface Subject {
 
   /** A surface; the letters are limbs. */
   record OfSurface(SurfaceRef surface) implements Subject {
-    @Override
-    public Span span() {
-      return surface.span();
-    }
-
-    @Override
-    public String words() {
-      return surface.name();
-    }
-
     @Override
     public TargetRef target() {
       return new TargetRef.OfSurface(surface);

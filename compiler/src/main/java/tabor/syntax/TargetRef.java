@@ -1,5 +1,6 @@
 package tabor.syntax;
 
+import java.util.Locale;
 import tabor.source.Span;
 
 /** Whose strokes an edit means: one item of TARGET. */
@@ -24,19 +25,13 @@ public sealed interface TargetRef {
 
   /** The words for several limbs. */
   enum Group {
-    HANDS("hands"),
-    FEET("feet"),
-    ALL("all");
-
-    private final String word;
-
-    Group(String word) {
-      this.word = word;
-    }
+    HANDS,
+    FEET,
+    ALL;
 
     /** As written. */
     public String word() {
-      return word;
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 

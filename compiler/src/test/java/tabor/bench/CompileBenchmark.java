@@ -49,6 +49,7 @@ public class CompileBenchmark {
     lexer.removeErrorListeners();
     TaborParser parser = new TaborParser(new CommonTokenStream(lexer));
     parser.removeErrorListeners();
+    parser.setInterpreter(TaborParser.Network.prediction(parser));
     return parser.file();
   }
 

@@ -298,6 +298,7 @@ class ReaderTest {
       String text = Goldens.resource("tabor/parse/trees/" + name + ".tabor");
       TaborParser parser =
           new TaborParser(new CommonTokenStream(new TaborLexer(CharStreams.fromString(text))));
+      parser.setInterpreter(TaborParser.Network.prediction(parser));
       TaborParser.FileContext file = parser.file();
       assertThat(parser.getNumberOfSyntaxErrors()).isZero();
       long lines = file.lines.stream().filter(line -> line.content != null).count();

@@ -23,7 +23,7 @@ class StatementsOfTheGrammarTest {
   private static Set<String> called(String rule) {
     Set<String> called = new TreeSet<>();
     int index = Arrays.asList(TaborParser.ruleNames).indexOf(rule);
-    for (ATNState state : TaborParser._ATN.states) {
+    for (ATNState state : TaborParser.Network.ATN.states) {
       for (Transition transition : state.getTransitions()) {
         if (state.ruleIndex == index && transition instanceof RuleTransition call) {
           called.add(TaborParser.ruleNames[call.ruleIndex]);

@@ -51,7 +51,9 @@ public class ReadingBenchmark {
   @Benchmark
   public TaborParser.FileContext antlr() {
     CommonTokenStream tokens = new CommonTokenStream(new TaborLexer(CharStreams.fromString(text)));
-    return new TaborParser(tokens).file();
+    TaborParser parser = new TaborParser(tokens);
+    parser.setInterpreter(TaborParser.Network.prediction(parser));
+    return parser.file();
   }
 
   /** Text to passages. */

@@ -91,6 +91,17 @@ class BuiltProgramTest {
     }
   }
 
+  /**
+   * A page without mistakes is read by the tables that the build has made, not by ANTLR's networks.
+   */
+  @Test
+  void noNetworkIsSetUpForAGoodPage() throws IOException, InterruptedException {
+    String lesson = TOP.resolve("examples/hands-to-groove.tabor").toString();
+    List<String> loaded = loaded("tabor-check.jsa", "check", lesson);
+    assertThat(matching(loaded, c -> c.startsWith("tabor.grammar.DecisionTable "))).hasSize(1);
+    assertThat(matching(loaded, c -> c.contains(".ATNDeserializer "))).isEmpty();
+  }
+
   /** A page of text is written without the classes that draw pictures. */
   @Test
   void noPictureIsDrawnBeforeAPage() throws IOException, InterruptedException {

@@ -1,0 +1,65 @@
+package tabor.lists;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * Looks through collections without streams. Java links the first stream of a process at some cost,
+ * more than a page of a lesson has to give; where a text is read and checked, this stands instead.
+ */
+public final class Lists {
+  private Lists() {}
+
+  /** True if the condition holds for any of them. */
+  public static <T> boolean any(Collection<T> items, Predicate<? super T> condition) {
+    for (T item : items) {
+      if (condition.test(item)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if the condition holds for each of them, as it does for none at all. */
+  public static <T> boolean all(Collection<T> items, Predicate<? super T> condition) {
+    for (T item : items) {
+      if (!condition.test(item)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** How many of them the condition holds for. */
+  public static <T> int count(Collection<T> items, Predicate<? super T> condition) {
+    int count = 0;
+    for (T item : items) {
+      count += condition.test(item) ? 1 : 0;
+    }
+    return count;
+  }
+
+  /** Those that the condition holds for, in order, as a list that is not changed. */
+  public static <T> List<T> filter(Collection<? extends T> items, Predicate<? super T> condition) {
+    List<T> kept = new ArrayList<>(items.size());
+    for (T item : items) {
+      if (condition.test(item)) {
+        kept.add(item);
+      }
+    }
+    return Collections.unmodifiableList(kept);
+  }
+
+  /** What the function makes of each, in order, as a list that is not changed. */
+  public static <T, R> List<R> map(Collection<T> items, Function<? super T, ? extends R> function) {
+    List<R> made = new ArrayList<>(items.size());
+    for (T item : items) {
+      made.add(function.apply(item));
+    }
+    return Collections.unmodifiableList(made);
+  }
+}
