@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import tabor.audio.WavFile;
 import tabor.diagnostic.Diagnostic;
+import tabor.emit.midi.MidiLesson;
 import tabor.groove.Lesson;
 
 /** A kind of output, as {@code --as} names it. */
@@ -59,14 +60,14 @@ public enum Form {
   public List<Output> outputs(Lesson lesson, BuildOptions asked) {
     BuildOptions options = asked.in(lesson);
     return switch (this) {
-      case MIDI -> SoundFiles.midi(lesson, options);
-      case GRID -> PageFiles.grid(lesson, options);
-      case MUSICXML -> PageFiles.musicxml(lesson, options);
-      case SVG -> PageFiles.svg(lesson, options);
-      case PNG -> PageFiles.png(lesson, options);
-      case PDF -> PageFiles.pdf(lesson, options);
-      case HTML -> PageFiles.html(lesson, options);
-      case WAV -> SoundFiles.wav(lesson, options);
+      case MIDI -> FormFiles.midi(lesson, options);
+      case GRID -> FormFiles.grid(lesson, options);
+      case MUSICXML -> FormFiles.musicxml(lesson, options);
+      case SVG -> FormFiles.svg(lesson, options);
+      case PNG -> FormFiles.png(lesson, options);
+      case PDF -> FormFiles.pdf(lesson, options);
+      case HTML -> FormFiles.html(lesson, options);
+      case WAV -> FormFiles.wav(lesson, options);
     };
   }
 
@@ -88,7 +89,9 @@ public enum Form {
   }
 
   private static Optional<String> tooLong(Lesson lesson, BuildOptions options) {
-    return SoundFiles.tooLong(lesson, options)
+    return options.sections(lesson).stream()
+        .filter(section -> WavFile.seconds(section) > WavFile.LONGEST_SECONDS)
+        .findFirst()
         .map(
             section ->
                 section.name()
@@ -100,6 +103,6 @@ public enum Form {
 
   /** What a person should know about the files of this form, such as times that are rounded. */
   public Optional<Diagnostic> warning(Lesson lesson) {
-    return this == MIDI ? SoundFiles.rounded(lesson) : Optional.empty();
+    return this == MIDI ? MidiLesson.of(lesson).rounded() : Optional.empty();
   }
 }

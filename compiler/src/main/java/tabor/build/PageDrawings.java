@@ -88,7 +88,7 @@ final class PageDrawings implements Pictures {
 
   private MeasuredScore measured(Groove groove) {
     Groove.Setting own = groove.setting();
-    Look look = new Look(WIDE, true, true, true, false, false).withTempo(own, head);
+    Look look = new Look(WIDE, true, false).withTempo(own, head);
     Look blank = printing.look(look, groove);
     Look wanted = clean ? blank.clean() : blank;
     return MeasuredScore.of(Speller.spell(groove, Changes.of(groove).strokes()), wanted, font)

@@ -37,7 +37,7 @@ final class FileLoader implements Loader {
     try {
       Path relative = Path.of(written);
       named = user.resolveSibling(relative).normalize();
-      if (relative.isAbsolute() || !inside(named)) {
+      if (relative.isAbsolute() || !inside(root, named)) {
         return Found.trouble(named, Trouble.OUTSIDE);
       }
     } catch (InvalidPathException e) {
@@ -56,8 +56,9 @@ final class FileLoader implements Loader {
     }
   }
 
-  private boolean inside(Path named) {
-    Path base = root.toAbsolutePath().normalize();
+  /** True if a path lies in a folder or below it by its name. */
+  static boolean inside(Path folder, Path named) {
+    Path base = folder.toAbsolutePath().normalize();
     return named.toAbsolutePath().normalize().startsWith(base);
   }
 

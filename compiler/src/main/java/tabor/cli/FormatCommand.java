@@ -77,10 +77,6 @@ final class FormatCommand implements Callable<Integer> {
     if (!input && Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
       throw Failure.outside(file + ": this is a device or a pipe; format - reads standard input");
     }
-    SourceReader.Read read = SourceReader.read(file, io.in());
-    if (read.problem() != null) {
-      throw Failure.outside(file + ": " + read.problem().message());
-    }
-    return read.text();
+    return SourceReader.text(file, io.in());
   }
 }

@@ -51,8 +51,7 @@ final class FoundText {
   static String line(List<String> row, int[] widths) {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < widths.length; i++) {
-      String cell = row.get(i);
-      line.append(cell).append(" ".repeat(Math.max(0, widths[i] - DisplayWidth.of(cell)) + 2));
+      line.append(DisplayWidth.padded(row.get(i), widths[i])).append("  ");
     }
     return line.toString().stripTrailing() + "\n";
   }

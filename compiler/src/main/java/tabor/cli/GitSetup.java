@@ -171,11 +171,7 @@ record GitSetup(Io io, Git git) {
   }
 
   private static String read(Path file) {
-    SourceReader.Read read = SourceReader.read(file, java.io.InputStream.nullInputStream());
-    if (read.problem() != null) {
-      throw Failure.outside(file + ": " + read.problem().message());
-    }
-    return read.text();
+    return SourceReader.text(file, java.io.InputStream.nullInputStream());
   }
 
   private static void delete(Path file) {

@@ -179,12 +179,13 @@ final class HandoutCommand extends LessonCommand {
           .print(
               names == 0
                   ? line + "\n"
-                  : padded(VisibleText.line(row[0]), names) + padded(line, files) + row[2] + "\n");
+                  : DisplayWidth.padded(VisibleText.line(row[0]), names)
+                      + "  "
+                      + DisplayWidth.padded(line, files)
+                      + "  "
+                      + row[2]
+                      + "\n");
     }
-  }
-
-  private static String padded(String text, int width) {
-    return text + " ".repeat(Math.max(0, width - DisplayWidth.of(text)) + 2);
   }
 
   private Path target(String name) {

@@ -1,9 +1,6 @@
 package tabor.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -12,8 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Stream;
+import tabor.source.ResourceText;
 import tabor.source.VisibleText;
 
 /** A course to begin with: lessons, a class file, pages, a script and what git should know. */
@@ -141,12 +138,6 @@ final class NewCourse {
 
   /** A text that comes with the program, with a title in its places. */
   static String template(String name, String title) {
-    try (InputStream in = NewCourse.class.getResourceAsStream("new/" + name)) {
-      byte[] bytes = Objects.requireNonNull(in, name).readAllBytes();
-      String text = new String(bytes, StandardCharsets.UTF_8).replace("\r\n", "\n");
-      return text.replace("{title}", title);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return ResourceText.of(NewCourse.class, "new/" + name).replace("{title}", title);
   }
 }

@@ -16,7 +16,7 @@ import java.util.Arrays;
  * takes its name in one move. An output that already has these bytes is left alone with its time
  * stamp, and one that cannot be replaced stays as it was.
  */
-final class OutputFiles {
+public final class OutputFiles {
   private OutputFiles() {}
 
   /** What became of an output. */
@@ -66,9 +66,7 @@ final class OutputFiles {
     if (!there && Files.isSymbolicLink(file)) {
       throw new IOException("it is a link that leads nowhere");
     }
-    if (there
-        && Files.size(file) == bytes.length
-        && Arrays.equals(Files.readAllBytes(file), bytes)) {
+    if (there && holds(file, bytes)) {
       return Outcome.UNCHANGED;
     }
     // Behind a link the file itself is replaced, and the link stays.
@@ -78,29 +76,32 @@ final class OutputFiles {
     }
     Path beside = PartFiles.beside(real);
     try {
-      Files.write(beside, bytes);
-      if (there) {
-        keepPermissions(real, beside);
-      }
-      move(beside, real);
+      replace(real, beside, bytes);
     } finally {
       PartFiles.remove(beside);
     }
     return there ? Outcome.CHANGED : Outcome.NEW;
   }
 
-  private static void keepPermissions(Path from, Path to) throws IOException {
-    PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
-    if (view != null) {
-      view.setPermissions(Files.getPosixFilePermissions(from));
-    }
+  /** True if a file has just these bytes; throws an exception if it cannot be read. */
+  public static boolean holds(Path file, byte[] bytes) throws IOException {
+    return Files.size(file) == bytes.length && Arrays.equals(Files.readAllBytes(file), bytes);
   }
 
-  private static void move(Path from, Path to) throws IOException {
+  /**
+   * Writes a file by way of a neighbour, which takes its name in one move, and its permissions if
+   * it was there; throws an exception if that cannot be done.
+   */
+  public static void replace(Path file, Path beside, byte[] bytes) throws IOException {
+    Files.write(beside, bytes);
+    PosixFileAttributeView view = Files.getFileAttributeView(beside, PosixFileAttributeView.class);
+    if (view != null && Files.exists(file)) {
+      view.setPermissions(Files.getPosixFilePermissions(file));
+    }
     try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+      Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+      Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
     }
   }
 }

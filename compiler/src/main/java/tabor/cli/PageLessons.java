@@ -37,9 +37,7 @@ final class PageLessons implements Lessons {
   }
 
   /** A file, and for whom it is worked out. */
-  record Asked(Path file, Options options) {
-    // Written out: what the language makes of its own accord is spun at run time, at every start.
-  }
+  record Asked(Path file, Options options) {}
 
   /**
    * For one document.
@@ -68,7 +66,7 @@ final class PageLessons implements Lessons {
     try {
       Path relative = Path.of(written);
       named = document.resolveSibling(relative).normalize();
-      if (relative.isAbsolute() || !inside(named)) {
+      if (relative.isAbsolute() || !FileLoader.inside(root, named)) {
         return Found.trouble("lies outside the folder " + shownRoot());
       }
     } catch (InvalidPathException e) {
@@ -88,11 +86,6 @@ final class PageLessons implements Lessons {
 
   private String shownRoot() {
     return root.toString().isEmpty() ? "of the document" : root.toString();
-  }
-
-  private boolean inside(Path named) {
-    Path base = root.toAbsolutePath().normalize();
-    return named.toAbsolutePath().normalize().startsWith(base);
   }
 
   private static Shared compile(Asked wanted) {

@@ -55,6 +55,15 @@ final class SourceReader {
     }
   }
 
+  /** The text of a file, or of {@code in}; fails with a sentence that names it. */
+  static String text(Path file, InputStream in) {
+    Read read = read(file, in);
+    if (read.problem() != null) {
+      throw Failure.outside(file + ": " + read.problem().message());
+    }
+    return read.text();
+  }
+
   private static Read folder(Path folder) {
     try (DirectoryStream<Path> unused = Files.newDirectoryStream(folder)) {
       return unreadable("this is a folder, not a file");

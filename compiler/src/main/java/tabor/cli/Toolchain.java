@@ -9,6 +9,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Levels;
+import tabor.groove.SectionWords;
 import tabor.kit.Kits;
 import tabor.resolve.Options;
 import tabor.rhythm.Feel;
@@ -24,9 +25,7 @@ import tabor.source.Passage;
 record Toolchain(Io io, Options options) {
   /** Compiles one file, or standard input for {@code -}. */
   Compiled compile(Path file) {
-    SourceReader.Read read = SourceReader.read(file, io.in());
-    Diagnostic problem = read.problem();
-    return problem == null ? compile(file, read.text()) : unread(file, read.text(), problem);
+    return compile(file, file);
   }
 
   /** Compiles one file for each of some students; see {@link Students#of}. */
@@ -92,7 +91,8 @@ record Toolchain(Io io, Options options) {
             Levels.DEFAULT,
             true,
             true,
-            true);
+            true,
+            SectionWords.USUAL);
     String name = SourceFiles.lessonName(file);
     return new Compiled(
         file,

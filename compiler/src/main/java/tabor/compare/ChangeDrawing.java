@@ -13,7 +13,6 @@ import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
@@ -65,7 +64,7 @@ record ChangeDrawing(TextMetrics font) {
   }
 
   private List<Engraving.StaffSystem> engrave(Groove groove, Collection<@Nullable Stroke> written) {
-    Look look = new Look(WIDTH, true, true, true, false, true);
+    Look look = new Look(WIDTH, true, true);
     return Engraver.engrave(Speller.spell(groove, shown(groove, written)), look, font).systems();
   }
 
@@ -107,7 +106,7 @@ record ChangeDrawing(TextMetrics font) {
       marks.add(words(label, 0, y, LABEL, Face.ITALIC));
       y += GAP / 2;
       List<Mark> staff = old ? Hollow.all(drawing.marks()) : drawing.marks();
-      marks.add(Mark.Group.of(label, Moving.down(staff, y)));
+      marks.add(Mark.Group.of(label, Mark.moved(staff, 0, y, 1)));
       y += drawing.height();
       width = Math.max(width, drawing.width());
       words.add(label + ": " + drawing.words());

@@ -8,7 +8,6 @@ import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.emit.font.OpenFont;
 import tabor.emit.pdf.Handout;
 import tabor.emit.pdf.Paper;
@@ -73,7 +72,7 @@ public final class ChangePictures {
     double y = 1;
     ChangePictures pictures = new ChangePictures(files);
     for (Block block : pictures.blocks) {
-      marks.addAll(Moving.by(block.marks(), 1, y, 1));
+      marks.addAll(Mark.moved(block.marks(), 1, y, 1));
       y += block.height();
     }
     Drawing whole = new Drawing(WIDTH + 2, y + 1, title(files), words(files), marks);
@@ -108,7 +107,7 @@ public final class ChangePictures {
       if (!block.title().isEmpty()) {
         bookmarks.add(new Handout.Bookmark(block.title(), sheets.size(), y));
       }
-      page.addAll(Moving.by(block.marks(), MARGIN, y, scale));
+      page.addAll(Mark.moved(block.marks(), MARGIN, y, scale));
       y += block.height() * scale;
     }
     sheets.add(new Handout.Sheet(page));

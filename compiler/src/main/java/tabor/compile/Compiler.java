@@ -258,7 +258,8 @@ public final class Compiler {
         header.log(),
         header.words(),
         header.language(),
-        List.copyOf(result.players().values()));
+        List.copyOf(result.players().values()),
+        List.of());
   }
 
   /** What the header says, on the kit that all sections are played on where they share one. */

@@ -26,16 +26,15 @@ public record Chart(
     List<String> prose,
     PageNotes page)
     implements Section {
-  /** A chart that says nothing for the printed page. */
-  public Chart(
-      String name, @Nullable String title, Spot heading, List<Item> items, List<String> prose) {
-    this(name, title, heading, items, prose, PageNotes.NONE);
-  }
-
   /** Copies the lists. */
   public Chart {
     items = List.copyOf(items);
     prose = List.copyOf(prose);
+  }
+
+  /** The same with other items. */
+  public Chart with(List<Item> others) {
+    return new Chart(name, title, heading, others, prose, page);
   }
 
   /** What the click does. */
@@ -57,6 +56,11 @@ public record Chart(
   public sealed interface Item {
     /** Calls the method of {@code cases} that fits. */
     <R> R match(Cases<R> cases);
+
+    /** What it plays in order, each rung of a ladder by itself; none where nothing is played. */
+    default List<Turn> turns() {
+      return List.of();
+    }
   }
 
   /** One method for each kind of item. */
@@ -223,6 +227,11 @@ public record Chart(
     public <R> R match(Cases<R> cases) {
       return cases.trade(this);
     }
+
+    @Override
+    public List<Turn> turns() {
+      return List.of(turn);
+    }
   }
 
   /** So many seconds of silence, without the click. */
@@ -324,9 +333,14 @@ public record Chart(
       tempi = List.copyOf(tempi);
     }
 
-    /** A ladder whose rungs are all played so many times or bars. */
-    public Climb(Groove groove, List<Tempo> tempi, Feel feel, Time by, int every, Every unit) {
-      this(groove, tempi, feel, by, every, unit, null, Extras.NONE);
+    /** The same with something else left to the student, or another fill. */
+    Climb with(Extras others) {
+      return new Climb(groove, tempi, feel, by, every, unit, seconds, others);
+    }
+
+    @Override
+    public List<Turn> turns() {
+      return Lists.map(tempi, tempo -> new Turn(groove, tempo, feel));
     }
 
     /** How often the section is played at each rung. */

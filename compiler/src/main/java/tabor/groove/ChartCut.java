@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.lists.Lists;
-import tabor.rhythm.Tempo;
 
 /** A chart with nothing but what is played of some sections. */
 public final class ChartCut {
@@ -33,17 +32,7 @@ public final class ChartCut {
     ChartCut cut = new ChartCut(left);
     chart.items().forEach(cut::item);
     cut.flush(false);
-    if (!cut.played) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Chart(
-            chart.name(),
-            chart.title(),
-            chart.heading(),
-            neighbours(cut.done),
-            chart.prose(),
-            chart.page()));
+    return cut.played ? Optional.of(chart.with(neighbours(cut.done))) : Optional.empty();
   }
 
   private void item(Chart.Item item) {
@@ -60,18 +49,7 @@ public final class ChartCut {
         dropBarCues();
       }
     } else if (item instanceof Chart.Climb climb) {
-      playing(
-          has(climb.groove())
-              ? new Chart.Climb(
-                  climb.groove(),
-                  climb.tempi(),
-                  climb.feel(),
-                  climb.by(),
-                  climb.every(),
-                  climb.unit(),
-                  climb.seconds(),
-                  extras(climb.extras()))
-              : null);
+      playing(has(climb.groove()) ? climb.with(extras(climb.extras())) : null);
     } else if (item instanceof Chart.Trade trade) {
       playing(
           has(trade.turn().groove())
@@ -109,7 +87,7 @@ public final class ChartCut {
   }
 
   private void dropBarCues() {
-    for (int i = done.size() - 2; i >= 0 && !isPlaying(done.get(i)); i--) {
+    for (int i = done.size() - 2; i >= 0 && done.get(i).turns().isEmpty(); i--) {
       if (done.get(i) instanceof Chart.Cue cue && cue.bar() > 0) {
         done.remove(i);
       }
@@ -139,21 +117,17 @@ public final class ChartCut {
     return fill == null || has(fill) ? extras : new Chart.Extras(extras.without(), null);
   }
 
-  private static boolean isPlaying(Chart.Item item) {
-    return item instanceof Chart.Play || item instanceof Chart.Climb || item instanceof Chart.Trade;
-  }
-
   /** Count-ins take meter and tempo of what follows now, rests of what was before. */
   private static List<Chart.Item> neighbours(List<Chart.Item> items) {
     List<Chart.Item> found = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
       Chart.Item item = items.get(i);
       if (item instanceof Chart.CountIn count) {
-        Start next = near(items, i, 1);
+        Chart.Turn next = near(items, i, 1);
         found.add(
             next == null ? count : new Chart.CountIn(count.bars(), next.groove(), next.tempo()));
       } else if (item instanceof Chart.Rest rest) {
-        Start near = near(items, i, -1);
+        Chart.Turn near = near(items, i, -1);
         near = near == null ? near(items, i, 1) : near;
         found.add(near == null ? rest : new Chart.Rest(rest.bars(), near.groove(), near.tempo()));
       } else {
@@ -163,19 +137,11 @@ public final class ChartCut {
     return found;
   }
 
-  private record Start(Groove groove, Tempo tempo) {}
-
-  private static @Nullable Start near(List<Chart.Item> items, int from, int step) {
+  private static Chart.@Nullable Turn near(List<Chart.Item> items, int from, int step) {
     for (int i = from + step; i >= 0 && i < items.size(); i += step) {
-      Chart.Item item = items.get(i);
-      if (item instanceof Chart.Play play) {
-        Chart.Turn turn = play.turns().get(step > 0 ? 0 : play.turns().size() - 1);
-        return new Start(turn.groove(), turn.tempo());
-      } else if (item instanceof Chart.Climb climb) {
-        return new Start(
-            climb.groove(), climb.tempi().get(step > 0 ? 0 : climb.tempi().size() - 1));
-      } else if (item instanceof Chart.Trade trade) {
-        return new Start(trade.turn().groove(), trade.turn().tempo());
+      List<Chart.Turn> turns = items.get(i).turns();
+      if (!turns.isEmpty()) {
+        return turns.get(step > 0 ? 0 : turns.size() - 1);
       }
     }
     return null;

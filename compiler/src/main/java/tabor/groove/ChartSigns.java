@@ -84,13 +84,9 @@ public record ChartSigns(@Nullable String mark, List<Cue> cues, boolean holds) {
   }
 
   private static List<Groove> played(Chart.Item item) {
-    if (item instanceof Chart.Play play) {
-      return Lists.map(play.turns(), Chart.Turn::groove);
-    }
-    if (item instanceof Chart.Climb climb) {
-      return List.of(climb.groove());
-    }
-    return item instanceof Chart.Trade trade ? List.of(trade.turn().groove()) : List.of();
+    return item instanceof Chart.Climb climb
+        ? List.of(climb.groove())
+        : Lists.map(item.turns(), Chart.Turn::groove);
   }
 
   private static ChartSigns signs(

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -212,21 +211,5 @@ public record CountingWords(
       }
       return Optional.empty();
     }
-  }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof CountingWords that
-        && twos.equals(that.twos)
-        && threes.equals(that.threes)
-        && fours.equals(that.fours)
-        && Objects.equals(onBeat, that.onBeat)
-        && eighthsThrough == that.eighthsThrough;
-  }
-
-  @Override
-  public int hashCode() {
-    return Objects.hash(twos, threes, fours, onBeat, eighthsThrough);
   }
 }

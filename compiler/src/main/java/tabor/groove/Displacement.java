@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
 import tabor.kit.Limb;
 import tabor.lists.Lists;
 import tabor.rhythm.NoteValue;
@@ -29,13 +28,7 @@ record Displacement(Words words) {
   private static final int FEW = 2;
 
   private record Hit(Time position, Limb limb, String surface, Level level, Ornaments ornaments) {
-    // Written out: what the language makes of its own accord is spun at run time, at every start.
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Hit hit && position.equals(hit.position) && sameButPlace(this, hit);
-    }
-
+    /** Without enums, whose own differ from run to run. */
     @Override
     public int hashCode() {
       return 31 * position.hashCode() + surface.hashCode();

@@ -59,40 +59,6 @@ public record Groove(
     return Objects.hash(name, title, bars, strokes.size());
   }
 
-  /** A section that says nothing for the printed page. */
-  public Groove(
-      String name,
-      @Nullable String title,
-      Spot heading,
-      @Nullable Groove base,
-      Setting setting,
-      int bars,
-      Time pickup,
-      List<Stroke> strokes,
-      List<Stroke> written,
-      Map<Limb, Surface> plays,
-      List<Loudness.Mark> marks,
-      List<Loudness.Hairpin> hairpins,
-      List<String> prose,
-      Set<Integer> repeats) {
-    this(
-        name,
-        title,
-        heading,
-        base,
-        setting,
-        bars,
-        pickup,
-        strokes,
-        written,
-        plays,
-        marks,
-        hairpins,
-        prose,
-        repeats,
-        PageNotes.NONE);
-  }
-
   /**
    * What a section is played with and how.
    *
@@ -116,29 +82,6 @@ public record Groove(
       boolean showSticking,
       boolean showChanges,
       SectionWords wording) {
-
-    /** With our own words. */
-    public Setting(
-        Meters meters,
-        Kit kit,
-        Tempo tempo,
-        Feel feel,
-        Levels levels,
-        boolean showCounts,
-        boolean showSticking,
-        boolean showChanges) {
-      this(
-          meters,
-          kit,
-          tempo,
-          feel,
-          levels,
-          showCounts,
-          showSticking,
-          showChanges,
-          SectionWords.USUAL);
-    }
-
     /** Time signature and beats of bar 1. */
     public Meter meter() {
       return meters.first();

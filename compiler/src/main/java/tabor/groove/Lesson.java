@@ -49,19 +49,14 @@ public record Lesson(
     /** Nothing is said. */
     public static final Extras NONE =
         new Extras(
-            PageWishes.NONE, List.of(), List.of(), null, CountingWords.OURS, null, List.of());
-
-    /** Of nobody in particular. */
-    public Extras(
-        PageWishes wishes,
-        List<String> goals,
-        List<String> teacher,
-        @Nullable PracticeLog log,
-        CountingWords words,
-        @Nullable Language language,
-        List<Player> players) {
-      this(wishes, goals, teacher, log, words, language, players, List.of());
-    }
+            PageWishes.NONE,
+            List.of(),
+            List.of(),
+            null,
+            CountingWords.OURS,
+            null,
+            List.of(),
+            List.of());
 
     /** The same with other lines at the head of the page. */
     public Extras withHead(List<String> lines) {

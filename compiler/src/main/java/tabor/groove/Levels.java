@@ -28,6 +28,4 @@ public record Levels(int ghost, int plain, int accent) {
       case ACCENT -> accent;
     };
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -77,6 +77,4 @@ public record Ornaments(int bits) {
   public String toString() {
     return isEmpty() ? "-" : list().stream().map(Ornament::word).collect(Collectors.joining(","));
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -1,5 +1,6 @@
 package tabor.groove;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.source.Spot;
 
@@ -13,6 +14,9 @@ public sealed interface Section permits Groove, Sheet, Chart {
 
   /** Its heading. */
   Spot heading();
+
+  /** Its texts in the order written. */
+  List<String> prose();
 
   /** What it says for the printed page. */
   PageNotes page();

@@ -13,6 +13,4 @@ public record SectionWords(CountingWords read, CountingWords printed, Language l
   /** Our own syllables, in English. */
   public static final SectionWords USUAL =
       new SectionWords(CountingWords.OURS, CountingWords.OURS, Language.EN);
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -28,9 +28,7 @@ public final class Snap {
   private static final Time HALF = Time.of(1, 2);
   private static final Time TWO_THIRDS = Time.of(2, 3);
 
-  private record Beat(int bar, int beat) {
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
-  }
+  private record Beat(int bar, int beat) {}
 
   private final Meters meters;
   private final Set<Beat> beats;

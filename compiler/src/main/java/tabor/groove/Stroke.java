@@ -41,23 +41,6 @@ public record Stroke(
     boolean open,
     boolean inLine,
     @Nullable Limb before) {
-
-  /** A stroke that is in no line. */
-  public Stroke(
-      int bar,
-      Time at,
-      Time length,
-      Limb limb,
-      Surface surface,
-      Level level,
-      Ornaments ornaments,
-      Slot slot,
-      Spot spot,
-      boolean dealt,
-      boolean open) {
-    this(bar, at, length, limb, surface, level, ornaments, slot, spot, dealt, open, false, null);
-  }
-
   /** The order of every list: bar, place, limb, surface. */
   public static final Comparator<Stroke> ORDER =
       (a, b) -> {
@@ -154,27 +137,7 @@ public record Stroke(
     return dealt || !open;
   }
 
-  // Written out: what a record brings along is put together when first asked for, which takes time
-  // that an editor's first opening does not have.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Stroke that
-            && bar == that.bar
-            && dealt == that.dealt
-            && open == that.open
-            && inLine == that.inLine
-            && before == that.before
-            && limb == that.limb
-            && level == that.level
-            && at.equals(that.at)
-            && length.equals(that.length)
-            && surface.equals(that.surface)
-            && ornaments.equals(that.ornaments)
-            && slot.equals(that.slot)
-            && spot.equals(that.spot));
-  }
-
+  /** Without enums, whose own differ from run to run. */
   @Override
   public int hashCode() {
     return ((bar * 31 + at.hashCode()) * 31 + limb.ordinal()) * 31 + surface.hashCode();

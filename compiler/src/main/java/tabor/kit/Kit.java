@@ -132,21 +132,7 @@ public record Kit(
     return List.copyOf(surfaces.keySet());
   }
 
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Kit that
-            && name.equals(that.name)
-            && leftHanded == that.leftHanded
-            && surfaces.equals(that.surfaces)
-            && letters.equals(that.letters)
-            && standIns.equals(that.standIns)
-            && positions.equals(that.positions)
-            && limits.equals(that.limits));
-  }
-
+  /** Without what seldom differs. */
   @Override
   public int hashCode() {
     return name.hashCode() * 31 + surfaces.hashCode();

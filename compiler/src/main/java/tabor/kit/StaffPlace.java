@@ -25,6 +25,4 @@ public record StaffPlace(char step, int octave) {
   public String toString() {
     return "" + step + octave;
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -143,19 +143,7 @@ public record Surface(String name, int key, StaffPlace place, Head head, Surface
     return name;
   }
 
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Surface that
-            && name.equals(that.name)
-            && key == that.key
-            && place.equals(that.place)
-            && head == that.head
-            && facts.equals(that.facts));
-  }
-
+  /** Without enums, whose own differ from run to run. */
   @Override
   public int hashCode() {
     return name.hashCode() * 31 + key;

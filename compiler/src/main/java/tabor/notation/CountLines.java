@@ -18,7 +18,7 @@ import tabor.rhythm.Time;
  * The counts over one bar. Divisions whose counts agree share a row; where one beat is divided in
  * two ways at once, such as a triplet over sixteenths, each way has a row of its own.
  */
-final class CountLines {
+public final class CountLines {
   private final Meter meter;
   private final CountLabels labels;
   private final List<Row> rows = new ArrayList<>();
@@ -79,7 +79,7 @@ final class CountLines {
       }
     }
     for (Row row : rows) {
-      if (agree(row.all(), all)) {
+      if (agree(row.all(), all, meter)) {
         row.all().putAll(all);
         row.struck().putAll(struck);
         return;
@@ -88,8 +88,9 @@ final class CountLines {
     rows.add(new Row(all, struck));
   }
 
-  /** True if no place would have two names, and no name in a beat two places. */
-  private boolean agree(NavigableMap<Time, String> a, NavigableMap<Time, String> b) {
+  /** True if two rows can be one: no place has two names, and no name in a beat two places. */
+  public static boolean agree(
+      NavigableMap<Time, String> a, NavigableMap<Time, String> b, Meter meter) {
     for (Map.Entry<Time, String> one : b.entrySet()) {
       String there = a.get(one.getKey());
       if (there != null && !there.equals(one.getValue())) {

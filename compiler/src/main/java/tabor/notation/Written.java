@@ -1,7 +1,5 @@
 package tabor.notation;
 
-import java.util.Arrays;
-import java.util.List;
 import tabor.rhythm.Time;
 
 /**
@@ -26,20 +24,20 @@ public record Written(Type type, int dots) {
     FIVE_HUNDRED_TWELFTH(1, 512),
     THOUSAND_TWENTY_FOURTH(1, 1024);
 
-    private static final List<Time> LENGTHS =
-        Arrays.stream(values()).map(type -> Time.of(type.num, type.den)).toList();
-
-    private final long num;
-    private final long den;
+    private final Time length;
 
     Type(long num, long den) {
-      this.num = num;
-      this.den = den;
+      this.length = Time.of(num, den);
     }
 
     /** Its length in whole notes. */
     public Time length() {
-      return LENGTHS.get(ordinal());
+      return length;
+    }
+
+    /** Its part of a whole note in figures: {@code 16th}, {@code 32nd}. */
+    public String part() {
+      return length.den() + (this == THIRTY_SECOND ? "nd" : "th");
     }
 
     /** How many flags or beams it has: 0 from the quarter up, 1 for the eighth … */

@@ -64,9 +64,8 @@ record PlannedSegment(
       int bars,
       Time from,
       Time to,
-      Manner manner,
-      long phase) {
-    this(kind, groove, tempo, feel, bars, from, to, null, manner, phase, List.of());
+      Manner manner) {
+    this(kind, groove, tempo, feel, bars, from, to, null, manner, 0, List.of());
   }
 
   /**
@@ -84,8 +83,7 @@ record PlannedSegment(
         bars,
         meters.between(1 - bars, 1).negate(),
         left.negate(),
-        Manner.PLAIN,
-        0);
+        Manner.PLAIN);
   }
 
   /** A section once, with or without its pickup. */
@@ -99,8 +97,7 @@ record PlannedSegment(
         groove.bars(),
         pickup ? groove.pickup().negate() : Time.ZERO,
         groove.meters().length(groove.bars()),
-        manner,
-        0);
+        manner);
   }
 
   /** So many bars of silence. */
@@ -113,8 +110,7 @@ record PlannedSegment(
         bars,
         Time.ZERO,
         meters(like).length(bars),
-        manner,
-        0);
+        manner);
   }
 
   /** Silence by the clock: so many seconds, counted as quarter notes of a second each. */
@@ -127,28 +123,22 @@ record PlannedSegment(
         1,
         Time.ZERO,
         seconds.over(4),
-        Manner.PLAIN,
-        0);
+        Manner.PLAIN);
   }
 
   /** The strokes at a place of this one, ringing so long. */
   PlannedSegment held(Time at, Time length) {
-    return new PlannedSegment(
-        Segment.Kind.HOLD, groove, tempo, feel, bars, at, at.plus(length), manner, phase);
+    return as(Segment.Kind.HOLD, at, at.plus(length));
   }
 
   /** The bars of this stretch, left to the student. */
   PlannedSegment yours() {
+    return as(Segment.Kind.YOURS, Time.max(Time.ZERO, from), to);
+  }
+
+  private PlannedSegment as(Segment.Kind other, Time first, Time last) {
     return new PlannedSegment(
-        Segment.Kind.YOURS,
-        groove,
-        tempo,
-        feel,
-        bars,
-        Time.max(Time.ZERO, from),
-        to,
-        manner,
-        phase);
+        other, groove, tempo, feel, bars, first, last, null, manner, phase, List.of());
   }
 
   /** A stretch of it after which this time through goes on. */

@@ -80,6 +80,7 @@ public final class HeaderReader implements SettingStatement.Cases<@Nullable Void
             reader.log,
             reader.words,
             reader.language,
+            List.of(),
             List.of()),
         reader.problems.found());
   }

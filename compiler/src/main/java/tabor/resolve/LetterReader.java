@@ -230,7 +230,9 @@ final class LetterReader {
         placed.slot,
         spot(placed),
         false,
-        open);
+        open,
+        false,
+        null);
   }
 
   /** An open stroke of hands or feet by the limb that it was given; null if it cannot be. */

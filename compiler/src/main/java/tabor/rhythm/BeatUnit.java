@@ -14,17 +14,15 @@ public enum BeatUnit {
   DOTTED_EIGHTH(3, 16),
   DOTTED_SIXTEENTH(3, 32);
 
-  private final long num;
-  private final long den;
+  private final Time length;
 
   BeatUnit(long num, long den) {
-    this.num = num;
-    this.den = den;
+    this.length = Time.of(num, den);
   }
 
   /** Its length in whole notes. */
   public Time length() {
-    return Time.of(num, den);
+    return length;
   }
 
   /** As written: {@code dotted-quarter}. */

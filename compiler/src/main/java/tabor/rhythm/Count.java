@@ -1,7 +1,6 @@
 package tabor.rhythm;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A place of the bar as it is counted aloud.
@@ -43,17 +42,7 @@ public record Count(int beat, Syllable syllable, List<Integer> places, int divis
     return new Count(beat, syllable, List.of(), 0);
   }
 
-  // Written out: the equality of a record is put together at run time, and counts are compared in
-  // every check.
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof Count count
-        && beat == count.beat
-        && syllable == count.syllable
-        && places.equals(count.places)
-        && division == count.division;
-  }
-
+  /** With the syllable's sign: an enum's own differs from run to run. */
   @Override
   public int hashCode() {
     return ((beat * 31 + syllable.sign().hashCode()) * 31 + places.hashCode()) * 31 + division;

@@ -20,6 +20,4 @@ public record Division(int beat, int beats, int slots) {
   public boolean isInside(Meter meter) {
     return beat + beats <= meter.beatCount();
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -45,6 +45,4 @@ public record Feel(Unit unit, Time share) {
         ? "swing " + what + " as triplets"
         : "swing " + what + " " + share.times(100).decimal() + "%";
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

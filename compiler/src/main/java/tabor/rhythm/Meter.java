@@ -149,6 +149,4 @@ public record Meter(int count, int unit, List<Time> beats, List<Integer> groups)
   public String toString() {
     return signature();
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

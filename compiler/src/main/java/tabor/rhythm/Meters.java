@@ -93,8 +93,6 @@ public record Meters(List<Meter> cycle) {
     return bar;
   }
 
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
-
   /**
    * A place of a section.
    *

@@ -21,17 +21,15 @@ public enum NoteValue {
   /** Seven in a quarter. */
   SEPTUPLETS(1, 28);
 
-  private final long num;
-  private final long den;
+  private final Time length;
 
   NoteValue(long num, long den) {
-    this.num = num;
-    this.den = den;
+    this.length = Time.of(num, den);
   }
 
   /** Length of one, in whole notes. */
   public Time length() {
-    return Time.of(num, den);
+    return length;
   }
 
   /** The plural as written: {@code thirty-seconds}. */

@@ -69,6 +69,4 @@ public record Slot(Division division, int index, List<Part> parts) {
     }
     return length;
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -49,6 +49,4 @@ public record Tempo(Time beat, Time perMinute) {
         };
     return dotted ? "dotted " + name : name;
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -196,6 +196,4 @@ public record Time(long num, long den) implements Comparable<Time> {
   public String toString() {
     return den == 1 ? Long.toString(num) : num + "/" + den;
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

@@ -27,6 +27,11 @@ public final class DisplayWidth {
     {0x20000, 0x3FFFD}
   };
 
+  /** A text and spaces up to a width. */
+  public static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - of(text)));
+  }
+
   /** Columns of a text without line ends and tabs. */
   public static int of(String text) {
     int width = 0;

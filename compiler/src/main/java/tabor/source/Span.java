@@ -44,6 +44,4 @@ public record Span(int start, int end) {
   public String in(String text) {
     return text.substring(start, end);
   }
-
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
 }

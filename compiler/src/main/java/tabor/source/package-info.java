@@ -1,5 +1,6 @@
 /**
- * Source text, half-open spans in UTF-16 offsets and the line index. Knows nothing else of Tabor.
+ * Source text, half-open spans in UTF-16 offsets and the line index; texts that come with the
+ * program. Knows nothing else of Tabor.
  */
 @org.jspecify.annotations.NullMarked
 package tabor.source;

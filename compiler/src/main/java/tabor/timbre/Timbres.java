@@ -4,11 +4,6 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +15,7 @@ import tabor.groove.Ornament;
 import tabor.kit.Kits;
 import tabor.kit.Surface;
 import tabor.perform.Sound;
+import tabor.source.ResourceText;
 
 /** The table of all timbres. */
 public final class Timbres {
@@ -87,13 +83,7 @@ public final class Timbres {
   }
 
   private static JsonObject load() {
-    try (InputStream in = Timbres.class.getResourceAsStream("timbres.json")) {
-      Objects.requireNonNull(in, "timbres.json");
-      return JsonParser.parseReader(new InputStreamReader(in, StandardCharsets.UTF_8))
-          .getAsJsonObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return JsonParser.parseString(ResourceText.of(Timbres.class, "timbres.json")).getAsJsonObject();
   }
 
   private static Map<String, Timbre> read() {

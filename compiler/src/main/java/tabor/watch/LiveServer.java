@@ -4,20 +4,18 @@ import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import tabor.source.ResourceText;
 
 /**
  * Serves pages on 127.0.0.1 and nowhere else. A page of another site that a browser has open can
@@ -35,7 +33,8 @@ public final class LiveServer implements AutoCloseable {
   private final ExecutorService threads;
   private final Site site;
   private final LiveClients clients = new LiveClients();
-  private final byte[] script = resource("live.js");
+  private final byte[] script =
+      ResourceText.of(LiveServer.class, "live.js").getBytes(StandardCharsets.UTF_8);
 
   /** What is served. Asked by several threads at once. */
   public interface Site {
@@ -207,14 +206,6 @@ public final class LiveServer implements AutoCloseable {
       try (OutputStream out = exchange.getResponseBody()) {
         out.write(content.bytes());
       }
-    }
-  }
-
-  private static byte[] resource(String name) {
-    try (InputStream in = LiveServer.class.getResourceAsStream(name)) {
-      return Objects.requireNonNull(in, name).readAllBytes();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 

@@ -33,7 +33,7 @@ final class FigureMarkup {
       out.append(code("tabor", figure.source())).append('\n');
     }
     if (as == Wish.As.SOURCE) {
-      return caption(out, figure);
+      return out.append(caption(figure)).toString().stripTrailing();
     }
     out.append("<figure class=\"tabor\">\n");
     if (as == Wish.As.GRID) {
@@ -48,12 +48,10 @@ final class FigureMarkup {
     return out.append("</figure>").toString();
   }
 
-  private static String caption(StringBuilder out, Figure figure) {
+  /** The caption as a paragraph of its own; empty for none. */
+  static String caption(Figure figure) {
     String caption = figure.wish().caption();
-    if (!caption.isEmpty()) {
-      out.append("<p class=\"tabor-caption\">").append(text(caption)).append("</p>\n");
-    }
-    return out.toString().stripTrailing();
+    return caption.isEmpty() ? "" : "<p class=\"tabor-caption\">" + text(caption) + "</p>\n";
   }
 
   private void drawings(Figure figure, StringBuilder out) {

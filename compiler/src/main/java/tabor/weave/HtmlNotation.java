@@ -100,12 +100,8 @@ final class HtmlNotation {
       for (int i = 0; i < figure.lesson().sections().size(); i++) {
         html.append(all.articles().get(at++));
       }
-      String caption = figure.wish().caption();
-      if (!caption.isEmpty()) {
-        html.append("<p class=\"tabor-caption\">").append(FigureMarkup.text(caption));
-        html.append("</p>\n");
-      }
-      put(place.getKey(), new TaborNode.OfBlock(html.append("</div>").toString()));
+      html.append(FigureMarkup.caption(figure)).append("</div>");
+      put(place.getKey(), new TaborNode.OfBlock(html.toString()));
     }
     players = all;
   }

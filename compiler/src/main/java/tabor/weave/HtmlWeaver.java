@@ -1,12 +1,7 @@
 package tabor.weave;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import org.commonmark.Extension;
 import org.commonmark.ext.front.matter.YamlFrontMatterVisitor;
 import org.commonmark.ext.gfm.tables.TablesExtension;
@@ -20,6 +15,7 @@ import org.commonmark.node.Text;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.html.PagePlayerParts;
+import tabor.source.ResourceText;
 
 /** Markdown to complete pages. */
 final class HtmlWeaver {
@@ -32,7 +28,7 @@ final class HtmlWeaver {
           .nodeRendererFactory(TaborNodeRenderer::new)
           .build();
 
-  private static final String STYLE = resource("weave.css");
+  private static final String STYLE = ResourceText.of(HtmlWeaver.class, "weave.css");
 
   private HtmlWeaver() {}
 
@@ -126,15 +122,6 @@ final class HtmlWeaver {
         link.setDestination(Style.pageName(page) + to.substring(end));
       }
       visitChildren(link);
-    }
-  }
-
-  private static String resource(String name) {
-    try (InputStream in = HtmlWeaver.class.getResourceAsStream(name)) {
-      byte[] bytes = Objects.requireNonNull(in, name).readAllBytes();
-      return new String(bytes, StandardCharsets.UTF_8).replace("\r\n", "\n");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 }

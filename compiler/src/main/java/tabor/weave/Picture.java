@@ -50,8 +50,9 @@ public record Picture(String name, String title, String alt, Drawing drawing, do
     boolean tempo =
         !groove.setting().tempo().perMinute().equals(USUAL_TEMPO)
             || !groove.setting().feel().isStraight();
-    Look look = new Look(wish.width() / SPACE, wish.counts(), true, true, several, tempo);
-    Engraving engraving = Engraver.engrave(score(groove), look, OpenFont.get());
+    Look look = new Look(wish.width() / SPACE, wish.counts(), tempo);
+    Engraving engraving =
+        Engraver.engrave(score(groove), several ? look.withHeading() : look, OpenFont.get());
     Drawing drawing = engraving.whole();
     String alt = inWords(groove.caption(), drawing.words());
     return new Picture(groove.name(), groove.caption(), alt, drawing, 1);
@@ -63,7 +64,7 @@ public record Picture(String name, String title, String alt, Drawing drawing, do
    * @param written the words it was made of, which it is called by
    */
   static Picture inline(Groove groove, String written) throws Trouble {
-    Look look = new Look(INLINE_WIDTHS.get(0), false, true, true, false, false);
+    Look look = new Look(INLINE_WIDTHS.get(0), false, false);
     MeasuredScore measured = MeasuredScore.of(score(groove), look, OpenFont.get());
     for (double width : INLINE_WIDTHS) {
       MeasuredScore staff = measured.in(width);

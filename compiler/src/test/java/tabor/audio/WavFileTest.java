@@ -16,6 +16,7 @@ import javax.sound.sampled.UnsupportedAudioFileException;
 import org.junit.jupiter.api.Test;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
+import tabor.groove.PageNotes;
 import tabor.kit.Limb;
 import tabor.rhythm.Feel;
 import tabor.testing.Sketch;
@@ -127,6 +128,6 @@ class WavFileTest {
   }
 
   private static Chart chart(Chart.Item item) {
-    return new Chart("c", null, BEAT.heading(), List.of(item), List.of());
+    return new Chart("c", null, BEAT.heading(), List.of(item), List.of(), PageNotes.NONE);
   }
 }

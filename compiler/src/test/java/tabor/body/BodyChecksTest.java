@@ -14,6 +14,7 @@ import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
+import tabor.groove.PageNotes;
 import tabor.kit.Kits;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -337,7 +338,8 @@ class BodyChecksTest {
             null,
             section.heading(),
             List.of(new Chart.Play(List.of(new Chart.Turn(section, fast, Feel.STRAIGHT)), 1)),
-            List.of());
+            List.of(),
+            PageNotes.NONE);
     assertThat(BodyChecks.check(chart)).extracting(Diagnostic::code).containsExactly(Code.TOO_FAST);
   }
 

@@ -10,6 +10,8 @@ import tabor.groove.Level;
 import tabor.groove.Levels;
 import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
+import tabor.groove.PageNotes;
+import tabor.groove.SectionWords;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
@@ -148,7 +150,9 @@ final class Played {
         slot,
         spot,
         false,
-        false);
+        false,
+        false,
+        null);
   }
 
   /** Marks the strokes of the part added last as dealt by the compiler. */
@@ -171,7 +175,8 @@ final class Played {
         Levels.DEFAULT,
         true,
         true,
-        true);
+        true,
+        SectionWords.USUAL);
   }
 
   Groove groove() {
@@ -203,13 +208,27 @@ final class Played {
         List.of(),
         List.of(),
         List.of(),
-        other.repeats());
+        other.repeats(),
+        PageNotes.NONE);
   }
 
   private static Groove groove(
       List<Stroke> strokes, Spot heading, @Nullable Groove base, Groove.Setting setting, int bars) {
     return new Groove(
-        "test", null, heading, base, setting, bars, Time.ZERO, strokes, strokes, Map.of(),
-        List.of(), List.of(), List.of(), Set.of());
+        "test",
+        null,
+        heading,
+        base,
+        setting,
+        bars,
+        Time.ZERO,
+        strokes,
+        strokes,
+        Map.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Set.of(),
+        PageNotes.NONE);
   }
 }

@@ -80,7 +80,14 @@ class OrnamentTest {
     Groove groove = Sketch.groove("g").bars(bars).done();
     Chart.Climb climb =
         new Chart.Climb(
-            groove, List.of(groove.setting().tempo()), Feel.STRAIGHT, Time.of(4), every, unit);
+            groove,
+            List.of(groove.setting().tempo()),
+            Feel.STRAIGHT,
+            Time.of(4),
+            every,
+            unit,
+            null,
+            Chart.Extras.NONE);
     assertThat(climb.times()).isEqualTo(times);
   }
 

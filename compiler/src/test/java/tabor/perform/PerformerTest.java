@@ -271,7 +271,9 @@ class PerformerTest {
                 Feel.STRAIGHT,
                 Time.of(60),
                 2,
-                Chart.Every.TIMES));
+                Chart.Every.TIMES,
+                null,
+                Chart.Extras.NONE));
     Performance played = Performer.chart(chart);
     assertThat(millis(played, Kind.COUNT_IN)).isEqualTo("0 1000 2000 3000");
     assertThat(millis(played, Kind.CLICK)).isEqualTo("4000 5000 6000 7000 8000 9000 10000 11000");

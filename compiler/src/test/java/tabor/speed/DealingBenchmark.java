@@ -20,6 +20,7 @@ import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Levels;
 import tabor.groove.Ornaments;
+import tabor.groove.SectionWords;
 import tabor.groove.Stroke;
 import tabor.kit.Kits;
 import tabor.kit.Limb;
@@ -52,7 +53,8 @@ public class DealingBenchmark {
           Levels.DEFAULT,
           true,
           true,
-          true);
+          true,
+          SectionWords.USUAL);
 
   /** Bars of the section; longer ones than a file may have show how the time grows. */
   @Param({"1", "1000", "10000"})
@@ -95,7 +97,9 @@ public class DealingBenchmark {
             slot,
             new Spot(new Passage(""), new Span(0, 0)),
             false,
-            false);
+            false,
+            false,
+            null);
     return new Dealer.Open(stroke, hands, false, null);
   }
 

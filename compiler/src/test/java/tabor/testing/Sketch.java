@@ -12,6 +12,8 @@ import tabor.groove.Levels;
 import tabor.groove.Loudness;
 import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
+import tabor.groove.PageNotes;
+import tabor.groove.SectionWords;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Kit;
@@ -219,7 +221,19 @@ public final class Sketch {
   public static Stroke stroke(
       int bar, Time at, Time length, Limb limb, Surface surface, Slot slot, Ornaments ornaments) {
     return new Stroke(
-        bar, at, length, limb, surface, Level.PLAIN, ornaments, slot, NOWHERE, false, false);
+        bar,
+        at,
+        length,
+        limb,
+        surface,
+        Level.PLAIN,
+        ornaments,
+        slot,
+        NOWHERE,
+        false,
+        false,
+        false,
+        null);
   }
 
   private static Level level(char letter) {
@@ -246,7 +260,8 @@ public final class Sketch {
     sorted.sort(Stroke.ORDER);
     Tempo tempo = new Tempo(meters.first().tempoBeat(), perMinute);
     Groove.Setting setting =
-        new Groove.Setting(meters, kit, tempo, feel, Levels.DEFAULT, true, true, true);
+        new Groove.Setting(
+            meters, kit, tempo, feel, Levels.DEFAULT, true, true, true, SectionWords.USUAL);
     return new Groove(
         name,
         title,
@@ -261,12 +276,13 @@ public final class Sketch {
         marks,
         hairpins,
         prose,
-        repeats);
+        repeats,
+        PageNotes.NONE);
   }
 
   /** A chart of these items. */
   public static Chart chart(Chart.Item... items) {
-    return new Chart("practice", null, NOWHERE, List.of(items), List.of());
+    return new Chart("practice", null, NOWHERE, List.of(items), List.of(), PageNotes.NONE);
   }
 
   /** A turn of a groove as it stands. */
@@ -365,7 +381,9 @@ public final class Sketch {
               new Slot(division, index, parts),
               NOWHERE,
               false,
-              false));
+              false,
+              false,
+              null));
     }
 
     /** Lengthens this limb's last stroke, which may be of an earlier word. */

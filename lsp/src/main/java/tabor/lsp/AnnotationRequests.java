@@ -57,7 +57,7 @@ final class AnnotationRequests {
       Span range = file.span(params.getRange());
       for (InlayHints.Hint hint : InlayHints.in(file.compiled(), range, kinds)) {
         Position at = session.encoding().position(file.document().lines(), hint.offset());
-        json.comma().add("{\"position\":").position(at.getLine(), at.getCharacter());
+        PositionEncoding.write(json.comma().add("{\"position\":"), at);
         json.add(",\"label\":").string(hint.text());
         json.add(",\"paddingLeft\":true}");
       }

@@ -70,13 +70,7 @@ final class DiagnosticPublisher {
                 told.remove(document.path());
                 answered.remove(document.path());
                 if (!pulls()) {
-                  session
-                      .client()
-                      .publish(
-                          new JsonText()
-                              .add("{\"uri\":")
-                              .string(document.uri())
-                              .add(",\"diagnostics\":[]}"));
+                  session.client().publish(about(document).add(",\"diagnostics\":[]}"));
                 }
                 dependentsOf(document.path());
               }
@@ -145,9 +139,7 @@ final class DiagnosticPublisher {
       session
           .client()
           .publish(
-              new JsonText()
-                  .add("{\"uri\":")
-                  .string(document.uri())
+              about(document)
                   .add(",\"version\":")
                   .add(document.version())
                   .add(",\"diagnostics\":")
@@ -159,6 +151,10 @@ final class DiagnosticPublisher {
       session.tokens().ahead(document);
     }
     return different;
+  }
+
+  private static JsonText about(OpenDocument document) {
+    return new JsonText().add("{\"uri\":").string(document.uri());
   }
 
   private Told look(OpenDocument document) {

@@ -4,12 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.lsp4j.Location;
-import org.eclipse.lsp4j.Range;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.lsp.transport.JsonText;
-import tabor.source.Span;
 
 /** The diagnostics of a file as JSON, with what this client can show and nothing else. */
 final class DiagnosticWriter {
@@ -46,9 +44,9 @@ final class DiagnosticWriter {
     Path file = compiled.fileOf(ours.spot());
     json.comma().add("{\"range\":");
     if (file == null || file.equals(document.path())) {
-      range(compiled.span(ours.spot()));
+      PositionEncoding.write(json, encoding.range(document.lines(), compiled.span(ours.spot())));
     } else {
-      range(converter.location(ours.spot()).getRange());
+      PositionEncoding.write(json, converter.location(ours.spot()).getRange());
     }
     json.add(",\"severity\":").add(severity(ours.code()));
     json.add(",\"code\":").string(ours.code().word());
@@ -67,34 +65,12 @@ final class DiagnosticWriter {
       for (Diagnostic.Label label : ours.labels()) {
         Location location = converter.location(label.spot());
         json.comma().add("{\"location\":{\"uri\":").string(location.getUri());
-        json.add(",\"range\":");
-        range(location.getRange());
+        PositionEncoding.write(json.add(",\"range\":"), location.getRange());
         json.add("},\"message\":").string(label.text()).add("}");
       }
       json.add("]");
     }
     json.add("}");
-  }
-
-  private void range(Span span) {
-    TextLines lines = document.lines();
-    json.add("{\"start\":");
-    position(lines, span.start());
-    json.add(",\"end\":");
-    position(lines, span.end());
-    json.add("}");
-  }
-
-  private void position(TextLines lines, int offset) {
-    int inside = Math.max(0, Math.min(offset, lines.length()));
-    int line = lines.lineOf(inside);
-    json.position(line, encoding.units(lines.text(), lines.lineStart(line), inside));
-  }
-
-  private void range(Range range) {
-    json.add("{\"start\":");
-    json.position(range.getStart().getLine(), range.getStart().getCharacter()).add(",\"end\":");
-    json.position(range.getEnd().getLine(), range.getEnd().getCharacter()).add("}");
   }
 
   private String message(Diagnostic ours) {

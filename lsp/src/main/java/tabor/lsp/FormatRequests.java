@@ -121,10 +121,8 @@ record FormatRequests(Session session) {
     JsonText json = new JsonText().add("[");
     for (Formatter.Replacement replacement : replacements) {
       Range range = session.encoding().range(document.lines(), replacement.span());
-      json.comma().add("{\"range\":{\"start\":");
-      json.position(range.getStart().getLine(), range.getStart().getCharacter());
-      json.add(",\"end\":").position(range.getEnd().getLine(), range.getEnd().getCharacter());
-      json.add("},\"newText\":").string(replacement.text()).add("}");
+      PositionEncoding.write(json.comma().add("{\"range\":"), range);
+      json.add(",\"newText\":").string(replacement.text()).add("}");
     }
     return json.add("]");
   }

@@ -56,14 +56,14 @@ record OutlineRequests(Session session) {
     return json.add("]");
   }
 
-  private void nested(JsonText json, FileContext file, Outline.Symbol symbol) {
+  private static void nested(JsonText json, FileContext file, Outline.Symbol symbol) {
     json.comma().add("{\"name\":").string(symbol.name());
     if (!symbol.detail().isEmpty()) {
       json.add(",\"detail\":").string(symbol.detail());
     }
     json.add(",\"kind\":").add(kind(symbol.sort()).getValue());
-    range(json.add(",\"range\":"), file, symbol.whole());
-    range(json.add(",\"selectionRange\":"), file, symbol.nameSpan());
+    PositionEncoding.write(json.add(",\"range\":"), file.range(symbol.whole()));
+    PositionEncoding.write(json.add(",\"selectionRange\":"), file.range(symbol.nameSpan()));
     if (!symbol.parts().isEmpty()) {
       json.add(",\"children\":[");
       symbol.parts().forEach(part -> nested(json, file, part));
@@ -72,29 +72,16 @@ record OutlineRequests(Session session) {
     json.add("}");
   }
 
-  private void flat(JsonText json, FileContext file, Outline.Symbol symbol, String container) {
+  private static void flat(
+      JsonText json, FileContext file, Outline.Symbol symbol, String container) {
     json.comma().add("{\"name\":").string(symbol.name());
     json.add(",\"kind\":").add(kind(symbol.sort()).getValue());
     json.add(",\"location\":{\"uri\":").string(file.document().uri());
-    range(json.add(",\"range\":"), file, symbol.whole());
-    json.add("}");
+    PositionEncoding.write(json.add(",\"range\":"), file.range(symbol.whole())).add("}");
     if (!container.isEmpty()) {
       json.add(",\"containerName\":").string(container);
     }
     json.add("}");
-  }
-
-  private void range(JsonText json, FileContext file, Span span) {
-    json.add("{\"start\":");
-    position(json, file, span.start());
-    json.add(",\"end\":");
-    position(json, file, span.end());
-    json.add("}");
-  }
-
-  private void position(JsonText json, FileContext file, int offset) {
-    Position at = session.encoding().position(file.document().lines(), offset);
-    json.position(at.getLine(), at.getCharacter());
   }
 
   static SymbolKind kind(Outline.Sort sort) {

@@ -1,14 +1,11 @@
 package tabor.lsp;
 
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.util.Arrays;
+import tabor.cli.OutputFiles;
 
 /**
  * A folder that outputs are written into. It lies in the workspace by its name and through its
@@ -62,18 +59,12 @@ final class OutputFolder {
     if (there && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new IOException(name + " is there and is no plain file");
     }
-    if (there
-        && Files.size(file) == bytes.length
-        && Arrays.equals(Files.readAllBytes(file), bytes)) {
+    if (there && OutputFiles.holds(file, bytes)) {
       return;
     }
     Path beside = beside();
     try {
-      Files.write(beside, bytes);
-      if (there) {
-        keepPermissions(file, beside);
-      }
-      move(beside, file);
+      OutputFiles.replace(file, beside, bytes);
     } finally {
       Files.deleteIfExists(beside);
     }
@@ -89,21 +80,6 @@ final class OutputFolder {
       } catch (FileAlreadyExistsException e) {
         // Left by an earlier process, or in use by another machine on the same disk.
       }
-    }
-  }
-
-  private static void keepPermissions(Path from, Path to) throws IOException {
-    PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
-    if (view != null) {
-      view.setPermissions(Files.getPosixFilePermissions(from));
-    }
-  }
-
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
   }
 }

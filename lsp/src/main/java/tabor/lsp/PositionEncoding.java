@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
+import tabor.lsp.transport.JsonText;
 import tabor.source.Span;
 
 /**
@@ -86,6 +87,17 @@ enum PositionEncoding {
     int a = offset(lines, range.getStart());
     int b = offset(lines, range.getEnd());
     return new Span(Math.min(a, b), Math.max(a, b));
+  }
+
+  /** Writes a range. */
+  static JsonText write(JsonText json, Range range) {
+    write(json.add("{\"start\":"), range.getStart());
+    return write(json.add(",\"end\":"), range.getEnd()).add("}");
+  }
+
+  /** Writes a position. */
+  static JsonText write(JsonText json, Position at) {
+    return json.position(at.getLine(), at.getCharacter());
   }
 
   /** How many units a stretch of text has. */

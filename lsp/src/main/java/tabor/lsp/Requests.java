@@ -71,10 +71,8 @@ final class Requests {
 
   /** A request that is answered at once. */
   <P> void atOnce(String method, Class<P> type, Function<P, Object> handler, String... required) {
-    add(method, type, false, List.of(required));
-    answers.put(
-        method,
-        params -> CompletableFuture.completedFuture(handler.apply(cast(method, type, params))));
+    futures(
+        method, type, given -> CompletableFuture.completedFuture(handler.apply(given)), required);
   }
 
   /** A request without parameters that is answered at once. */
@@ -93,17 +91,16 @@ final class Requests {
   /** A request about the workspace. */
   <P> void inWorkspace(
       Lane lane, String method, Class<P> type, InWorkspace<P> handler, String... required) {
-    add(method, type, false, List.of(required));
-    answers.put(
+    futures(
         method,
-        params -> {
-          P given = cast(method, type, params);
-          return session
-              .scheduler()
-              .submit(
-                  lane,
-                  wanted -> handler.answer(given, session.library(lane).serving(wanted), wanted));
-        });
+        type,
+        given ->
+            session
+                .scheduler()
+                .submit(
+                    lane,
+                    wanted -> handler.answer(given, session.library(lane).serving(wanted), wanted)),
+        required);
   }
 
   /** A request about an open file. */
@@ -114,13 +111,11 @@ final class Requests {
       Function<P, String> uri,
       InFile<P> handler,
       String... required) {
-    add(method, type, false, withUri(required));
-    answers.put(
+    futures(
         method,
-        params -> {
-          P given = cast(method, type, params);
-          return inFile(lane, document(uri.apply(given)), file -> handler.answer(file, given));
-        });
+        type,
+        given -> inFile(lane, document(uri.apply(given)), file -> handler.answer(file, given)),
+        with("textDocument.uri", required));
   }
 
   /** A request about the text of an open file. */
@@ -131,35 +126,32 @@ final class Requests {
       Function<P, String> uri,
       InText<P> handler,
       String... required) {
-    add(method, type, false, withUri(required));
-    answers.put(
+    futures(
         method,
-        params -> {
-          P given = cast(method, type, params);
+        type,
+        given -> {
           OpenDocument document = document(uri.apply(given));
           return session.scheduler().submit(lane, wanted -> handler.answer(document, given));
-        });
+        },
+        with("textDocument.uri", required));
   }
 
   /** {@linkplain #inFile A request about an open file} that asks about a place in it. */
   <P extends TextDocumentPositionParams> void atPlace(
       Lane lane, String method, Class<P> type, InFile<P> handler, String... required) {
-    List<String> all = new ArrayList<>(List.of(required));
-    all.add(0, "position");
     inFile(
         lane,
         method,
         type,
         params -> params.getTextDocument().getUri(),
         handler,
-        all.toArray(String[]::new));
+        with("position", required));
   }
 
-  private static List<String> withUri(String... required) {
-    List<String> all = new ArrayList<>();
-    all.add("textDocument.uri");
-    all.addAll(List.of(required));
-    return all;
+  private static String[] with(String first, String... others) {
+    List<String> all = new ArrayList<>(List.of(others));
+    all.add(0, first);
+    return all.toArray(String[]::new);
   }
 
   /**

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import tabor.notation.Voice;
-import tabor.rhythm.Meter;
 
 /**
  * Spaces the columns of one bar, whatever stands before and after it: equal bars get equal widths.
@@ -52,11 +51,6 @@ final class BarSpacing {
    *
    * @param tight true for as close as can still be read
    */
-  BarSpacing(BarPlan plan, Meter meter, boolean tight) {
-    this(new BarColumns(plan, meter), tight);
-  }
-
-  /** The same for columns that were measured. */
   BarSpacing(BarColumns columns, boolean tight) {
     this.columns = columns;
     this.plan = columns.plan;

@@ -39,10 +39,4 @@ public record Box(double left, double top, double right, double bottom) {
   public Box grown(double by) {
     return new Box(left - by, top - by, right + by, bottom + by);
   }
-
-  /** True if the two share more than a strip {@code touch} wide or high. */
-  public boolean overlaps(Box other, double touch) {
-    return Math.min(right, other.right) - Math.max(left, other.left) > touch
-        && Math.min(bottom, other.bottom) - Math.max(top, other.top) > touch;
-  }
 }

@@ -76,10 +76,9 @@ record ChartSignPainter(Canvas canvas, PlacedSystem line, ChartSigns signs) {
     }
     double size = Rule.HEADING_SIZE * 0.85;
     Mark at = RehearsalMark.at(text, 0, 0, size, canvas.font);
-    Box box = Extent.of(at);
-    double down = -(canvas.above.most() + GAP) - box.bottom();
-    Mark mark = Moving.down(List.of(at), down).get(0);
-    canvas.take(Extent.of(mark));
+    double down = -(canvas.above.most() + GAP) - at.box().bottom();
+    Mark mark = at.moved(0, down, 1);
+    canvas.take(mark.box());
     canvas.marks.add(mark);
   }
 }

@@ -104,19 +104,6 @@ public final class Contour {
     return builder.build();
   }
 
-  /** A rectangle. */
-  public static Contour of(Box box) {
-    return quad(
-        box.left(),
-        box.top(),
-        box.right(),
-        box.top(),
-        box.right(),
-        box.bottom(),
-        box.left(),
-        box.bottom());
-  }
-
   /** Four corners, each x and y. */
   private static Contour quad(double... corners) {
     return new Contour(new byte[] {MOVE, LINE, LINE, LINE, CLOSE}, corners);

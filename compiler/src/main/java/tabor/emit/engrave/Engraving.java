@@ -52,7 +52,7 @@ public record Engraving(Score score, List<StaffSystem> systems, String title, St
     List<Mark> marks = new ArrayList<>();
     for (StaffSystem system : systems) {
       width = Math.max(width, system.drawing().width());
-      marks.add(Mark.Group.of("system", Moving.down(system.drawing().marks(), y)));
+      marks.add(Mark.Group.of("system", Mark.moved(system.drawing().marks(), 0, y, 1)));
       y += system.drawing().height() + BETWEEN;
     }
     return new Drawing(width, y - BETWEEN, title, words, marks);

@@ -2,6 +2,7 @@ package tabor.emit.engrave;
 
 import tabor.kit.Surface;
 import tabor.notation.Written;
+import tabor.words.Words;
 
 /** Which sign a note's head is. */
 final class Heads {
@@ -36,19 +37,8 @@ final class Heads {
   }
 
   private static String suffix(Written.Type type) {
-    return switch (type) {
-      case BREVE -> "DoubleWhole";
-      case WHOLE -> "Whole";
-      case HALF -> "Half";
-      case QUARTER -> "Quarter";
-      case EIGHTH -> "8th";
-      case SIXTEENTH -> "16th";
-      case THIRTY_SECOND -> "32nd";
-      case SIXTY_FOURTH -> "64th";
-      case HUNDRED_TWENTY_EIGHTH -> "128th";
-      case TWO_HUNDRED_FIFTY_SIXTH -> "256th";
-      case FIVE_HUNDRED_TWELFTH -> "512th";
-      case THOUSAND_TWENTY_FOURTH -> "1024th";
-    };
+    return type == Written.Type.BREVE
+        ? "DoubleWhole"
+        : type.flags() > 0 ? type.part() : Words.capital(Words.word(type));
   }
 }

@@ -59,7 +59,7 @@ public final class Key {
     double y = 0;
     double wide = 0;
     for (Drawing row : rows) {
-      marks.addAll(Moving.down(row.marks(), y));
+      marks.addAll(Mark.moved(row.marks(), 0, y, 1));
       y += row.height() + size * 0.4;
       wide = Math.max(wide, row.width());
       said.add(row.words());
@@ -242,7 +242,7 @@ public final class Key {
       marks.add(new Mark.Glyph(Sign.of("flag8thUp"), first - 0.1, end, 0.5));
     }
     marks.add(new Mark.Glyph(Sign.of("graceNoteSlashStemUp"), first, end, 0.64));
-    return Moving.by(marks, half - 0.5, 0, 1);
+    return Mark.moved(marks, half - 0.5, 0, 1);
   }
 
   private static Mark middle(String name, double y, double scale) {
@@ -317,7 +317,7 @@ public final class Key {
         top + base + size * 0.3,
         words.text("key.title"),
         words.list(said),
-        Moving.down(marks, top));
+        Mark.moved(marks, 0, top, 1));
   }
 
   /** Cells from a place on, their marks at one height and their labels on one line. */
@@ -326,7 +326,7 @@ public final class Key {
     double x = from;
     for (Cell cell : cells) {
       double middle = x + cell.width() / 2;
-      marks.addAll(Moving.by(cell.marks(), middle, y, 1));
+      marks.addAll(Mark.moved(cell.marks(), middle, y, 1));
       double text = font.width(cell.label(), size);
       labels.add(new Mark.Words(cell.label(), middle, base, size, Mark.Align.MIDDLE, text));
       x += cell.width();

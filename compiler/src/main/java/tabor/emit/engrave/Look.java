@@ -8,8 +8,8 @@ import tabor.groove.Groove;
  *
  * @param width width of a system in staff spaces, {@link #LEAST} or more
  * @param counts the count above the notes, where the section shows it
- * @param sticking the sticking below, where the section shows it
- * @param changes strokes that a step changed are marked
+ * @param annotated the sticking below, where the section shows it, and marks at strokes that a step
+ *     changed
  * @param heading the section's title stands above its first system
  * @param tempo whether tempo and swing stand above the first system
  * @param lines where lines should break
@@ -21,8 +21,7 @@ import tabor.groove.Groove;
 public record Look(
     double width,
     boolean counts,
-    boolean sticking,
-    boolean changes,
+    boolean annotated,
     boolean heading,
     Tempo tempo,
     LineWishes lines,
@@ -57,7 +56,7 @@ public record Look(
   }
 
   /** Everything, 100 staff spaces wide: the width of a printed page at a staff of 7 mm. */
-  public static final Look FULL = new Look(100, true, true, true, false, true);
+  public static final Look FULL = new Look(100, true, true);
 
   /** Throws {@link IllegalArgumentException} for a width that no bar can be drawn in. */
   public Look {
@@ -66,20 +65,13 @@ public record Look(
     }
   }
 
-  /** A loop, broken as looks best. */
-  public Look(
-      double width,
-      boolean counts,
-      boolean sticking,
-      boolean changes,
-      boolean heading,
-      boolean tempo) {
+  /** An annotated loop without a title, broken as looks best. */
+  public Look(double width, boolean counts, boolean tempo) {
     this(
         width,
         counts,
-        sticking,
-        changes,
-        heading,
+        true,
+        false,
         Tempo.of(tempo),
         LineWishes.NONE,
         Ending.LOOP,
@@ -90,32 +82,27 @@ public record Look(
 
   /** The same with the section's title above it: for a picture that stands alone. */
   public Look withHeading() {
-    return new Look(
-        width, counts, sticking, changes, true, tempo, lines, ending, boxes, blank, signs);
+    return new Look(width, counts, annotated, true, tempo, lines, ending, boxes, blank, signs);
   }
 
   /** The same at another width. */
   public Look withWidth(double other) {
-    return new Look(
-        other, counts, sticking, changes, heading, tempo, lines, ending, boxes, blank, signs);
+    return new Look(other, counts, annotated, heading, tempo, lines, ending, boxes, blank, signs);
   }
 
   /** The same with other wishes for its lines. */
   public Look withLines(LineWishes others) {
-    return new Look(
-        width, counts, sticking, changes, heading, tempo, others, ending, boxes, blank, signs);
+    return new Look(width, counts, annotated, heading, tempo, others, ending, boxes, blank, signs);
   }
 
   /** The same with another ending. */
   public Look withEnding(Ending other) {
-    return new Look(
-        width, counts, sticking, changes, heading, tempo, lines, other, boxes, blank, signs);
+    return new Look(width, counts, annotated, heading, tempo, lines, other, boxes, blank, signs);
   }
 
   /** The same without or with tempo and swing. */
   public Look withTempo(Tempo shown) {
-    return new Look(
-        width, counts, sticking, changes, heading, shown, lines, ending, boxes, blank, signs);
+    return new Look(width, counts, annotated, heading, shown, lines, ending, boxes, blank, signs);
   }
 
   /** The same with the marks that a section needs under the tempo and feel of the whole page. */
@@ -127,24 +114,22 @@ public record Look(
   /** The same with its bars left empty to be written on. */
   public Look withBlankBars() {
     return new Look(
-        width, counts, sticking, changes, heading, tempo, lines, Ending.FINAL, boxes, true, signs);
+        width, counts, annotated, heading, tempo, lines, Ending.FINAL, boxes, true, signs);
   }
 
   /** The same with boxes in place of the sticking of the hands. */
   public Look withBoxes() {
-    return new Look(
-        width, counts, true, changes, heading, tempo, lines, ending, true, blank, signs);
+    return new Look(width, counts, annotated, heading, tempo, lines, ending, true, blank, signs);
   }
 
   /** The notes alone, as an examiner's copy shows them. */
   public Look clean() {
     return new Look(
-        width, false, false, false, heading, tempo, lines, ending, boxes, blank, ChartSigns.NONE);
+        width, false, false, heading, tempo, lines, ending, boxes, blank, ChartSigns.NONE);
   }
 
   /** The same with what the lesson's charts say of the section. */
   public Look withSigns(ChartSigns said) {
-    return new Look(
-        width, counts, sticking, changes, heading, tempo, lines, ending, boxes, blank, said);
+    return new Look(width, counts, annotated, heading, tempo, lines, ending, boxes, blank, said);
   }
 }

@@ -1,12 +1,45 @@
 package tabor.emit.engrave;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Something drawn: a shape, a sign, a line, words, or a group of such. */
 public sealed interface Mark {
   /** Calls the method of {@code cases} that fits. */
   <R> R match(Cases<R> cases);
+
+  /** Its box; throws {@link java.util.NoSuchElementException} for an empty group. */
+  Box box();
+
+  /** The box of all these marks; empty if none of them is drawn. */
+  static Optional<Box> box(List<Mark> marks) {
+    Optional<Box> all = Optional.empty();
+    for (Mark mark : marks) {
+      Optional<Box> box =
+          mark instanceof Group group ? box(group.marks()) : Optional.of(mark.box());
+      if (box.isPresent()) {
+        all = all.isPresent() ? Optional.of(all.get().union(box.get())) : box;
+      }
+    }
+    return all;
+  }
+
+  /** The same scaled from the origin, then moved. */
+  Mark moved(double dx, double dy, double scale);
+
+  /** The same marks scaled from the origin, then moved. */
+  static List<Mark> moved(List<Mark> marks, double dx, double dy, double scale) {
+    if (dx == 0 && dy == 0 && scale == 1) {
+      return marks;
+    }
+    List<Mark> moved = new ArrayList<>(marks.size());
+    for (Mark mark : marks) {
+      moved.add(mark.moved(dx, dy, scale));
+    }
+    return moved;
+  }
 
   /** One method for each kind of mark. */
   interface Cases<R> {
@@ -59,6 +92,16 @@ public sealed interface Mark {
     public <R> R match(Cases<R> cases) {
       return cases.ink(this);
     }
+
+    @Override
+    public Box box() {
+      return outline.bounds();
+    }
+
+    @Override
+    public Ink moved(double dx, double dy, double by) {
+      return new Ink(outline.placed(dx, dy, by, by), strength);
+    }
   }
 
   /**
@@ -75,9 +118,14 @@ public sealed interface Mark {
       return sign.at(x, y, scale);
     }
 
-    /** The box of its shape in its place. */
+    @Override
     public Box box() {
       return sign.boxAt(x, y, scale);
+    }
+
+    @Override
+    public Glyph moved(double dx, double dy, double by) {
+      return new Glyph(sign, dx + x * by, dy + y * by, scale * by);
     }
 
     @Override
@@ -110,7 +158,7 @@ public sealed interface Mark {
       return new Line(x1, y1, x2, y2, thickness, Cap.BUTT);
     }
 
-    /** The box of its ink. */
+    @Override
     public Box box() {
       double half = thickness / 2;
       double length = Math.hypot(x2 - x1, y2 - y1);
@@ -126,6 +174,11 @@ public sealed interface Mark {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.line(this);
+    }
+
+    @Override
+    public Line moved(double dx, double dy, double by) {
+      return new Line(dx + x1 * by, dy + y1 * by, dx + x2 * by, dy + y2 * by, thickness * by, cap);
     }
   }
 
@@ -157,6 +210,7 @@ public sealed interface Mark {
     }
 
     /** The box from ascender to descender of ordinary letters. */
+    @Override
     public Box box() {
       return new Box(left(), y - size * 0.74, left() + width, y + size * 0.22);
     }
@@ -164,6 +218,11 @@ public sealed interface Mark {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.words(this);
+    }
+
+    @Override
+    public Words moved(double dx, double dy, double by) {
+      return new Words(text, dx + x * by, dy + y * by, size * by, align, width * by, face);
     }
   }
 
@@ -191,6 +250,16 @@ public sealed interface Mark {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.group(this);
+    }
+
+    @Override
+    public Box box() {
+      return Mark.box(marks).orElseThrow();
+    }
+
+    @Override
+    public Group moved(double dx, double dy, double by) {
+      return new Group(classes, data, Mark.moved(marks, dx, dy, by));
     }
   }
 }

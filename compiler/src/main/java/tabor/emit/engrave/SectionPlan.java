@@ -51,7 +51,7 @@ record SectionPlan(
             ? wanted.withEnding(Look.Ending.OPEN)
             : wanted.signs().holds() ? wanted.withEnding(Look.Ending.FINAL) : wanted;
     boolean counts = look.counts() && groove.setting().showCounts();
-    boolean sticking = look.boxes() || (look.sticking() && groove.setting().showSticking());
+    boolean sticking = look.boxes() || (look.annotated() && groove.setting().showSticking());
     List<BarPlan> bars = new ArrayList<>();
     for (tabor.notation.Bar bar : score.printed()) {
       BarPlan plan =
@@ -183,10 +183,10 @@ record SectionPlan(
     new StaffPainter(canvas, look.ending()).paint(line, first ? head(groove) : List.of(), last);
     new RestPainter(canvas, line).paint();
     for (Voice voice : Voice.values()) {
-      new NotePainter(canvas, line, voice, look.changes()).paint();
+      new NotePainter(canvas, line, voice, look.annotated()).paint();
     }
     for (Voice voice : Voice.values()) {
-      new SignPainter(canvas, line, voice, look.changes()).paint();
+      new SignPainter(canvas, line, voice, look.annotated()).paint();
     }
     ChartSignPainter signs = new ChartSignPainter(canvas, line, look.signs());
     signs.hold(holds);
@@ -214,7 +214,7 @@ record SectionPlan(
   private Engraving.StaffSystem finish(Canvas canvas, PlacedSystem line, double scale) {
     double top = canvas.above.most() + 0.2;
     double height = (top + canvas.below.most() + 0.2) * scale;
-    double right = Extent.of(canvas.marks).map(Box::right).orElse(0.0);
+    double right = Mark.box(canvas.marks).map(Box::right).orElse(0.0);
     double width = Math.max(line.right(), right) * scale;
     List<Engraving.Moment> moments = new ArrayList<>();
     for (int bar = 0; bar < line.bars().size(); bar++) {
@@ -224,7 +224,7 @@ record SectionPlan(
         moments.add(new Engraving.Moment(plan.bar().number(), plan.slices().get(i).at(), x));
       }
     }
-    List<Mark> marks = Moving.by(canvas.marks, 0, top * scale, scale);
+    List<Mark> marks = Mark.moved(canvas.marks, 0, top * scale, scale);
     int first = line.bars().get(0).bar().number();
     int last = line.bars().get(line.bars().size() - 1).bar().number();
     Words words = Words.of(score.groove().setting().wording().language());

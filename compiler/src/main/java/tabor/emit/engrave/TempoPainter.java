@@ -45,13 +45,13 @@ public final class TempoPainter {
       }
     }
     for (Mark mark : marks) {
-      canvas.take(Extent.of(mark));
+      canvas.take(mark.box());
     }
     canvas.marks.add(Mark.Group.of("tempo", marks));
   }
 
   private static double right(List<Mark> marks) {
-    return marks.stream().mapToDouble(mark -> Extent.of(mark).right()).max().orElse(0);
+    return marks.stream().mapToDouble(mark -> mark.box().right()).max().orElse(0);
   }
 
   /**

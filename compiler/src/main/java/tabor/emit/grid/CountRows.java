@@ -5,8 +5,10 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import tabor.groove.CountLabels;
+import tabor.notation.CountLines;
 import tabor.rhythm.Count;
 import tabor.rhythm.CountNames;
 import tabor.rhythm.Division;
@@ -22,7 +24,7 @@ import tabor.rhythm.Time;
 final class CountRows {
   private final Meter meter;
   private final CountLabels words;
-  private final List<Map<Time, String>> rows = new ArrayList<>();
+  private final List<NavigableMap<Time, String>> rows = new ArrayList<>();
 
   private CountRows(Meter meter, CountLabels words) {
     this.meter = meter;
@@ -44,11 +46,11 @@ final class CountRows {
       Collection<Slot> slots,
       boolean syllables) {
     CountRows found = new CountRows(meter, words);
-    Map<Time, String> first = new TreeMap<>();
+    NavigableMap<Time, String> first = new TreeMap<>();
     beats.forEach(beat -> first.put(meter.beatStart(beat), words.beat(beat, meter)));
     found.rows.add(first);
     if (syllables) {
-      Map<Division, Map<Time, String>> divisions = new HashMap<>();
+      Map<Division, NavigableMap<Time, String>> divisions = new HashMap<>();
       for (Slot slot : slots) {
         Map<Time, String> labels = divisions.computeIfAbsent(slot.division(), found::labels);
         labels.computeIfAbsent(slot.place(meter), place -> found.label(slot));
@@ -63,11 +65,11 @@ final class CountRows {
               })
           .forEach(entry -> found.join(entry.getValue()));
     }
-    return found.rows;
+    return List.copyOf(found.rows);
   }
 
-  private Map<Time, String> labels(Division division) {
-    Map<Time, String> labels = new TreeMap<>();
+  private NavigableMap<Time, String> labels(Division division) {
+    NavigableMap<Time, String> labels = new TreeMap<>();
     for (int i = 0; i < division.slots(); i++) {
       Slot slot = new Slot(division, i, List.of());
       labels.put(slot.start(meter), label(slot));
@@ -90,35 +92,13 @@ final class CountRows {
     return count.beat() == beat + 1 ? words.after(slot, meter) : count.toString();
   }
 
-  private void join(Map<Time, String> labels) {
-    for (Map<Time, String> row : rows) {
-      if (agrees(row, labels)) {
+  private void join(NavigableMap<Time, String> labels) {
+    for (NavigableMap<Time, String> row : rows) {
+      if (CountLines.agree(row, labels, meter)) {
         row.putAll(labels);
         return;
       }
     }
     rows.add(new TreeMap<>(labels));
-  }
-
-  /** True if no place would have two names, and no name of a beat two places. */
-  private boolean agrees(Map<Time, String> row, Map<Time, String> labels) {
-    for (Map.Entry<Time, String> entry : labels.entrySet()) {
-      String there = row.get(entry.getKey());
-      if (there != null && !there.equals(entry.getValue())) {
-        return false;
-      }
-      int beat = meter.beatAt(entry.getKey());
-      for (Map.Entry<Time, String> other : row.entrySet()) {
-        boolean sameName = other.getValue().equals(entry.getValue());
-        boolean twice = entry.getValue().equals(labels.get(other.getKey()));
-        if (sameName
-            && !twice
-            && !other.getKey().equals(entry.getKey())
-            && meter.beatAt(other.getKey()) == beat) {
-          return false;
-        }
-      }
-    }
-    return true;
   }
 }

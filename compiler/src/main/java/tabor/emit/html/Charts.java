@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import tabor.emit.html.PlayData.Leg;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
+import tabor.groove.PageNotes;
 import tabor.groove.Section;
 import tabor.perform.ChartWords;
 import tabor.perform.Performance;
@@ -84,7 +85,9 @@ final class Charts {
     Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
     List<Chart.Item> items =
         List.of(new Chart.CountIn(1, groove, setting.tempo()), new Chart.Play(List.of(turn), 2));
-    Chart twice = new Chart(groove.name(), groove.title(), groove.heading(), items, groove.prose());
+    Chart twice =
+        new Chart(
+            groove.name(), groove.title(), groove.heading(), items, groove.prose(), PageNotes.NONE);
     Performance performance = Performer.chart(twice);
     List<Integer> numbers = takes.of(performance, Performer.chart(clicking(twice)));
     List<Leg> legs = new ArrayList<>();
@@ -110,7 +113,7 @@ final class Charts {
                 Stream.of((Chart.Item) new Chart.SetClick(Chart.Click.EIGHTHS)),
                 chart.items().stream().filter(i -> !(i instanceof Chart.SetClick)))
             .toList();
-    return new Chart(chart.name(), chart.title(), chart.heading(), items, chart.prose());
+    return chart.with(items);
   }
 
   private void read(Chart.Item one) {

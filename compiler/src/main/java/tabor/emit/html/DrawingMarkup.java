@@ -89,9 +89,7 @@ final class DrawingMarkup {
   }
 
   private void words(List<Mark.Words> all) {
-    record Style(double size, Mark.Align align) {
-      // Written out: what records get by themselves is linked anew at every start, at some cost.
-    }
+    record Style(double size, Mark.Align align) {}
     Map<Style, List<Mark.Words>> styles = new LinkedHashMap<>();
     for (Mark.Words each : all) {
       styles

@@ -1,17 +1,14 @@
 package tabor.emit.html;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
-import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tabor.kit.Limb;
+import tabor.source.ResourceText;
 import tabor.words.Words;
 
 /** What every page has: script, style, desk and the list of keys. */
@@ -126,12 +123,6 @@ final class Furniture {
   }
 
   static String resource(String name) {
-    try (InputStream in = Furniture.class.getResourceAsStream(name)) {
-      byte[] bytes = Objects.requireNonNull(in, name).readAllBytes();
-      // As a browser reads it, whatever line ends the sources were checked out with.
-      return new String(bytes, StandardCharsets.UTF_8).replace("\r\n", "\n");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return ResourceText.of(Furniture.class, name);
   }
 }

@@ -41,8 +41,6 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
       counts = List.copyOf(counts);
       countIn = List.copyOf(countIn);
     }
-
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
   }
 
   /**
@@ -57,9 +55,7 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    *     zero after it
    * @param damp whole notes after which a hand stops it; zero for never
    */
-  record Blow(Time at, String sound, int velocity, int limb, long lead, Time damp) {
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
-  }
+  record Blow(Time at, String sound, int velocity, int limb, long lead, Time damp) {}
 
   /**
    * A click.
@@ -68,9 +64,7 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
    * @param level 2 on the first beat of a bar, 1 on another beat, 0 between the beats
    * @param written true if the chart asks for it
    */
-  record Tick(Time at, int level, boolean written) {
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
-  }
+  record Tick(Time at, int level, boolean written) {}
 
   /**
    * A take some times in a row at one tempo.
@@ -97,8 +91,6 @@ record PlayData(List<Take> takes, List<Page.Figure> figures, List<Part> parts) {
     Leg again() {
       return new Leg(take, tempo, times + 1, figure, words, mark, cue, through);
     }
-
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
   }
 
   /**

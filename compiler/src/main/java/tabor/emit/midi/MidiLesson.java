@@ -112,9 +112,7 @@ public final class MidiLesson {
 
   /** Collects the places of all sections. */
   private static final class Needs {
-    private record Known(String groove, Feel feel) {
-      // Written out: what records get by themselves is linked anew at every start, at some cost.
-    }
+    private record Known(String groove, Feel feel) {}
 
     private final Set<Known> known = new HashSet<>();
     private final Set<Time> tempi = new HashSet<>();

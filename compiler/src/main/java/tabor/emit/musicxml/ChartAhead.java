@@ -20,10 +20,7 @@ final class ChartAhead {
       if (next instanceof Chart.Ramp ramp && ramp.to().perMinute().equals(tempo.perMinute())) {
         return tempo.at(ramp.from().perMinute());
       }
-      if (next instanceof Chart.Play
-          || next instanceof Chart.Climb
-          || next instanceof Chart.Trade
-          || next instanceof Chart.Rest) {
+      if (!next.turns().isEmpty() || next instanceof Chart.Rest) {
         break;
       }
     }
@@ -33,14 +30,8 @@ final class ChartAhead {
   /** The pickup of what is played next. */
   static Time pickup(List<Chart.Item> later) {
     for (Chart.Item next : later) {
-      if (next instanceof Chart.Play play && !play.turns().isEmpty()) {
-        return play.turns().get(0).groove().pickup();
-      }
-      if (next instanceof Chart.Climb climb) {
-        return climb.groove().pickup();
-      }
-      if (next instanceof Chart.Trade trade) {
-        return trade.turn().groove().pickup();
+      if (!next.turns().isEmpty()) {
+        return next.turns().get(0).groove().pickup();
       }
       if (next instanceof Chart.CountIn
           || next instanceof Chart.Rest

@@ -54,16 +54,10 @@ final class ChartMeasures implements Chart.Cases<Long> {
     }
     List<Groove> grooves = new ArrayList<>();
     for (Chart.Item item : chart.items()) {
-      if (item instanceof Chart.Play play) {
-        play.turns().forEach(turn -> grooves.add(turn.groove()));
-        Groove filled = FilledTime.of(play);
-        if (filled != null) {
-          grooves.add(filled);
-        }
-      } else if (item instanceof Chart.Climb climb) {
-        grooves.add(climb.groove());
-      } else if (item instanceof Chart.Trade trade) {
-        grooves.add(trade.turn().groove());
+      item.turns().forEach(turn -> grooves.add(turn.groove()));
+      Groove filled = item instanceof Chart.Play play ? FilledTime.of(play) : null;
+      if (filled != null) {
+        grooves.add(filled);
       }
     }
     return grooves;

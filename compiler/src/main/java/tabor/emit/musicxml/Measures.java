@@ -224,7 +224,7 @@ final class Measures {
     }
   }
 
-  /** Ends a repeat after what stands there. */
+  /** Ends a repeat after what stands there; without one, 0 times, draws the barline of an end. */
   void close(long times) {
     int end = measures.size() - 1;
     Measure last = measures.get(end);
@@ -236,15 +236,11 @@ final class Measures {
 
   /** Gives the last measure the barline of an end. */
   void finish() {
-    int end = measures.size() - 1;
-    Measure last = measures.get(end);
-    List<Element> elements = new ArrayList<>(last.elements());
+    List<Element> last = measures.get(measures.size() - 1).elements();
     boolean closed =
-        elements.get(elements.size() - 1) instanceof Barline barline && barline.repeatTimes() > 0;
+        last.get(last.size() - 1) instanceof Barline barline && barline.repeatTimes() > 0;
     if (!closed) {
-      elements.removeIf(element -> element instanceof Barline barline && !barline.left());
-      elements.add(new Barline(false, "light-heavy", 0));
-      measures.set(end, new Measure(last.number(), last.implicit(), elements));
+      close(0);
     }
   }
 

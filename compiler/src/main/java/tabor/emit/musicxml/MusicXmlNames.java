@@ -2,26 +2,14 @@ package tabor.emit.musicxml;
 
 import tabor.notation.Beam;
 import tabor.notation.Written;
+import tabor.words.Words;
 
 /** Words of the format. */
 final class MusicXmlNames {
   private MusicXmlNames() {}
 
   static String type(Written.Type type) {
-    return switch (type) {
-      case BREVE -> "breve";
-      case WHOLE -> "whole";
-      case HALF -> "half";
-      case QUARTER -> "quarter";
-      case EIGHTH -> "eighth";
-      case SIXTEENTH -> "16th";
-      case THIRTY_SECOND -> "32nd";
-      case SIXTY_FOURTH -> "64th";
-      case HUNDRED_TWENTY_EIGHTH -> "128th";
-      case TWO_HUNDRED_FIFTY_SIXTH -> "256th";
-      case FIVE_HUNDRED_TWELFTH -> "512th";
-      case THOUSAND_TWENTY_FOURTH -> "1024th";
-    };
+    return type.flags() > 1 ? type.part() : Words.word(type);
   }
 
   static String beam(Beam beam) {

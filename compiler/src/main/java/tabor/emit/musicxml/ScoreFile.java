@@ -71,9 +71,7 @@ public record ScoreFile(
    *
    * @param beats the upper number, or a sum such as {@code 2+2+3}
    */
-  public record TimeSignature(String beats, int beatType) {
-    // Written out: what records get by themselves is linked anew at every start, at some cost.
-  }
+  public record TimeSignature(String beats, int beatType) {}
 
   /**
    * A direction.

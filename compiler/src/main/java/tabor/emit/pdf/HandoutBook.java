@@ -11,43 +11,33 @@ import tabor.emit.engrave.TextMetrics;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.PracticeLog;
-import tabor.words.Words;
 
 /**
  * Several lessons as one document: a first page with the contents and the key of all of them, then
  * each lesson from a new page on, page numbers running on, and one log at the end.
  */
-public final class HandoutBook {
-  private static final double SIDE = 51;
-
+public final class HandoutBook extends HandoutPart {
   private final List<Lesson> lessons;
   private final String cover;
-  private final HandoutLook look;
-  private final TextMetrics font;
-  private final TextSetter type;
-  private final double size;
-  private final double width;
 
-  private HandoutBook(List<Lesson> lessons, String cover, HandoutLook look, TextMetrics font) {
+  /** How the lessons are printed, each with its own wishes over it. */
+  private final HandoutLook each;
+
+  private HandoutBook(List<Lesson> lessons, String cover, HandoutLook asked, TextMetrics font) {
+    // A document has one paper: that of its first lesson, if nobody asked for one.
+    super(asked.of(lessons.get(0)), lessons.get(0).setting(), font);
     this.lessons = lessons;
     this.cover = cover;
-    Lesson first = lessons.get(0);
-    HandoutLook.Reader reader = look.reader();
-    // A document has one paper: that of its first lesson, if nobody asked for one.
-    HandoutLook own = look.of(first);
-    this.look =
+    HandoutLook.Reader reader = asked.reader();
+    this.each =
         new HandoutLook(
-            own.paper(),
-            look.large(),
-            look.clean(),
-            look.caution(),
-            look.note(),
-            look.columns(),
+            look.paper(),
+            asked.large(),
+            asked.clean(),
+            asked.caution(),
+            asked.note(),
+            asked.columns(),
             new HandoutLook.Reader(reader.name(), List.of(), reader.teacher(), true));
-    this.font = font;
-    this.type = new TextSetter(font);
-    this.size = own.large() ? 16 : 10.5;
-    this.width = own.paper().width() - 2 * SIDE;
   }
 
   /**
@@ -65,11 +55,11 @@ public final class HandoutBook {
     List<HandoutMaker> makers = new ArrayList<>();
     List<Pager> parts = new ArrayList<>();
     for (Lesson lesson : lessons) {
-      HandoutMaker maker = HandoutMaker.part(lesson, look.of(lesson), font);
+      HandoutMaker maker = new HandoutMaker(lesson, each.of(lesson), font);
       makers.add(maker);
       parts.add(maker.inBook());
     }
-    HandoutMaker front = HandoutMaker.part(titled(), look.of(lessons.get(0)), font);
+    HandoutMaker front = new HandoutMaker(titled(), each.of(lessons.get(0)), font);
     Pager end = end(front);
     int before = contents(front, texts, starts(parts, 0)).pages().size();
     List<Integer> starts = starts(parts, before);
@@ -89,7 +79,7 @@ public final class HandoutBook {
       sheets.addAll(front.sheets(end, starts.get(parts.size()), all));
     }
     return new Handout(
-        look.paper(), font.showable(title()), by(), front.words().language(), sheets, bookmarks);
+        look.paper(), font.showable(title()), by(), words.language(), sheets, bookmarks);
   }
 
   /** The page, from 0, that each part starts on, and the one after the last. */
@@ -129,7 +119,7 @@ public final class HandoutBook {
   private Pager contents(HandoutMaker front, List<String> texts, List<Integer> starts) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(front.nameAndDate());
-    String head = cover.isBlank() ? front.words().text("page.contents") : cover;
+    String head = cover.isBlank() ? words.text("page.contents") : cover;
     blocks.add(type.text(head, size * 2.6, width, size * 0.6, true, Face.BOLD));
     if (!by().isEmpty()) {
       blocks.add(type.text(by(), size * 1.1, width, size * 0.6, true));
@@ -174,9 +164,7 @@ public final class HandoutBook {
       return null;
     }
     Pager pager = front.pager();
-    pager.section(
-        new WrittenOn(type, Words.of(lessons.get(0).setting().wording().language()), size)
-            .log(longest, goals.stream().distinct().toList(), width));
+    pager.section(written.log(longest, goals.stream().distinct().toList(), width));
     return pager.done();
   }
 }

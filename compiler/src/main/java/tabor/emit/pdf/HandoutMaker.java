@@ -7,7 +7,6 @@ import tabor.emit.engrave.Face;
 import tabor.emit.engrave.FilledText;
 import tabor.emit.engrave.Key;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TempoPainter;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.BlankParts;
@@ -17,62 +16,31 @@ import tabor.groove.Lesson;
 import tabor.groove.PracticeLog;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
-import tabor.words.Words;
 
 /**
  * Lays a lesson out as a handout: a line for name and date, title and author, the tempo, the key,
  * then each section in order with number, title, what changed, prose and notes; practice tables;
  * the caution and the page number at the foot.
  */
-public final class HandoutMaker {
-  /** Margins at the sides, in points: 18 mm, enough for a hole punch. */
-  private static final double SIDE = 51;
-
+public final class HandoutMaker extends HandoutPart {
   private static final double TOP = 45;
   private static final double FOOT = 30;
 
   private final Lesson lesson;
-  private final HandoutLook look;
-  private final TextMetrics font;
-  private final TextSetter type;
-
-  /** Size of running text, in points. */
-  private final double size;
-
-  /** A staff space in points: a staff of 6.9 mm, large 11.6 mm. */
-  private final double space;
-
-  private final double width;
-
   private final LessonWishes wishes;
   private final SectionBlocks sections;
 
-  private final WrittenOn written;
-
-  private final Words words;
-
-  private HandoutMaker(Lesson lesson, HandoutLook look, TextMetrics font) {
+  /** A lesson that may be one of several, laid out by {@link HandoutBook}. */
+  HandoutMaker(Lesson lesson, HandoutLook look, TextMetrics font) {
+    super(look, lesson.setting(), font);
     this.lesson = lesson;
-    this.look = look;
-    this.font = font;
-    this.type = new TextSetter(font);
-    this.size = look.large() ? 16 : 10.5;
-    this.space = look.large() ? 8.2 : 4.9;
-    this.width = look.paper().width() - 2 * SIDE;
-    this.words = Words.of(lesson.setting().wording().language());
-    this.written = new WrittenOn(type, words, size);
     this.wishes = new LessonWishes(lesson.extras().wishes());
-    this.sections = new SectionBlocks(lesson, wishes, look, font, size, space, width);
+    this.sections = new SectionBlocks(lesson, wishes, look, font);
   }
 
   /** The handout of a lesson. */
   public static Handout make(Lesson lesson, HandoutLook look, TextMetrics font) {
     return new HandoutMaker(lesson, look.of(lesson), font).run();
-  }
-
-  /** The language of its fixed words. */
-  Words words() {
-    return words;
   }
 
   private Handout run() {
@@ -93,11 +61,6 @@ public final class HandoutMaker {
         words.language(),
         sheets,
         pager.bookmarks());
-  }
-
-  /** Several lessons as one document, laid out by {@link HandoutBook}. */
-  static HandoutMaker part(Lesson lesson, HandoutLook look, TextMetrics font) {
-    return new HandoutMaker(lesson, look, font);
   }
 
   /** The pages of a lesson in a document whose first page says what all have in common. */
@@ -130,7 +93,7 @@ public final class HandoutMaker {
         sheet(pager, sheet, number++);
       } else if (section instanceof Sheet sheet) {
         number = notes(pager, grooves, number);
-        pager.section(sheet(sheet), wishes.startsPage(sheet));
+        pager.section(opening("", sheet), wishes.startsPage(sheet));
         grooves.addAll(printed(sheet));
         number = notes(pager, grooves, number);
       } else if (section instanceof Chart chart) {
@@ -189,7 +152,7 @@ public final class HandoutMaker {
     if (!note.isBlank()) {
       blocks.add(type.text(note, size, width, gap, true, Face.ITALIC));
     }
-    sections.prose(look.reader().texts(), width, blocks);
+    texts(look.reader().texts(), width, blocks);
     blocks.addAll(written.goals(lesson.extras().goals(), width));
     if (look.reader().teacher()) {
       blocks.addAll(written.teacher(lesson.extras().teacher(), width));
@@ -198,7 +161,7 @@ public final class HandoutMaker {
     List<Mark> tempo =
         TempoPainter.mark(
             lesson.setting().tempo(), lesson.setting().feel(), words, font, 0, base / space);
-    blocks.add(new Block(Moving.by(tempo, 0, 0, space), base + size * 0.5, gap, true));
+    blocks.add(new Block(Mark.moved(tempo, 0, 0, space), base + size * 0.5, gap, true));
     return blocks;
   }
 
@@ -208,7 +171,7 @@ public final class HandoutMaker {
     double small = space * 0.82;
     double letters = size * 0.82 / small;
     for (Drawing row : Key.rows(grooves, words, width / small, letters, font)) {
-      List<Mark> marks = Moving.by(row.marks(), 0, 0, small);
+      List<Mark> marks = Mark.moved(row.marks(), 0, 0, small);
       blocks.add(new Block(marks, row.height() * small, size * 0.4, false));
     }
     blocks.add(new Block(List.of(), 0.1, size * 0.8, false));
@@ -255,11 +218,12 @@ public final class HandoutMaker {
 
   // ---- sheets ----
 
-  private List<Block> sheet(Sheet sheet) {
-    List<Block> blocks = new ArrayList<>(sections.heading("", sheet.caption(), width));
-    blocks.set(0, blocks.get(0).marked(List.of(sheet.caption())));
-    blocks.addAll(written.of(sheet, look.reader().teacher(), width));
-    sections.prose(sheet.prose(), width, blocks);
+  /** What a sheet or chart begins with; {@code number} is empty for none. */
+  private List<Block> opening(String number, Section section) {
+    List<Block> blocks = new ArrayList<>(sections.heading(number, section.caption(), width));
+    String bookmark = (number.isEmpty() ? "" : number + "  ") + section.caption();
+    blocks.set(0, blocks.get(0).marked(List.of(bookmark)));
+    said(section, width, blocks);
     return blocks;
   }
 
@@ -272,39 +236,10 @@ public final class HandoutMaker {
     return SheetBlocks.fits(sheet) && !sheet.page().blankSticking();
   }
 
-  /** The sheet as it is printed, without the parts that it leaves empty. */
-  private static Sheet blanked(Sheet sheet) {
-    if (sheet.page().blankParts().isEmpty()) {
-      return sheet;
-    }
-    List<Sheet.Variation> variations =
-        sheet.variations().stream()
-            .map(
-                one ->
-                    new Sheet.Variation(
-                        one.number(),
-                        one.caption(),
-                        BlankParts.of(one.groove(), sheet.page().blankParts()),
-                        one.coincided()))
-            .toList();
-    return new Sheet(
-        sheet.name(),
-        sheet.title(),
-        sheet.heading(),
-        sheet.base(),
-        variations,
-        sheet.prose(),
-        sheet.page());
-  }
-
   /** The heading stays with the first row; between rows a page may end. */
   private void sheet(Pager pager, Sheet sheet, int number) {
-    String shown = Integer.toString(number);
-    List<Block> blocks = new ArrayList<>(sections.heading(shown, sheet.caption(), width));
-    blocks.set(0, blocks.get(0).marked(List.of(shown + "  " + sheet.caption())));
-    blocks.addAll(written.of(sheet, look.reader().teacher(), width));
-    sections.prose(sheet.prose(), width, blocks);
-    List<Block> rows = new SheetBlocks(look, font, size, space, width).of(blanked(sheet));
+    List<Block> blocks = opening(Integer.toString(number), sheet);
+    List<Block> rows = new SheetBlocks(lesson, look, font).of(sheet);
     blocks.add(rows.get(0));
     pager.section(blocks, wishes.startsPage(sheet));
     rows.subList(1, rows.size()).forEach(row -> pager.section(List.of(row)));
@@ -313,10 +248,7 @@ public final class HandoutMaker {
   // ---- charts ----
 
   private List<Block> chart(Chart chart, double page) {
-    List<Block> blocks = new ArrayList<>(sections.heading("", chart.caption(), width));
-    blocks.set(0, blocks.get(0).marked(List.of(chart.caption())));
-    blocks.addAll(written.of(chart, look.reader().teacher(), width));
-    sections.prose(chart.prose(), width, blocks);
+    List<Block> blocks = opening("", chart);
     blocks.addAll(new PracticeTable(type, words, size * 0.92, width).of(chart));
     double high = blocks.stream().mapToDouble(block -> block.height() + block.after()).sum();
     if (high < page) {

@@ -57,12 +57,6 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
     return content;
   }
 
-  /** Draws marks on a page. */
-  static void draw(PDDocument document, PDPage page, Map<Face, PDFont> fonts, List<Mark> marks)
-      throws IOException {
-    of(fonts, page.getMediaBox().getHeight(), marks).on(document, page, new SignForms(document));
-  }
-
   /** What fills a shape, from the origin up. */
   static byte[] filled(Contour contour) {
     PageContent content = new PageContent(Map.of(), 0);

@@ -3,7 +3,6 @@ package tabor.emit.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 
 /**
  * Puts blocks on pages, best overall: as few pages as possible, then the fewest sections torn and
@@ -177,7 +176,7 @@ final class Pager {
     double y = top;
     Block head = items.get(start).block().head();
     if (head != null) {
-      page.addAll(Moving.by(head.marks(), left, y, 1));
+      page.addAll(Mark.moved(head.marks(), left, y, 1));
       y += items.get(start).block().headroom();
     }
     for (int i = start; i < end; i++) {
@@ -185,7 +184,7 @@ final class Pager {
       for (String title : block.bookmarks()) {
         bookmarks.add(new Handout.Bookmark(title, pages.size() - 1, y));
       }
-      page.addAll(Moving.by(block.marks(), left, y, 1));
+      page.addAll(Mark.moved(block.marks(), left, y, 1));
       y += block.height() + (block.elastic() ? block.after() * factor : block.after());
     }
   }

@@ -12,7 +12,6 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 
 /** Writes one drawing as a PDF page of just its size, for documents that are set elsewhere. */
 public final class PdfPicture {
@@ -25,7 +24,7 @@ public final class PdfPicture {
    */
   public static byte[] write(Drawing drawing, double space) {
     try (PDDocument document = new PDDocument()) {
-      List<Mark> marks = Moving.by(drawing.marks(), 0, 0, space);
+      List<Mark> marks = Mark.moved(drawing.marks(), 0, 0, space);
       Map<Face, PDFont> fonts = PdfWriter.fonts(document, List.of(marks));
       document.setVersion(1.7f);
       document.getDocumentInformation().setTitle(drawing.title());
@@ -34,7 +33,8 @@ public final class PdfPicture {
               new PDRectangle(
                   (float) (drawing.width() * space), (float) (drawing.height() * space)));
       document.addPage(page);
-      PageContent.draw(document, page, fonts, marks);
+      PageContent.of(fonts, page.getMediaBox().getHeight(), marks)
+          .on(document, page, new SignForms(document));
       for (PDFont font : fonts.values()) {
         font.subset();
       }

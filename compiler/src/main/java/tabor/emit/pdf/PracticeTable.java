@@ -9,7 +9,6 @@ import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.RehearsalMark;
 import tabor.emit.engrave.Sign;
 import tabor.groove.Chart;
@@ -241,7 +240,7 @@ final class PracticeTable {
     Block tick = type.text(hint, size * 0.9, width, size * 0.5, true);
     double air = size * 0.3;
     blocks.add(
-        new Block(Moving.by(tick.marks(), 0, air, 1), tick.height() + air, tick.after(), true));
+        new Block(Mark.moved(tick.marks(), 0, air, 1), tick.height() + air, tick.after(), true));
     List<Tempo> tempi = item.tempi();
     if (tempi.size() > MOST) {
       tempi = tempi.subList(0, MOST);

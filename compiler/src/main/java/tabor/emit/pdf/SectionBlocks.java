@@ -14,7 +14,6 @@ import tabor.emit.engrave.LineWishes;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.MeasuredScore;
-import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
 import tabor.groove.BlankParts;
 import tabor.groove.Changes;
@@ -23,13 +22,12 @@ import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.PageNotes;
 import tabor.notation.Speller;
-import tabor.words.Words;
 
 /**
  * The grooves and steps of a handout as blocks: wide ones under each other, system by system,
  * narrow ones side by side as cells.
  */
-final class SectionBlocks {
+final class SectionBlocks extends HandoutPart {
   /** The most columns that a page has by itself. */
   private static final int COLUMNS = 3;
 
@@ -39,14 +37,6 @@ final class SectionBlocks {
   private final Groove.Setting head;
   private final Map<String, ChartSigns> signs;
   private final LessonWishes wishes;
-  private final HandoutLook look;
-  private final TextMetrics font;
-  private final TextSetter type;
-  private final WrittenOn written;
-  private final Words words;
-  private final double size;
-  private final double space;
-  private final double width;
   private final List<Piece> pieces = new ArrayList<>();
   private final Map<List<Integer>, Boolean> narrow = new HashMap<>();
 
@@ -58,29 +48,12 @@ final class SectionBlocks {
    * The sections of a handout.
    *
    * @param lesson its settings are said once for all; its charts say something at some notes
-   * @param size of running text, in points
-   * @param space a staff space, in points
-   * @param width of the page's text, in points
    */
-  SectionBlocks(
-      Lesson lesson,
-      LessonWishes wishes,
-      HandoutLook look,
-      TextMetrics font,
-      double size,
-      double space,
-      double width) {
+  SectionBlocks(Lesson lesson, LessonWishes wishes, HandoutLook look, TextMetrics font) {
+    super(look, lesson.setting(), font);
     this.head = lesson.setting();
     this.signs = ChartSigns.of(lesson);
     this.wishes = wishes;
-    this.look = look;
-    this.font = font;
-    this.type = new TextSetter(font);
-    this.words = Words.of(head.wording().language());
-    this.written = new WrittenOn(type, words, size);
-    this.size = size;
-    this.space = space;
-    this.width = width;
   }
 
   /**
@@ -126,7 +99,7 @@ final class SectionBlocks {
     Groove groove = BlankParts.of(whole, page.blankParts());
     Changes changes = look.clean() ? Changes.NONE : Changes.printed(groove);
     Look full =
-        new Look(width / space, true, true, true, false, false)
+        new Look(width / space, true, false)
             .withTempo(groove.setting(), head)
             .withLines(wishes.lines(groove))
             .withSigns(signs.getOrDefault(groove.name(), ChartSigns.NONE));
@@ -207,7 +180,7 @@ final class SectionBlocks {
     if (!number.isEmpty()) {
       marks.add(type.line(number, 0, large * 0.95, large, Mark.Align.LEFT, Face.BOLD));
     }
-    marks.addAll(Moving.by(text.marks(), indent, 0, 1));
+    marks.addAll(Mark.moved(text.marks(), indent, 0, 1));
     blocks.add(new Block(marks, text.height(), text.after(), true));
     return blocks;
   }
@@ -219,18 +192,8 @@ final class SectionBlocks {
       String changed = words.text("page.changed", piece.changes().text());
       blocks.add(type.text(changed, size * 0.92, room, size * 0.2, true, Face.ITALIC));
     }
-    blocks.addAll(written.of(piece.groove(), look.reader().teacher(), room));
-    prose(piece.groove().prose(), room, blocks);
+    said(piece.groove(), room, blocks);
     return blocks;
-  }
-
-  /** The texts of a section. */
-  void prose(List<String> texts, double room, List<Block> blocks) {
-    for (String text : texts) {
-      if (!text.isBlank()) {
-        blocks.add(type.text(text, size, room, size * 0.45, true));
-      }
-    }
   }
 
   private static String bookmark(Piece piece) {
@@ -256,7 +219,7 @@ final class SectionBlocks {
   }
 
   private Mark marks(Engraving.StaffSystem system, double x, double y) {
-    return Mark.Group.of("system", Moving.by(system.drawing().marks(), x, y, space));
+    return Mark.Group.of("system", Mark.moved(system.drawing().marks(), x, y, space));
   }
 
   /** Cells side by side: words from the top down, staves on one height. */
@@ -269,7 +232,7 @@ final class SectionBlocks {
       double x = (i - row.from()) * (column + gutter());
       double y = 0;
       for (Block block : words(pieces.get(i), column)) {
-        marks.addAll(Moving.by(block.marks(), x, y, 1));
+        marks.addAll(Mark.moved(block.marks(), x, y, 1));
         y += block.height() + block.after();
       }
       titles.add(bookmark(pieces.get(i)));

@@ -10,11 +10,14 @@ import tabor.emit.engrave.Face;
 import tabor.emit.engrave.LineWishes;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.emit.engrave.TextMetrics;
+import tabor.groove.BlankParts;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
+import tabor.groove.Lesson;
 import tabor.groove.Loudness;
+import tabor.groove.PageNotes;
+import tabor.groove.Part;
 import tabor.groove.Sheet;
 import tabor.groove.Stroke;
 import tabor.notation.Speller;
@@ -24,26 +27,9 @@ import tabor.rhythm.Time;
  * A sheet on paper: rows of variations one after another, as many to a row as fit, each with its
  * number above it; clef and meter stand at the start of a row only.
  */
-final class SheetBlocks {
-  private final HandoutLook look;
-  private final TextMetrics font;
-  private final TextSetter type;
-  private final double size;
-  private final double space;
-  private final double width;
-
-  /**
-   * @param size of running text, in points
-   * @param space a staff space, in points
-   * @param width of the page's text, in points
-   */
-  SheetBlocks(HandoutLook look, TextMetrics font, double size, double space, double width) {
-    this.look = look;
-    this.font = font;
-    this.type = new TextSetter(font);
-    this.size = size;
-    this.space = space;
-    this.width = width;
+final class SheetBlocks extends HandoutPart {
+  SheetBlocks(Lesson lesson, HandoutLook look, TextMetrics font) {
+    super(look, lesson.setting(), font);
   }
 
   /** True if the variations can follow each other in one row: with one meter and no pickup. */
@@ -58,9 +44,10 @@ final class SheetBlocks {
                     && groove.setting().equals(first));
   }
 
-  /** The rows of the variations, without the heading. */
+  /** The rows of the variations, without the heading and without the parts that are left empty. */
   List<Block> of(Sheet sheet) {
-    List<Groove> all = sheet.grooves();
+    List<Part> blank = sheet.page().blankParts();
+    List<Groove> all = sheet.grooves().stream().map(one -> BlankParts.of(one, blank)).toList();
     Engraving whole = engrave(List.of(all), LineWishes.NONE).get(0);
     List<List<Groove>> rows = rows(all, whole);
     int most = rows.stream().mapToInt(SheetBlocks::bars).max().orElse(1);
@@ -103,10 +90,7 @@ final class SheetBlocks {
   }
 
   private List<Engraving> engrave(List<List<Groove>> rows, LineWishes lines) {
-    Look full =
-        new Look(width / space, true, true, true, false, false)
-            .withLines(lines)
-            .withEnding(Look.Ending.FINAL);
+    Look full = new Look(width / space, true, false).withLines(lines).withEnding(Look.Ending.FINAL);
     Look own = look.clean() ? full.clean() : full;
     return Engraver.engrave(
         rows.stream().map(row -> Speller.spell(joined(row), changed(row))).toList(),
@@ -143,7 +127,8 @@ final class SheetBlocks {
         marks,
         List.of(),
         List.of(),
-        Set.of());
+        Set.of(),
+        PageNotes.NONE);
   }
 
   private static Stroke later(Stroke stroke, int bars) {
@@ -170,7 +155,7 @@ final class SheetBlocks {
       Sheet sheet, List<Groove> row, int first, Engraving.StaffSystem system, boolean last) {
     double labels = size * 1.1;
     List<Mark> marks = new ArrayList<>();
-    marks.add(Mark.Group.of("system", Moving.by(system.drawing().marks(), 0, labels, space)));
+    marks.add(Mark.Group.of("system", Mark.moved(system.drawing().marks(), 0, labels, space)));
     int bar = 1;
     for (int i = 0; i < row.size(); i++) {
       int here = bar;

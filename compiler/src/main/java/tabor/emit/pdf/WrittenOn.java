@@ -6,7 +6,6 @@ import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Face;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.groove.Lesson;
 import tabor.groove.PracticeLog;
 import tabor.groove.Section;
@@ -31,7 +30,7 @@ record WrittenOn(TextSetter type, Words words, double size) {
       Block text = type.text(goal, size, room - indent, size * 0.35, true, Face.BOLD);
       List<Mark> marks = new ArrayList<>();
       marks.add(Mark.Group.of("goal", List.of(box(size * 0.1, size * 0.08, size * 0.95))));
-      marks.addAll(Moving.by(text.marks(), indent, 0, 1));
+      marks.addAll(Mark.moved(text.marks(), indent, 0, 1));
       blocks.add(new Block(marks, Math.max(text.height(), size * 1.2), text.after(), true));
     }
     return blocks;
@@ -54,7 +53,7 @@ record WrittenOn(TextSetter type, Words words, double size) {
       Block set = type.text(said, size * 0.9, room - indent, size * 0.5, true, Face.ITALIC);
       List<Mark> marks = new ArrayList<>();
       marks.add(Mark.Line.rule(size * 0.3, 0, size * 0.3, set.height(), size * 0.18));
-      marks.addAll(Moving.by(set.marks(), indent, 0, 1));
+      marks.addAll(Mark.moved(set.marks(), indent, 0, 1));
       blocks.add(new Block(marks, set.height(), set.after(), true));
     }
     return blocks;
@@ -120,7 +119,7 @@ record WrittenOn(TextSetter type, Words words, double size) {
     for (int i = 0; i < heads.size(); i++) {
       double room = lefts.get(i + 1) - lefts.get(i) - 2 * pad;
       Block text = type.text(heads.get(i), small, room, 0, true, Face.BOLD);
-      marks.addAll(Moving.by(text.marks(), lefts.get(i) + pad, pad, 1));
+      marks.addAll(Mark.moved(text.marks(), lefts.get(i) + pad, pad, 1));
       height = Math.max(height, text.height() + 2 * pad);
     }
     grid(marks, lefts, width, height, true);

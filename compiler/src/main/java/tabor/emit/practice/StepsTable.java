@@ -138,7 +138,7 @@ public final class StepsTable {
       line.append(
           i == 0 || i >= FIRST_NUMBER
               ? TableText.right(cells.get(i), widths[i])
-              : TableText.left(cells.get(i), widths[i]));
+              : DisplayWidth.padded(cells.get(i), widths[i]));
     }
     return line.toString().stripTrailing();
   }

@@ -40,11 +40,6 @@ final class TableText {
     return lines;
   }
 
-  /** The text and spaces up to a width on the screen. */
-  static String left(String text, int width) {
-    return text + " ".repeat(Math.max(0, width - DisplayWidth.of(text)));
-  }
-
   /** Spaces up to a width on the screen, and the text. */
   static String right(String text, int width) {
     return " ".repeat(Math.max(0, width - DisplayWidth.of(text))) + text;

@@ -217,7 +217,7 @@ class EngravingProperties {
           break;
         }
         boolean together = a.group() == b.group() && a.text().isEmpty();
-        assertThat(!together && a.box().overlaps(b.box(), TOUCH))
+        assertThat(!together && Shown.overlap(a.box(), b.box(), TOUCH))
             .as("%s %s and %s %s", a.kind(), a, b.kind(), b)
             .isFalse();
       }

@@ -37,6 +37,12 @@ public final class Shown implements Mark.Cases<Boolean> {
   private int group;
   private int groups;
 
+  /** True if two boxes share more than {@code touch} of room both ways. */
+  public static boolean overlap(Box one, Box other, double touch) {
+    return Math.min(one.right(), other.right()) - Math.max(one.left(), other.left()) > touch
+        && Math.min(one.bottom(), other.bottom()) - Math.max(one.top(), other.top()) > touch;
+  }
+
   /** All pieces of a drawing, in the order of drawing. */
   public static List<Piece> of(List<Mark> marks) {
     Shown shown = new Shown();

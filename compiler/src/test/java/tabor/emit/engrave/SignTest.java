@@ -103,9 +103,7 @@ class SignTest {
       double x = 1.5 + (i % 8) * 7.0;
       double y = 6 + Math.floorDiv(i, 8) * 12.0;
       for (int line = -2; line <= 2; line++) {
-        marks.add(
-            new Mark.Ink(
-                Contour.of(new Box(x - 0.8, y + line - 0.03, x + 3.4, y + line + 0.03)), 0.3));
+        marks.add(new Mark.Ink(Contour.band(x - 0.8, y + line, x + 3.4, y + line, 0.06), 0.3));
       }
       marks.add(Mark.Group.of(name, List.of(new Mark.Ink(Sign.of(name).at(x, y, 1)))));
       double width = OpenFont.get().width(name, 0.6);

@@ -119,7 +119,9 @@ class SpacingProperties {
             .map(
                 bar ->
                     new BarSpacing(
-                        BarPlan.of(bar, true, true, false, OpenFont.get()), groove.meter(), false))
+                        new BarColumns(
+                            BarPlan.of(bar, true, true, false, OpenFont.get()), groove.meter()),
+                        false))
             .toList();
     Engraving engraving = engrave(groove);
     Map<String, Double> widths = new TreeMap<>();

@@ -12,7 +12,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
-import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
@@ -35,7 +34,7 @@ class DrawingMarkupTest {
 
   static List<Mark> kinds() {
     return List.of(
-        new Mark.Ink(Contour.of(new Box(1, 1, 2, 2))),
+        new Mark.Ink(Contour.band(1, 1.5, 2, 1.5, 1)),
         new Mark.Glyph(Sign.of("noteheadBlack"), 1, 1, 1),
         Mark.Line.rule(0, 1, 9, 1, 0.1),
         new Mark.Words("R", 1, 1, 1, Mark.Align.LEFT, 0.6),

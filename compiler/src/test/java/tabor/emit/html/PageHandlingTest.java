@@ -15,6 +15,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import tabor.groove.Groove;
+import tabor.groove.PageNotes;
 import tabor.rhythm.Time;
 
 /** The page in the hand: buttons, keys, texts, widths; and that it asks for nothing. */
@@ -41,7 +42,8 @@ class PageHandlingTest extends PageInBrowser {
             List.of(),
             List.of(),
             List.of(prose),
-            Set.of());
+            Set.of(),
+            PageNotes.NONE);
     Path hostile = folder.resolve("hostile.html");
     Page page =
         PageMaker.of(

@@ -12,6 +12,8 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Levels;
+import tabor.groove.PageNotes;
+import tabor.groove.SectionWords;
 import tabor.groove.Stroke;
 import tabor.kit.Kits;
 import tabor.kit.Limb;
@@ -34,7 +36,15 @@ final class Samples {
 
   static Groove.Setting setting(Meter meter, Tempo tempo) {
     return new Groove.Setting(
-        Meters.of(meter), Kits.FIVE_PIECE, tempo, Feel.STRAIGHT, Levels.DEFAULT, true, true, true);
+        Meters.of(meter),
+        Kits.FIVE_PIECE,
+        tempo,
+        Feel.STRAIGHT,
+        Levels.DEFAULT,
+        true,
+        true,
+        true,
+        SectionWords.USUAL);
   }
 
   /** Parts as {@code limb surface words}, the words as in a lane. */
@@ -56,7 +66,15 @@ final class Samples {
     Groove.Setting own = groove.setting();
     Groove.Setting setting =
         new Groove.Setting(
-            own.meters(), own.kit(), own.tempo(), feel, own.levels(), true, true, true);
+            own.meters(),
+            own.kit(),
+            own.tempo(),
+            feel,
+            own.levels(),
+            true,
+            true,
+            true,
+            own.wording());
     return new Groove(
         name,
         null,
@@ -71,7 +89,8 @@ final class Samples {
         List.of(),
         List.of(),
         List.of(),
-        Set.of());
+        Set.of(),
+        PageNotes.NONE);
   }
 
   static Lesson lesson(String title, tabor.groove.Section... sections) {
@@ -93,8 +112,17 @@ final class Samples {
             new Chart.SetClick(Chart.Click.ON),
             new Chart.Play(List.of(new Chart.Turn(warmUp, TEMPO, Feel.STRAIGHT)), 2),
             new Chart.Rest(1, warmUp, TEMPO),
-            new Chart.Climb(groove, tempi, Feel.STRAIGHT, Time.of(5), 2, Chart.Every.TIMES)),
-        List.of("A breath between the rungs is allowed."));
+            new Chart.Climb(
+                groove,
+                tempi,
+                Feel.STRAIGHT,
+                Time.of(5),
+                2,
+                Chart.Every.TIMES,
+                null,
+                Chart.Extras.NONE)),
+        List.of("A breath between the rungs is allowed."),
+        PageNotes.NONE);
   }
 
   /** A drawing that stands in for an engraving: a staff and a dot for each stroke. */
@@ -105,7 +133,7 @@ final class Samples {
         double width = 6 + 32.0 * groove.bars();
         List<Mark> marks = new ArrayList<>();
         for (int line = 0; line < 5; line++) {
-          marks.add(new Mark.Ink(Contour.of(new Box(1, 4 + line, width - 1, 4.08 + line))));
+          marks.add(new Mark.Ink(Contour.band(1, 4.04 + line, width - 1, 4.04 + line, 0.08)));
         }
         List<Moment> moments = new ArrayList<>();
         for (Stroke stroke : groove.strokes()) {

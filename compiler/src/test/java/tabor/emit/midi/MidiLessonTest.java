@@ -88,7 +88,9 @@ class MidiLessonTest {
                 Feel.STRAIGHT,
                 Time.of(5, 2),
                 1,
-                Chart.Every.TIMES));
+                Chart.Every.TIMES,
+                null,
+                Chart.Extras.NONE));
     golden("chart", MidiLesson.of(lesson(groove, chart)).bytes(chart, true));
   }
 

@@ -15,6 +15,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Loudness;
+import tabor.groove.PageNotes;
 import tabor.groove.Section;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -101,8 +102,11 @@ class MusicXmlTest {
                     Feel.STRAIGHT,
                     Time.of(5, 2),
                     3,
-                    Chart.Every.TIMES)),
-            List.of());
+                    Chart.Every.TIMES,
+                    null,
+                    Chart.Extras.NONE)),
+            List.of(),
+            PageNotes.NONE);
     String text = text(chart);
     Goldens.check("tabor/emit/musicxml/chart.musicxml", text);
     List<Measure> measures =
@@ -130,7 +134,8 @@ class MusicXmlTest {
             List.of(
                 new Chart.Play(
                     List.of(new Chart.Turn(signs, signs.setting().tempo(), Feel.STRAIGHT)), 4)),
-            List.of());
+            List.of(),
+            PageNotes.NONE);
     List<ReadBack.Read> measures = read(chart).measures();
     assertThat(measures.stream().map(ReadBack.Read::number)).containsExactly("null", "1", "2");
     String text = text(chart);
@@ -147,7 +152,8 @@ class MusicXmlTest {
             null,
             six.heading(),
             List.of(new Chart.Rest(1025, six, six.setting().tempo())),
-            List.of());
+            List.of(),
+            PageNotes.NONE);
     assertThat(read(chart).measures()).hasSize(1);
     assertThat(text(chart)).contains("too long to be written out");
   }

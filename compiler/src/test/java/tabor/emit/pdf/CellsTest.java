@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import tabor.compile.Compiler;
 import tabor.compile.Loader;
 import tabor.emit.engrave.Box;
-import tabor.emit.engrave.Extent;
 import tabor.emit.engrave.Mark;
+import tabor.emit.engrave.Shown;
 import tabor.emit.font.OpenFont;
 import tabor.groove.Lesson;
 import tabor.resolve.Options;
@@ -47,7 +47,7 @@ class CellsTest {
       if (mark instanceof Mark.Group group && group.classes().contains("system")) {
         for (Mark inner : group.marks()) {
           if (inner instanceof Mark.Group part && part.classes().contains("staff")) {
-            staves.add(Extent.of(part));
+            staves.add(part.box());
           }
         }
       }
@@ -71,7 +71,7 @@ class CellsTest {
       assertThat(staves.stream().map(Box::top).distinct().count()).isLessThan(staves.size());
       for (Box one : staves) {
         for (Box other : staves) {
-          assertThat(one == other || !one.overlaps(other, 0.1)).isTrue();
+          assertThat(one == other || !Shown.overlap(one, other, 0.1)).isTrue();
         }
       }
     }
@@ -105,7 +105,7 @@ class CellsTest {
     for (boolean large : new boolean[] {false, true}) {
       HandoutLook look = new HandoutLook(Paper.LETTER, large, false, HandoutLook.CAUTION);
       for (Handout.Sheet sheet : handout(14, look).sheets()) {
-        Box all = Extent.of(sheet.marks()).orElseThrow();
+        Box all = Mark.box(sheet.marks()).orElseThrow();
         assertThat(all.left()).isGreaterThan(40);
         assertThat(all.right()).isLessThan(Paper.LETTER.width() - 40);
         assertThat(all.bottom()).isLessThan(Paper.LETTER.height() - 20);

@@ -23,7 +23,6 @@ import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
 import tabor.emit.engrave.Look;
 import tabor.emit.engrave.Mark;
-import tabor.emit.engrave.Moving;
 import tabor.emit.font.OpenFont;
 import tabor.emit.svg.SvgWriter;
 import tabor.groove.Groove;
@@ -224,7 +223,7 @@ class HandoutTest {
         Engraver.engrave(
             Speller.spell(groove, Set.copyOf(groove.strokes())), Look.FULL, OpenFont.get());
     double scale = 4.9;
-    List<Mark> marks = Moving.by(engraving.whole().marks(), 50, 60, scale);
+    List<Mark> marks = Mark.moved(engraving.whole().marks(), 50, 60, scale);
     byte[] pdf =
         PdfWriter.write(
             new Handout(

@@ -7,7 +7,6 @@ import java.io.ByteArrayInputStream;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
@@ -19,7 +18,7 @@ class PngWriterTest {
   }
 
   private static Drawing square() {
-    Mark ink = new Mark.Ink(Contour.of(new Box(1, 1, 2, 2)));
+    Mark ink = new Mark.Ink(Contour.band(1, 1.5, 2, 1.5, 1));
     Mark text = new Mark.Words("I", 5, 3, 3, Mark.Align.LEFT, 1);
     return new Drawing(10, 4, "square", "", List.of(ink, Mark.Group.of("text", List.of(text))));
   }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import tabor.audio.WavFile;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
@@ -13,6 +14,7 @@ import tabor.emit.font.OpenFont;
 import tabor.emit.grid.Grid;
 import tabor.emit.html.PageMaker;
 import tabor.emit.html.PageWriter;
+import tabor.emit.midi.MidiLesson;
 import tabor.emit.musicxml.MusicXml;
 import tabor.emit.pdf.HandoutMaker;
 import tabor.emit.pdf.PdfWriter;
@@ -21,12 +23,23 @@ import tabor.emit.svg.SvgWriter;
 import tabor.groove.Changes;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.Section;
 import tabor.notation.Speller;
 import tabor.words.Words;
 
-/** Files to read. */
-final class PageFiles {
-  private PageFiles() {}
+/** The files that a lesson becomes in each form. */
+final class FormFiles {
+  private FormFiles() {}
+
+  static List<Output> midi(Lesson lesson, BuildOptions options) {
+    MidiLesson midi = MidiLesson.of(lesson);
+    return each(lesson, options.sections(lesson), "mid", one -> midi.bytes(one, options.countIn()));
+  }
+
+  static List<Output> wav(Lesson lesson, BuildOptions options) {
+    return each(
+        lesson, options.sections(lesson), "wav", one -> WavFile.bytes(one, options.countIn()));
+  }
 
   static List<Output> grid(Lesson lesson, BuildOptions options) {
     return List.of(text(lesson.file() + ".txt", () -> Grid.of(lesson, options::wants)));
@@ -44,7 +57,7 @@ final class PageFiles {
     Printing printing = Printing.of(lesson);
     return each(
         lesson,
-        options,
+        grooves(lesson, options),
         "svg",
         groove -> bytes(SvgWriter.file(drawing(printing, groove), groove.name())));
   }
@@ -53,7 +66,7 @@ final class PageFiles {
     Printing printing = Printing.of(lesson);
     return each(
         lesson,
-        options,
+        grooves(lesson, options),
         "png",
         groove -> PngWriter.write(drawing(printing, groove), options.ground()));
   }
@@ -98,14 +111,12 @@ final class PageFiles {
   /** A file for each system, its number after the section's name. */
   private static List<Output> systems(Lesson lesson, BuildOptions options) {
     List<Output> files = new ArrayList<>();
-    for (Groove groove : lesson.grooves()) {
-      if (options.wants(groove)) {
-        List<Engraving.StaffSystem> systems = engraving(Printing.of(lesson), groove).systems();
-        for (int i = 0; i < systems.size(); i++) {
-          Drawing drawing = systems.get(i).drawing();
-          String name = groove.name() + "." + (i + 1);
-          files.add(text(lesson.file() + "." + name + ".svg", () -> SvgWriter.file(drawing, name)));
-        }
+    for (Groove groove : grooves(lesson, options)) {
+      List<Engraving.StaffSystem> systems = engraving(Printing.of(lesson), groove).systems();
+      for (int i = 0; i < systems.size(); i++) {
+        Drawing drawing = systems.get(i).drawing();
+        String name = groove.name() + "." + (i + 1);
+        files.add(text(lesson.file() + "." + name + ".svg", () -> SvgWriter.file(drawing, name)));
       }
     }
     return files;
@@ -123,15 +134,18 @@ final class PageFiles {
         OpenFont.get());
   }
 
-  /** One file for each groove and step wanted. */
-  private static List<Output> each(
-      Lesson lesson, BuildOptions options, String ending, Function<Groove, byte[]> maker) {
+  /** The grooves and steps wanted. */
+  private static List<Groove> grooves(Lesson lesson, BuildOptions options) {
+    return lesson.grooves().stream().filter(options::wants).toList();
+  }
+
+  /** One file for each of some sections. */
+  private static <S extends Section> List<Output> each(
+      Lesson lesson, List<S> sections, String ending, Function<S, byte[]> maker) {
     List<Output> files = new ArrayList<>();
-    for (Groove groove : lesson.grooves()) {
-      if (options.wants(groove)) {
-        String name = lesson.file() + "." + groove.name() + "." + ending;
-        files.add(new Output(name, () -> maker.apply(groove)));
-      }
+    for (S section : sections) {
+      String name = lesson.file() + "." + section.name() + "." + ending;
+      files.add(new Output(name, () -> maker.apply(section)));
     }
     return files;
   }
