@@ -1,6 +1,7 @@
 package tabor.emit.engrave;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,6 +74,16 @@ final class BarColumns {
     double before = Durations.of(slices.get(0).at().minus(plan.bar().start()));
     this.late = before > 0 ? natural(before) : 0;
     findBeats(meter);
+  }
+
+  /** True if the columns are as long as those and grouped alike, whatever stands in them. */
+  boolean isLike(BarColumns other) {
+    return late == other.late
+        && beats.equals(other.beats)
+        && Arrays.equals(lengths, other.lengths)
+        && Arrays.equals(naturals, other.naturals)
+        && Arrays.equals(alike, other.alike)
+        && Arrays.equals(smallNotes, other.smallNotes);
   }
 
   private static boolean hasSmallNotes(@Nullable ChordShape chord) {

@@ -40,12 +40,6 @@ final class BarSpacing {
 
   private final List<Need> needs = new ArrayList<>();
 
-  /** Widest distance of each length, while one beat is looked at. */
-  private final double[] widest;
-
-  /** The same of distances that no small notes stand in. */
-  private final double[] widestPlain;
-
   /**
    * A bar to space.
    *
@@ -55,8 +49,6 @@ final class BarSpacing {
     this.columns = columns;
     this.plan = columns.plan;
     this.slices = columns.slices;
-    this.widest = new double[slices.size()];
-    this.widestPlain = new double[slices.size()];
     this.gap = tight ? 0.14 : 0.32;
     this.textGap = tight ? 0.2 : 0.45;
     if (slices.isEmpty()) {
@@ -67,6 +59,29 @@ final class BarSpacing {
     double text = widest(first) / 2 - Rule.HEAD / 2;
     lead = plan.room() + AFTER_BARLINE + Math.max(-first.left(), text - 0.4);
     findNeeds();
+  }
+
+  /** True if it spaces its columns as the other one does, whatever they are. */
+  boolean isLike(BarSpacing other) {
+    return lead == other.lead
+        && gap == other.gap
+        && plan.room() == other.plan.room()
+        && plan.least() == other.plan.least()
+        && slices.size() == other.slices.size()
+        && needs.equals(other.needs)
+        && columns.isLike(other.columns)
+        && (slices.isEmpty()
+            || (after() == other.after() && last().right() == other.last().right()));
+  }
+
+  /** Room behind the last column, however loose the bar is. */
+  private double after() {
+    double text = Rule.HEAD / 2 + widest(last()) / 2 + textGap - BEFORE_BARLINE;
+    return Math.max(last().right() + BEFORE_BARLINE + gap, text);
+  }
+
+  private Slice last() {
+    return slices.get(slices.size() - 1);
   }
 
   private static double widest(Slice slice) {
@@ -162,13 +177,7 @@ final class BarSpacing {
       places[i] = x;
       x += i + 1 < count ? gaps[i] : 0;
     }
-    Slice last = slices.get(count - 1);
-    double text = Rule.HEAD / 2 + widest(last) / 2 + textGap - BEFORE_BARLINE;
-    double after =
-        Math.max(
-            Math.max(last.right() + BEFORE_BARLINE + gap, text),
-            force * columns.naturals[count - 1]);
-    places[count] = x + after;
+    places[count] = x + Math.max(after(), force * columns.naturals[count - 1]);
     return places;
   }
 
@@ -201,14 +210,22 @@ final class BarSpacing {
         }
       }
     }
+    double[] widest = new double[slices.size()];
+    double[] widestPlain = new double[slices.size()];
     for (BarColumns.BeatColumns beat : columns.beats) {
-      even(beat, gaps);
+      even(beat, gaps, widest, widestPlain);
     }
     return gaps;
   }
 
-  /** Only ever widens, so that what the signs need stays met. */
-  private void even(BarColumns.BeatColumns beat, double[] gaps) {
+  /**
+   * Only ever widens, so that what the signs need stays met.
+   *
+   * @param widest room for the widest distance of each length of a beat
+   * @param widestPlain the same of distances that no small notes stand in
+   */
+  private void even(
+      BarColumns.BeatColumns beat, double[] gaps, double[] widest, double[] widestPlain) {
     if (beat.crossing()) {
       double rate = 0;
       for (int i = beat.from(); i < beat.to(); i++) {
@@ -248,7 +265,7 @@ final class BarSpacing {
     }
     double[] gaps = gaps(0);
     Arrays.setAll(gaps, i -> Math.max(gaps[i], COMFORT));
-    return lead + Arrays.stream(gaps).sum() + Math.max(COMFORT, slices.get(gaps.length).right());
+    return lead + Arrays.stream(gaps).sum() + Math.max(COMFORT, last().right());
   }
 
   /** The bar's width at a force. */

@@ -73,9 +73,9 @@ record SectionPlan(
     List<BarSpacing> tight = new ArrayList<>();
     for (int i = 0; i < bars.size(); i++) {
       BarColumns columns = new BarColumns(bars.get(i), groove.meter(bars.get(i).bar().number()));
-      BarSpacing bar = new BarSpacing(columns, false);
+      BarSpacing bar = orLike(i, spacings, new BarSpacing(columns, false));
       spacings.add(bar);
-      tight.add(new BarSpacing(columns, true));
+      tight.add(orLike(i, tight, new BarSpacing(columns, true)));
       wants[i] = bar.width(ORDINARY);
       comfort[i] = bar.comfort();
       least[i] = tight.get(i).width(0);
@@ -84,6 +84,11 @@ record SectionPlan(
     LineBreaks.Measured measured = new LineBreaks.Measured(numbers, wants, comfort, least, 0, 0);
     return new SectionPlan(score, look, font, bars, spacings, tight, measured, new Spoken(score))
         .in(look);
+  }
+
+  /** Bars that repeat each other are spaced once. */
+  private static BarSpacing orLike(int i, List<BarSpacing> spacings, BarSpacing bar) {
+    return i > 0 && bar.isLike(spacings.get(i - 1)) ? spacings.get(i - 1) : bar;
   }
 
   /** The same in lines of another width, or broken by other wishes; all else of a look stays. */

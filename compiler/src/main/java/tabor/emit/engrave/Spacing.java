@@ -1,5 +1,6 @@
 package tabor.emit.engrave;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** Spaces a run of bars so that it fills a width. */
@@ -36,7 +37,12 @@ record Spacing(List<BarSpacing> bars) {
 
   /** Width of the whole run. */
   double width(double force) {
-    return bars.stream().mapToDouble(bar -> bar.width(force)).sum();
+    double[] widths = new double[bars.size()];
+    for (int b = 0; b < widths.length; b++) {
+      boolean again = b > 0 && bars.get(b) == bars.get(b - 1);
+      widths[b] = again ? widths[b - 1] : bars.get(b).width(force);
+    }
+    return Arrays.stream(widths).sum();
   }
 
   /** The force at which the run is as wide as {@code target}; 0 if it is wider at any. */

@@ -50,10 +50,35 @@ final class PageWording {
 
   /** A fraction as a decimal, rounded to so many digits after the point, without idle zeros. */
   static String decimal(Time number, int digits) {
+    long scale = 1;
+    for (int i = 0; i < digits; i++) {
+      scale *= 10;
+    }
+    if (Math.abs(number.num()) < Long.MAX_VALUE / scale && number.den() < Long.MAX_VALUE / 2) {
+      long most = Math.abs(number.num()) * scale;
+      long rest = most % number.den();
+      long scaled = most / number.den() + (2 * rest >= number.den() ? 1 : 0);
+      return number.num() < 0 && scaled > 0 ? "-" + point(scaled, scale) : point(scaled, scale);
+    }
     BigDecimal exact =
         new BigDecimal(number.num())
             .divide(new BigDecimal(number.den()), new MathContext(30, RoundingMode.HALF_UP));
     BigDecimal rounded = exact.setScale(digits, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+  }
+
+  /** A whole number over a power of ten, without idle zeros. */
+  private static String point(long scaled, long scale) {
+    String whole = Long.toString(scaled / scale);
+    long rest = scaled % scale;
+    if (rest == 0) {
+      return whole;
+    }
+    String digits = Long.toString(scale + rest);
+    int end = digits.length();
+    while (digits.charAt(end - 1) == '0') {
+      end--;
+    }
+    return whole + "." + digits.substring(1, end);
   }
 }
