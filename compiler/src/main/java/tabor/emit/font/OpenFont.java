@@ -4,7 +4,6 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.Map;
@@ -12,9 +11,7 @@ import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Contour;
 import tabor.emit.engrave.Face;
@@ -25,8 +22,6 @@ import tabor.emit.engrave.TextMetrics;
  * faces, so that a page that substitutes one of them keeps its measure.
  */
 public final class OpenFont implements TextMetrics {
-  private static final String FOLDER = "/com/mpobjects/jasperreports/fonts/liberation/";
-
   /** Stands in for characters that the font lacks. */
   private static final int REPLACEMENT = 0xFFFD;
 
@@ -45,18 +40,6 @@ public final class OpenFont implements TextMetrics {
   /** The face; each cut is read when it is first asked for. */
   public static OpenFont get() {
     return Holder.FONT;
-  }
-
-  /** The font file of a cut, for embedding. */
-  public static InputStream stream(Face face) {
-    String name =
-        FOLDER
-            + switch (face) {
-              case REGULAR -> "LiberationSans-Regular.ttf";
-              case BOLD -> "LiberationSans-Bold.ttf";
-              case ITALIC -> "LiberationSans-Italic.ttf";
-            };
-    return Objects.requireNonNull(OpenFont.class.getResourceAsStream(name), name);
   }
 
   @Override
@@ -129,8 +112,8 @@ public final class OpenFont implements TextMetrics {
     private synchronized Loaded load() {
       Loaded known = loaded;
       if (known == null) {
-        try (InputStream in = stream(face)) {
-          TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+        try {
+          TrueTypeFont font = SpareFonts.read(face);
           known = new Loaded(font, font.getUnicodeCmapLookup(), font.getUnitsPerEm());
         } catch (IOException e) {
           throw new UncheckedIOException(e);

@@ -5,6 +5,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tabor.kit.Limb;
@@ -56,6 +58,9 @@ final class Furniture {
       <p><label><input type="checkbox" id="KeysOn" checked> [[letters]]</label></p>
       </details>
       """;
+
+  /** Of scripts and style sheets, which are the same on all pages. */
+  private static final Map<String, String> HASHES = new ConcurrentHashMap<>();
 
   private Furniture() {}
 
@@ -111,8 +116,12 @@ final class Furniture {
         + "</style>\n</head>\n";
   }
 
-  /** The source expression by which a policy allows exactly this text. */
+  /** The source expression by which a policy allows exactly this text, one of few. */
   static String hash(String text) {
+    return HASHES.computeIfAbsent(text, Furniture::hashed);
+  }
+
+  private static String hashed(String text) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       byte[] sum = digest.digest(text.getBytes(StandardCharsets.UTF_8));

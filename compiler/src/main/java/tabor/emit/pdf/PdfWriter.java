@@ -2,26 +2,15 @@ package tabor.emit.pdf;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.EnumMap;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import tabor.cores.SpareCores;
-import tabor.emit.engrave.Face;
-import tabor.emit.engrave.Mark;
-import tabor.emit.font.OpenFont;
 
 /**
  * Writes a handout as PDF: real text in an embedded subset of the text font, filled paths, an
@@ -33,9 +22,10 @@ public final class PdfWriter {
 
   /** The bytes of a PDF file. */
   public static byte[] write(Handout handout) {
-    try (PDDocument document = new PDDocument()) {
-      Map<Face, PDFont> fonts =
-          fonts(document, handout.sheets().stream().map(Handout.Sheet::marks).toList());
+    try (PDDocument document = new PDDocument();
+        EmbeddedFonts fonts =
+            new EmbeddedFonts(
+                document, handout.sheets().stream().map(Handout.Sheet::marks).toList())) {
       document.setVersion(1.7f);
       document.getDocumentInformation().setTitle(handout.title());
       if (!handout.by().isEmpty()) {
@@ -51,14 +41,13 @@ public final class PdfWriter {
       double height = paper.getHeight();
       SignForms forms = new SignForms(document);
       for (PageContent content :
-          SpareCores.map(handout.sheets(), sheet -> PageContent.of(fonts, height, sheet.marks()))) {
+          SpareCores.map(
+              handout.sheets(), sheet -> PageContent.of(fonts.byFace(), height, sheet.marks()))) {
         PDPage page = new PDPage(paper);
         document.addPage(page);
         content.on(document, page, forms);
       }
-      for (PDFont font : fonts.values()) {
-        font.subset();
-      }
+      fonts.subset();
       outline(document, handout);
       document.setDocumentId(identity(handout));
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -66,29 +55,6 @@ public final class PdfWriter {
       return bytes.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  /** The cuts that some sheets use. */
-  static Map<Face, PDFont> fonts(PDDocument document, List<List<Mark>> sheets) throws IOException {
-    Set<Face> used = EnumSet.noneOf(Face.class);
-    sheets.forEach(marks -> faces(marks, used));
-    Map<Face, PDFont> fonts = new EnumMap<>(Face.class);
-    for (Face face : used) {
-      try (InputStream in = OpenFont.stream(face)) {
-        fonts.put(face, PDType0Font.load(document, in, true));
-      }
-    }
-    return fonts;
-  }
-
-  private static void faces(List<Mark> marks, Set<Face> used) {
-    for (Mark mark : marks) {
-      if (mark instanceof Mark.Words words && !words.text().isBlank()) {
-        used.add(words.face());
-      } else if (mark instanceof Mark.Group group) {
-        faces(group.marks(), used);
-      }
     }
   }
 
