@@ -4,15 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -107,6 +114,60 @@ class HandoutTest {
         assertThat(stripper.getText(document)).containsOnlyOnce("How much");
       }
     }
+  }
+
+  /** Note heads by the hundred are one shape, and stand within its box in every place. */
+  @Test
+  void aSignIsKeptOnce() throws IOException {
+    StringBuilder text = new StringBuilder();
+    for (int i = 1; i <= 40; i++) {
+      text.append("groove g").append(i).append("\n  hands : rlrl rlrl rlrl rlrl\n");
+      text.append("  right plays ride\n\n");
+    }
+    try (PDDocument document = Loader.loadPDF(pdf(lesson(text.toString()), HandoutLook.PLAIN))) {
+      Set<COSBase> forms = new HashSet<>();
+      int puts = 0;
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getXObjectNames()) {
+          PDFormXObject form = (PDFormXObject) page.getResources().getXObject(name);
+          forms.add(form.getCOSObject());
+          PDRectangle box = form.getBBox();
+          for (Object token : new PDFStreamParser(form).parse()) {
+            // Every number of a path lies between the box's sides, across or up.
+            if (token instanceof COSNumber number) {
+              assertThat(number.floatValue())
+                  .isBetween(
+                      Math.min(box.getLowerLeftX(), box.getLowerLeftY()),
+                      Math.max(box.getUpperRightX(), box.getUpperRightY()));
+            }
+          }
+        }
+        for (Object token : new PDFStreamParser(page).parse()) {
+          puts += token instanceof Operator operator && operator.getName().equals("Do") ? 1 : 0;
+        }
+      }
+      assertThat(document.getNumberOfPages()).isGreaterThan(1);
+      assertThat(puts).isGreaterThan(40 * 16);
+      assertThat(forms.size()).isBetween(3, 12);
+    }
+  }
+
+  /** Two documents at once: neither takes the other's letters. */
+  @Test
+  void documentsMadeAtTheSameTimeHaveTheirOwnLetters() {
+    List<String> titles =
+        List.of("Abcdefgh", "Quiz jumps", "Vexing 123", "Oboe \u00e4\u00f6\u00fc");
+    List<byte[]> alone = titles.stream().map(HandoutTest::titled).toList();
+    for (int round = 0; round < 5; round++) {
+      List<byte[]> together = titles.parallelStream().map(HandoutTest::titled).toList();
+      for (int i = 0; i < titles.size(); i++) {
+        assertThat(together.get(i)).as(titles.get(i)).isEqualTo(alone.get(i));
+      }
+    }
+  }
+
+  private static byte[] titled(String title) {
+    return pdf(lesson("title \"" + title + "\"\ngroove g\n  snare : x x x x\n"), HandoutLook.PLAIN);
   }
 
   @Test
