@@ -14,15 +14,17 @@ public enum BeatUnit {
   DOTTED_EIGHTH(3, 16),
   DOTTED_SIXTEENTH(3, 32);
 
-  private final Time length;
+  private final long num;
+  private final long den;
 
   BeatUnit(long num, long den) {
-    this.length = Time.of(num, den);
+    this.num = num;
+    this.den = den;
   }
 
   /** Its length in whole notes. */
   public Time length() {
-    return length;
+    return Time.of(num, den);
   }
 
   /** As written: {@code dotted-quarter}. */

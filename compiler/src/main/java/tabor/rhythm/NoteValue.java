@@ -21,15 +21,17 @@ public enum NoteValue {
   /** Seven in a quarter. */
   SEPTUPLETS(1, 28);
 
-  private final Time length;
+  private final long num;
+  private final long den;
 
   NoteValue(long num, long den) {
-    this.length = Time.of(num, den);
+    this.num = num;
+    this.den = den;
   }
 
   /** Length of one, in whole notes. */
   public Time length() {
-    return length;
+    return Time.of(num, den);
   }
 
   /** The plural as written: {@code thirty-seconds}. */
