@@ -24,20 +24,22 @@ public record Written(Type type, int dots) {
     FIVE_HUNDRED_TWELFTH(1, 512),
     THOUSAND_TWENTY_FOURTH(1, 1024);
 
-    private final Time length;
+    private final long num;
+    private final long den;
 
     Type(long num, long den) {
-      this.length = Time.of(num, den);
+      this.num = num;
+      this.den = den;
     }
 
     /** Its length in whole notes. */
     public Time length() {
-      return length;
+      return Time.of(num, den);
     }
 
     /** Its part of a whole note in figures: {@code 16th}, {@code 32nd}. */
     public String part() {
-      return length.den() + (this == THIRTY_SECOND ? "nd" : "th");
+      return den + (this == THIRTY_SECOND ? "nd" : "th");
     }
 
     /** How many flags or beams it has: 0 from the quarter up, 1 for the eighth … */
