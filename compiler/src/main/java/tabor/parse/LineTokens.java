@@ -32,11 +32,11 @@ final class LineTokens implements TokenStream {
   private static final class LineToken extends CommonToken {
     private static final long serialVersionUID = 1L;
 
-    private final transient String line;
+    private final transient String whole;
 
     LineToken(int type, String line, int start, int end, int index) {
       super(type);
-      this.line = line;
+      this.whole = line;
       this.start = start;
       this.stop = end - 1;
       this.index = index;
@@ -44,7 +44,7 @@ final class LineTokens implements TokenStream {
 
     @Override
     public String getText() {
-      return type == EOF ? "<EOF>" : line.substring(start, stop + 1);
+      return type == EOF ? "<EOF>" : whole.substring(start, stop + 1);
     }
   }
 
