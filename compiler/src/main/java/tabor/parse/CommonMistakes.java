@@ -48,7 +48,13 @@ record CommonMistakes(
       problem = addForgotten(reads);
     }
     if (problem == null) {
+      problem = decimalComma();
+    }
+    if (problem == null) {
       problem = joinedCounts();
+    }
+    if (problem == null) {
+      problem = filledWithNothing();
     }
     if (problem == null) {
       problem = added();
@@ -169,6 +175,34 @@ record CommonMistakes(
     return index >= 0 && index < tokens.size() && isCount(tokens.get(index));
   }
 
+  /** {@code tempo 92,5}. */
+  private @Nullable SyntaxProblem decimalComma() {
+    if (offending.getType() != TaborLexer.COMMA
+        || tokens.get(at - 1).getType() != TaborLexer.WHOLE
+        || tokens.get(at + 1).getType() != TaborLexer.WHOLE
+        || simulation.expectsIn(TaborParser.RULE_count)
+        || simulation.expectsIn(TaborParser.RULE_barList)) {
+      return null;
+    }
+    Span span = Spans.between(tokens.get(at - 1), tokens.get(at + 1));
+    String number = span.in(line).replaceAll("\\s*,\\s*", ".");
+    return SyntaxProblem.of(span, "a decimal number has a point, not a comma", "Write " + number)
+        .fix("Write " + number, span, number);
+  }
+
+  /** {@code fill in bar 4}. */
+  private @Nullable SyntaxProblem filledWithNothing() {
+    if (tokens.get(0).getType() != TaborLexer.FILL
+        || at != 2
+        || tokens.get(1).getType() != TaborLexer.IN) {
+      return null;
+    }
+    return SyntaxProblem.of(
+        Spans.of(tokens.get(0)),
+        "which section fills the bar is not said",
+        "Write its name after fill: fill break in bar 4");
+  }
+
   /** {@code at 1, 3}, {@code at 1 and 3}. */
   private @Nullable SyntaxProblem joinedCounts() {
     if (!isJoint(at)) {
@@ -187,9 +221,10 @@ record CommonMistakes(
     }
     boolean comma = offending.getType() == TaborLexer.COMMA;
     boolean bars = simulation.expectsIn(TaborParser.RULE_barList);
+    boolean meters = tokens.get(at - 1).getType() == TaborLexer.RATIO;
     return SyntaxProblem.of(
             Spans.of(offending),
-            (bars ? "numbers of bars" : "counts")
+            (bars ? "numbers of bars" : meters ? "meters" : "counts")
                 + (comma ? " have no commas between them" : " are not joined by `and`"),
             "Write them one after another: " + said)
         .fix(comma ? "Take the commas out" : "Take `and` out", edits);
