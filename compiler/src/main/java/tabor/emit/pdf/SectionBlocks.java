@@ -216,7 +216,9 @@ final class SectionBlocks {
     List<Block> blocks =
         new ArrayList<>(heading(Integer.toString(piece.number()), piece.groove().caption(), room));
     if (!piece.changes().words().isEmpty()) {
-      String changed = words.text("page.changed", piece.changes().text());
+      String changed =
+          words.text(
+              "page.changed", String.join(words.text("spoken.next"), piece.changes().words()));
       blocks.add(type.text(changed, size * 0.92, room, size * 0.2, true, Face.ITALIC));
     }
     blocks.addAll(written.of(piece.groove(), look.reader().teacher(), room));
