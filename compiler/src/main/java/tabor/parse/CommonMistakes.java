@@ -29,11 +29,18 @@ record CommonMistakes(
     LineSimulation simulation,
     int at,
     Token offending) {
+  /** What is read as a double quote. */
+  private static final String QUOTES = "\"“”„";
+
   /** Words that no part is called by, though a surface could be. */
   private static final List<String> NO_TARGETS = List.of("the", "a", "an", "with", "first");
 
   /** What is meant by the line, if it is one of these mistakes; else null. */
   @Nullable SyntaxProblem explain(Predicate<String> reads) {
+    SyntaxProblem within = quotesWithin();
+    if (within != null) {
+      return within;
+    }
     if (heading) {
       return HeadingMistakes.explain(line, kind, tokens, simulation);
     }
@@ -63,6 +70,32 @@ record CommonMistakes(
       problem = twice();
     }
     return problem == null ? everyFew() : problem;
+  }
+
+  /** {@code text "Say "one" aloud"}. */
+  private @Nullable SyntaxProblem quotesWithin() {
+    if (at == 0
+        || tokens.get(at - 1).getType() != TaborLexer.QUOTED
+        || Spans.of(tokens.get(at - 1)).end() != offending.getStartIndex()) {
+      return null;
+    }
+    int start = tokens.get(at - 1).getStartIndex();
+    int last = BrokenLine.span(tokens).end() - 1;
+    List<Replaced> edits = new ArrayList<>();
+    for (int i = start + 1; i < last; i++) {
+      if (QUOTES.indexOf(line.charAt(i)) >= 0) {
+        edits.add(new Replaced(new Span(i, i + 1), "'"));
+      }
+    }
+    if (QUOTES.indexOf(line.charAt(last)) < 0 || edits.size() < 2) {
+      return null;
+    }
+    String text = SyntaxProblem.applied(line, edits).substring(start, last + 1);
+    return SyntaxProblem.of(
+            edits.get(0).span().to(edits.get(edits.size() - 1).span()),
+            "double quotes cannot stand within a text",
+            "Write single ones: " + text)
+        .fix("Write single quotes", edits);
   }
 
   /** {@code title My lesson}. */
