@@ -12,6 +12,7 @@ import static tabor.kit.SurfaceFacts.Trait.KEEPS_TIME;
 import static tabor.kit.SurfaceFacts.Trait.RIMSHOT;
 import static tabor.kit.SurfaceFacts.Trait.RINGS;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -54,11 +55,12 @@ final class StandardSurfaces {
       List.of(
           row("kick", 36, 'F', 4, NORMAL, Sort.KICK, 70, 12, 10)
               .also("bass", "bass-drum", "bassdrum", "bd", "kd")
+              .also("bombo", "grosse-caisse", "grosse-trommel", "basstrommel")
               .letter('k')
               .sound("drum.bass-drum")
               .home(Limb.RIGHT_FOOT),
           row("snare", 38, 'C', 5, NORMAL, Sort.SNARE, SNARE)
-              .also("sd", "snare-drum", "sn")
+              .also("sd", "snare-drum", "sn", "caja", "caisse-claire", "kleine-trommel")
               .letter('s')
               .sound("drum.snare-drum")
               .home(Limb.RIGHT_HAND, Limb.LEFT_HAND)
@@ -72,6 +74,7 @@ final class StandardSurfaces {
           row("hihat", 42, 'G', 5, X, Sort.STICK_HIHAT, STAND)
               .also(
                   "hh", "hat", "hats", "hi-hat", "hi-hats", "hihats", "closed-hat", "hihat.closed")
+              .also("charles", "charley", "charleston")
               .letter('h')
               .words("hi-hat")
               .sound(HIHAT_SOUND)
@@ -120,7 +123,7 @@ final class StandardSurfaces {
               .gap(RIDE_CLOSE)
               .traits(CYMBAL, RINGS, CHOKES, KEEPS_TIME),
           row("crash", 49, 'A', 5, X, Sort.CYMBAL, 75, -28, 110)
-              .also("cr", "cc", "cymbal", "crash1")
+              .also("cr", "cc", "cymbal", "crash1", "becken", "platillo", "plato", "cymbale")
               .letter('c')
               .sound("metal.cymbal.crash")
               .standIn("ride", "junior")
@@ -139,7 +142,7 @@ final class StandardSurfaces {
               .standIn("crash", "junior")
               .traits(CYMBAL, RINGS, CHOKES),
           row("cowbell", 56, 'E', 5, TRIANGLE, Sort.BELL, 60, 8, 90)
-              .also("cow-bell", "cb")
+              .also("cow-bell", "cb", "kuhglocke", "cencerro", "cloche")
               .letter('w')
               .sound("metal.bells.cowbell")
               .standIn("ride.bell", "junior")
@@ -159,6 +162,7 @@ final class StandardSurfaces {
               .traits(RIMSHOT),
           row("floor", 43, 'A', 4, NORMAL, Sort.TOM, 55, 55, 65)
               .also("tom3", "t3", "ft", "low-tom", "floor-tom", "floortom")
+              .also("standtom", "stand-tom", "tom-basse")
               .letter('f')
               .words("floor tom")
               .sound("drum.tom-tom")
@@ -292,7 +296,9 @@ final class StandardSurfaces {
 
     /** Other words of the trade for it. */
     Row also(String... others) {
-      also = List.of(others);
+      List<String> all = new ArrayList<>(also);
+      all.addAll(List.of(others));
+      also = List.copyOf(all);
       return this;
     }
 

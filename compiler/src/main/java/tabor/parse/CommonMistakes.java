@@ -29,11 +29,18 @@ record CommonMistakes(
     LineSimulation simulation,
     int at,
     Token offending) {
+  /** What is read as a double quote. */
+  private static final String QUOTES = "\"“”„";
+
   /** Words that no part is called by, though a surface could be. */
   private static final List<String> NO_TARGETS = List.of("the", "a", "an", "with", "first");
 
   /** What is meant by the line, if it is one of these mistakes; else null. */
   @Nullable SyntaxProblem explain(Predicate<String> reads) {
+    SyntaxProblem within = quotesWithin();
+    if (within != null) {
+      return within;
+    }
     if (heading) {
       return HeadingMistakes.explain(line, kind, tokens, simulation);
     }
@@ -48,7 +55,13 @@ record CommonMistakes(
       problem = addForgotten(reads);
     }
     if (problem == null) {
+      problem = decimalComma();
+    }
+    if (problem == null) {
       problem = joinedCounts();
+    }
+    if (problem == null) {
+      problem = filledWithNothing();
     }
     if (problem == null) {
       problem = added();
@@ -57,6 +70,32 @@ record CommonMistakes(
       problem = twice();
     }
     return problem == null ? everyFew() : problem;
+  }
+
+  /** {@code text "Say "one" aloud"}. */
+  private @Nullable SyntaxProblem quotesWithin() {
+    if (at == 0
+        || tokens.get(at - 1).getType() != TaborLexer.QUOTED
+        || Spans.of(tokens.get(at - 1)).end() != offending.getStartIndex()) {
+      return null;
+    }
+    int start = tokens.get(at - 1).getStartIndex();
+    int last = BrokenLine.span(tokens).end() - 1;
+    List<Replaced> edits = new ArrayList<>();
+    for (int i = start + 1; i < last; i++) {
+      if (QUOTES.indexOf(line.charAt(i)) >= 0) {
+        edits.add(new Replaced(new Span(i, i + 1), "'"));
+      }
+    }
+    if (QUOTES.indexOf(line.charAt(last)) < 0 || edits.size() < 2) {
+      return null;
+    }
+    String text = SyntaxProblem.applied(line, edits).substring(start, last + 1);
+    return SyntaxProblem.of(
+            edits.get(0).span().to(edits.get(edits.size() - 1).span()),
+            "double quotes cannot stand within a text",
+            "Write single ones: " + text)
+        .fix("Write single quotes", edits);
   }
 
   /** {@code title My lesson}. */
@@ -169,6 +208,34 @@ record CommonMistakes(
     return index >= 0 && index < tokens.size() && isCount(tokens.get(index));
   }
 
+  /** {@code tempo 92,5}. */
+  private @Nullable SyntaxProblem decimalComma() {
+    if (offending.getType() != TaborLexer.COMMA
+        || tokens.get(at - 1).getType() != TaborLexer.WHOLE
+        || tokens.get(at + 1).getType() != TaborLexer.WHOLE
+        || simulation.expectsIn(TaborParser.RULE_count)
+        || simulation.expectsIn(TaborParser.RULE_barList)) {
+      return null;
+    }
+    Span span = Spans.between(tokens.get(at - 1), tokens.get(at + 1));
+    String number = span.in(line).replaceAll("\\s*,\\s*", ".");
+    return SyntaxProblem.of(span, "a decimal number has a point, not a comma", "Write " + number)
+        .fix("Write " + number, span, number);
+  }
+
+  /** {@code fill in bar 4}. */
+  private @Nullable SyntaxProblem filledWithNothing() {
+    if (tokens.get(0).getType() != TaborLexer.FILL
+        || at != 2
+        || tokens.get(1).getType() != TaborLexer.IN) {
+      return null;
+    }
+    return SyntaxProblem.of(
+        Spans.of(tokens.get(0)),
+        "which section fills the bar is not said",
+        "Write its name after fill: fill break in bar 4");
+  }
+
   /** {@code at 1, 3}, {@code at 1 and 3}. */
   private @Nullable SyntaxProblem joinedCounts() {
     if (!isJoint(at)) {
@@ -187,9 +254,10 @@ record CommonMistakes(
     }
     boolean comma = offending.getType() == TaborLexer.COMMA;
     boolean bars = simulation.expectsIn(TaborParser.RULE_barList);
+    boolean meters = tokens.get(at - 1).getType() == TaborLexer.RATIO;
     return SyntaxProblem.of(
             Spans.of(offending),
-            (bars ? "numbers of bars" : "counts")
+            (bars ? "numbers of bars" : meters ? "meters" : "counts")
                 + (comma ? " have no commas between them" : " are not joined by `and`"),
             "Write them one after another: " + said)
         .fix(comma ? "Take the commas out" : "Take `and` out", edits);

@@ -65,6 +65,10 @@ final class HeadingMistakes {
               "Leave the colon out")
           .fix("Take the colon out", Spans.gap(tokens.get(1), tokens.get(3)), " ");
     }
+    SyntaxProblem colon = colonForgotten(kind, line, tokens);
+    if (colon != null) {
+      return colon;
+    }
     if (at > end || end == 1) {
       return null;
     }
@@ -92,6 +96,35 @@ final class HeadingMistakes {
                 : "the section that this one starts from comes after `from`",
             "Write " + written)
         .fix("Write " + written, whole, written);
+  }
+
+  /** {@code pattern double RLRR}: what stands behind the name are strokes. */
+  private static @Nullable SyntaxProblem colonForgotten(
+      SectionKind kind, String line, List<Token> tokens) {
+    if (!isRow(kind, tokens)) {
+      return null;
+    }
+    Span strokes = new Span(tokens.get(2).getStartIndex(), BrokenLine.span(tokens).end());
+    String name = tokens.get(1).getText();
+    Span gap = Spans.gap(tokens.get(1), tokens.get(2));
+    return SyntaxProblem.of(
+            strokes,
+            "after the name of a pattern comes a colon",
+            "Write pattern " + name + " : " + strokes.in(line))
+        .fix("Write a colon", gap, " : ");
+  }
+
+  /** True for a pattern with strokes right behind its name. */
+  private static boolean isRow(SectionKind kind, List<Token> tokens) {
+    if (kind != SectionKind.PATTERN || tokens.size() < 4) {
+      return false;
+    }
+    for (Token token : tokens.subList(2, tokens.size() - 1)) {
+      if (!token.getText().matches("[RrLlBbXx(){}.'/ -]+")) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A name, then words that begin with a capital: a title that lost its quotes. */
@@ -133,6 +166,9 @@ final class HeadingMistakes {
 
   /** Index of the first token after what is meant as the name. */
   static int endOfName(SectionKind kind, List<Token> tokens) {
+    if (isRow(kind, tokens)) {
+      return 2;
+    }
     int end = 1;
     while (!endsName(kind, tokens.get(end))) {
       end++;

@@ -73,8 +73,8 @@ final class LineParser {
   private SyntaxProblem explained(String line, SectionKind kind, boolean heading, List<Token> all) {
     SyntaxProblem problem = problems.problem();
     // From here on the parser reads other lines, and their problems take the place of this one's.
-    Predicate<String> reads =
-        other -> other.lines().allMatch(one -> reads(one, kind, heading)); // a fix may be two lines
+    Predicate<String> reads = other -> // a fix may be two lines, or a comment
+        other.lines().allMatch(one -> isComment(one) || reads(one, kind, heading));
     if (problem == null) {
       problem = new SyntaxErrorExplainer(line, kind, heading, all).explain(reads);
     }
@@ -90,6 +90,10 @@ final class LineParser {
         kind,
         List.copyOf(tokens.all()),
         other -> other.lines().allMatch(one -> reads(one, kind, false)));
+  }
+
+  private static boolean isComment(String line) {
+    return line.isBlank() || line.stripLeading().startsWith("#");
   }
 
   private boolean reads(String line, SectionKind kind, boolean heading) {

@@ -33,8 +33,24 @@ record PaperLines(
    */
   private static final Map<String, String> VERBS =
       Map.of(
-          "remove", "drop", "delete", "drop", "omit", "drop", "erase", "drop", "insert", "add",
-          "put", "add", "bpm", "tempo", "speed", "tempo");
+          "remove",
+          "drop",
+          "delete",
+          "drop",
+          "omit",
+          "drop",
+          "erase",
+          "drop",
+          "insert",
+          "add",
+          "put",
+          "add",
+          "bpm",
+          "tempo",
+          "speed",
+          "tempo",
+          "decrescendo",
+          "diminuendo");
 
   /** Words before a colon as drum parts are marked on paper. */
   private static final List<String> MARKS =
@@ -104,8 +120,10 @@ record PaperLines(
   /** Strokes of one sound for another: which hand strikes them is not said. */
   private static final Pattern OTHER_SOUND =
       Pattern.compile(
-          "^(?:change|replace|move|put) (?:snare|hihat|ride|tom1|tom2|floor)"
-              + " (?:to|with|by|on|onto) ([a-z]+[12]?)( (?:at|in) .*)?$");
+          "^(?:(?:change|replace|move|put) (?:snare|hihat|ride|tom1|tom2|floor)"
+              + " (?:to|with|by|on|onto)|(?:snare|hihat|ride) plays?"
+              + "(?= (?:snare|hihat|ride|crash|cowbell|tom1|tom2|floor)\\b))"
+              + " ([a-z]+[12]?)( (?:at|in) .*)?$");
 
   private static final Pattern DIRECTION =
       Pattern.compile("^shift ((?:(?!later|earlier).)+?) by (\\d+ [a-z-]+)$");

@@ -41,6 +41,7 @@ final class PaperWords {
     strokes();
     places();
     changes();
+    dynamics();
     parts();
   }
 
@@ -60,7 +61,10 @@ final class PaperWords {
 
   private static void everywhere() {
     said("^(?:\\d+[.)]|[-*•–]) +", "");
-    said("^(title|by|goal|text|use|tempo|time|feel|on|bars|pickup|count-in) ?[=:] ?", "$1 ");
+    said(
+        "^(title|by|goal|teacher|text|use|tempo|time|feel|on|bars|pickup|count-in|cue|mark)"
+            + " ?[=:] ?",
+        "$1 ");
     said("^tempo ((?:dotted-)?(?:half|quarter|eighth|sixteenth)) (?=\\d)", "tempo $1 = ");
     said("^feel (?:swing|swung|shuffled?|triplets?)$", "feel swing eighths as triplets");
     said("^feel swing (?=\\d)", "feel swing eighths ");
@@ -85,7 +89,8 @@ final class PaperWords {
     SectionKind header = SectionKind.HEADER;
     said(header, "^(?:time signature|meter|metre|signature|time) ?[=:]? ?(?=\\d)", "time ");
     said(header, "^(?=\\d+/\\d+)", "time ");
-    said(header, "^time (?:common|c)$", "time 4/4");
+    said(header, "^time (?:common|[cC])$", "time 4/4");
+    said(header, "^time (?:cut|alla breve)$", "time 2/2");
     said(header, "^(?:lesson|name|heading) ?:? ?$", "title ");
     said(header, "^(?:author|made by|written by) ?:? ?$", "by ");
     said(header, "^time (\\d+) (\\d+)$", "time $1/$2");
@@ -260,12 +265,6 @@ final class PaperWords {
     change(
         "^fill (?:in )?((?:last )?bars?\\b.*?) with (?:an? )?([a-z][a-z0-9-]*)$", "fill $2 in $1");
     change("^fill ([a-z0-9-]+) (?=bars? |last )", "fill $1 in ");
-    change("^(?:dynamics? |volume )?pianissimo\\b", "dynamic pp");
-    change("^(?:dynamics? |volume )?(?:piano|softer|quieter|softly)\\b", "dynamic p");
-    change("^(?:dynamics? |volume )?mezzo[ -]piano\\b", "dynamic mp");
-    change("^(?:dynamics? |volume )?mezzo[ -]forte\\b", "dynamic mf");
-    change("^(?:dynamics? |volume )?(?:forte|louder)\\b", "dynamic f");
-    change("^(?:dynamics? |volume )?fortissimo\\b", "dynamic ff");
     change("^(?=(?:pp|p|mp|mf|f|ff)(?: |$))", "dynamic ");
     change("^dynamic (?:soft|quiet)\\b", "dynamic p");
     change("^dynamic loud\\b", "dynamic f");
@@ -297,6 +296,17 @@ final class PaperWords {
     change("\\bat at ", "at ");
   }
 
+  private static void dynamics() {
+    for (SectionKind kind : List.of(SectionKind.STEP, SectionKind.CHART)) {
+      said(kind, "^(?:dynamics? |volume )?pianissimo\\b", "dynamic pp");
+      said(kind, "^(?:dynamics? |volume )?(?:piano|softer|quieter|softly)\\b", "dynamic p");
+      said(kind, "^(?:dynamics? |volume )?mezzo[ -]piano\\b", "dynamic mp");
+      said(kind, "^(?:dynamics? |volume )?mezzo[ -]forte\\b", "dynamic mf");
+      said(kind, "^(?:dynamics? |volume )?(?:forte|louder)\\b", "dynamic f");
+      said(kind, "^(?:dynamics? |volume )?fortissimo\\b", "dynamic ff");
+    }
+  }
+
   private static void parts() {
     change("^(?:play )(?=[a-z0-9 -]+ in [a-z-]+$)", "hands play ");
     change("^(\\S+ plays? \\S+) as (?=[a-z-]+$)", "$1 in ");
@@ -307,6 +317,11 @@ final class PaperWords {
         "^(?!hands|feet|right|left)([a-z]+[12]?(?:\\.[a-z]+)?) (?:in|plays?)"
             + " (quarter|eighth|sixteenth)s$",
         "add $1 at every $2");
+    change(
+        "^(hands|right|left)( hand)? (?!plays?\\b)([a-z0-9 -]+?) (?:in )?"
+            + "(?=(?:sixteenth|eighth|quarter|triplet)s$)",
+        "$1$2 plays $3 in ");
+    change("^((?:right|left)(?: hand)? plays? [a-z.]+[12]?) ghosts?$", "$1 ghosted");
     change("^(?:extend to )?(\\d+) bars(?: long)?$", "bars $1");
     change("^length (\\d+)(?: bars?)?$", "bars $1");
     change("^RH(?= ?:)", "right");

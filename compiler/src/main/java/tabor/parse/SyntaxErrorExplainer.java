@@ -23,6 +23,9 @@ import tabor.syntax.StatementTable;
  * the reader offers those that leave a line without a problem.
  */
 final class SyntaxErrorExplainer {
+  /** More ways to write a statement than a person reads in a message. */
+  private static final int MOST_USAGES = 4;
+
   private final String line;
   private final SectionKind kind;
   private final boolean heading;
@@ -72,7 +75,8 @@ final class SyntaxErrorExplainer {
     if (problem == null) {
       problem = InvisibleCharacters.explain(line, tokens, at);
     }
-    if (problem == null && laneStart() < at) {
+    // In a chart nothing has beats: a colon was put behind a word.
+    if (problem == null && laneStart() < at && (kind != SectionKind.CHART || heading)) {
       return new BeatErrorExplainer(line, tokens, at).explain();
     }
     CommonMistakes mistakes =
@@ -182,8 +186,13 @@ final class SyntaxErrorExplainer {
     if (!Vocabulary.isWord(first.getType())
         && first.getType() != TaborLexer.MISSPELT
         && first.getType() != TaborLexer.SAID) {
-      return SyntaxProblem.of(
-          BrokenLine.character(tokens, 0), "no line starts with " + Wording.shown(first), lines());
+      SyntaxProblem foreign = foreign();
+      return foreign != null
+          ? foreign
+          : SyntaxProblem.of(
+              BrokenLine.character(tokens, 0),
+              "no line starts with " + Wording.shown(first),
+              lines());
     }
     List<String> near = Near.names(written, starts());
     SyntaxProblem problem =
@@ -192,6 +201,26 @@ final class SyntaxErrorExplainer {
             "no line in " + kind.words() + " starts with `" + written + "`",
             near.isEmpty() ? lines() : meant(near));
     return replaced(problem, first, near);
+  }
+
+  /** A sign that begins a comment elsewhere, or a lesson in a document. */
+  private @Nullable SyntaxProblem foreign() {
+    Span all = BrokenLine.span(tokens);
+    String said = all.in(line);
+    if (said.startsWith("```")) {
+      return SyntaxProblem.of(
+              all, "this line belongs to a document that a lesson stands in", "Take it out")
+          .fix("Take it out", all, "");
+    }
+    for (String sign : List.of("//", "--", ";", "%")) {
+      if (said.startsWith(sign)) {
+        Span span = new Span(all.start(), all.start() + sign.length());
+        return SyntaxProblem.of(
+                span, "no line starts with `" + sign + "`", "A comment starts with #")
+            .fix("Write #", span, "#");
+      }
+    }
+    return null;
   }
 
   /** What a line of this section may start with. */
@@ -363,8 +392,9 @@ final class SyntaxErrorExplainer {
     }
     if (rows.isEmpty()) {
       rows.addAll(StatementTable.startingWith(tokens.get(0).getText()));
+      rows.removeIf(row -> !heading && !row.sections().contains(kind));
     }
-    return rows.size() == 1 ? Wording.usage(rows.get(0)) : null;
+    return rows.size() > MOST_USAGES ? null : Wording.usage(rows);
   }
 
   /** The statement that an expectation is a part of; null at the end of the line. */

@@ -161,6 +161,15 @@ final class Wording {
     return length <= LONGEST ? text : text.substring(0, text.offsetByCodePoints(0, LONGEST)) + "…";
   }
 
+  /** The usage of one statement, or an example of each of several; null for none. */
+  static @Nullable String usage(List<StatementRow> rows) {
+    return rows.isEmpty()
+        ? null
+        : rows.size() == 1
+            ? usage(rows.get(0))
+            : "It is written " + or(Lists.map(rows, row -> "`" + row.example() + "`"));
+  }
+
   /** {@code It is written …}, long forms without what may be left out. */
   static String usage(StatementRow row) {
     String usage = row.usage();

@@ -10,6 +10,7 @@ import tabor.source.Span;
 import tabor.syntax.Beat;
 import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
+import tabor.syntax.PartStatement;
 
 /** Says that a bar has too few or too many beats, and what was probably meant. */
 record BarLengths(SectionFrame frame, Problems problems, Line line) {
@@ -23,8 +24,15 @@ record BarLengths(SectionFrame frame, Problems problems, Line line) {
     return beats == 1 ? "1 beat" : beats + " beats";
   }
 
-  /** A diagnostic on a bar that has so many beats and room for so many others. */
-  Diagnostic wrong(LaneBar written, int bar, Meter meter, long has, int room) {
+  /**
+   * A diagnostic on a bar that has so many beats and room for so many others; null where an earlier
+   * bar of the part has told it for all.
+   */
+  @Nullable Diagnostic wrong(LaneBar written, int bar, Meter meter, long has, int room) {
+    List<LaneBar> single = bar == 0 ? List.of() : barForEachBeat(room);
+    if (!single.isEmpty() && written != single.get(0)) {
+      return null;
+    }
     Diagnostic made =
         problems.make(
             Code.BAR_LENGTH,
@@ -45,6 +53,9 @@ record BarLengths(SectionFrame frame, Problems problems, Line line) {
     if (unit != null) {
       return unit;
     }
+    if (!single.isEmpty()) {
+      return barLinesOut(made, single, room);
+    }
     String regrouped = regrouped(written, room);
     if (regrouped != null) {
       made =
@@ -52,6 +63,28 @@ record BarLengths(SectionFrame frame, Problems problems, Line line) {
               .fix("write “" + regrouped + "”", line.spot(written.span()), regrouped);
     }
     return has < room ? tooShort(made, written, has, room) : tooLong(made, written, bar, has, room);
+  }
+
+  /** The bars of a part that has a bar line after each beat; empty for any other. */
+  private List<LaneBar> barForEachBeat(int room) {
+    List<LaneBar> bars =
+        line.statement() instanceof PartStatement.Lane lane ? lane.bars() : List.of();
+    boolean single = room > 1 && !bars.isEmpty() && bars.size() % room == 0;
+    for (LaneBar bar : bars) {
+      single &= !bar.repeat() && bar.beats().size() == 1 && bar.beats().get(0).beats() == null;
+    }
+    return single && frame.meters().size() == 1 ? bars : List.of();
+  }
+
+  private Diagnostic barLinesOut(Diagnostic made, List<LaneBar> bars, int room) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < bars.size(); i++) {
+      text.append(i == 0 ? "" : i % room == 0 ? " | " : " ");
+      text.append(line.spot(bars.get(i).span()).text());
+    }
+    Span all = bars.get(0).span().to(bars.get(bars.size() - 1).span());
+    return made.help("bar lines stand between bars, not between beats: " + text)
+        .fix("write “" + text + "”", line.spot(all), text.toString());
   }
 
   /** A word for each unit where {@code in} made longer beats of them. */

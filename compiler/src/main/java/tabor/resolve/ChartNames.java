@@ -45,7 +45,7 @@ final class ChartNames {
         noChart(line, word);
         return null;
       }
-      Diagnostic unknown = SheetNames.unknown(scope, problems, line, word, "section");
+      Diagnostic unknown = SheetNames.unknown(scope, problems, line, word, false);
       problems.add(unknown.help() == null ? howOften(unknown, line, word) : unknown);
       return null;
     }

@@ -251,7 +251,12 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
               + ", so "
               + item.bars().whole()
               + " bars of it cannot be traded",
-          "trade " + SectionLength.bars(groove.bars()) + " or fewer");
+          "trade "
+              + SectionLength.bars(groove.bars())
+              + (groove.bars() == 1 ? "" : " or fewer")
+              + ", or make a step of it with “bars "
+              + item.bars().whole()
+              + "”");
       return null;
     }
     put(new Chart.Trade(turn, item.bars().whole(), amount, extras));

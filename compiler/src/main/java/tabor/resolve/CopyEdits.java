@@ -31,8 +31,7 @@ record CopyEdits(LineContext context, SectionDraft draft) {
       Scope scope = context.frame().scope();
       context
           .problems()
-          .add(
-              SheetNames.unknown(scope, context.problems(), context.line(), name, "section above"));
+          .add(SheetNames.unknown(scope, context.problems(), context.line(), name, true));
       return null;
     }
     if (found.partial()) {

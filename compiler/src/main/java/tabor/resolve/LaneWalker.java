@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
+import tabor.diagnostic.Diagnostic;
 import tabor.rhythm.Division;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
@@ -104,8 +105,11 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
       has += BarLengths.beats(word);
     }
     if (has != room && first) {
-      problems.add(
-          new BarLengths(frame, problems, line).wrong(written, number, grid.meter(), has, room));
+      Diagnostic told =
+          new BarLengths(frame, problems, line).wrong(written, number, grid.meter(), has, room);
+      if (told != null) {
+        problems.add(told);
+      }
       problems.incomplete();
     }
     for (Beat word : written.beats()) {

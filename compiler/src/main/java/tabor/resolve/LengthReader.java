@@ -52,7 +52,7 @@ final class LengthReader {
     if (said != null && first != null && total != said.bars()) {
       agreeWith(said, first);
     }
-    checkOstinatos(bars, first == null && said != null ? said.line() : first);
+    checkOstinatos(bars, said != null ? said.line() : first);
     return new SectionLength(bars, systems, fits);
   }
 
@@ -198,7 +198,8 @@ final class LengthReader {
                       + " does not divide "
                       + SectionLength.bars(bars)
                       + " evenly")
-              .label(there.spot(), "here")
+              .label(
+                  there.spot(), there == line ? "the ostinato" : SectionLength.bars(bars) + " here")
               .help("make the section a multiple of the ostinato's bars"));
     }
   }

@@ -64,7 +64,7 @@ record OptionEffects(SectionFrame frame, Problems problems) {
     say(
         groups,
         "on the kit “" + frame.kit().name() + "”: ",
-        "a kit section says otherwise: without SURFACE plays SURFACE");
+        "a kit of your own says where it goes instead: without SURFACE plays SURFACE");
   }
 
   private void say(Map<String, List<Stroke>> groups, String start, @Nullable String help) {

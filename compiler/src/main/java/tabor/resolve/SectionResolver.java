@@ -304,7 +304,7 @@ public final class SectionResolver {
     }
     Resolved found = scope.section(from.text());
     if (found == null) {
-      problems.add(SheetNames.unknown(scope, problems, heading, from, "section above"));
+      problems.add(SheetNames.unknown(scope, problems, heading, from, true));
       return null;
     }
     Section section = found.section();

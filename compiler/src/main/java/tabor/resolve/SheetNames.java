@@ -29,8 +29,12 @@ public final class SheetNames {
     return number ? new Numbered(name.substring(0, hyphen), Integer.parseInt(digits)) : null;
   }
 
-  /** Says that a name is no section's: past the last of a sheet, what coincided there. */
-  static Diagnostic unknown(Scope scope, Problems problems, Line line, Name name, String kind) {
+  /**
+   * Says that a name is no section's: past the last of a sheet, what coincided there.
+   *
+   * @param above true where only sections above the line can be named
+   */
+  static Diagnostic unknown(Scope scope, Problems problems, Line line, Name name, boolean above) {
     Span span = name.span();
     Numbered numbered = of(name.text());
     Resolved found = numbered == null ? null : scope.section(numbered.sheet());
@@ -53,11 +57,12 @@ public final class SheetNames {
     }
     Diagnostic plain =
         problems.make(
-            Code.UNKNOWN_NAME, line, span, "there is no " + kind + " “" + name.text() + "”");
+            Code.UNKNOWN_NAME,
+            line,
+            span,
+            "there is no section “" + name.text() + (above ? "” above" : "”"));
     return Problems.unknown(
-        kind.endsWith("above")
-            ? plain.help("only a section that stands above can be named here")
-            : plain,
+        above ? plain.help("only a section that stands above can be named here") : plain,
         line.spot(span),
         scope.near(Scope.Kind.SECTION, name.text()));
   }

@@ -8,6 +8,7 @@ import java.util.Set;
 import tabor.diagnostic.Near;
 import tabor.kit.Kit;
 import tabor.kit.Kits;
+import tabor.kit.Surface;
 
 /** The surface that was probably meant by a name that there is not. */
 final class SurfaceNames {
@@ -15,19 +16,24 @@ final class SurfaceNames {
 
   /** Words and marks that stand before a part on paper; common practice, no source. */
   private static final Map<String, String> SAID =
-      Map.of(
-          "sticking",
-          "hands",
-          "hand",
-          "hands",
-          "rh",
-          "right",
-          "lh",
-          "left",
-          "rf",
-          "right foot",
-          "lf",
-          "left foot");
+      Map.ofEntries(
+          Map.entry("sticking", "hands"),
+          Map.entry("hand", "hands"),
+          Map.entry("haende", "hands"),
+          Map.entry("manos", "hands"),
+          Map.entry("mains", "hands"),
+          Map.entry("r", "right"),
+          Map.entry("l", "left"),
+          Map.entry("rh", "right"),
+          Map.entry("lh", "left"),
+          Map.entry("rechts", "right"),
+          Map.entry("links", "left"),
+          Map.entry("derecha", "right"),
+          Map.entry("izquierda", "left"),
+          Map.entry("droite", "right"),
+          Map.entry("gauche", "left"),
+          Map.entry("rf", "right foot"),
+          Map.entry("lf", "left foot"));
 
   private SurfaceNames() {}
 
@@ -50,7 +56,13 @@ final class SurfaceNames {
   /** The surface or limbs that a word probably means as the name of a part. */
   static Optional<String> nearPart(String word, Kit kit) {
     String said = SAID.get(word);
-    return said != null ? Optional.of(said) : near(word, kit, List.of("hands", "feet", "line"));
+    if (said != null) {
+      return Optional.of(said);
+    }
+    Surface lettered = word.length() == 1 ? kit.letter(word.charAt(0)) : null;
+    return lettered != null
+        ? Optional.of(lettered.name())
+        : near(word, kit, List.of("hands", "feet", "line"));
   }
 
   private static Optional<String> near(String word, Kit kit, List<String> groups) {

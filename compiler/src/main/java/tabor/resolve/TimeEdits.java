@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
+import tabor.groove.Ornament;
 import tabor.groove.Ornaments;
 import tabor.groove.Stroke;
 import tabor.rhythm.Count;
@@ -53,19 +54,24 @@ record TimeEdits(LineContext context, SectionDraft draft) {
     return draft.with(all);
   }
 
-  /** The strokes that one becomes: equal parts of its slot, the last with the holds after it. */
+  /**
+   * The strokes that one becomes: equal parts of its slot, the last with the holds after it. What
+   * rolled as long as it was held rolls no more, and its holds go too.
+   */
   private void multiply(Stroke stroke, int times, List<Stroke> all) {
     Time own = draft.view().grid(stroke.bar()).placeLength(stroke.slot());
     Time one = own.over(times);
+    boolean rolled = stroke.ornaments().has(Ornament.ROLL);
+    Ornaments first = stroke.ornaments().without(Ornament.ROLL);
     for (int i = 0; i < times; i++) {
       List<Slot.Part> parts = new ArrayList<>(stroke.slot().parts());
       parts.add(new Slot.Part(i, times));
       Slot slot = new Slot(stroke.slot().division(), stroke.slot().index(), parts);
-      Time held = i + 1 < times ? one : one.plus(stroke.length().minus(own));
+      Time held = rolled || i + 1 < times ? one : one.plus(stroke.length().minus(own));
       Stroke part =
           stroke.moved(
               stroke.bar(), stroke.at().plus(one.times(i)), held.sign() > 0 ? held : one, slot);
-      all.add((i == 0 ? part : part.with(Ornaments.NONE)).from(context.line().spot()));
+      all.add(part.with(i == 0 ? first : Ornaments.NONE).from(context.line().spot()));
     }
   }
 

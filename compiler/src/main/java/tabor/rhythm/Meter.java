@@ -122,6 +122,28 @@ public record Meter(int count, int unit, List<Time> beats, List<Integer> groups)
     return count + "/" + unit;
   }
 
+  /**
+   * The upper number as it is printed: of groups and of unequal beats their sizes with plus signs,
+   * {@code 2+2+3}.
+   */
+  public String upper() {
+    if (isEven() && groups.isEmpty()) {
+      return Integer.toString(count);
+    }
+    List<Time> lengths = beats;
+    if (!groups.isEmpty()) {
+      lengths = new ArrayList<>();
+      int beat = 0;
+      for (int group : groups) {
+        lengths.add(beatStart(beat + group).minus(beatStart(beat)));
+        beat += group;
+      }
+    }
+    return lengths.stream()
+        .map(length -> length.times(unit).toString())
+        .collect(Collectors.joining("+"));
+  }
+
   /** True if a bar of the other meter fits in a bar of this one: the same beats. */
   public boolean hasSameBeats(Meter other) {
     return count == other.count && unit == other.unit && beats.equals(other.beats);

@@ -196,6 +196,16 @@ class PrintedLanguagesTest {
     assertThat(pdf).startsWith(language).contains("Zzz", "Vvv", "Ccc");
   }
 
+  /** In French a space that does not break stands before a semicolon. */
+  @Test
+  void frenchSemicolonsStandApart() throws IOException {
+    Lesson lesson = lesson("fr", Options.NONE);
+    for (String printed :
+        List.of(Grid.of(lesson, section -> true), pdf(lesson, HandoutLook.PLAIN))) {
+      assertThat(printed).contains("\u00a0;").doesNotContainPattern("[^\u00a0];");
+    }
+  }
+
   @Test
   void theSearchFindsEnglish() throws IOException {
     assertThat(left(read(html(lesson("en", Options.NONE))), "de"))

@@ -144,7 +144,7 @@ class ChartLimitsTest {
     assertThat(only(" rest 513 bars\n").help()).isEqualTo("write 512 or fewer");
     Diagnostic trade = only(" trade three 2 bars 4 times\n");
     assertThat(trade.message()).isEqualTo("“three” has 1 bar, so 2 bars of it cannot be traded");
-    assertThat(trade.help()).isEqualTo("trade 1 bar or fewer");
+    assertThat(trade.help()).isEqualTo("trade 1 bar, or make a step of it with “bars 2”");
   }
 
   @Test

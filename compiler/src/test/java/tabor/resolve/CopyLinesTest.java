@@ -95,8 +95,8 @@ class CopyLinesTest {
   @ParameterizedTest
   @CsvSource(
       value = {
-        "take kick from none; there is no section above “none”",
-        "fill none in bar 1; there is no section above “none”",
+        "take kick from none; there is no section “none” above",
+        "fill none in bar 1; there is no section “none” above",
         "take kick from s; “s” is a sheet, not a groove or a step",
         "fill s in bar 1; “s” is a sheet, not a groove or a step",
       },

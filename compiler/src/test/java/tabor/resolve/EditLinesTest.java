@@ -9,6 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
+import tabor.groove.Ornament;
+import tabor.rhythm.Time;
 
 /** Edits in detail: sections 6 and 7 of the notation; strokes and words are worked out by hand. */
 class EditLinesTest {
@@ -217,6 +219,22 @@ class EditLinesTest {
         Compact.compile("groove g\n ride : r - . .\n triple ride at 1\n").lesson().grooves().get(0);
     assertThat(groove.strokes().stream().map(s -> s.at() + " " + s.length()))
         .containsExactly("0 1/12", "1/12 1/12", "1/6 1/3");
+  }
+
+  @Test
+  void aRollThatIsDividedRollsNoMore() {
+    for (String verb : List.of("double", "triple")) {
+      var groove =
+          Compact.compile("groove g\n hands : 'R///- -- . .\n " + verb + " hands at 1\n")
+              .lesson()
+              .grooves()
+              .get(0);
+      int times = verb.equals("double") ? 2 : 3;
+      assertThat(groove.strokes()).hasSize(times);
+      assertThat(groove.strokes().get(0).ornaments().list()).containsExactly(Ornament.FLAM);
+      assertThat(groove.strokes())
+          .allMatch(s -> s.length().equals(Time.of(1, 8 * times)) && !s.ornaments().isRolled());
+    }
   }
 
   @ParameterizedTest

@@ -40,7 +40,7 @@ class OptionEffectsTest {
     assertThat(told.get(0).message())
         .isEqualTo("on the kit “four-piece”: second tom now on the floor tom at 1 1&");
     assertThat(told.get(0).help())
-        .isEqualTo("a kit section says otherwise: without SURFACE plays SURFACE");
+        .isEqualTo("a kit of your own says where it goes instead: without SURFACE plays SURFACE");
     assertThat(told.get(0).spot().text()).isEqualTo("groove g");
     Groove groove = compile(text, on("four-piece")).lesson().grooves().get(0);
     assertThat(Compact.of(groove)).isEqualTo("0 R floor, 0 rf kick, 1/8 R floor, 1/2 R ride.bell");

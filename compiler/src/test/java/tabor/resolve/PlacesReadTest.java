@@ -119,5 +119,16 @@ class PlacesReadTest {
     assertThat(told.message()).isEqualTo("an ostinato of 2 bars does not divide 3 bars evenly");
     assertThat(told.labels()).hasSize(1);
     assertThat(lines).startsWith(told.labels().get(0).spot().text());
+    assertThat(told.labels().get(0).text())
+        .isEqualTo(lines.startsWith("ostinato") ? "the ostinato" : "3 bars here");
+  }
+
+  /**
+   * What says how long the section is is the line with {@code bars}, not a part that is shorter.
+   */
+  @Test
+  void anOstinatoIsMeasuredByTheLineWithBars() {
+    String lines = "bars 3/ ostinato kick : x . . . | . x . ./ snare : x . . .";
+    assertThat(Compact.problems(text(lines))).containsExactly("3 bar-count", "4 bar-count");
   }
 }

@@ -84,7 +84,13 @@ class ProblemHelpTest {
           {"hh", "hihat"},
           {"bd", "kick"},
           {"hat", "hihat"},
-          {"floor-tom", "floor"}
+          {"floor-tom", "floor"},
+          {"bombo", "kick"},
+          {"caisse-claire", "snare"},
+          {"standtom", "floor"},
+          {"links", "left"},
+          {"r", "right"},
+          {"s", "snare"}
         }) {
       Diagnostic unknown = first("groove g\n " + pair[0] + " : x . x .\n");
       assertThat(unknown.fixes()).hasSize(1);
@@ -99,6 +105,17 @@ class ProblemHelpTest {
       Diagnostic length = first("groove g\n hihat : " + wrong + "\n");
       assertThat(length.fixes().get(0).edits().get(0).text()).isEqualTo("xx xx xx xx");
     }
+  }
+
+  @Test
+  void barLinesBetweenBeatsAreToldOnceAndTakenOut() {
+    String text = "groove g\n hihat : | xx | x. | xx | .x | xx | xx | xx | x |\n";
+    assertThat(Compact.problems(text)).containsExactly("2 bar-length");
+    Diagnostic length = first(text);
+    assertThat(length.help()).startsWith("bar lines stand between bars, not between beats");
+    assertThat(length.fixes().get(0).edits().get(0).text()).isEqualTo("xx x. xx .x | xx xx xx x");
+    assertThat(Compact.problems("groove g\n hihat : xx | xx | xx\n")).hasSize(3);
+    assertThat(Compact.problems("groove g\n hihat : xx | xx | % | xx\n")).hasSize(3);
   }
 
   @Test

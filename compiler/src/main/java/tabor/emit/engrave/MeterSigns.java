@@ -2,11 +2,9 @@ package tabor.emit.engrave;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import tabor.groove.Groove;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
-import tabor.rhythm.Time;
 
 /**
  * Which meters are printed where, and the signs that they are made of. A meter stands where it
@@ -56,7 +54,7 @@ final class MeterSigns {
   }
 
   private static boolean looksLike(Meter a, Meter b) {
-    return a.unit() == b.unit() && upper(a).equals(upper(b));
+    return a.unit() == b.unit() && a.upper().equals(b.upper());
   }
 
   /** Width of meters side by side. */
@@ -76,7 +74,7 @@ final class MeterSigns {
     for (Meter meter : meters) {
       double width = width(meter);
       List<Mark> marks = new ArrayList<>();
-      row(canvas, signs(upper(meter)), x, width, 1, marks);
+      row(canvas, signs(meter.upper()), x, width, 1, marks);
       row(canvas, signs(Integer.toString(meter.unit())), x, width, 3, marks);
       canvas.marks.add(Mark.Group.of("meter", marks));
       x += width + BETWEEN;
@@ -105,29 +103,13 @@ final class MeterSigns {
   }
 
   private static double width(Meter meter) {
-    return Math.max(length(signs(upper(meter))), length(signs(Integer.toString(meter.unit()))));
+    return Math.max(length(signs(meter.upper())), length(signs(Integer.toString(meter.unit()))));
   }
 
   private static double length(List<Sign> signs) {
     return signs.stream()
         .mapToDouble(sign -> sign.advance() + (isPlus(sign) ? 2 * PLUS_AIR : 0))
         .sum();
-  }
-
-  /** The upper number; of groups and of unequal beats their sizes with plus signs. */
-  private static String upper(Meter meter) {
-    List<Time> lengths = meter.isEven() ? List.of(meter.bar()) : meter.beats();
-    if (!meter.groups().isEmpty()) {
-      lengths = new ArrayList<>();
-      int beat = 0;
-      for (int group : meter.groups()) {
-        lengths.add(meter.beatStart(beat + group).minus(meter.beatStart(beat)));
-        beat += group;
-      }
-    }
-    return lengths.stream()
-        .map(length -> length.times(meter.unit()).toString())
-        .collect(Collectors.joining("+"));
   }
 
   private static List<Sign> signs(String text) {

@@ -99,12 +99,17 @@ public final class Grid {
     lines.addAll(TextWrapper.wrap(settingLine(lesson.setting(), null, words), "", PROSE_WIDTH));
   }
 
+  /** Phrases one after another. */
+  private String next(List<String> phrases) {
+    return String.join(words.text("spoken.next"), phrases);
+  }
+
   private void groove(Groove groove, int number) {
     gap();
     lines.add("");
     heading(number + ". ", groove);
     if (groove.isStep()) {
-      String changes = Changes.printed(groove).text();
+      String changes = next(Changes.printed(groove).words());
       lines.addAll(
           TextWrapper.wrap(
               changes.isEmpty() ? words.text("grid.as-before") : changes, INDENT, PROSE_WIDTH));
@@ -113,7 +118,7 @@ public final class Grid {
     prose(groove.prose());
     List<String> dynamics = DynamicWords.of(groove, words);
     if (!dynamics.isEmpty()) {
-      lines.addAll(TextWrapper.wrap(String.join("; ", dynamics), INDENT, PROSE_WIDTH));
+      lines.addAll(TextWrapper.wrap(next(dynamics), INDENT, PROSE_WIDTH));
     }
     lines.add("");
     lines.addAll(GridWriter.write(GridLayout.of(groove, words), words));

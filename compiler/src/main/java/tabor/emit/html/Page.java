@@ -72,7 +72,8 @@ public record Page(
    * A groove or step.
    *
    * @param part its index among the parts
-   * @param number counted among the grooves and steps, from 1
+   * @param number counted among the sections that are no charts, from 1, as on the printed page; of
+   *     a variation its sheet's, a point and its own
    * @param name its name in the source, fit for an anchor
    * @param title as written, else the name
    * @param changed what is new, in words; empty for a groove
@@ -82,7 +83,7 @@ public record Page(
    */
   public record Lesson(
       int part,
-      int number,
+      String number,
       String name,
       String title,
       List<String> changed,

@@ -54,10 +54,12 @@ public final class PageMaker {
     int number = 0;
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
-        blocks.add(lesson(groove, ++number, lesson.setting()));
+        blocks.add(lesson(groove, String.valueOf(++number), lesson.setting()));
       } else if (section instanceof Sheet sheet) {
+        number++;
+        int variation = 0;
         for (Groove groove : sheet.grooves()) {
-          blocks.add(lesson(groove, ++number, lesson.setting()));
+          blocks.add(lesson(groove, number + "." + ++variation, lesson.setting()));
         }
         blocks.add(practice(sheet.inTurn(1, 2)));
       } else if (section instanceof Chart chart) {
@@ -106,7 +108,7 @@ public final class PageMaker {
     return figure;
   }
 
-  private Page.Block lesson(Groove groove, int number, Groove.Setting head) {
+  private Page.Block lesson(Groove groove, String number, Groove.Setting head) {
     Charts.Reading reading = Charts.read(groove, takes, g -> figure(g).number());
     String title = groove.caption();
     List<Leg> legs = reading.legs();

@@ -148,8 +148,10 @@ public final class PageWriter {
     Pictures.Score score = block.figure().score();
     Pictures.Picture narrow = score.narrow() == null ? score.wide() : score.narrow();
     open(block.part(), block.name(), narrow.systems().size() == 1 ? "lesson cell" : "lesson");
-    out.append("<p class=\"number\" aria-hidden=\"true\">").append(block.number()).append("</p>\n");
-    heading(block.part(), block.number() + ". ", block.title());
+    boolean within = block.number().indexOf('.') > 0;
+    out.append(within ? "<p class=\"number within\"" : "<p class=\"number\"");
+    out.append(" aria-hidden=\"true\">").append(block.number()).append("</p>\n");
+    heading(block.part(), block.number() + (within ? " " : ". "), block.title());
     if (!block.changed().isEmpty()) {
       out.append("<ul class=\"news\" aria-label=\"")
           .append(Markup.text(words.text("web.changed")))

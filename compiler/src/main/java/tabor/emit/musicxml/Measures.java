@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.musicxml.ScoreFile.Attributes;
 import tabor.emit.musicxml.ScoreFile.Backup;
@@ -246,7 +245,7 @@ final class Measures {
 
   private void attributes(
       Meter meter, BigInteger divisions, boolean repeat, boolean restate, List<Element> into) {
-    TimeSignature now = new TimeSignature(beats(meter), meter.unit());
+    TimeSignature now = new TimeSignature(meter.upper(), meter.unit());
     boolean newTime = restate || !now.equals(time);
     boolean first = measures.isEmpty();
     boolean newDivisions = first || forAll == null;
@@ -258,15 +257,6 @@ final class Measures {
     }
     time = now;
     barRepeat = repeat;
-  }
-
-  /** Unequal beats are written as their sum, so that the bar is read as it is counted. */
-  private static String beats(Meter meter) {
-    return meter.isEven()
-        ? Integer.toString(meter.count())
-        : meter.beats().stream()
-            .map(beat -> beat.times(meter.unit()).toString())
-            .collect(Collectors.joining("+"));
   }
 
   private void head(Plan plan, Score score, List<Element> into) {

@@ -20,6 +20,9 @@ final class Pager {
   private static final double TORN = 60;
   private static final double LONELY = 120;
 
+  /** A first page with nothing below the head costs more than any section torn. */
+  private static final double HEADLINE = 400;
+
   /** A page with one system on it looks forgotten if it is filled less than this. */
   private static final double LITTLE = 0.35;
 
@@ -148,6 +151,9 @@ final class Pager {
       systems += items.get(i).block().systems();
     }
     cost += start > 0 && systems == 1 && natural < room * LITTLE ? LONELY : 0;
+    if (!last && items.get(end - 1).section() < heads && items.get(end).section() >= heads) {
+      cost += HEADLINE;
+    }
     if (!last && items.get(end - 1).section() == items.get(end).section()) {
       cost += TORN;
       cost += alone(start, end, -1) ? LONELY : 0;

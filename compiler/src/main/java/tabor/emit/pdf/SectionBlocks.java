@@ -189,7 +189,9 @@ final class SectionBlocks extends HandoutPart {
     List<Block> blocks =
         new ArrayList<>(heading(Integer.toString(piece.number()), piece.groove().caption(), room));
     if (!piece.changes().words().isEmpty()) {
-      String changed = words.text("page.changed", piece.changes().text());
+      String changed =
+          words.text(
+              "page.changed", String.join(words.text("spoken.next"), piece.changes().words()));
       blocks.add(type.text(changed, size * 0.92, room, size * 0.2, true, Face.ITALIC));
     }
     said(piece.groove(), room, blocks);

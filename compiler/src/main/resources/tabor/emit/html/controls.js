@@ -36,11 +36,9 @@ const Controls = (() => {
 
   function jump(act, data) {
     const list = byId("Jump");
-    let number = 0;
     data.parts.forEach((part, index) => {
-      const groove = part.bars.length > 0;
-      number += groove ? 1 : 0;
-      const option = new Option((groove ? number + ". " : "") + part.title, index);
+      const number = document.querySelector(`[data-part="${index}"] h2 > .unseen`);
+      const option = new Option((number ? number.textContent : "") + part.title, index);
       option.dir = "auto";
       list.add(option);
     });

@@ -182,6 +182,9 @@ class MusicXmlTest {
     Groove groove = Sketch.groove("g").meter(seven).part(RIGHT_HAND, "ride", "xx xx xxx").done();
     assertThat(text(groove)).contains("<beats>2+2+3</beats>", "<beat-type>8</beat-type>");
     assertThat(text(six())).contains("<beats>6</beats>");
+    Meter five = new Meter(5, 4, Meter.of(5, 4).beats(), List.of(3, 2));
+    Groove grouped = Sketch.groove("g").meter(five).part(RIGHT_HAND, "ride", "x x x x x").done();
+    assertThat(text(grouped)).contains("<beats>3+2</beats>", "<beat-type>4</beat-type>");
   }
 
   @Test

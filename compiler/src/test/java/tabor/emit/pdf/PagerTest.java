@@ -183,4 +183,16 @@ class PagerTest {
     assertThat(texts(pager)).hasSize(2);
     assertThat(texts(pager).get(0)).contains("head", "a");
   }
+
+  /** Even where a last page with one system is what it takes. */
+  @Test
+  void aHeadIsNotLeftAloneForTheSakeOfTheLastPage() {
+    Pager pager = new Pager(0, TOP, BOTTOM);
+    pager.head(section("head", 1, 250));
+    pager.section(section("a", 1, 250));
+    pager.section(section("b", 1, 150));
+    pager.done();
+    assertThat(texts(pager)).hasSize(2);
+    assertThat(texts(pager).get(0)).contains("head", "a");
+  }
 }
