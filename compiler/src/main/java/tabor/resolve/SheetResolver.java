@@ -91,7 +91,8 @@ public final class SheetResolver {
     if (base == null || Lists.any(kept, one -> one.section() == null)) {
       return new Resolved(null, true, problems.found(), effort);
     }
-    return new Resolved(sheet(base, kept), partial, problems.found(), effort, kept, List.of());
+    Sheet sheet = sheet(base, kept);
+    return new Resolved(sheet, partial, problems.found(), effort, asShown(sheet, kept), List.of());
   }
 
   private String numbered(int number) {
@@ -213,6 +214,18 @@ public final class SheetResolver {
     PageNotes page =
         PageReader.of(syntax, wishes, base.setting().kit(), hands, List.of(), new Problems(name));
     return new Sheet(name, title, heading.spot(), base, variations, hands.prose(syntax), page);
+  }
+
+  /** The variations by the names that the sheet shows them by, for whoever names one of them. */
+  private static List<Resolved> asShown(Sheet sheet, List<Resolved> kept) {
+    List<Resolved> shown = new ArrayList<>(kept.size());
+    for (int i = 0; i < kept.size(); i++) {
+      Resolved one = kept.get(i);
+      shown.add(
+          new Resolved(
+              sheet.variations().get(i).groove(), one.partial(), one.diagnostics(), one.effort()));
+    }
+    return shown;
   }
 
   // ---- numbers

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import tabor.compile.Compiled;
 import tabor.diagnostic.Diagnostic;
+import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Sheet;
 
@@ -221,6 +222,19 @@ class SheetTest {
     assertThat(told(bars + " each add kick at 2\n"))
         .as("counted before any is left out")
         .containsExactly("7 too-long");
+  }
+
+  @Test
+  void aVariationThatIsNamedIsCalledAsInItsSheet() {
+    var lesson =
+        Compact.compile(
+                "groove a\n kick : x . . .\nsheet s \"Kicks\" from a\n each add kick at 2 3\n"
+                    + " each add kick at 4 \"Push\"\nchart c\n play s-2 s-3\n")
+            .lesson();
+    Chart.Play play = (Chart.Play) lesson.charts().get(0).items().get(0);
+    assertThat(play.turns().stream().map(turn -> turn.groove().caption()))
+        .containsExactly("Kicks: 2", "Push");
+    assertThat(lesson.grooves()).containsAll(play.turns().stream().map(t -> t.groove()).toList());
   }
 
   @Test

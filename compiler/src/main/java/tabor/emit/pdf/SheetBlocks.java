@@ -50,8 +50,15 @@ final class SheetBlocks extends HandoutPart {
     List<Groove> all = sheet.grooves().stream().map(one -> BlankParts.of(one, blank)).toList();
     Engraving whole = engrave(List.of(all), LineWishes.NONE).get(0);
     List<List<Groove>> rows = rows(all, whole);
-    int most = rows.stream().mapToInt(SheetBlocks::bars).max().orElse(1);
-    List<Engraving> engravings = engrave(rows, new LineWishes(most, Set.of()));
+    int most = rows.stream().mapToInt(row -> bars(row)).max().orElse(1);
+    LineWishes lines = new LineWishes(most, Set.of());
+    List<Engraving> engravings = engrave(rows, lines);
+    for (List<List<Groove>> next = whole(rows, engravings);
+        next.size() > rows.size();
+        next = whole(rows, engravings)) {
+      rows = next;
+      engravings = engrave(rows, lines);
+    }
     List<Block> blocks = new ArrayList<>();
     int number = 1;
     for (int i = 0; i < rows.size(); i++) {
@@ -70,12 +77,7 @@ final class SheetBlocks extends HandoutPart {
 
   /** The variations that stand whole in each system of the sheet, drawn as one section. */
   private static List<List<Groove>> rows(List<Groove> all, Engraving whole) {
-    int most =
-        whole.systems().stream()
-            .mapToInt(
-                system -> (int) system.moments().stream().mapToInt(m -> m.bar()).distinct().count())
-            .max()
-            .orElse(1);
+    int most = whole.systems().stream().mapToInt(system -> bars(system)).max().orElse(1);
     List<List<Groove>> rows = new ArrayList<>();
     List<Groove> row = new ArrayList<>();
     for (Groove groove : all) {
@@ -87,6 +89,32 @@ final class SheetBlocks extends HandoutPart {
     }
     rows.add(List.copyOf(row));
     return rows;
+  }
+
+  /** The rows that take several systems parted, so that no variation goes over to the next line. */
+  private static List<List<Groove>> whole(List<List<Groove>> rows, List<Engraving> engravings) {
+    List<List<Groove>> parted = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      List<Groove> row = rows.get(i);
+      List<Engraving.StaffSystem> systems = engravings.get(i).systems();
+      int fit = row.size();
+      if (systems.size() > 1) {
+        int room = bars(systems.get(0));
+        fit = 1;
+        while (fit < row.size() && bars(row.subList(0, fit + 1)) <= room) {
+          fit++;
+        }
+      }
+      parted.add(List.copyOf(row.subList(0, fit)));
+      if (fit < row.size()) {
+        parted.add(List.copyOf(row.subList(fit, row.size())));
+      }
+    }
+    return parted;
+  }
+
+  private static int bars(Engraving.StaffSystem system) {
+    return (int) system.moments().stream().mapToInt(m -> m.bar()).distinct().count();
   }
 
   private List<Engraving> engrave(List<List<Groove>> rows, LineWishes lines) {

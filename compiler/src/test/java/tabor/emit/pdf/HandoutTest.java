@@ -271,6 +271,25 @@ class HandoutTest {
     assertThat(lines).anyMatch(line -> line.startsWith("13 Lane 14 Lane 15 Lane 16 Lane"));
   }
 
+  /** Bars of sixteenths take more room than those that the rows were measured by. */
+  @Test
+  void aVariationBeginsALineOfItsOwnRatherThanGoingOver() throws IOException {
+    Lesson lesson =
+        lesson(
+            """
+            groove beat
+              hihat : xx xx xx xx
+            sheet s from beat
+              each add kick at 1& 2 2& 3
+              each hands play paradiddle, paradiddle-diddle in sixteenths
+            """);
+    String[] lines = text(pdf(lesson, HandoutLook.PLAIN)).split("\\R");
+    assertThat(lines)
+        .anyMatch(line -> line.strip().equals("1 2 3 4"))
+        .anyMatch(line -> line.strip().equals("5 paradiddle"))
+        .anyMatch(line -> line.strip().equals("6 paradiddle-diddle"));
+  }
+
   @Test
   void aLessonWithoutSectionsIsStillAPage() throws IOException {
     Lesson lesson = lesson("title \"Nothing yet\"\n");
