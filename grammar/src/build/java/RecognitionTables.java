@@ -30,8 +30,7 @@ import org.antlr.v4.runtime.misc.Interval;
  * Writes {@code tabor.grammar.LexerTable} and {@code tabor.grammar.DecisionTable} from the networks
  * that ANTLR makes of the grammars. ANTLR's runtime works out what it needs of such tables while it
  * reads; every process that reads one page begins anew with it. Here the same simulators work all
- * of it out, once for each build. The parser's own network is left for lines that the table does
- * not hold. The build runs this source file as it is.
+ * of it out, once for each build. The build runs this source file as it is.
  */
 final class RecognitionTables {
   /** States of one decision; where a word may be a name as well, there is no end of them. */
@@ -39,9 +38,6 @@ final class RecognitionTables {
 
   /** Characters of up to three bytes, of which a constant of a class holds 65,535. */
   private static final int PART = 16_384;
-
-  private static final String NETWORK =
-      "\t/** What ANTLR predicts by. */\n\tpublic static final class Network {\n";
 
   private RecognitionTables() {}
 
@@ -51,59 +47,6 @@ final class RecognitionTables {
     Path to = Files.createDirectories(Path.of(args[1], "tabor", "grammar"));
     write(to, "LexerTable", lexer(network(from.resolve("TaborLexer.interp"))));
     write(to, "DecisionTable", decisions(network(from.resolve("TaborParser.interp"))));
-    Path parser = from.resolve("TaborParser.java");
-    String code = Files.readString(parser);
-    if (!code.contains(NETWORK)) {
-      Files.writeString(parser, lazy(code));
-    }
-  }
-
-  /**
-   * The generated parser with its network in a class of its own, which is set up when something
-   * first asks for it: with the table of decisions beside it, good lines do without.
-   */
-  private static String lazy(String code) {
-    int tail = code.indexOf("\tpublic static final ATN _ATN =");
-    String lazy = code.substring(0, Math.max(0, tail));
-    lazy = replaced(lazy, "\tprotected static final DFA[] _decisionToDFA;\n", "");
-    lazy =
-        replaced(
-            lazy,
-            "\t\t_interp = new ParserATNSimulator(this,_ATN,_decisionToDFA,_sharedContextCache);\n",
-            "");
-    lazy = replaced(lazy, "return _ATN;", "return Network.ATN;");
-    int names = lazy.indexOf("\tprivate static String[] makeLiteralNames()");
-    int end = lazy.indexOf("\t@Override\n\t@Deprecated\n\tpublic String[] getTokenNames()");
-    String moved = lazy.substring(names, end);
-    lazy = lazy.substring(0, names) + lazy.substring(end);
-    lazy = replaced(lazy, "return tokenNames;", "return Network.tokenNames;");
-    lazy = replaced(lazy, "return VOCABULARY;", "return Network.VOCABULARY;");
-    return lazy
-        + NETWORK
-        + moved
-        + "\t\tpublic static final ATN ATN =\n"
-        + "\t\t\tnew ATNDeserializer().deserialize(_serializedATN.toCharArray());\n"
-        + "\t\tprivate static final DFA[] DECISIONS = new DFA[ATN.getNumberOfDecisions()];\n"
-        + "\t\tstatic {\n"
-        + "\t\t\tfor (int i = 0; i < DECISIONS.length; i++) {\n"
-        + "\t\t\t\tDECISIONS[i] = new DFA(ATN.getDecisionState(i), i);\n"
-        + "\t\t\t}\n"
-        + "\t\t}\n"
-        + "\t\tprivate Network() {}\n\n"
-        + "\t\t/** ANTLR's own prediction, which a parser takes as its interpreter. */\n"
-        + "\t\tpublic static ParserATNSimulator prediction(Parser parser) {\n"
-        + "\t\t\treturn new ParserATNSimulator(parser, ATN, DECISIONS, _sharedContextCache);\n"
-        + "\t\t}\n"
-        + "\t}\n"
-        + "}\n";
-  }
-
-  private static String replaced(String code, String part, String other) {
-    int at = code.indexOf(part);
-    if (at < 0) {
-      throw new IllegalStateException("ANTLR writes parsers another way now: no " + part.strip());
-    }
-    return code.substring(0, at) + other + code.substring(at + part.length());
   }
 
   /** A network as ANTLR writes it for its own tools: a list of numbers behind the word atn. */
