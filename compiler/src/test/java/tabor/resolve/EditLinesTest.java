@@ -233,7 +233,7 @@ class EditLinesTest {
       assertThat(groove.strokes()).hasSize(times);
       assertThat(groove.strokes().get(0).ornaments().list()).containsExactly(Ornament.FLAM);
       assertThat(groove.strokes())
-          .allMatch(s -> s.length().equals(Time.of(1, 8 * times)) && !s.ornaments().isRolled());
+          .allMatch(s -> s.length().equals(Time.of(1, 8L * times)) && !s.ornaments().isRolled());
     }
   }
 
