@@ -237,6 +237,8 @@ final class PaperWords {
     change("(?<= )e of (\\d+)", "$1e");
     change("(?<= )(?:a|ah|uh) of (\\d+)", "$1a");
     change("(?<= )(?:on |at )?(?:all |every )?(?:ands|&s|off-?beats|upbeats)$", "at every &");
+    change("(?<= )(?:on |at )?(?:all |every )?(?:the )?down-?beats?$", "at every beat");
+    change("(?<= )(?:on |at )?(?:all |every )?(?:the )?back-?beats?$", "at 2 4");
     change("(?<= )on e and a$", "at every e every a");
     change(
         "(?<= )(?:on |at )?(?:all |each |every )(quarter|eighth|sixteenth|beat)s?\\b",

@@ -1,5 +1,6 @@
 package tabor.resolve;
 
+import java.util.Map;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
 import tabor.kit.Kit;
@@ -8,6 +9,7 @@ import tabor.kit.Surface;
 import tabor.pattern.Rudiments;
 import tabor.pattern.Timelines;
 import tabor.source.Spot;
+import tabor.syntax.Edit;
 import tabor.syntax.Line;
 import tabor.syntax.Subject;
 import tabor.syntax.SurfaceRef;
@@ -15,6 +17,14 @@ import tabor.syntax.TargetRef;
 
 /** Says what cannot be played on a surface. */
 final class SurfaceMessages {
+  /** Words for places that stand where a part is expected; common practice in 4/4, no source. */
+  private static final Map<String, String> PLACES =
+      Map.of(
+          "backbeats", "2 4",
+          "downbeats", "every beat",
+          "offbeats", "every &",
+          "upbeats", "every &");
+
   private SurfaceMessages() {}
 
   /** Says that hands play no foot surface, and feet no hand surface. */
@@ -48,6 +58,21 @@ final class SurfaceMessages {
 
   /** Says that a target is no limb and no surface of the kit, and what was probably meant. */
   static void unknownTarget(Problems problems, Line line, TargetRef target, Kit kit) {
+    String places = PLACES.get(target.words());
+    if (places != null
+        && line.statement() instanceof Edit.Change change
+        && change.targets().size() == 1
+        && change.at().places() == null) {
+      String all = "all at " + places;
+      Spot spot = line.spot(target.span());
+      String message = "“" + target.words() + "” are places, not whose strokes are meant";
+      problems.add(
+          problems
+              .make(Code.UNKNOWN_NAME, spot, null, null, message)
+              .help("write whose strokes first, then where: " + all)
+              .fix("write “" + all + "”", spot, all));
+      return;
+    }
     problems.unknown(
         line,
         target.words(),

@@ -26,6 +26,25 @@ class ProblemHelpTest {
         .containsExactly("1a/3", "1a/4");
   }
 
+  @Test
+  void placesWhereAPartIsExpectedAreMovedBehindIt() {
+    String groove = "groove g\n hands : rlrl rlrl rlrl rlrl\nstep s\n ";
+    for (List<String> said :
+        List.of(
+            List.of("accent backbeats", "all at 2 4"),
+            List.of("ghost upbeats", "all at every &"),
+            List.of("drop offbeats", "all at every &"),
+            List.of("accent downbeats", "all at every beat"))) {
+      Diagnostic unknown = first(groove + said.get(0) + "\n");
+      assertThat(unknown.help()).endsWith(said.get(1));
+      String fixed = said.get(0).split(" ")[0] + " " + unknown.fixes().get(0).edits().get(0).text();
+      assertThat(fixed).endsWith(said.get(1));
+      assertThat(Compact.compile(groove + fixed + "\n").diagnostics()).isEmpty();
+    }
+    // With places of its own the line says something else that nobody can guess.
+    assertThat(first(groove + "accent backbeats at 1\n").fixes()).isEmpty();
+  }
+
   private static Diagnostic first(String text) {
     return Compact.compile(text).diagnostics().get(0);
   }
