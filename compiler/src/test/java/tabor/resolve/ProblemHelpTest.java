@@ -37,7 +37,8 @@ class ProblemHelpTest {
             List.of("accent downbeats", "all at every beat"))) {
       Diagnostic unknown = first(groove + said.get(0) + "\n");
       assertThat(unknown.help()).endsWith(said.get(1));
-      String fixed = said.get(0).split(" ")[0] + " " + unknown.fixes().get(0).edits().get(0).text();
+      String verb = said.get(0).substring(0, said.get(0).indexOf(' ') + 1);
+      String fixed = verb + unknown.fixes().get(0).edits().get(0).text();
       assertThat(fixed).endsWith(said.get(1));
       assertThat(Compact.compile(groove + fixed + "\n").diagnostics()).isEmpty();
     }
