@@ -14,7 +14,7 @@ public record Spot(Passage passage, Span span) {
     return span.in(passage.text());
   }
 
-  // Written out: what records get by themselves is linked anew at every start, at some cost.
+  // Passages are compared as objects, not by what they say.
 
   @Override
   public boolean equals(@Nullable Object other) {

@@ -30,7 +30,10 @@ public final class SpareFonts {
 
   private SpareFonts() {}
 
-  /** A cut that nobody else uses until it is given back. */
+  /**
+   * A cut that nobody else uses until it is given back; throws {@link UncheckedIOException} if it
+   * cannot be read.
+   */
   public static TrueTypeFont take(Face face) {
     TrueTypeFont spare = spare(face).poll();
     return spare == null ? read(face) : spare;

@@ -111,6 +111,28 @@ class SpacingProperties {
     assertThat(xs.get(2) - xs.get(0)).isBetween(first * 1.5 - 0.001, first * 1.5 + 0.001);
   }
 
+  /** As many strokes in neighbouring bars, at other times: each bar keeps its own distances. */
+  @Test
+  void barsOfAsManyStrokesAreNotTakenForEqual() {
+    Groove groove =
+        Sketch.groove("g")
+            .bars(3)
+            .part(Limb.RIGHT_HAND, "hihat", "x x x x | x..x x x x | x x..x x x")
+            .done();
+    List<Double> xs = new ArrayList<>();
+    for (Engraving.StaffSystem system : engrave(groove).systems()) {
+      for (Engraving.Moment moment : system.moments()) {
+        if (moment.bar() == 3) {
+          xs.add(moment.x());
+        }
+      }
+    }
+    // A quarter, three sixteenths, a sixteenth.
+    assertThat(xs).hasSize(5);
+    assertThat(xs.get(1) - xs.get(0)).isGreaterThan(xs.get(2) - xs.get(1));
+    assertThat(xs.get(2) - xs.get(1)).isGreaterThan(xs.get(3) - xs.get(2));
+  }
+
   @Property(tries = 100)
   void equalBarsAreEquallyWide(@ForAll("sections") Groove groove) {
     tabor.notation.Score score = Speller.spell(groove);
