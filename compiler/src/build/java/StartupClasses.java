@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -90,12 +91,32 @@ final class StartupClasses implements Opcodes {
         for (Map.Entry<String, byte[]> file : all.entrySet()) {
           ZipEntry entry = new ZipEntry(file.getKey());
           entry.setTimeLocal(entries.getOrDefault(file.getKey(), first).getTimeLocal());
+          if (isReadWhole(file.getKey())) {
+            store(entry, file.getValue());
+          }
           out.putNextEntry(entry);
           out.write(file.getValue());
           out.closeEntry();
         }
       }
     }
+  }
+
+  /**
+   * Classes come from the archive, what else Tabor reads comes from here: unpacking takes longer
+   * than reading.
+   */
+  private static boolean isReadWhole(String name) {
+    return name.endsWith(".ttf")
+        || name.startsWith("tabor/") && !isClass(name) && !name.endsWith("/");
+  }
+
+  private static void store(ZipEntry entry, byte[] bytes) {
+    CRC32 sum = new CRC32();
+    sum.update(bytes);
+    entry.setMethod(ZipEntry.STORED);
+    entry.setSize(bytes.length);
+    entry.setCrc(sum.getValue());
   }
 
   private byte[] withoutCallSites(byte[] bytes) {
