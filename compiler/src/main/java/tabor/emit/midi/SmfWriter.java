@@ -8,14 +8,15 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.ServiceLoader;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MetaMessage;
 import javax.sound.midi.MidiEvent;
 import javax.sound.midi.MidiMessage;
-import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
+import javax.sound.midi.spi.MidiFileWriter;
 
 /** Turns a file's tree into a sequence of {@code javax.sound.midi}, and that into bytes. */
 public final class SmfWriter {
@@ -35,7 +36,19 @@ public final class SmfWriter {
   private static final int TEMPO = 0x51;
   private static final int METER = 0x58;
 
+  /** Java looks for one anew at each call of its own; this one writes one file at a time. */
+  private static final MidiFileWriter WRITER = writer();
+
   private SmfWriter() {}
+
+  private static MidiFileWriter writer() {
+    for (MidiFileWriter writer : ServiceLoader.load(ModuleLayer.boot(), MidiFileWriter.class)) {
+      if (writer.isFileTypeSupported(0)) {
+        return writer;
+      }
+    }
+    throw new IllegalStateException("this Java writes no MIDI files");
+  }
 
   private record Timed(long tick, MidiMessage message) {}
 
@@ -54,7 +67,10 @@ public final class SmfWriter {
       header.writeShort(smf.division());
       for (Smf.Track track : smf.tracks()) {
         ByteArrayOutputStream alone = new ByteArrayOutputStream();
-        MidiSystem.write(sequence(new Smf(smf.division(), smf.length(), List.of(track))), 0, alone);
+        Sequence sequence = sequence(new Smf(smf.division(), smf.length(), List.of(track)));
+        synchronized (WRITER) {
+          WRITER.write(sequence, 0, alone);
+        }
         out.write(alone.toByteArray(), HEADER, alone.size() - HEADER);
       }
     } catch (IOException e) {
