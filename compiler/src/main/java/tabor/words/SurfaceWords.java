@@ -1,8 +1,6 @@
 package tabor.words;
 
-import java.util.Locale;
-import java.util.MissingResourceException;
-import java.util.ResourceBundle;
+import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 import tabor.kit.Surface;
 
@@ -15,11 +13,7 @@ final class SurfaceWords {
 
   /** Loaded when somebody asks: reading a lesson does not. */
   private static final class Loaded {
-    static final ResourceBundle BUNDLE =
-        ResourceBundle.getBundle(
-            "tabor.words.surfaces",
-            Locale.ROOT,
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    static final Properties WORDS = Words.properties("surfaces.properties", null);
   }
 
   /**
@@ -30,13 +24,8 @@ final class SurfaceWords {
    * @return null in English, for a surface of the writer's own, and for a label like the name
    */
   static @Nullable String find(Language language, Surface surface, String form) {
-    if (language == Language.EN) {
-      return null;
-    }
-    try {
-      return Loaded.BUNDLE.getString(language.word() + "." + surface.name() + form);
-    } catch (MissingResourceException e) {
-      return null;
-    }
+    return language == Language.EN
+        ? null
+        : Loaded.WORDS.getProperty(language.word() + "." + surface.name() + form);
   }
 }

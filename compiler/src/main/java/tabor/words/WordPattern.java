@@ -1,6 +1,5 @@
 package tabor.words;
 
-import java.text.Format;
 import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,46 +8,36 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A pattern of a bundle. Most are words with texts between them; these are put together without
- * {@link MessageFormat}, since a drawing is spoken stroke by stroke.
+ * {@link MessageFormat}, since a drawing is spoken stroke by stroke and most pages need no other.
  */
 final class WordPattern {
-  /** Parts of a pattern: as many as a digit can name. */
-  private static final int PLACES = 10;
-
-  /** Stands for a part while the pattern is cut into pieces; occurs in no words. */
-  private static final char MARK = '\uFFFF';
-
-  private final MessageFormat format;
+  private final String pattern;
+  private final Locale locale;
 
   /** What stands before each part and after the last; null if a part needs more than its text. */
   private final @Nullable List<String> words;
 
-  private final int[] places;
+  private final List<Integer> places = new ArrayList<>();
 
   WordPattern(String pattern, Locale locale) {
-    this.format = new MessageFormat(pattern, locale);
+    this.pattern = pattern;
+    this.locale = locale;
+    this.words = cut();
+  }
+
+  private @Nullable List<String> cut() {
     List<String> pieces = new ArrayList<>();
-    List<Integer> found = new ArrayList<>();
-    boolean plain = true;
-    for (Format part : format.getFormats()) {
-      plain &= part == null;
-    }
-    if (plain) {
-      Object[] marks = new Object[PLACES];
-      for (int i = 0; i < PLACES; i++) {
-        marks[i] = "" + MARK + i;
+    int from = 0;
+    for (int at = pattern.indexOf('{'); at >= 0; at = pattern.indexOf('{', from)) {
+      if (pattern.indexOf('}', at) != at + 2) {
+        return null;
       }
-      String cut = format.format(marks);
-      int from = 0;
-      for (int at = cut.indexOf(MARK); at >= 0; at = cut.indexOf(MARK, from)) {
-        pieces.add(cut.substring(from, at));
-        found.add(cut.charAt(at + 1) - '0');
-        from = at + 2;
-      }
-      pieces.add(cut.substring(from));
+      pieces.add(pattern.substring(from, at));
+      places.add(pattern.charAt(at + 1) - '0');
+      from = at + 3;
     }
-    this.words = plain ? pieces : null;
-    this.places = found.stream().mapToInt(Integer::intValue).toArray();
+    pieces.add(pattern.substring(from));
+    return pattern.indexOf('\'') < 0 ? pieces : null;
   }
 
   /** The phrase with texts in its places; null where something else than a text goes into one. */
@@ -58,9 +47,9 @@ final class WordPattern {
       return null;
     }
     StringBuilder text = new StringBuilder(around.get(0));
-    for (int i = 0; i < places.length; i++) {
-      boolean digits = places[i] >= Words.DIGITS;
-      int part = digits ? places[i] - Words.DIGITS : places[i];
+    for (int i = 0; i < places.size(); i++) {
+      boolean digits = places.get(i) >= Words.DIGITS;
+      int part = digits ? places.get(i) - Words.DIGITS : places.get(i);
       if (part >= parts.length || !(digits || parts[part] instanceof String)) {
         return null;
       }
@@ -71,7 +60,7 @@ final class WordPattern {
 
   /** The phrase with all that goes into it. */
   String format(Object[] parts) {
-    // A message format keeps notes while it works.
-    return ((MessageFormat) format.clone()).format(parts);
+    // A message format keeps notes while it works, so each has its own.
+    return new MessageFormat(pattern, locale).format(parts);
   }
 }

@@ -1,14 +1,18 @@
 package tabor.words;
 
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
-import java.util.ResourceBundle;
+import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.kit.SurfaceFacts.HiHat;
@@ -17,6 +21,7 @@ import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
+import tabor.source.ResourceText;
 
 /** The fixed words of printed outputs in one language. */
 public final class Words {
@@ -29,9 +34,8 @@ public final class Words {
   private final Map<String, WordPattern> patterns = new ConcurrentHashMap<>();
 
   /** Loaded when somebody asks: reading a lesson does not. */
-  private volatile ResourceBundle bundle;
+  private volatile @Nullable Properties bundle;
 
-  @SuppressWarnings("NullAway.Init")
   private Words(Language language) {
     this.language = language;
   }
@@ -100,11 +104,15 @@ public final class Words {
   }
 
   private String pattern(String key) {
-    return bundle().getString(key);
+    String found = bundle().getProperty(key);
+    if (found == null) {
+      throw new MissingResourceException("no words for " + key, Words.class.getName(), key);
+    }
+    return found;
   }
 
-  private ResourceBundle bundle() {
-    ResourceBundle found = bundle;
+  private Properties bundle() {
+    Properties found = bundle;
     if (found == null) {
       found = load(language);
       bundle = found;
@@ -112,18 +120,33 @@ public final class Words {
     return found;
   }
 
-  /** English is the bundle without a language, from which the others take what they lack. */
-  private static ResourceBundle load(Language language) {
-    return ResourceBundle.getBundle(
-        "tabor.words.words",
-        language == Language.EN ? Locale.ROOT : language.locale(),
-        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  /** English is the file without a language, from which the others take what they lack. */
+  private static Properties load(Language language) {
+    return language == Language.EN
+        ? properties("words.properties", null)
+        : properties("words_" + language.word() + ".properties", english().bundle());
+  }
+
+  /**
+   * The words of a file. Java's own look for bundles goes through all languages of the machine
+   * first.
+   *
+   * @param lacking where what the file lacks is taken from
+   */
+  static Properties properties(String file, @Nullable Properties lacking) {
+    Properties words = new Properties(lacking);
+    try {
+      words.load(new StringReader(ResourceText.of(Words.class, file)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return words;
   }
 
   /** The patterns whose keys start so, by what follows in their keys, in alphabetical order. */
   public SortedMap<String, String> starting(String prefix) {
     SortedMap<String, String> found = new TreeMap<>();
-    for (String key : bundle().keySet()) {
+    for (String key : bundle().stringPropertyNames()) {
       if (key.startsWith(prefix)) {
         found.put(key.substring(prefix.length()), pattern(key));
       }
@@ -132,7 +155,7 @@ public final class Words {
   }
 
   private boolean has(String key) {
-    return bundle().containsKey(key);
+    return bundle().getProperty(key) != null;
   }
 
   /** A text with a capital first letter. */
