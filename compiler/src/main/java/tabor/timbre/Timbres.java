@@ -29,18 +29,22 @@ public final class Timbres {
   private static final JsonObject TABLE = load();
   private static final JsonObject SOUNDS = TABLE.getAsJsonObject("sounds");
   private static final JsonObject SAME = TABLE.getAsJsonObject("same");
-  private static final Map<String, Timbre> READ = read();
 
   private Timbres() {}
 
+  /** What sounds are made of: only what mixes them asks. */
+  private static final class Read {
+    static final Map<String, Timbre> ALL = read();
+  }
+
   /** The names of all timbres, in the order of the table. */
   public static Set<String> names() {
-    return READ.keySet();
+    return SOUNDS.keySet();
   }
 
   /** The timbre of this name; throws {@link IllegalArgumentException} if there is none. */
   public static Timbre of(String name) {
-    Timbre timbre = READ.get(name);
+    Timbre timbre = Read.ALL.get(name);
     if (timbre == null) {
       throw new IllegalArgumentException("no timbre " + name);
     }
@@ -65,12 +69,12 @@ public final class Timbres {
             && sound.stroke() != null
             && sound.stroke().ornaments().has(Ornament.RIMSHOT);
     String name = rim && surface.name().equals("snare") ? "snare.rimshot" : surface.name();
-    return READ.containsKey(name) ? name : ofKey(surface.key());
+    return SOUNDS.has(name) ? name : ofKey(surface.key());
   }
 
   private static String ofKey(int key) {
     String name = "key:" + key;
-    return SAME.has(name) ? SAME.get(name).getAsString() : READ.containsKey(name) ? name : OTHER;
+    return SAME.has(name) ? SAME.get(name).getAsString() : SOUNDS.has(name) ? name : OTHER;
   }
 
   /** The entries of these timbres as one JSON object, by their names, for the practice page. */

@@ -84,10 +84,12 @@ public final class Contour {
     return new Box(extent.left, extent.top, extent.right, extent.bottom);
   }
 
-  /** Reads {@code M x y}, {@code L x y}, {@code C x1 y1 x2 y2 x y} and {@code Z}. */
+  /**
+   * Reads {@code M x y}, {@code L x y}, {@code C x1 y1 x2 y2 x y} and {@code Z}, one space between.
+   */
   public static Contour parse(String data) {
     Builder builder = new Builder();
-    String[] words = data.trim().split("\\s+", -1);
+    String[] words = data.split(" ", -1);
     int i = 0;
     while (i < words.length) {
       byte op = (byte) "MLCZ".indexOf(words[i]);

@@ -1,14 +1,11 @@
 package tabor.emit.engrave;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import tabor.source.ResourceText;
 
 /**
  * A musical sign of our own drawing, by its SMuFL name. Sizes in staff spaces, y upwards, origin on
@@ -25,7 +22,10 @@ public record Sign(
   /** A point of a sign, y upwards. */
   public record Anchor(double x, double y) {}
 
-  private static final Map<String, Sign> ALL = load("signs.txt");
+  private static final Map<String, String> LINES = load("signs.txt");
+
+  /** Those that were asked for: a page needs a few of them. */
+  private static final Map<String, Sign> READ = new ConcurrentHashMap<>();
 
   /** Copies the map. */
   public Sign {
@@ -34,16 +34,21 @@ public record Sign(
 
   /** The sign of this name; throws {@link IllegalArgumentException} if none was drawn. */
   public static Sign of(String name) {
-    Sign sign = ALL.get(name);
+    Sign sign = READ.get(name);
     if (sign == null) {
-      throw new IllegalArgumentException("no sign " + name);
+      String lines = LINES.get(name);
+      if (lines == null) {
+        throw new IllegalArgumentException("no sign " + name);
+      }
+      sign = read(lines);
+      READ.put(name, sign);
     }
     return sign;
   }
 
   /** The names of all signs, in the order of the resource. */
   public static Set<String> names() {
-    return ALL.keySet();
+    return Collections.unmodifiableSet(LINES.keySet());
   }
 
   /** A point of the sign; throws {@link IllegalArgumentException} if it has none of this name. */
@@ -69,25 +74,25 @@ public record Sign(
         y + box.bottom() * scale);
   }
 
-  private static Map<String, Sign> load(String resource) {
-    Map<String, Sign> signs = new LinkedHashMap<>();
-    try (InputStream in = Sign.class.getResourceAsStream(resource);
-        BufferedReader reader =
-            new BufferedReader(
-                new InputStreamReader(
-                    java.util.Objects.requireNonNull(in, resource), StandardCharsets.UTF_8))) {
-      String line;
-      while ((line = reader.readLine()) != null) {
-        if (!line.isBlank() && !line.startsWith("#")) {
-          String path = reader.readLine();
-          Sign sign = read(line.split(" ", -1), path == null ? "" : path);
-          signs.put(sign.name(), sign);
-        }
+  /** By the names of all signs, in the order of the resource, the lines that say what they are. */
+  private static Map<String, String> load(String resource) {
+    Map<String, String> found = new LinkedHashMap<>();
+    String text = ResourceText.of(Sign.class, resource);
+    int at = 0;
+    while (at < text.length()) {
+      int end = text.indexOf('\n', at);
+      if (end > at && text.charAt(at) != '#') {
+        end = text.indexOf('\n', end + 1);
+        found.put(text.substring(at, text.indexOf(' ', at)), text.substring(at, end));
       }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      at = end + 1;
     }
-    return java.util.Collections.unmodifiableMap(signs);
+    return found;
+  }
+
+  private static Sign read(String lines) {
+    int cut = lines.indexOf('\n');
+    return read(lines.substring(0, cut).split(" ", -1), lines.substring(cut + 1));
   }
 
   private static Sign read(String[] words, String path) {
