@@ -19,6 +19,7 @@ import tabor.build.Output;
 import tabor.cli.Faults.Done;
 import tabor.cores.SpareCores;
 import tabor.diagnostic.Near;
+import tabor.lists.Lists;
 
 /** The work of {@code tabor build}. */
 final class Build {
@@ -109,14 +110,18 @@ final class Build {
     }
     refuseUnknown(plans);
     refuseClashes(plans);
-    if (plans.stream().anyMatch(plan -> !plan.parts().isEmpty())) {
+    List<Task> tasks = tasks(plans);
+    if (Lists.any(tasks, task -> task.part().outputs() != null)) {
       OutputFiles.makeFolder(folder);
     }
-    for (Done<String> done : write(tasks(plans), index)) {
+    for (Done<String> done : write(tasks, index)) {
+      if (!done.said().isEmpty()) {
+        io.out().flush();
+      }
       tell(done);
       io.out().print(done.result() == null ? "" : done.result());
-      io.out().flush();
     }
+    io.out().flush();
     Path deps = extent.deps();
     if (deps != null) {
       OutputFiles.write(deps, MakeRules.of(plans, folder));
@@ -203,7 +208,7 @@ final class Build {
 
   /** Writes every part that is not there already. */
   private List<Done<String>> write(List<Task> tasks, @Nullable BuildIndex index) {
-    List<Task> left = tasks.stream().filter(task -> task.part().outputs() != null).toList();
+    List<Task> left = Lists.filter(tasks, task -> task.part().outputs() != null);
     // Nothing else goes to other cores, so that these are free for the outputs of a single part.
     Iterator<Done<String>> made =
         AllCores.map(

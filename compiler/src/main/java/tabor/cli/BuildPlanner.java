@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
@@ -45,14 +46,10 @@ record BuildPlanner(
   /** The plan that a finished one was noted as. */
   static BuildPlan known(Path source, BuildIndex.Unit unit) {
     Map<String, List<String>> files = new LinkedHashMap<>();
-    unit.outputs().keySet().stream()
-        .sorted()
-        .forEach(
-            file ->
-                files
-                    .computeIfAbsent(
-                        unit.questions().getOrDefault("for " + file, ""), p -> new ArrayList<>())
-                    .add(file));
+    for (String file : new TreeSet<>(unit.outputs().keySet())) {
+      String player = unit.questions().getOrDefault("for " + file, "");
+      files.computeIfAbsent(player, p -> new ArrayList<>()).add(file);
+    }
     List<BuildPlan.Part> parts = new ArrayList<>();
     for (String player : words(unit, "players")) {
       List<String> own = files.getOrDefault(player, List.of());

@@ -26,7 +26,7 @@ final class OneFileEach {
    * @throws Failure if the file is taken
    */
   void take(String file, String owner) {
-    String name = Normalizer.normalize(file, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    String name = composed(file).toLowerCase(Locale.ROOT);
     String before = taken.put(name, owner);
     if (before != null) {
       throw Failure.outside(
@@ -37,5 +37,15 @@ final class OneFileEach {
               + folder.resolve(file)
               + "; nothing is written: rename one, or build them into different folders");
     }
+  }
+
+  /** Java's tables of accents are set up only where there may be one. */
+  private static String composed(String file) {
+    for (int i = 0; i < file.length(); i++) {
+      if (file.charAt(i) >= 0x80) {
+        return Normalizer.normalize(file, Normalizer.Form.NFC);
+      }
+    }
+    return file;
   }
 }

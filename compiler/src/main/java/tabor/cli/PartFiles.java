@@ -1,8 +1,6 @@
 package tabor.cli;
 
 import java.io.IOException;
-import java.nio.file.DirectoryIteratorException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,21 +62,19 @@ final class PartFiles {
 
   /** Takes away what processes that are gone left in a folder an hour ago or longer. */
   static void sweep(Path folder) {
-    // No pattern for all that is there: an output folder may hold thousands of files.
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
-      for (Path part : files) {
-        String called = part.getFileName().toString();
-        if (!called.startsWith(".")) {
-          continue;
+    // No path and no pattern for all that is there: an output folder may hold thousands of files.
+    String[] called = folder.toFile().list((in, name) -> name.startsWith("."));
+    for (String name : called == null ? new String[0] : called) {
+      Matcher part = NAME.matcher(name);
+      try {
+        Path file = folder.resolve(name);
+        if (part.matches() && isLeft(file, Long.parseLong(part.group(1)))) {
+          Files.deleteIfExists(file);
         }
-        Matcher name = NAME.matcher(called);
-        if (name.matches() && isLeft(part, Long.parseLong(name.group(1)))) {
-          Files.deleteIfExists(part);
-        }
+      } catch (IOException e) {
+        // Leftovers do no harm; whether the folder can be written to is found out by writing.
+        return;
       }
-    } catch (IOException | DirectoryIteratorException e) {
-      // Leftovers do no harm; whether the folder can be written to is found out by writing.
-      return;
     }
   }
 
