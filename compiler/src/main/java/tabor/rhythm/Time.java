@@ -35,8 +35,8 @@ public record Time(long num, long den) implements Comparable<Time> {
       return ZERO;
     }
     long g = gcd(Math.abs(num), Math.abs(den));
-    long n = g == 1 ? num : num / g;
-    long d = g == 1 ? den : den / g;
+    long n = quotient(num, g);
+    long d = quotient(den, g);
     return d < 0 ? new Time(-n, -d) : new Time(n, d);
   }
 
@@ -78,9 +78,23 @@ public record Time(long num, long den) implements Comparable<Time> {
       return of(Math.addExact(num, other.num), den);
     }
     long g = gcd(den, other.den);
-    long left = Math.multiplyExact(num, other.den / g);
-    long right = Math.multiplyExact(other.num, den / g);
-    return of(Math.addExact(left, right), Math.multiplyExact(den, other.den / g));
+    long scale = quotient(other.den, g);
+    long left = Math.multiplyExact(num, scale);
+    long right = Math.multiplyExact(other.num, quotient(den, g));
+    return of(Math.addExact(left, right), Math.multiplyExact(den, scale));
+  }
+
+  /** The first by a divisor of it that is above zero. */
+  private static long quotient(long number, long divisor) {
+    if (divisor == 1) {
+      return number;
+    }
+    return isSmall(number) && isSmall(divisor) ? (int) number / (int) divisor : number / divisor;
+  }
+
+  /** True if it fits into 32 bits: the quick compiler leaves arithmetic of 64 to the runtime. */
+  private static boolean isSmall(long number) {
+    return number == (int) number;
   }
 
   /** Difference. */
@@ -98,13 +112,14 @@ public record Time(long num, long den) implements Comparable<Time> {
     long a = gcd(Math.abs(num), other.den);
     long b = gcd(Math.abs(other.num), den);
     return of(
-        Math.multiplyExact(num / a, other.num / b), Math.multiplyExact(den / b, other.den / a));
+        Math.multiplyExact(quotient(num, a), quotient(other.num, b)),
+        Math.multiplyExact(quotient(den, b), quotient(other.den, a)));
   }
 
   /** Product with a whole number. */
   public Time times(long factor) {
     long g = gcd(Math.abs(factor), den);
-    return of(Math.multiplyExact(num, factor / g), den / g);
+    return of(Math.multiplyExact(num, quotient(factor, g)), quotient(den, g));
   }
 
   /** Quotient; throws {@link ArithmeticException} for zero. */
@@ -124,7 +139,7 @@ public record Time(long num, long den) implements Comparable<Time> {
   /** Quotient by a whole number that is not 0. */
   public Time over(long divisor) {
     long g = gcd(Math.abs(num), Math.abs(divisor));
-    return of(num / g, Math.multiplyExact(den, divisor / g));
+    return of(quotient(num, g), Math.multiplyExact(den, quotient(divisor, g)));
   }
 
   /** The largest whole number not above this. */
@@ -185,6 +200,9 @@ public record Time(long num, long den) implements Comparable<Time> {
   public int compareTo(Time other) {
     if (den == other.den) {
       return Long.compare(num, other.num);
+    }
+    if (isSmall(num) && isSmall(den) && isSmall(other.num) && isSmall(other.den)) {
+      return Long.compare(num * other.den, other.num * den);
     }
     // Both products to 128 bits: an order never overflows.
     int high = Long.compare(Math.multiplyHigh(num, other.den), Math.multiplyHigh(other.num, den));

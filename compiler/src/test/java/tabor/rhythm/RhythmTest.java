@@ -33,6 +33,26 @@ class RhythmTest {
     assertThat(sum.minus(Time.of(c, d))).isEqualTo(Time.of(a, b));
   }
 
+  @Property
+  void timesOfEverySizeStandInOrderAndInLowestTerms(
+      @ForAll @LongRange(min = -Long.MAX_VALUE) long a,
+      @ForAll @LongRange(min = 1) long b,
+      @ForAll @IntRange(min = -Integer.MAX_VALUE) int c,
+      @ForAll @IntRange(min = 1) int d) {
+    for (Time other : List.of(Time.of(c, d), Time.of(a, d), Time.of(a, b), Time.of(c, b))) {
+      for (Time time : List.of(Time.of(a, b), Time.of(c, d))) {
+        assertThat(Integer.signum(time.compareTo(other)))
+            .isEqualTo(
+                big(time.num())
+                    .multiply(big(other.den()))
+                    .compareTo(big(other.num()).multiply(big(time.den()))));
+      }
+      assertThat(big(other.num()).gcd(big(other.den()))).isEqualTo(BigInteger.ONE);
+    }
+    assertThat(big(Time.of(a, b).num()).multiply(big(b)))
+        .isEqualTo(big(Time.of(a, b).den()).multiply(big(a)));
+  }
+
   private static BigInteger big(long number) {
     return BigInteger.valueOf(number);
   }
