@@ -38,12 +38,11 @@ final class HtmlWeaver {
     notation.replace(tree, text);
     tree.accept(new Links(style));
     String title = title(tree, document);
-    String page = page(title, RENDERER.render(tree), notation.players());
-    return new Woven(page, List.of(), notation.problems());
+    return new Woven(page(title, tree, notation.players()), List.of(), notation.problems());
   }
 
-  private static String page(String title, String body, @Nullable PagePlayerParts players) {
-    StringBuilder out = new StringBuilder(body.length() + 8192);
+  private static String page(String title, Node tree, @Nullable PagePlayerParts players) {
+    StringBuilder out = new StringBuilder(1 << 16);
     out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
         .append("<meta name=\"color-scheme\" content=\"light dark\">\n")
@@ -54,7 +53,9 @@ final class HtmlWeaver {
         .append(STYLE)
         .append("</style>\n</head>\n<body class=\"woven\">\n")
         .append(players == null ? "" : players.symbols());
-    out.append("<main class=\"sheet\">\n").append(body).append("</main>\n");
+    out.append("<main class=\"sheet\">\n");
+    RENDERER.render(tree, out);
+    out.append("</main>\n");
     out.append(players == null ? "" : players.end());
     return out.append("</body>\n</html>\n").toString();
   }
