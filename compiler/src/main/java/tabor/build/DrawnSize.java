@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.lists.Lists;
 
 /**
  * How much of a lesson is drawn at once. Notes take a thousand times as long to draw as to read, so
@@ -46,11 +47,11 @@ public final class DrawnSize {
 
   static Optional<String> refusal(Lesson lesson, BuildOptions options, long most) {
     BuildOptions own = options.in(lesson);
-    List<Groove> drawn = lesson.grooves().stream().filter(own::wants).toList();
-    long strokes = drawn.stream().mapToLong(groove -> groove.written().size()).sum();
+    List<Groove> drawn = Lists.filter(lesson.grooves(), own::wants);
     if (size(drawn) <= most) {
       return Optional.empty();
     }
+    long strokes = drawn.stream().mapToLong(groove -> groove.written().size()).sum();
     return Optional.of(tooMuch(strokes, drawn.size()));
   }
 
@@ -76,6 +77,10 @@ public final class DrawnSize {
   }
 
   private static long size(List<Groove> grooves) {
-    return grooves.stream().mapToLong(DrawnSize::of).sum();
+    long all = 0;
+    for (Groove groove : grooves) {
+      all += of(groove);
+    }
+    return all;
   }
 }

@@ -18,6 +18,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.diagnostic.Severity;
 import tabor.groove.Lesson;
 import tabor.groove.Player;
+import tabor.lists.Lists;
 import tabor.report.TextReport;
 import tabor.source.VisibleText;
 
@@ -67,8 +68,7 @@ record BuildPlanner(
     Map<String, String> noted = new LinkedHashMap<>();
     noted.put("colour", Boolean.toString(colour));
     noted.put("sections", String.join(" ", plan.sections()));
-    noted.put(
-        "players", String.join(" ", plan.parts().stream().map(BuildPlan.Part::player).toList()));
+    noted.put("players", String.join(" ", Lists.map(plan.parts(), BuildPlan.Part::player)));
     for (BuildPlan.Part part : plan.parts()) {
       if (!part.player().isEmpty()) {
         part.files().forEach(file -> noted.put("for " + file, part.player()));
@@ -80,7 +80,7 @@ record BuildPlanner(
   /** Compiles a source and plans its files; what there is to say goes to {@code aside}. */
   BuildPlan plan(Path source, Io aside) {
     List<Student> students = compiling.apply(source);
-    if (students.stream().allMatch(Student::isClassFile)) {
+    if (Lists.all(students, Student::isClassFile)) {
       aside
           .err()
           .print(
@@ -113,7 +113,7 @@ record BuildPlanner(
     }
     sources.replaceAll((file, none) -> Fingerprint.of(file));
     // Saved while it was compiled, it may not be what was compiled: such a lesson is not noted.
-    boolean settled = sources.values().stream().noneMatch(print -> print.isLater(started));
+    boolean settled = !Lists.any(sources.values(), print -> print.isLater(started));
     boolean whole = !refused && parts.size() == students.size();
     return new BuildPlan(source, List.copyOf(sections), parts, sources, settled, whole, "");
   }
@@ -139,7 +139,7 @@ record BuildPlanner(
   }
 
   private static boolean isQuiet(Compiled compiled) {
-    return compiled.diagnostics().stream().allMatch(d -> d.severity() == Severity.HINT);
+    return Lists.all(compiled.diagnostics(), d -> d.severity() == Severity.HINT);
   }
 
   private void report(Student student, Compiled compiled, Io aside) {
@@ -185,7 +185,7 @@ record BuildPlanner(
     for (Form form : made) {
       outputs.addAll(form.outputs(lesson, own));
     }
-    List<String> files = outputs.stream().map(Output::name).toList();
+    List<String> files = Lists.map(outputs, Output::name);
     return new BuildPlan.Part(source, player(student), files, outputs);
   }
 

@@ -6,12 +6,14 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.weave.Style;
 
 /** Finds the documents that the words of a command line name, and the files that go with them. */
@@ -39,7 +41,7 @@ final class DocumentFiles {
 
     /** What stands before a name that counts from the folder named: {@code ../} for each level. */
     String up() {
-      return "../".repeat((int) name.chars().filter(c -> c == '/').count());
+      return "../".repeat(name.split("/", -1).length - 1);
     }
   }
 
@@ -57,7 +59,8 @@ final class DocumentFiles {
       if (Files.isDirectory(path)) {
         int before = files.found.size();
         files.walk(path, path, "");
-        if (files.found.values().stream().skip(before).noneMatch(Document::isMarkdown)) {
+        List<Document> all = new ArrayList<>(files.found.values());
+        if (!Lists.any(all.subList(before, all.size()), Document::isMarkdown)) {
           throw Failure.usage("there is no Markdown file (.md) in the folder " + word);
         }
       } else if (!Files.exists(path)) {

@@ -16,14 +16,12 @@ import tabor.weave.Names;
  * @param of how many, 1 to 1000
  */
 record Shard(int part, int of) {
-  private static final Pattern SHAPE = Pattern.compile("([0-9]{1,4})/([0-9]{1,4})");
-
   /** The part that a word such as {@code 2/8} names; no word means the whole. */
   static Shard of(@Nullable String word) {
     if (word == null) {
       return new Shard(1, 1);
     }
-    Matcher matcher = SHAPE.matcher(word);
+    Matcher matcher = Pattern.compile("([0-9]{1,4})/([0-9]{1,4})").matcher(word);
     if (matcher.matches()) {
       int part = Integer.parseInt(matcher.group(1));
       int of = Integer.parseInt(matcher.group(2));

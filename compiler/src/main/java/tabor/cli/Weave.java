@@ -20,6 +20,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 import tabor.cli.DocumentFiles.Document;
+import tabor.lists.Lists;
 import tabor.report.Version;
 import tabor.weave.Problem;
 import tabor.weave.Style;
@@ -64,8 +65,7 @@ final class Weave {
   record Outcome(Document document, State state, List<Problem> problems, List<String> said) {
     /** What was made now. */
     static Outcome made(Document document, State state, List<Problem> problems) {
-      return new Outcome(
-          document, state, problems, problems.stream().map(Problem::report).toList());
+      return new Outcome(document, state, problems, Lists.map(problems, Problem::report));
     }
   }
 
@@ -229,7 +229,7 @@ final class Weave {
       questions.put(WHERE, document.path().toString());
     }
     // What an error lacks may come from anywhere: such a document is made anew each time.
-    boolean whole = problems.stream().noneMatch(Problem::isError);
+    boolean whole = !Lists.any(problems, Problem::isError);
     write(index, target, seen, whole ? sources : withNothing(sources), questions, outputs, outcome);
     return outcome;
   }

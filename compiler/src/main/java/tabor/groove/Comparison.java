@@ -75,7 +75,7 @@ record Comparison(
     Set<Stroke> changed = new HashSet<>(added);
     altered.forEach(pair -> changed.add(pair.after()));
     moved.forEach(pair -> changed.add(pair.after()));
-    passed.stream().filter(pair -> !isSame(pair)).forEach(pair -> changed.add(pair.after()));
+    altered(passed).forEach(pair -> changed.add(pair.after()));
     return changed;
   }
 
@@ -129,9 +129,7 @@ record Comparison(
   private void match(List<Stroke> old, List<Stroke> now) {
     List<Stroke> left = new ArrayList<>(old);
     List<Stroke> open = new ArrayList<>(now);
-    pair(left, open, (a, b) -> a.limb() == b.limb() && sameSurface(a, b)).stream()
-        .filter(pair -> !isSame(pair))
-        .forEach(altered::add);
+    altered.addAll(altered(pair(left, open, (a, b) -> a.limb() == b.limb() && sameSurface(a, b))));
     // What is struck comes first: a hand that gives its drum to the other has moved nothing.
     passed.addAll(pair(left, open, Comparison::sameSurface));
     moved.addAll(pair(left, open, (a, b) -> a.limb() == b.limb()));
@@ -157,6 +155,11 @@ record Comparison(
 
   private static boolean sameSurface(Stroke a, Stroke b) {
     return a.surface().name().equals(b.surface().name());
+  }
+
+  /** Those of some pairs that sound otherwise now. */
+  private static List<Pair> altered(List<Pair> pairs) {
+    return Lists.filter(pairs, pair -> !isSame(pair));
   }
 
   private static boolean isSame(Pair pair) {

@@ -76,9 +76,8 @@ record Displacement(Words words) {
     found.added().forEach(stroke -> changed.add(stroke.surface().name()));
     found.dropped().forEach(stroke -> changed.add(stroke.surface().name()));
     found.passed().forEach(pair -> changed.add(pair.after().surface().name()));
-    return found.now().stream()
-        .filter(part)
-        .allMatch(stroke -> changed.contains(stroke.surface().name()));
+    return Lists.all(
+        Lists.filter(found.now(), part), stroke -> changed.contains(stroke.surface().name()));
   }
 
   private static boolean isSwapped(Comparison found) {
@@ -149,22 +148,20 @@ record Displacement(Words words) {
   private static boolean onlyThisPart(Comparison found, Predicate<Stroke> part) {
     return Lists.all(found.changed(), part)
         && Lists.all(found.dropped(), part)
-        && found.passed().stream().map(Comparison.Pair::after).allMatch(part)
-        && found.now().stream().filter(part).allMatch(s -> s.bar() > 0);
+        && Lists.all(found.passed(), pair -> part.test(pair.after()))
+        && Lists.all(Lists.filter(found.now(), part), s -> s.bar() > 0);
   }
 
   private static List<Hit> hits(Groove section, List<Stroke> strokes, Predicate<Stroke> part) {
-    return strokes.stream()
-        .filter(part)
-        .map(
-            stroke ->
-                new Hit(
-                    section.position(stroke).minus(section.pickup()),
-                    stroke.limb(),
-                    stroke.surface().name(),
-                    stroke.level(),
-                    stroke.ornaments()))
-        .toList();
+    return Lists.map(
+        Lists.filter(strokes, part),
+        stroke ->
+            new Hit(
+                section.position(stroke).minus(section.pickup()),
+                stroke.limb(),
+                stroke.surface().name(),
+                stroke.level(),
+                stroke.ornaments()));
   }
 
   private static boolean sameButPlace(Hit a, Hit b) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.words.Language;
 
 /**
@@ -117,7 +118,7 @@ public record Lesson(
 
   /** The section of a name, else the variation of a sheet; empty if there is none. */
   public Optional<Section> section(String name) {
-    Optional<Section> own = sections.stream().filter(one -> one.name().equals(name)).findFirst();
+    Optional<Section> own = Lists.first(sections, one -> one.name().equals(name));
     return own.isPresent()
         ? own
         : sheets().stream()
@@ -129,11 +130,11 @@ public record Lesson(
 
   /** The sheets in order. */
   public List<Sheet> sheets() {
-    return sections.stream().filter(Sheet.class::isInstance).map(Sheet.class::cast).toList();
+    return Lists.map(Lists.filter(sections, Sheet.class::isInstance), Sheet.class::cast);
   }
 
   /** The charts in order. */
   public List<Chart> charts() {
-    return sections.stream().filter(Chart.class::isInstance).map(Chart.class::cast).toList();
+    return Lists.map(Lists.filter(sections, Chart.class::isInstance), Chart.class::cast);
   }
 }

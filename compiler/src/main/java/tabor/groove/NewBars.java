@@ -1,6 +1,7 @@
 package tabor.groove;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,7 @@ record NewBars(List<String> words, Comparison others) {
     Map<Integer, Time> starts = new TreeMap<>();
     touched.forEach(
         (bar, strokes) -> {
-          Time start = strokes.stream().map(Stroke::at).reduce(Time::min).orElseThrow();
+          Time start = Collections.min(Lists.map(strokes, Stroke::at));
           long now = Lists.count(found.now(), s -> s.bar() == bar && s.at().compareTo(start) >= 0);
           if (strokes.size() >= FEW
               && strokes.size() * 2L >= now

@@ -1,8 +1,8 @@
 package tabor.groove;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import tabor.lists.Lists;
 import tabor.words.Words;
@@ -21,7 +21,7 @@ record NewLine(List<String> words, Comparison others) {
   private static final int FEW_PLACES = 3;
 
   private static final Comparator<Stroke> BY_TIME =
-      Comparator.comparingInt(Stroke::bar).thenComparing(stroke -> stroke.at());
+      (a, b) -> a.bar() != b.bar() ? Integer.compare(a.bar(), b.bar()) : a.at().compareTo(b.at());
 
   /** Looks at one pair of limbs, the hands or the feet. */
   static NewLine find(Comparison found, boolean hands, Terms terms) {
@@ -30,16 +30,16 @@ record NewLine(List<String> words, Comparison others) {
     Predicate<Stroke> pair = stroke -> stroke.limb().isHand() == hands;
     Comparison own = found.where(pair);
     List<Stroke> touched = own.touched();
-    Optional<Stroke> first = touched.stream().min(BY_TIME);
-    if (touched.size() < NewBars.FEW || first.isEmpty()) {
+    if (touched.size() < NewBars.FEW) {
       return new NewLine(List.of(), found);
     }
+    Stroke first = Collections.min(touched, BY_TIME);
     if (touched.size() == own.passed().size() && StepWords.places(own) > 1) {
       return new NewLine(
           List.of(words.text("change.line", part, words.text("change.new-sticking"))),
           found.withoutSticking(pair));
     }
-    Predicate<Stroke> after = stroke -> BY_TIME.compare(stroke, first.get()) >= 0;
+    Predicate<Stroke> after = stroke -> BY_TIME.compare(stroke, first) >= 0;
     long now = Lists.count(own.now(), after);
     if (now == 0 || touched.size() * 2L < now || StepWords.places(own.where(after)) <= FEW_PLACES) {
       return new NewLine(List.of(), found);
@@ -48,7 +48,7 @@ record NewLine(List<String> words, Comparison others) {
     String said =
         all
             ? words.text("change.new-line")
-            : words.text("change.new-from", place(found.step(), first.get(), terms));
+            : words.text("change.new-from", place(found.step(), first, terms));
     return new NewLine(
         List.of(words.text("change.line", part, said)), found.where(pair.and(after).negate()));
   }

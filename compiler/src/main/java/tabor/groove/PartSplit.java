@@ -32,7 +32,8 @@ final class PartSplit {
     }
     for (boolean hands : new boolean[] {true, false}) {
       List<Stroke> pair = Lists.filter(of, s -> s.limb().isHand() == hands);
-      if (pair.stream().map(Stroke::limb).distinct().count() == 2 && left.containsAll(pair)) {
+      boolean both = Lists.any(pair, s -> s.limb() != pair.get(0).limb());
+      if (both && left.containsAll(pair)) {
         said.part(words.text(hands ? "limb.hands" : "limb.feet"), true, pair);
         pair.forEach(left::remove);
       }
@@ -40,7 +41,9 @@ final class PartSplit {
     for (Limb limb : Limb.values()) {
       List<Stroke> own = Lists.filter(of, s -> s.limb() == limb);
       boolean shares = Lists.any(of, s -> s.limb() != limb && sharesSurface(s, own));
-      if (own.size() > 1 && (shares || surfaces(own) > 1) && left.containsAll(own)) {
+      if (own.size() > 1
+          && (shares || !Lists.all(own, s -> sharesSurface(s, own.subList(0, 1))))
+          && left.containsAll(own)) {
         said.part(words.limb(limb), true, own);
         own.forEach(left::remove);
       }
@@ -55,10 +58,6 @@ final class PartSplit {
 
   private static boolean sharesSurface(Stroke stroke, List<Stroke> own) {
     return Lists.any(own, s -> s.surface().name().equals(stroke.surface().name()));
-  }
-
-  private static long surfaces(List<Stroke> strokes) {
-    return strokes.stream().map(s -> s.surface().name()).distinct().count();
   }
 
   /** Strokes by the name of their surface, hands before feet, each in order of time. */

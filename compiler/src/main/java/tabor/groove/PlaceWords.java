@@ -2,6 +2,7 @@ package tabor.groove;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -109,7 +110,8 @@ final class PlaceWords {
 
   /** {@code in bars 2 and 4}, or nothing where every bar is meant. */
   String bars(Collection<Integer> all) {
-    List<Integer> bars = all.stream().sorted().toList();
+    List<Integer> bars = new ArrayList<>(all);
+    Collections.sort(bars);
     boolean pickup = bars.get(0) == 0;
     int whole = bars.size() - (pickup ? 1 : 0);
     if (whole == section.bars()) {

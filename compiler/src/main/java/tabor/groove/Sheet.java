@@ -86,7 +86,7 @@ public record Sheet(
     for (Section section : sections) {
       if (section instanceof Sheet sheet) {
         boolean all = chosen.test(sheet);
-        sheet.grooves().stream().filter(one -> all || chosen.test(one)).forEach(found::add);
+        found.addAll(Lists.filter(sheet.grooves(), one -> all || chosen.test(one)));
       } else if (chosen.test(section)) {
         found.add(section);
       }

@@ -1,5 +1,6 @@
 package tabor.groove;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,15 +25,13 @@ public final class StandIns {
     }
     Map<String, Surface> named = new LinkedHashMap<>();
     groove.written().forEach(stroke -> named.put(stroke.surface().name(), stroke.surface()));
-    return kit.surfaces().values().stream()
-        .filter(surface -> named.containsKey(surface.name()) && kit.lacks(surface.name()))
-        .filter(surface -> kit.struck(surface) != null)
-        .map(
-            surface ->
-                words.text(
-                    "stand-in",
-                    words.surface(surface),
-                    words.surface(java.util.Objects.requireNonNull(kit.struck(surface)), Form.ON)))
-        .toList();
+    List<String> said = new ArrayList<>();
+    for (Surface surface : kit.surfaces().values()) {
+      Surface struck = kit.struck(surface);
+      if (struck != null && named.containsKey(surface.name()) && kit.lacks(surface.name())) {
+        said.add(words.text("stand-in", words.surface(surface), words.surface(struck, Form.ON)));
+      }
+    }
+    return said;
   }
 }

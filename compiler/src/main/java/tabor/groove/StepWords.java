@@ -192,7 +192,7 @@ final class StepWords {
   }
 
   private static Optional<Ornament> replacement(Pair pair, Ornament lost) {
-    return pair.after().ornaments().list().stream().filter(lost::excludes).findFirst();
+    return Lists.first(pair.after().ornaments().list(), lost::excludes);
   }
 
   private void ornament(List<Stroke> strokes, String everywhere, String some) {

@@ -8,9 +8,11 @@ public enum Limb {
   LEFT_FOOT("left foot");
 
   private final String words;
+  private final String id;
 
   Limb(String words) {
     this.words = words;
+    this.id = words.replace(' ', '-');
   }
 
   /** {@code right hand}. */
@@ -20,7 +22,7 @@ public enum Limb {
 
   /** The words with a hyphen, fit for a class or file name: {@code right-hand}. */
   public String id() {
-    return words.replace(' ', '-');
+    return id;
   }
 
   /** True for the two hands. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
@@ -61,9 +62,7 @@ final class Beamer {
   boolean needsBracket(RhythmNode tuplet) {
     int first = extents.first(tuplet);
     int last = extents.last(tuplet);
-    if (first == last
-        || runOf[first] < 0
-        || tuplet.items().stream().anyMatch(RhythmNode.Item::isTuplet)) {
+    if (first == last || runOf[first] < 0 || Lists.any(tuplet.items(), RhythmNode.Item::isTuplet)) {
       return true;
     }
     int least = Integer.MAX_VALUE;
@@ -120,10 +119,12 @@ final class Beamer {
 
   private void close(List<Integer> run) {
     if (run.size() > 1) {
-      for (int event : run) {
-        runOf[event] = runs.size();
+      int[] events = new int[run.size()];
+      for (int i = 0; i < events.length; i++) {
+        events[i] = run.get(i);
+        runOf[events[i]] = runs.size();
       }
-      runs.add(run.stream().mapToInt(Integer::intValue).toArray());
+      runs.add(events);
     }
     run.clear();
   }

@@ -1,7 +1,6 @@
 package tabor.notation;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -41,11 +40,7 @@ public final class CountLines {
   static List<Map<Time, String>> of(
       Meter meter, CountLabels labels, Snap snap, List<Stroke> strokes) {
     CountLines lines = new CountLines(meter, labels);
-    Map<Division, NavigableMap<Time, String>> struck =
-        new TreeMap<>(
-            Comparator.comparingInt(Division::slots)
-                .thenComparingInt(Division::beat)
-                .thenComparingInt(Division::beats));
+    Map<Division, NavigableMap<Time, String>> struck = new TreeMap<>(CountLines::compare);
     for (Stroke stroke : strokes) {
       Slot slot = snap.slot(stroke);
       if (slot.division().isInside(meter)) {
@@ -65,6 +60,12 @@ public final class CountLines {
       }
     }
     return found;
+  }
+
+  private static int compare(Division a, Division b) {
+    int bySlots = Integer.compare(a.slots(), b.slots());
+    int byBeat = Integer.compare(a.beat(), b.beat());
+    return bySlots != 0 ? bySlots : byBeat != 0 ? byBeat : Integer.compare(a.beats(), b.beats());
   }
 
   private void add(Division division, NavigableMap<Time, String> struck) {

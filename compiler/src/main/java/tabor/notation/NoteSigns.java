@@ -1,7 +1,6 @@
 package tabor.notation;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,16 +15,13 @@ import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.kit.SurfaceFacts;
+import tabor.lists.Lists;
 import tabor.notation.Note.Hihat;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Slot;
 
 /** What is written at the strokes of a section beside their time. */
 final class NoteSigns {
-  private static final Comparator<Note> FROM_BELOW =
-      Comparator.comparingInt((Note note) -> note.place().halfSpaces())
-          .thenComparing(note -> note.surface().name());
-
   private final Groove groove;
   private final Snap snap;
   private final CountLabels labels;
@@ -104,9 +100,14 @@ final class NoteSigns {
       notes.add(note(draft, strokes));
     }
     if (notes.size() > 1) {
-      notes.sort(FROM_BELOW);
+      notes.sort(NoteSigns::fromBelow);
     }
     return notes;
+  }
+
+  private static int fromBelow(Note a, Note b) {
+    int byPlace = Integer.compare(a.place().halfSpaces(), b.place().halfSpaces());
+    return byPlace != 0 ? byPlace : a.surface().name().compareTo(b.surface().name());
   }
 
   private Note note(Draft draft, List<Stroke> strokes) {
@@ -168,7 +169,7 @@ final class NoteSigns {
   /** Which limb strikes, if that needs saying. In a line the feet have their letters in it. */
   String sticking(Draft draft) {
     List<Limb> said = limbs(draft.struck(), true);
-    if (said.isEmpty() && draft.struck().stream().anyMatch(voicing::isRow)) {
+    if (said.isEmpty() && Lists.any(draft.struck(), voicing::isRow)) {
       return pedal(draft.struck());
     }
     if (said.isEmpty() && !usualFeet) {
@@ -190,6 +191,6 @@ final class NoteSigns {
   /** The letters that a line has for the feet. */
   private String pedal(List<Stroke> struck) {
     boolean mirrored = groove.setting().kit().leftHanded();
-    return struck.stream().anyMatch(stroke -> stroke.limb().isRight() != mirrored) ? "K" : "P";
+    return Lists.any(struck, stroke -> stroke.limb().isRight() != mirrored) ? "K" : "P";
   }
 }

@@ -12,6 +12,7 @@ import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
+import tabor.lists.Lists;
 import tabor.notation.Event.Chord;
 import tabor.notation.Event.Rest;
 import tabor.notation.Event.Rest.Show;
@@ -95,7 +96,7 @@ public final class Speller {
   }
 
   private VoiceWriter writer(Voice voice, List<Stroke> strokes, Holds holds) {
-    List<Stroke> own = strokes.stream().filter(stroke -> voicing.of(stroke) == voice).toList();
+    List<Stroke> own = Lists.filter(strokes, stroke -> voicing.of(stroke) == voice);
     return new VoiceWriter(groove, holds, voice, own);
   }
 

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Set;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 
 /** Which letters stand under the notes for those who strike them: common practice, but for both. */
@@ -16,7 +17,7 @@ public final class StickingLetters {
 
   /** True if every foot plays the pedal that it plays on most kits: then feet have no letters. */
   static boolean feetAreUsual(Groove groove) {
-    return groove.strokes().stream().allMatch(stroke -> isUsual(groove, stroke));
+    return Lists.all(groove.strokes(), stroke -> isUsual(groove, stroke));
   }
 
   private static boolean isUsual(Groove groove, Stroke stroke) {

@@ -1,6 +1,7 @@
 package tabor.notation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.TreeSet;
 import tabor.groove.Groove;
 import tabor.groove.Snap;
 import tabor.groove.Stroke;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
@@ -123,17 +125,19 @@ final class VoiceWriter {
     BeatSpan region = regions.get(first);
     Time start = region.stretch().start();
     if (region.beats() != 1
-        || region.stretch().marks().stream().anyMatch(mark -> !mark.at().equals(start))) {
+        || Lists.any(region.stretch().marks(), mark -> !mark.at().equals(start))) {
       return 1;
     }
     stopBy(start);
     List<Stroke> heard = new ArrayList<>(sounding);
-    struckAt.getOrDefault(start, List.of()).stream().filter(holds::isHeld).forEach(heard::add);
+    heard.addAll(Lists.filter(struckAt.getOrDefault(start, List.of()), holds::isHeld));
     if (heard.isEmpty() && !region.isEmpty()) {
       return 1;
     }
     Time until =
-        heard.stream().map(holds::end).min(Time::compareTo).orElse(groove.length().plus(Time.ONE));
+        heard.isEmpty()
+            ? groove.length().plus(Time.ONE)
+            : Collections.min(Lists.map(heard, holds::end));
     int free = 0;
     while (first + free < regions.size()
         && regions.get(first + free).beats() == 1
@@ -216,7 +220,7 @@ final class VoiceWriter {
     List<Stroke> fresh = struck;
     while (at.before(to) && !(fresh.isEmpty() && sounding.isEmpty())) {
       List<Stroke> held = List.copyOf(sounding);
-      fresh.stream().filter(holds::isHeld).forEach(sounding::add);
+      sounding.addAll(Lists.filter(fresh, holds::isHeld));
       Written written = gap.frame().note(at, to.minus(at));
       Time next = at.plus(written.length());
       stopBy(gap.place(next));

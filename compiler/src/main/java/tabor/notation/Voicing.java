@@ -8,6 +8,7 @@ import java.util.Set;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 
 /**
  * Which voice of the staff the strokes of a section are written in: the hands above, the feet below
@@ -26,7 +27,7 @@ final class Voicing {
 
   /** The voices of a section. */
   static Voicing of(Groove groove) {
-    if (groove.strokes().stream().noneMatch(s -> s.inLine() && s.limb().isHand())) {
+    if (!Lists.any(groove.strokes(), s -> s.inLine() && s.limb().isHand())) {
       return new Voicing(Set.of());
     }
     Map<Integer, Set<Limb>> lines = new HashMap<>();
@@ -40,7 +41,7 @@ final class Voicing {
     lines.forEach(
         (bar, limbs) -> {
           Set<Limb> other = others.getOrDefault(bar, Set.of());
-          if (other.stream().noneMatch(limb -> limb.isHand() || limbs.contains(limb))) {
+          if (!Lists.any(other, limb -> limb.isHand() || limbs.contains(limb))) {
             rows.add(bar);
           }
         });

@@ -9,28 +9,15 @@ final class Clock {
   static final long MILLI = 1_000_000_000L;
   static final long SECOND = 1000 * MILLI;
 
-  private static final BigInteger PICOS = BigInteger.valueOf(SECOND);
-
-  /** So many whole notes or less are no more than 10^18 picoseconds and are counted in a long. */
-  private static final long SMALL = 1_000_000;
-
-  private static final BigInteger MOST = BigInteger.TEN.pow(18);
+  /** No more is answered. */
+  private static final long MOST = 1_000_000_000_000_000_000L;
 
   private Clock() {}
 
   /** How long so many whole notes last, in picoseconds, rounded; no more than 10^18. */
   static long picos(Time length, Tempo tempo) {
     Time whole = tempo.secondsPerWhole();
-    long top = length.num() * whole.num();
-    long bottom = length.den() * whole.den();
-    if (fits(length.num(), whole.num(), SMALL) && fits(length.den(), whole.den(), SECOND)) {
-      return Math.floorDiv(top * SECOND * 2 + bottom, bottom * 2);
-    }
-    return rounded(
-            big(length.num()).multiply(big(whole.num())).multiply(PICOS),
-            big(length.den()).multiply(big(whole.den())))
-        .min(MOST)
-        .longValueExact();
+    return rounded(length.num(), whole.num(), SECOND, length.den(), whole.den());
   }
 
   /** True if the product of two numbers is no more than {@code most}, and neither below zero. */
@@ -45,25 +32,32 @@ final class Clock {
    */
   static Time wholes(long picos, Tempo tempo) {
     Time whole = tempo.secondsPerWhole();
-    BigInteger grid = BigInteger.valueOf(64);
-    BigInteger wholePicos = big(whole.num()).multiply(PICOS).divide(big(whole.den()));
-    while (grid.multiply(big(MILLI / 2)).compareTo(wholePicos) < 0 && grid.bitLength() < 30) {
-      grid = grid.shiftLeft(1);
+    long one = picos(Time.ONE, tempo);
+    long grid = 64;
+    while (grid * (MILLI / 2) < one && grid < 1L << 29) {
+      grid *= 2;
     }
-    BigInteger steps =
-        rounded(
-            big(picos).multiply(big(whole.den())).multiply(grid), big(whole.num()).multiply(PICOS));
-    return Time.of(steps.min(MOST).max(BigInteger.ONE).longValueExact(), grid.longValueExact());
+    long steps = rounded(picos, whole.den(), grid, whole.num(), SECOND);
+    return Time.of(Math.max(1, steps), grid);
   }
 
   private static BigInteger big(long number) {
     return BigInteger.valueOf(number);
   }
 
-  /** The nearest whole number to a quotient, halves upwards; {@code bottom} is above 0. */
-  private static BigInteger rounded(BigInteger top, BigInteger bottom) {
-    BigInteger twice = bottom.shiftLeft(1);
-    BigInteger[] parts = top.shiftLeft(1).add(bottom).divideAndRemainder(twice);
-    return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+  /**
+   * The whole number nearest to a·b·c/(d·e), halves upwards, no more than 10^18; {@code c} is above
+   * 50, the lower two above 0. In a long wherever nothing overflows there.
+   */
+  private static long rounded(long a, long b, long c, long d, long e) {
+    if (fits(a, b, Long.MAX_VALUE) && fits(d, e, 4 * MOST / c) && a * b / (d * e) < MOST / c) {
+      long bottom = d * e;
+      return a * b / bottom * c + (a * b % bottom * c * 2 + bottom) / (bottom * 2);
+    }
+    BigInteger top = big(a).multiply(big(b)).multiply(big(c)).shiftLeft(1);
+    BigInteger bottom = big(d).multiply(big(e));
+    BigInteger[] parts = top.add(bottom).divideAndRemainder(bottom.shiftLeft(1));
+    BigInteger down = parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+    return down.min(big(MOST)).longValueExact();
   }
 }

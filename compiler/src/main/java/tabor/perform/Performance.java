@@ -25,10 +25,12 @@ public record Performance(
   public record Words(Time start, int segment, boolean mark, String text) {}
 
   static final Comparator<Sound> ORDER =
-      Comparator.comparing(Sound::start)
-          .thenComparingInt(s -> rank(s))
-          .thenComparingInt(Sound::key)
-          .thenComparing(Sound::kind);
+      (a, b) -> {
+        int byStart = a.start().compareTo(b.start());
+        int byRank = byStart != 0 ? byStart : Integer.compare(rank(a), rank(b));
+        int byKey = byRank != 0 ? byRank : Integer.compare(a.key(), b.key());
+        return byKey != 0 ? byKey : a.kind().compareTo(b.kind());
+      };
 
   /** Copies the lists. */
   public Performance {

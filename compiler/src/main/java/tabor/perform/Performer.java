@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
+import tabor.lists.Lists;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
@@ -107,10 +108,11 @@ public final class Performer {
    * which sections, stretches and tempi there are.
    */
   public static List<Segment> segments(Chart chart) {
-    return ChartPlan.of(chart).stream()
-        .flatMap(passage -> passage.segments().stream())
-        .map(segment -> segment.at(Time.ZERO, 0))
-        .toList();
+    List<Segment> segments = new ArrayList<>();
+    for (ChartPlan.Passage passage : ChartPlan.of(chart)) {
+      segments.addAll(Lists.map(passage.segments(), segment -> segment.at(Time.ZERO, 0)));
+    }
+    return segments;
   }
 
   private static PlannedSegment whole(Groove groove, Tempo tempo, Feel feel, boolean pickup) {

@@ -2,9 +2,11 @@ package tabor.perform;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Chart;
+import tabor.lists.Lists;
 import tabor.rhythm.Tempo;
 import tabor.rhythm.Time;
 import tabor.words.Words;
@@ -54,7 +56,7 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
         written.add(trade.turn().tempo());
       }
       if (written.contains(from)) {
-        return words.then(written.stream().distinct().map(words::tempo).toList());
+        return words.then(Lists.map(new LinkedHashSet<>(written), words::tempo));
       }
       return from.equals(to)
           ? words.tempo(from)
@@ -129,7 +131,8 @@ public record RoadMap(List<Stop> stops, long bars, long micros) {
   }
 
   private static long micros(BigInteger picos) {
-    BigInteger rounded = picos.add(BigInteger.valueOf(500_000)).divide(BigInteger.TEN.pow(6));
+    BigInteger rounded =
+        picos.add(BigInteger.valueOf(500_000)).divide(BigInteger.valueOf(1_000_000));
     return rounded.min(BigInteger.valueOf(Long.MAX_VALUE)).longValueExact();
   }
 

@@ -2,7 +2,7 @@ package tabor.rhythm;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import tabor.lists.Lists;
 
 /**
  * A time signature and what counts as a beat in it.
@@ -139,9 +139,7 @@ public record Meter(int count, int unit, List<Time> beats, List<Integer> groups)
         beat += group;
       }
     }
-    return lengths.stream()
-        .map(length -> length.times(unit).toString())
-        .collect(Collectors.joining("+"));
+    return String.join("+", Lists.map(lengths, length -> length.times(unit).toString()));
   }
 
   /** True if a bar of the other meter fits in a bar of this one: the same beats. */
@@ -152,9 +150,7 @@ public record Meter(int count, int unit, List<Time> beats, List<Integer> groups)
   /** The signature, and where it is not the usual one the beat: {@code 7/8 in 2+2+3}. */
   public String words() {
     if (!groups.isEmpty()) {
-      return signature()
-          + " grouped "
-          + groups.stream().map(String::valueOf).collect(Collectors.joining("+"));
+      return signature() + " grouped " + String.join("+", Lists.map(groups, String::valueOf));
     }
     if (beats.equals(of(count, unit).beats)) {
       return signature();

@@ -165,6 +165,9 @@ public record Time(long num, long den) implements Comparable<Time> {
 
   /** As a decimal number with at most two places after the point, the last one rounded. */
   public String decimal() {
+    if (isWhole()) {
+      return Long.toString(num);
+    }
     return BigDecimal.valueOf(num)
         .divide(BigDecimal.valueOf(den), 2, RoundingMode.HALF_UP)
         .stripTrailingZeros()

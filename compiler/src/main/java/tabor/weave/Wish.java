@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 
 /**
  * What a block of a document asks for.
@@ -63,7 +64,7 @@ public record Wish(
 
     /** What a word names. */
     static Optional<As> of(String word) {
-      return Arrays.stream(values()).filter(as -> as.word().equals(word)).findFirst();
+      return Lists.first(List.of(values()), as -> as.word().equals(word));
     }
 
     /** All words, with commas. */

@@ -1,6 +1,7 @@
 package tabor.weave;
 
 import java.util.List;
+import tabor.lists.Lists;
 
 /**
  * A document with its pictures.
@@ -26,6 +27,6 @@ public record Woven(String text, List<Shown> files, List<Problem> problems) {
 
   /** True if something in the document could not be shown. */
   public boolean hasErrors() {
-    return problems.stream().anyMatch(Problem::isError);
+    return Lists.any(problems, Problem::isError);
   }
 }

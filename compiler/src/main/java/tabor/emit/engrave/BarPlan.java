@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import tabor.lists.Lists;
 import tabor.notation.Bar;
 import tabor.notation.Event;
 import tabor.notation.Note;
@@ -195,9 +196,8 @@ record BarPlan(
 
     private static boolean isHands(Event.@Nullable Chord chord) {
       return chord != null
-          && chord.notes().stream()
-              .flatMap(note -> note.strokes().stream())
-              .anyMatch(stroke -> stroke.limb().isHand());
+          && Lists.any(
+              chord.notes(), note -> Lists.any(note.strokes(), stroke -> stroke.limb().isHand()));
     }
 
     /** Heads of two voices that would touch or cross stand side by side, the lower voice right. */
@@ -233,8 +233,7 @@ record BarPlan(
 
     private static boolean touches(RestShape rest, ChordShape chord) {
       Box box = rest.box();
-      return chord.heads().stream()
-          .anyMatch(h -> box.bottom() > h.y() - 0.75 && box.top() < h.y() + 0.75);
+      return Lists.any(chord.heads(), h -> box.bottom() > h.y() - 0.75 && box.top() < h.y() + 0.75);
     }
   }
 }

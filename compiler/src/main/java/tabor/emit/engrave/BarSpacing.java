@@ -1,7 +1,6 @@
 package tabor.emit.engrave;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import tabor.notation.Voice;
 
@@ -263,9 +262,11 @@ final class BarSpacing {
     if (slices.isEmpty()) {
       return place(0)[0];
     }
-    double[] gaps = gaps(0);
-    Arrays.setAll(gaps, i -> Math.max(gaps[i], COMFORT));
-    return lead + Arrays.stream(gaps).sum() + Math.max(COMFORT, last().right());
+    double between = 0;
+    for (double gap : gaps(0)) {
+      between += Math.max(gap, COMFORT);
+    }
+    return lead + between + Math.max(COMFORT, last().right());
   }
 
   /** The bar's width at a force. */

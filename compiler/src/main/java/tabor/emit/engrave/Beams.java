@@ -2,6 +2,7 @@ package tabor.emit.engrave;
 
 import java.util.ArrayList;
 import java.util.List;
+import tabor.lists.Lists;
 import tabor.notation.Beam;
 
 /**
@@ -84,7 +85,7 @@ record Beams(List<ChordShape> group, double[] xs, double y, double slope) {
   /** All beams of the group as bands: primary first, then the broken ones. */
   List<Contour> bands() {
     List<Contour> bands = new ArrayList<>();
-    int levels = group.stream().mapToInt(c -> c.chord().beams().size()).max().orElse(0);
+    int levels = Lists.most(group, c -> c.chord().beams().size());
     for (int level = 0; level < levels; level++) {
       int start = -1;
       for (int i = 0; i < group.size(); i++) {

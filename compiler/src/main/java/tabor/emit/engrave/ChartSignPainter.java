@@ -3,6 +3,7 @@ package tabor.emit.engrave;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.ChartSigns;
+import tabor.lists.Lists;
 
 /** Draws what a chart says at a section's notes: a hold sign, cues, a rehearsal mark. */
 record ChartSignPainter(Canvas canvas, PlacedSystem line, ChartSigns signs) {
@@ -56,8 +57,7 @@ record ChartSignPainter(Canvas canvas, PlacedSystem line, ChartSigns signs) {
     double room = Math.max(Rule.WORDS_WIDTH, line.right());
     double size = Rule.TEMPO_SIZE;
     List<String> words = FilledText.fill(text, size, room, Face.ITALIC, canvas.font);
-    double widest =
-        words.stream().mapToDouble(w -> canvas.font.width(w, size, Face.ITALIC)).max().orElse(0);
+    double widest = Lists.largest(words, w -> canvas.font.width(w, size, Face.ITALIC));
     double x = Math.max(0, Math.min(from, room - widest));
     double y = -(canvas.above.reach(x, x + widest) + GAP) - (words.size() - 1) * size * LEADING;
     List<Mark> lines = new ArrayList<>();

@@ -1,10 +1,10 @@
 package tabor.emit.engrave;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import tabor.groove.Groove;
 import tabor.groove.Loudness;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 
 /** Draws dynamics and hairpins on one row below everything else. */
@@ -42,7 +42,11 @@ final class DynamicsPainter {
     if (items.isEmpty()) {
       return;
     }
-    items.sort(Comparator.comparingDouble((Item i) -> i.left()).thenComparingInt(i -> -i.kind()));
+    items.sort(
+        (a, b) -> {
+          int byPlace = Double.compare(a.left(), b.left());
+          return byPlace != 0 ? byPlace : Integer.compare(b.kind(), a.kind());
+        });
     List<Item> placed = apart();
     double reach = Double.NEGATIVE_INFINITY;
     for (Item item : placed) {
@@ -56,10 +60,10 @@ final class DynamicsPainter {
 
   /** Room that the dynamics of a bar need where no notes hold them apart. */
   static double room(Groove groove, int bar) {
-    long signs =
-        groove.marks().stream().filter(mark -> mark.bar() == bar).count()
-            + groove.hairpins().stream().filter(pin -> pin.fromBar() == bar).count()
-            + groove.hairpins().stream().filter(pin -> pin.toBar() == bar).count();
+    int signs =
+        Lists.count(groove.marks(), mark -> mark.bar() == bar)
+            + Lists.count(groove.hairpins(), pin -> pin.fromBar() == bar)
+            + Lists.count(groove.hairpins(), pin -> pin.toBar() == bar);
     return signs < 2 ? 0 : 3 + signs * 3.2;
   }
 
@@ -81,8 +85,7 @@ final class DynamicsPainter {
     double left = from < 0 ? line.places().starts()[0] + 0.3 : line.x(from, hairpin.from());
     double right = to < 0 ? line.places().end() - 0.5 : line.x(to, hairpin.to()) + Rule.HEAD / 2;
     boolean marked =
-        groove.marks().stream()
-            .anyMatch(m -> m.bar() == hairpin.toBar() && m.at().equals(hairpin.to()));
+        Lists.any(groove.marks(), m -> m.bar() == hairpin.toBar() && m.at().equals(hairpin.to()));
     if (to >= 0 && !marked) {
       mark(to, hairpin.to(), hairpin.target());
     }
@@ -114,7 +117,7 @@ final class DynamicsPainter {
         free = left + item.right() - item.left() + 0.4;
       }
     }
-    List<Item> hairpins = items.stream().filter(item -> item.kind() != MARK).toList();
+    List<Item> hairpins = Lists.filter(items, item -> item.kind() != MARK);
     List<Item> all = new ArrayList<>(marks);
     for (int i = 0; i < hairpins.size(); i++) {
       Item item = hairpins.get(i);
@@ -184,11 +187,10 @@ final class DynamicsPainter {
   }
 
   private static List<Sign> letters(Loudness loudness) {
-    return loudness
-        .word()
-        .chars()
-        .mapToObj(
-            c -> Sign.of(c == 'p' ? "dynamicPiano" : c == 'm' ? "dynamicMezzo" : "dynamicForte"))
-        .toList();
+    List<Sign> letters = new ArrayList<>();
+    for (char c : loudness.word().toCharArray()) {
+      letters.add(Sign.of(c == 'p' ? "dynamicPiano" : c == 'm' ? "dynamicMezzo" : "dynamicForte"));
+    }
+    return letters;
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tabor.cores.SpareCores;
+import tabor.lists.Lists;
 import tabor.notation.Score;
 
 /**
@@ -40,7 +41,7 @@ public final class Engraver {
 
   /** The same for scores that have been measured; they are drawn on all cores. */
   public static List<Engraving> engrave(List<MeasuredScore> scores) {
-    List<SectionPlan> plans = scores.stream().map(MeasuredScore::plan).toList();
+    List<SectionPlan> plans = Lists.map(scores, MeasuredScore::plan);
     Map<Object, List<SectionPlan>> families = new LinkedHashMap<>();
     for (SectionPlan plan : plans) {
       families.computeIfAbsent(plan.family(), none -> new ArrayList<>()).add(plan);
@@ -48,7 +49,7 @@ public final class Engraver {
     IdentityHashMap<SectionPlan, List<Integer>> breaks = new IdentityHashMap<>();
     for (List<SectionPlan> family : families.values()) {
       LineWishes wishes = family.get(0).look().lines();
-      List<LineBreaks.Measured> measured = family.stream().map(SectionPlan::measured).toList();
+      List<LineBreaks.Measured> measured = Lists.map(family, SectionPlan::measured);
       List<Integer> shared = new LineBreaks(measured, wishes).best();
       for (int i = 0; i < family.size(); i++) {
         LineBreaks own = new LineBreaks(List.of(measured.get(i)), wishes);

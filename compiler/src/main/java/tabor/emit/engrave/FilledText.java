@@ -29,13 +29,23 @@ public final class FilledText {
       String text, double size, double width, Face face, TextMetrics font) {
     FilledText lines = new FilledText(font, face, size, width);
     List<String> found = new ArrayList<>();
-    for (String paragraph : text.strip().split("\\R\\h*\\R\\s*", -1)) {
+    for (String paragraph : paragraphs(text.strip())) {
       if (!found.isEmpty()) {
         found.add("");
       }
       lines.paragraph(paragraph, found);
     }
     return found;
+  }
+
+  /** Nearly all texts are one line, for which no regular expression is set up. */
+  private static String[] paragraphs(String text) {
+    boolean line = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      line &= c >= ' ' && c != '\u0085' && c != '\u2028' && c != '\u2029';
+    }
+    return line ? new String[] {text} : text.split("\\R\\h*\\R\\s*", -1);
   }
 
   /** A text on one line; if it is wider than that, its beginning and an ellipsis. */
@@ -58,7 +68,10 @@ public final class FilledText {
 
   private void paragraph(String paragraph, List<String> lines) {
     StringBuilder line = new StringBuilder();
-    for (String word : font.showable(paragraph).strip().split(" +", -1)) {
+    for (String word : font.showable(paragraph).strip().split(" ", -1)) {
+      if (word.isEmpty()) {
+        continue;
+      }
       String rest = word;
       if (!line.isEmpty() && !fits(line + " " + rest)) {
         lines.add(line.toString());

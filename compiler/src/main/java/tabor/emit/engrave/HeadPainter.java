@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tabor.groove.Stroke;
+import tabor.lists.Lists;
 import tabor.notation.Bar;
 import tabor.notation.Note;
 import tabor.notation.Written;
@@ -130,12 +131,12 @@ record HeadPainter(Canvas canvas, boolean changes) {
     double from = left - Rule.LEDGER_REACH;
     double to = right + Rule.LEDGER_REACH;
     boolean open =
-        chord.heads().stream()
-            .anyMatch(
-                head ->
-                    head.y() == y
-                        && (head.sign().name().equals("noteheadXHalf")
-                            || head.sign().name().equals("noteheadXWhole")));
+        Lists.any(
+            chord.heads(),
+            head ->
+                head.y() == y
+                    && (head.sign().name().equals("noteheadXHalf")
+                        || head.sign().name().equals("noteheadXWhole")));
     if (open) {
       lines.add(canvas.rule(from, y, left + 0.3, y, Rule.LEDGER_LINE));
       lines.add(canvas.rule(right - 0.3, y, to, y, Rule.LEDGER_LINE));

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import tabor.groove.Groove;
 import tabor.groove.Level;
 import tabor.groove.Ornament;
 import tabor.groove.Stroke;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.notation.StickingLetters;
 import tabor.notation.Written;
 import tabor.words.Words;
@@ -120,7 +120,7 @@ public final class Key {
   }
 
   private static double width(List<Cell> cells) {
-    return cells.stream().mapToDouble(Cell::width).sum();
+    return Lists.sum(cells, Cell::width);
   }
 
   private Cell cell(String label, List<Mark> marks, double low) {
@@ -304,13 +304,14 @@ public final class Key {
       marks.add(new Mark.Glyph(Sign.of("unpitchedPercussionClef1"), 0.7, 2, 1));
     }
     // Labels stand on one line, close under what stands lowest.
-    double low = cells.stream().mapToDouble(Cell::low).max().orElse(0);
+    double low = Lists.largest(cells, Cell::low);
     double base = (staff ? Math.max(4.3, low) : low) + 0.4 + size;
     List<Mark> labels = new ArrayList<>();
     labels(cells, start, 0, base, marks, labels);
     labels(signs, used + START, 2, base, marks, labels);
     marks.add(Mark.Group.of("key", labels));
-    List<String> said = Stream.concat(cells.stream(), signs.stream()).map(Cell::label).toList();
+    List<String> said = new ArrayList<>(Lists.map(cells, Cell::label));
+    said.addAll(Lists.map(signs, Cell::label));
     double right = signs.isEmpty() ? used : used + START + width(signs);
     return new Drawing(
         Math.max(right, 1),

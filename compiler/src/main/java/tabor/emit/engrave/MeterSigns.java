@@ -3,6 +3,7 @@ package tabor.emit.engrave;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.Groove;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
 
@@ -59,8 +60,7 @@ final class MeterSigns {
 
   /** Width of meters side by side. */
   static double width(List<Meter> meters) {
-    return meters.stream().mapToDouble(MeterSigns::width).sum()
-        + BETWEEN * Math.max(0, meters.size() - 1);
+    return Lists.sum(meters, MeterSigns::width) + BETWEEN * Math.max(0, meters.size() - 1);
   }
 
   /** Room that meters need after a barline; 0 for none. */
@@ -107,14 +107,15 @@ final class MeterSigns {
   }
 
   private static double length(List<Sign> signs) {
-    return signs.stream()
-        .mapToDouble(sign -> sign.advance() + (isPlus(sign) ? 2 * PLUS_AIR : 0))
-        .sum();
+    return Lists.sum(signs, sign -> sign.advance() + (isPlus(sign) ? 2 * PLUS_AIR : 0));
   }
 
   private static List<Sign> signs(String text) {
-    return text.chars()
-        .mapToObj(c -> Sign.of(c == '+' ? "timeSigPlus" : "timeSig" + (char) c))
-        .toList();
+    List<Sign> signs = new ArrayList<>();
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      signs.add(Sign.of(c == '+' ? "timeSigPlus" : "timeSig" + c));
+    }
+    return signs;
   }
 }

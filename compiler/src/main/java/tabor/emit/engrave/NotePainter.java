@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import tabor.lists.Lists;
 import tabor.notation.Beam;
 import tabor.notation.Note;
 import tabor.notation.Voice;
@@ -142,7 +143,7 @@ final class NotePainter {
       BarPlan plan, int bar, int start, List<ChordShape> group, List<Double> columns) {
     List<Beams.Obstacle> found = new ArrayList<>();
     boolean up = group.get(0).up();
-    int levels = group.stream().mapToInt(c -> c.chord().beams().size()).max().orElse(1);
+    int levels = Lists.most(group, c -> c.chord().beams().size());
     double depth = (levels - 1) * Rule.BEAM_STEP + Rule.BEAM / 2;
     double first = columns.get(0);
     double last = columns.get(columns.size() - 1);
@@ -176,8 +177,8 @@ final class NotePainter {
 
   /** Tremolo strokes or the buzz sign, on the stem between heads and beam. */
   private void rolls(ChordShape chord, double x, double end, double depth) {
-    int slashes = chord.chord().notes().stream().mapToInt(Note::slashes).max().orElse(0);
-    boolean buzz = chord.chord().notes().stream().anyMatch(Note::buzz);
+    int slashes = Lists.most(chord.chord().notes(), Note::slashes);
+    boolean buzz = Lists.any(chord.chord().notes(), Note::buzz);
     if (slashes == 0 && !buzz) {
       return;
     }

@@ -3,6 +3,7 @@ package tabor.emit.engrave;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
 
@@ -21,16 +22,15 @@ record PlacedSystem(
     List<Meter> courtesy) {
   static PlacedSystem of(List<BarPlan> bars, Spacing.Places places, List<Meter> courtesy) {
     List<TreeMap<Time, Integer>> columns =
-        bars.stream()
-            .map(
-                bar -> {
-                  TreeMap<Time, Integer> map = new TreeMap<>();
-                  for (int i = 0; i < bar.slices().size(); i++) {
-                    map.put(bar.slices().get(i).at(), i);
-                  }
-                  return map;
-                })
-            .toList();
+        Lists.map(
+            bars,
+            bar -> {
+              TreeMap<Time, Integer> map = new TreeMap<>();
+              for (int i = 0; i < bar.slices().size(); i++) {
+                map.put(bar.slices().get(i).at(), i);
+              }
+              return map;
+            });
     return new PlacedSystem(bars, places, columns, courtesy);
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
+import tabor.lists.Lists;
 import tabor.notation.Score;
 import tabor.notation.Voice;
 import tabor.rhythm.Meter;
@@ -80,7 +81,7 @@ record SectionPlan(
       comfort[i] = bar.comfort();
       least[i] = tight.get(i).width(0);
     }
-    List<Integer> numbers = bars.stream().map(bar -> bar.bar().number()).toList();
+    List<Integer> numbers = Lists.map(bars, bar -> bar.bar().number());
     LineBreaks.Measured measured = new LineBreaks.Measured(numbers, wants, comfort, least, 0, 0);
     return new SectionPlan(score, look, font, bars, spacings, tight, measured, new Spoken(score))
         .in(look);
@@ -93,8 +94,7 @@ record SectionPlan(
 
   /** The same in lines of another width, or broken by other wishes; all else of a look stays. */
   SectionPlan in(Look other) {
-    double courtesy =
-        bars.stream().mapToDouble(bar -> StaffPainter.courtesy(bar.meters())).max().orElse(0);
+    double courtesy = Lists.largest(bars, bar -> StaffPainter.courtesy(bar.meters()));
     double tail = Math.max(StaffPainter.tail(look.ending()), courtesy);
     double width = other.width();
     return new SectionPlan(
@@ -138,7 +138,7 @@ record SectionPlan(
       least += measured.least()[i];
     }
     return Math.max(comfort, least) * CELL_AIR <= measured.first()
-        && look.lines().starts().stream().noneMatch(bar -> bar > score.groove().firstBar());
+        && !Lists.any(look.lines().starts(), bar -> bar > score.groove().firstBar());
   }
 
   Engraving engrave(List<Integer> starts) {

@@ -1,8 +1,8 @@
 package tabor.emit.engrave;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import tabor.lists.Lists;
 import tabor.notation.Event;
 import tabor.notation.Note;
 import tabor.notation.Tuplet;
@@ -57,7 +57,7 @@ record SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean change
     double to = 0;
     for (int i = 0; i < plan.slices().size(); i++) {
       ChordShape chord = plan.slices().get(i).chord(voice);
-      if (chord != null && chord.chord().notes().stream().anyMatch(Note::changed)) {
+      if (chord != null && Lists.any(chord.chord().notes(), Note::changed)) {
         from = Double.isNaN(from) ? xs[i] + CHANGE_INSET : from;
         to = xs[i] + Rule.HEAD - CHANGE_INSET;
       } else if (!Double.isNaN(from)) {
@@ -91,10 +91,10 @@ record SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean change
         }
       }
     }
-    if (chord.chord().notes().stream().anyMatch(Note::choke)) {
+    if (Lists.any(chord.chord().notes(), Note::choke)) {
       add("choke", "pictChokeCymbal", middle, stem);
     }
-    if (chord.chord().notes().stream().anyMatch(n -> n.accent() && !n.tieIn())) {
+    if (Lists.any(chord.chord().notes(), n -> n.accent() && !n.tieIn())) {
       add("accent", "articAccentAbove", middle, stem);
     }
   }
@@ -131,7 +131,7 @@ record SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean change
         }
       }
     }
-    spans.sort(Comparator.comparingInt((Span s) -> s.depth()).reversed());
+    spans.sort((a, b) -> Integer.compare(b.depth(), a.depth()));
     spans.removeIf(span -> isSilent(plan, span));
     return spans;
   }
@@ -154,7 +154,7 @@ record SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean change
     double right = line.x(bar, span.last().start()) + Rule.HEAD + 0.1;
     List<Mark> marks = new ArrayList<>();
     List<Sign> digits = digits(span.tuplet().actual());
-    double width = digits.stream().mapToDouble(Sign::advance).sum();
+    double width = Lists.sum(digits, Sign::advance);
     double height = Sign.of("tuplet3").box().height();
     double middle = (left + right) / 2;
     boolean up = voice == Voice.HANDS;
@@ -193,6 +193,10 @@ record SignPainter(Canvas canvas, PlacedSystem line, Voice voice, boolean change
   }
 
   private static List<Sign> digits(long number) {
-    return Long.toString(number).chars().mapToObj(c -> Sign.of("tuplet" + (char) c)).toList();
+    List<Sign> digits = new ArrayList<>();
+    for (char c : Long.toString(number).toCharArray()) {
+      digits.add(Sign.of("tuplet" + c));
+    }
+    return digits;
   }
 }

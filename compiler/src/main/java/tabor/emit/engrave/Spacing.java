@@ -1,6 +1,5 @@
 package tabor.emit.engrave;
 
-import java.util.Arrays;
 import java.util.List;
 
 /** Spaces a run of bars so that it fills a width. */
@@ -37,12 +36,14 @@ record Spacing(List<BarSpacing> bars) {
 
   /** Width of the whole run. */
   double width(double force) {
-    double[] widths = new double[bars.size()];
-    for (int b = 0; b < widths.length; b++) {
+    double all = 0;
+    double width = 0;
+    for (int b = 0; b < bars.size(); b++) {
       boolean again = b > 0 && bars.get(b) == bars.get(b - 1);
-      widths[b] = again ? widths[b - 1] : bars.get(b).width(force);
+      width = again ? width : bars.get(b).width(force);
+      all += width;
     }
-    return Arrays.stream(widths).sum();
+    return all;
   }
 
   /** The force at which the run is as wide as {@code target}; 0 if it is wider at any. */

@@ -5,12 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.groove.StrokeWords;
 import tabor.groove.Terms;
+import tabor.lists.Lists;
 import tabor.notation.Bar;
 import tabor.notation.Score;
 import tabor.rhythm.Time;
@@ -29,16 +29,17 @@ final class Spoken {
   /** What was said of limb and surface. */
   private final Map<String, String> struck = new HashMap<>();
 
-  private final Map<Integer, List<Stroke>> byBar;
+  private final Map<Integer, List<Stroke>> byBar = new HashMap<>();
 
   private Spoken() {
     this.score = null;
-    this.byBar = Map.of();
   }
 
   Spoken(Score score) {
     this.score = score;
-    this.byBar = score.groove().strokes().stream().collect(Collectors.groupingBy(Stroke::bar));
+    for (Stroke stroke : score.groove().strokes()) {
+      byBar.computeIfAbsent(stroke.bar(), bar -> new ArrayList<>()).add(stroke);
+    }
   }
 
   /** The whole section. */
@@ -106,9 +107,8 @@ final class Spoken {
           words.text(
               "spoken.place",
               terms.counts().full(first, groove.meter(first.bar())),
-              place.stream()
-                  .map(stroke -> stroke(stroke, words))
-                  .collect(Collectors.joining(words.text("spoken.and")))));
+              String.join(
+                  words.text("spoken.and"), Lists.map(place, stroke -> stroke(stroke, words)))));
     }
     return String.join(words.text("spoken.next"), said);
   }

@@ -1,5 +1,6 @@
 package tabor.emit.engrave;
 
+import tabor.lists.Lists;
 import tabor.notation.Note;
 
 /** How long stems are. */
@@ -10,8 +11,8 @@ final class Stems {
   static double length(ChordShape chord) {
     int flags = chord.chord().written().type().flags();
     double length = Rule.STEM_LENGTH + Math.max(0, flags - 2) * Rule.BEAM_STEP;
-    int slashes = chord.chord().notes().stream().mapToInt(Note::slashes).max().orElse(0);
-    boolean buzz = chord.chord().notes().stream().anyMatch(Note::buzz);
+    int slashes = Lists.most(chord.chord().notes(), Note::slashes);
+    boolean buzz = Lists.any(chord.chord().notes(), Note::buzz);
     int signs = buzz ? 1 : slashes;
     if (signs > 0) {
       // The strokes through a stem need their own stretch between head and beam or flag.
@@ -23,7 +24,7 @@ final class Stems {
       // The flag hangs on the side where dots and closing parentheses stand.
       if (!chord.dots().isEmpty()) {
         length += 0.75;
-      } else if (chord.chord().notes().stream().anyMatch(Note::ghost)) {
+      } else if (Lists.any(chord.chord().notes(), Note::ghost)) {
         length += 0.5;
       }
     }

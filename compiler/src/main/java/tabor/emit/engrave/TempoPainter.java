@@ -3,6 +3,7 @@ package tabor.emit.engrave;
 import java.util.ArrayList;
 import java.util.List;
 import tabor.groove.Groove;
+import tabor.lists.Lists;
 import tabor.notation.Written;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
@@ -51,7 +52,7 @@ public final class TempoPainter {
   }
 
   private static double right(List<Mark> marks) {
-    return marks.stream().mapToDouble(mark -> mark.box().right()).max().orElse(0);
+    return Lists.largest(marks, mark -> mark.box().right());
   }
 
   /**

@@ -54,15 +54,14 @@ public final class OpenFont implements TextMetrics {
   @Override
   public String showable(String text) {
     StringBuilder shown = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (c == '\t' || c == '\n' || c == '\r') {
-                shown.append(' ');
-              } else if (!isSilent(c)) {
-                shown.appendCodePoint(has(c) ? c : replacement());
-              }
-            });
+    for (int i = 0, c; i < text.length(); i += Character.charCount(c)) {
+      c = text.codePointAt(i);
+      if (c == '\t' || c == '\n' || c == '\r') {
+        shown.append(' ');
+      } else if (!isSilent(c)) {
+        shown.appendCodePoint(has(c) ? c : replacement());
+      }
+    }
     return shown.toString();
   }
 

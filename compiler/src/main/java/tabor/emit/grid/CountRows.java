@@ -55,15 +55,14 @@ final class CountRows {
         Map<Time, String> labels = divisions.computeIfAbsent(slot.division(), found::labels);
         labels.computeIfAbsent(slot.place(meter), place -> found.label(slot));
       }
-      divisions.entrySet().stream()
-          .sorted(
-              (a, b) -> {
-                int bySlots = Integer.compare(a.getKey().slots(), b.getKey().slots());
-                return bySlots != 0
-                    ? bySlots
-                    : Integer.compare(a.getKey().beat(), b.getKey().beat());
-              })
-          .forEach(entry -> found.join(entry.getValue()));
+      List<Map.Entry<Division, NavigableMap<Time, String>>> sorted =
+          new ArrayList<>(divisions.entrySet());
+      sorted.sort(
+          (a, b) -> {
+            int bySlots = Integer.compare(a.getKey().slots(), b.getKey().slots());
+            return bySlots != 0 ? bySlots : Integer.compare(a.getKey().beat(), b.getKey().beat());
+          });
+      sorted.forEach(entry -> found.join(entry.getValue()));
     }
     return List.copyOf(found.rows);
   }

@@ -13,6 +13,7 @@ import tabor.groove.Lesson;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
 import tabor.groove.StandIns;
+import tabor.lists.Lists;
 import tabor.words.Words;
 
 /**
@@ -43,8 +44,7 @@ public final class Grid {
     for (Section section : lesson.sections()) {
       number += section instanceof Chart ? 0 : 1;
       if (section instanceof Sheet sheet) {
-        List<Groove> some =
-            Sheet.apart(List.of(sheet), chosen).stream().map(Groove.class::cast).toList();
+        List<Groove> some = Lists.map(Sheet.apart(List.of(sheet), chosen), Groove.class::cast);
         if (!some.isEmpty()) {
           grid.sheet(sheet, some, number);
           shown.addAll(some);
@@ -154,9 +154,8 @@ public final class Grid {
   /** What the kit lacks is told once. */
   private void standIns(Groove groove) {
     List<String> moved =
-        StandIns.words(groove).stream()
-            .filter(one -> told.add(groove.setting().kit().name() + ": " + one))
-            .toList();
+        Lists.filter(
+            StandIns.words(groove), one -> told.add(groove.setting().kit().name() + ": " + one));
     if (!moved.isEmpty()) {
       String said = words.text("grid.on-this-kit", words.list(moved));
       lines.addAll(TextWrapper.wrap(said, INDENT, PROSE_WIDTH));

@@ -1,7 +1,6 @@
 package tabor.emit.grid;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -17,6 +16,7 @@ import tabor.groove.Snap;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
+import tabor.lists.Lists;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Slot;
 import tabor.rhythm.Time;
@@ -59,10 +59,10 @@ final class GridLayout {
     this.parts = parts(groove);
     this.handsShown =
         (everyLimb || groove.setting().showSticking())
-            && groove.strokes().stream().anyMatch(stroke -> stroke.limb().isHand());
+            && Lists.any(groove.strokes(), stroke -> stroke.limb().isHand());
     this.feetShown =
         everyLimb
-            ? groove.strokes().stream().anyMatch(stroke -> !stroke.limb().isHand())
+            ? Lists.any(groove.strokes(), stroke -> !stroke.limb().isHand())
             : groove.setting().showSticking() && feetMatter(groove);
     this.countsShown = everyLimb || groove.setting().showCounts();
     for (Stroke stroke : groove.strokes()) {
@@ -79,8 +79,7 @@ final class GridLayout {
   /** Lays out all bars. */
   static Sheet of(Groove groove, Words words) {
     GridLayout layout = new GridLayout(groove, words, false);
-    return new Sheet(
-        layout.parts.stream().map(words::label).toList(), layout.stickNames(), layout.bars());
+    return new Sheet(Lists.map(layout.parts, words::label), layout.stickNames(), layout.bars());
   }
 
   /** Lays out all bars without their parts: counts, hands and feet, whatever else is shown. */
@@ -89,9 +88,9 @@ final class GridLayout {
     List<GridBar> bars = new ArrayList<>();
     for (GridBar bar : layout.bars()) {
       List<Column> columns =
-          bar.columns().stream()
-              .map(c -> new Column(c.startsBeat(), c.beat(), c.counts(), List.of(), c.sticks()))
-              .toList();
+          Lists.map(
+              bar.columns(),
+              c -> new Column(c.startsBeat(), c.beat(), c.counts(), List.of(), c.sticks()));
       bars.add(new GridBar(bar.number(), bar.repeat(), columns));
     }
     return new Sheet(List.of(), layout.stickNames(), bars);
@@ -111,25 +110,29 @@ final class GridLayout {
     groove.strokes().forEach(stroke -> used.put(stroke.surface().name(), stroke.surface()));
     List<String> order = groove.setting().kit().surfaceNames();
     List<Surface> sorted = new ArrayList<>(used.values());
-    sorted.sort(
-        Comparator.comparing(Surface::isFoot)
-            .thenComparing(surface -> -surface.place().halfSpaces())
-            .thenComparing(surface -> order.indexOf(surface.name()))
-            .thenComparing(Surface::name));
+    sorted.sort((a, b) -> compare(a, b, order));
     return sorted;
+  }
+
+  private static int compare(Surface a, Surface b, List<String> order) {
+    if (a.isFoot() != b.isFoot()) {
+      return a.isFoot() ? 1 : -1;
+    }
+    int byPlace = Integer.compare(b.place().halfSpaces(), a.place().halfSpaces());
+    int byKit = Integer.compare(order.indexOf(a.name()), order.indexOf(b.name()));
+    return byPlace != 0 ? byPlace : byKit != 0 ? byKit : a.name().compareTo(b.name());
   }
 
   /** True unless the right foot has the kick and the left the hi-hat, as everybody expects. */
   private static boolean feetMatter(Groove groove) {
     boolean mirrored = groove.setting().kit().leftHanded();
-    return groove.strokes().stream()
-        .filter(stroke -> !stroke.limb().isHand())
-        .anyMatch(
-            stroke -> {
-              boolean kick = stroke.surface().sort() == Surface.Sort.KICK;
-              Limb usual = kick != mirrored ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
-              return stroke.limb() != usual;
-            });
+    return Lists.any(
+        groove.strokes(),
+        stroke -> {
+          boolean kick = stroke.surface().sort() == Surface.Sort.KICK;
+          Limb usual = kick != mirrored ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
+          return !stroke.limb().isHand() && stroke.limb() != usual;
+        });
   }
 
   /** Into how many columns every beat of a bar can be laid out; 0 if they differ too much. */
@@ -163,7 +166,7 @@ final class GridLayout {
     List<Stroke> strokes = byBar.getOrDefault(number, List.of());
     Meter meter = groove.meter(number);
     List<Integer> beats = beats(number);
-    List<Slot> slots = strokes.stream().map(snap::slot).toList();
+    List<Slot> slots = Lists.map(strokes, snap::slot);
     List<Map<Time, String>> counts =
         CountRows.of(meter, CountLabels.of(groove), beats, slots, countsShown);
     Map<String, Set<Time>> own = new HashMap<>();
@@ -225,7 +228,7 @@ final class GridLayout {
     for (int beat : beats) {
       Time start = meter.beatStart(beat);
       Time end = meter.beatStart(beat + 1);
-      if (places.stream().noneMatch(place -> !place.before(start) && place.before(end))) {
+      if (!Lists.any(places, place -> !place.before(start) && place.before(end))) {
         places.add(start);
       }
     }
@@ -268,14 +271,15 @@ final class GridLayout {
     return new Column(
         meter.beatStart(beat).equals(place),
         beat + 1,
-        counts.stream().map(row -> row.getOrDefault(place, "")).toList(),
+        Lists.map(counts, row -> row.getOrDefault(place, "")),
         cells,
         sticks);
   }
 
   private boolean inRoll(Surface part, int bar, Time place) {
     Time position = groove.position(bar, place);
-    return rolls.getOrDefault(part.name(), List.of()).stream()
-        .anyMatch(roll -> roll[0].before(position) && position.before(roll[1]));
+    return Lists.any(
+        rolls.getOrDefault(part.name(), List.of()),
+        roll -> roll[0].before(position) && position.before(roll[1]));
   }
 }

@@ -3,10 +3,10 @@ package tabor.emit.grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import tabor.emit.grid.GridBar.Cell;
 import tabor.emit.grid.GridBar.Column;
 import tabor.emit.grid.GridLayout.Sheet;
+import tabor.lists.Lists;
 import tabor.words.Words;
 
 /** Sets laid-out bars in lines. Widths are chosen here and nowhere else. */
@@ -46,11 +46,12 @@ final class GridWriter {
     // A space at least stands after a heading such as "bars 10-11".
     this.gutter = Math.max(longest + 2, longestHeading(sheet.bars()) + 1);
     this.room = MOST_COLUMNS - gutter;
-    List<Column> all = sheet.bars().stream().flatMap(bar -> bar.columns().stream()).toList();
-    this.before = all.stream().mapToInt(GridWriter::before).max().orElse(0);
-    this.pitch = before + all.stream().mapToInt(GridWriter::after).max().orElse(1) + 1;
-    this.beatGaps = all.stream().anyMatch(column -> !column.startsBeat());
-    this.even = sheet.bars().stream().allMatch(bar -> width(bar, true) <= room);
+    List<Column> all = new ArrayList<>();
+    sheet.bars().forEach(bar -> all.addAll(bar.columns()));
+    this.before = Lists.most(all, GridWriter::before);
+    this.pitch = before + Math.max(1, Lists.most(all, GridWriter::after)) + 1;
+    this.beatGaps = Lists.any(all, column -> !column.startsBeat());
+    this.even = Lists.all(sheet.bars(), bar -> width(bar, true) <= room);
   }
 
   /** The bars as lines of at most {@link #MOST_COLUMNS} columns, an empty line between systems. */
@@ -81,17 +82,13 @@ final class GridWriter {
     int last = bars.isEmpty() ? 1 : bars.get(bars.size() - 1).number();
     int digits = Integer.toString(last).length();
     int beats =
-        bars.stream()
-            .flatMap(bar -> bar.columns().stream())
-            .mapToInt(column -> Integer.toString(column.beat()).length())
-            .max()
-            .orElse(1);
+        Integer.toString(Lists.most(bars, bar -> Lists.most(bar.columns(), Column::beat))).length();
     int range = bars.size() < 2 ? 0 : words.text("grid.bars", "", "").length() + 2 * digits;
     return Math.max(range, words.text("grid.bar", ".").length() + digits + beats);
   }
 
   private static int before(Column column) {
-    return column.cells().stream().mapToInt(cell -> cell.before().length()).max().orElse(0);
+    return Lists.most(column.cells(), cell -> cell.before().length());
   }
 
   private static int after(Column column) {
@@ -185,12 +182,7 @@ final class GridWriter {
     if (!lines.isEmpty()) {
       lines.add("");
     }
-    int countRows =
-        pieces.stream()
-            .filter(piece -> !piece.bar().repeat())
-            .mapToInt(piece -> used(piece.columns()))
-            .max()
-            .orElse(1);
+    int countRows = Lists.most(pieces, piece -> piece.bar().repeat() ? 1 : used(piece.columns()));
     for (int row = 0; row < countRows; row++) {
       int at = row;
       lines.add(line(row == 0 ? heading(pieces) : "", pieces, c -> count(c, at), " "));
@@ -209,15 +201,18 @@ final class GridWriter {
   }
 
   private boolean anyHeard(List<Piece> pieces) {
-    return IntStream.range(0, sheet.parts().size()).anyMatch(part -> isHeard(pieces, part));
+    for (int part = 0; part < sheet.parts().size(); part++) {
+      if (isHeard(pieces, part)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** True if a part has a stroke in these pieces; one that rests needs no row. */
   private static boolean isHeard(List<Piece> pieces, int part) {
-    return pieces.stream()
-        .anyMatch(
-            piece ->
-                piece.columns().stream().anyMatch(column -> column.cells().get(part).isHeard()));
+    return Lists.any(
+        pieces, piece -> Lists.any(piece.columns(), column -> column.cells().get(part).isHeard()));
   }
 
   private static int used(List<Column> columns) {

@@ -11,7 +11,11 @@ final class TextWrapper {
   /** Lines of at most {@code width} columns; an empty line in the text stays. */
   static List<String> wrap(String text, String indent, int width) {
     List<String> lines = new ArrayList<>();
-    for (String paragraph : (Iterable<String>) text.strip().lines()::iterator) {
+    String plain = text.strip().replace("\r\n", "\n").replace('\r', '\n');
+    if (plain.isEmpty()) {
+      return lines;
+    }
+    for (String paragraph : plain.split("\n", -1)) {
       StringBuilder line = new StringBuilder(indent);
       boolean empty = true;
       for (String word : clean(paragraph).split(" ", -1)) {
@@ -65,22 +69,21 @@ final class TextWrapper {
   /** One line: tabs become spaces; control characters and direction marks are left out. */
   static String clean(String text) {
     StringBuilder clean = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            point -> {
-              boolean direction =
-                  point == 0x061C
-                      || (point >= 0x200B && point <= 0x200F)
-                      || (point >= 0x2028 && point <= 0x202E)
-                      || (point >= 0x2066 && point <= 0x2069)
-                      || point == 0xFEFF;
-              if (point == '\t' || point == '\n') {
-                clean.append(' ');
-              } else if (!direction && !Character.isISOControl(point)) {
-                boolean lone = point >= 0xD800 && point <= 0xDFFF;
-                clean.appendCodePoint(lone ? 0xFFFD : point);
-              }
-            });
+    for (int i = 0, point; i < text.length(); i += Character.charCount(point)) {
+      point = text.codePointAt(i);
+      boolean direction =
+          point == 0x061C
+              || (point >= 0x200B && point <= 0x200F)
+              || (point >= 0x2028 && point <= 0x202E)
+              || (point >= 0x2066 && point <= 0x2069)
+              || point == 0xFEFF;
+      if (point == '\t' || point == '\n') {
+        clean.append(' ');
+      } else if (!direction && !Character.isISOControl(point)) {
+        boolean lone = point >= 0xD800 && point <= 0xDFFF;
+        clean.appendCodePoint(lone ? 0xFFFD : point);
+      }
+    }
     return clean.toString();
   }
 }

@@ -2,16 +2,18 @@ package tabor.emit.html;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.ToIntFunction;
-import java.util.stream.Stream;
 import tabor.emit.html.PlayData.Leg;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.PageNotes;
 import tabor.groove.Section;
+import tabor.lists.Lists;
 import tabor.perform.ChartWords;
 import tabor.perform.Performance;
 import tabor.perform.Performer;
@@ -63,8 +65,8 @@ final class Charts {
   /** Reads a chart. One without a click can be given one on the page. */
   static Reading read(Chart chart, Words words, Takes takes, ToIntFunction<Groove> figures) {
     boolean clicks =
-        chart.items().stream()
-            .anyMatch(i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
+        Lists.any(
+            chart.items(), i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
     Performance performance = Performer.chart(chart);
     Performance eighths = Performer.chart(clicking(chart));
     Charts charts = new Charts(performance, chart, words, takes.of(performance, eighths), figures);
@@ -108,11 +110,9 @@ final class Charts {
 
   /** The same with a click on eighths throughout: all places where the page may click. */
   private static Chart clicking(Chart chart) {
-    List<Chart.Item> items =
-        Stream.concat(
-                Stream.of((Chart.Item) new Chart.SetClick(Chart.Click.EIGHTHS)),
-                chart.items().stream().filter(i -> !(i instanceof Chart.SetClick)))
-            .toList();
+    List<Chart.Item> items = new ArrayList<>();
+    items.add(new Chart.SetClick(Chart.Click.EIGHTHS));
+    items.addAll(Lists.filter(chart.items(), i -> !(i instanceof Chart.SetClick)));
     return chart.with(items);
   }
 
@@ -180,9 +180,9 @@ final class Charts {
     if (one.turns().isEmpty()) {
       return;
     }
-    List<String> titles = one.named().stream().map(Section::caption).toList();
-    List<Tempo> tempi = one.turns().stream().map(Chart.Turn::tempo).distinct().toList();
-    String tempo = said.words().then(tempi.stream().map(this::tempo).toList());
+    List<String> titles = Lists.map(one.named(), Section::caption);
+    Set<Tempo> tempi = new LinkedHashSet<>(Lists.map(one.turns(), Chart.Turn::tempo));
+    String tempo = said.words().then(Lists.map(tempi, this::tempo));
     entered(titles, said.after(one), tempo);
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tabor.emit.engrave.Mark;
+import tabor.lists.Lists;
 
 /**
  * A drawing as an SVG element of the page, as small as it goes: shapes that occur several times are
@@ -41,8 +42,8 @@ final class DrawingMarkup {
   }
 
   private static boolean hasChanged(Outlines drawing) {
-    return drawing.inks().stream().anyMatch(Outlines.Inked::changed)
-        || drawing.words().stream().anyMatch(Outlines.Lettered::changed);
+    return Lists.any(drawing.inks(), Outlines.Inked::changed)
+        || Lists.any(drawing.words(), Outlines.Lettered::changed);
   }
 
   /** Everything of one colour. */
@@ -66,10 +67,9 @@ final class DrawingMarkup {
     }
     straight.forEach((strength, data) -> path(data.toString(), strength));
     words(
-        drawing.words().stream()
-            .filter(one -> one.changed() == changed)
-            .map(Outlines.Lettered::words)
-            .toList());
+        Lists.map(
+            Lists.filter(drawing.words(), one -> one.changed() == changed),
+            Outlines.Lettered::words));
   }
 
   /** Absolute from its first point on. */

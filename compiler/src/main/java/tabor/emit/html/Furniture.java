@@ -7,8 +7,6 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import tabor.kit.Limb;
 import tabor.source.ResourceText;
 import tabor.words.Words;
@@ -33,8 +31,6 @@ final class Furniture {
 
   /** The one style sheet. */
   static final String STYLE = "\n" + resource("page.css");
-
-  private static final Pattern KEY = Pattern.compile("\\[\\[([a-z-]+)\\]\\]");
 
   private static final String DESK = resource("desk.html");
 
@@ -85,11 +81,22 @@ final class Furniture {
     return filled(KEYS, "keys.", words);
   }
 
-  /** A text with words of a language in place of their keys between double brackets. */
+  /**
+   * A text with words of a language in place of their keys between double brackets; what begins
+   * with an equals sign there stays.
+   */
   private static String filled(String text, String prefix, Words words) {
-    return KEY.matcher(text)
-        .replaceAll(
-            found -> Matcher.quoteReplacement(Markup.text(words.text(prefix + found.group(1)))));
+    StringBuilder filled = new StringBuilder();
+    int at = 0;
+    for (int from = text.indexOf("[["); from >= 0; from = text.indexOf("[[", at)) {
+      int to = text.indexOf("]]", from);
+      String key = text.substring(from + 2, to);
+      filled.append(text, at, from);
+      filled.append(
+          key.startsWith("=") ? "[[" + key + "]]" : Markup.text(words.text(prefix + key)));
+      at = to + 2;
+    }
+    return filled.append(text.substring(at)).toString();
   }
 
   /**

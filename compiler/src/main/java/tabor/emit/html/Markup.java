@@ -13,26 +13,27 @@ final class Markup {
   /** Fit to stand between tags and in a quoted attribute. */
   static String text(String raw) {
     StringBuilder out = new StringBuilder(raw.length() + 16);
-    clean(raw)
-        .codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                case '\'' -> out.append("&#39;");
-                default -> out.appendCodePoint(c);
-              }
-            });
+    for (char c : clean(raw).toCharArray()) {
+      switch (c) {
+        case '&' -> out.append("&amp;");
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        case '"' -> out.append("&quot;");
+        case '\'' -> out.append("&#39;");
+        default -> out.append(c);
+      }
+    }
     return out.toString();
   }
 
   /** The text without characters that no page may hold; lines end in a line feed. */
   static String clean(String raw) {
     StringBuilder out = new StringBuilder(raw.length());
-    raw.replace("\r\n", "\n").replace('\r', '\n').codePoints().forEach(c -> append(out, c));
+    String text = raw.replace("\r\n", "\n").replace('\r', '\n');
+    for (int i = 0, c; i < text.length(); i += Character.charCount(c)) {
+      c = text.codePointAt(i);
+      append(out, c);
+    }
     return out.toString();
   }
 

@@ -2,13 +2,13 @@ package tabor.emit.html;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Drawing;
 import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.Sign;
 import tabor.kit.Limb;
+import tabor.lists.Lists;
 import tabor.words.Words;
 
 /**
@@ -217,8 +217,7 @@ public final class PageWriter {
       out.append("<b class=\"mark\">").append(LibraryMarkup.foreign(row.mark())).append("</b> ");
     }
     out.append(row.holds() ? HOLD : "");
-    out.append(
-        row.titles().stream().map(LibraryMarkup::foreign).collect(Collectors.joining(" · ")));
+    out.append(String.join(" · ", Lists.map(row.titles(), LibraryMarkup::foreign)));
     out.append(row.titles().isEmpty() ? "" : ", ").append(Markup.text(row.words()));
     if (!row.cue().isEmpty()) {
       out.append(" <i class=\"said\">").append(LibraryMarkup.foreign(row.cue())).append("</i>");
@@ -284,15 +283,17 @@ public final class PageWriter {
 
   private void facts(List<String> facts) {
     if (!facts.isEmpty()) {
-      String said = facts.stream().map(Markup::text).collect(Collectors.joining(" · "));
+      String said = String.join(" · ", Lists.map(facts, Markup::text));
       out.append("<p class=\"facts\">").append(said).append("</p>\n");
     }
   }
 
   /** Blank lines part paragraphs; other line ends are kept by the style sheet. */
   private void prose(String text) {
-    for (String paragraph : Markup.clean(text).strip().split("\n[ \t]*\n\\s*", -1)) {
-      element("p", "prose", paragraph);
+    String clean = Markup.clean(text).strip();
+    boolean line = clean.indexOf('\n') < 0;
+    for (String one : line ? new String[] {clean} : clean.split("\n[ \t]*\n\\s*", -1)) {
+      element("p", "prose", one);
     }
   }
 

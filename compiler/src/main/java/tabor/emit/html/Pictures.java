@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.emit.engrave.Drawing;
 import tabor.groove.Groove;
+import tabor.lists.Lists;
 import tabor.rhythm.Time;
 
 /** Where the page gets its drawings from. */
@@ -61,7 +62,7 @@ public interface Pictures {
 
     /** The drawings of its systems. */
     List<Drawing> drawings() {
-      return systems.stream().map(StaffRow::drawing).toList();
+      return Lists.map(systems, StaffRow::drawing);
     }
   }
 

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.groove.StrokeWords;
 import tabor.groove.Terms;
+import tabor.lists.Lists;
 import tabor.rhythm.Count;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Time;
@@ -61,16 +61,17 @@ final class SpokenBars {
     if (places.isEmpty()) {
       return words.text("spoken.silent");
     }
-    return places.values().stream()
-        .map(
+    return String.join(
+        words.text("spoken.next"),
+        Lists.map(
+            places.values(),
             strokes ->
                 words.text(
                     "spoken.count",
                     said(strokes.get(0), meter, terms),
-                    strokes.stream()
-                        .map(stroke -> stroke(stroke, words, hands))
-                        .collect(Collectors.joining(words.text("spoken.and")))))
-        .collect(Collectors.joining(words.text("spoken.next")));
+                    String.join(
+                        words.text("spoken.and"),
+                        Lists.map(strokes, stroke -> stroke(stroke, words, hands))))));
   }
 
   /** {@code 2 and}; a place without a syllable of its own {@code 2, place 3 of 5}. */

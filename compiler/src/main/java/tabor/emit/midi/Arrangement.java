@@ -1,7 +1,6 @@
 package tabor.emit.midi;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +27,14 @@ final class Arrangement {
 
   private record Dealt(
       int track, long tick, long end, int key, int velocity, boolean choked, boolean measured) {
+
+    /** By tick, then what is measured before what is not, then by track and key. */
+    static int compare(Dealt a, Dealt b) {
+      int byTick = Long.compare(a.tick, b.tick);
+      int byKind = Boolean.compare(b.measured, a.measured);
+      int byTrack = byKind != 0 ? byKind : Integer.compare(a.track, b.track);
+      return byTick != 0 ? byTick : byTrack != 0 ? byTrack : Integer.compare(a.key, b.key);
+    }
 
     Dealt with(Dealt other) {
       int loud = Math.max(velocity, other.velocity);
@@ -99,11 +106,7 @@ final class Arrangement {
               sound.isChoked(),
               sound.kind().isMeasured()));
     }
-    all.sort(
-        Comparator.comparingLong(Dealt::tick)
-            .thenComparing(Dealt::measured, Comparator.reverseOrder())
-            .thenComparingInt(Dealt::track)
-            .thenComparingInt(Dealt::key));
+    all.sort(Dealt::compare);
     List<Dealt> kept = new ArrayList<>();
     Map<Integer, Integer> lastOfKey = new HashMap<>();
     for (Dealt note : all) {

@@ -1,7 +1,6 @@
 package tabor.emit.midi;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
@@ -40,7 +39,7 @@ final class Conductor {
     for (Performance.Words words : performance.words()) {
       conductor.events.add(new Smf.Marker(ticks.at(words.start()), words.text()));
     }
-    conductor.events.sort(Comparator.comparingLong(Smf.Event::tick));
+    conductor.events.sort((a, b) -> Long.compare(a.tick(), b.tick()));
     return conductor.events;
   }
 

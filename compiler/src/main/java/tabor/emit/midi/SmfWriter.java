@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
 import javax.sound.midi.InvalidMidiDataException;
@@ -103,7 +102,7 @@ public final class SmfWriter {
     }
     // Note-offs first at one tick; the sort is stable.
     offs.addAll(all);
-    offs.sort(Comparator.comparingLong(Timed::tick));
+    offs.sort((a, b) -> Long.compare(a.tick(), b.tick()));
     out.add(new MidiEvent(meta(NAME, utf8(track.name())), 0));
     long last = 0;
     for (Timed timed : offs) {
@@ -175,9 +174,12 @@ public final class SmfWriter {
   /** Programs show these texts as they are, so what would steer a terminal is left out. */
   private static byte[] utf8(String text) {
     StringBuilder plain = new StringBuilder(text.length());
-    text.codePoints()
-        .filter(point -> !Character.isISOControl(point))
-        .forEach(plain::appendCodePoint);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (!Character.isISOControl(c)) {
+        plain.append(c);
+      }
+    }
     return plain.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

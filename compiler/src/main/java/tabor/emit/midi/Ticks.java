@@ -20,6 +20,9 @@ public record Ticks(int division, boolean exact) {
   /** What sequencers are used to; also fine enough for grace notes at 25 quarters per minute. */
   private static final int USUAL = 960;
 
+  /** Ticks at places of a smaller denominator are worked out in a long. */
+  private static final long SMALL = 1L << 40;
+
   private static final BigInteger LARGEST = BigInteger.valueOf(Smf.LARGEST_DIVISION);
 
   /** The division of no music at all. */
@@ -27,10 +30,12 @@ public record Ticks(int division, boolean exact) {
 
   /** The least common multiple of what was needed so far and what one more place needs. */
   static BigInteger need(BigInteger soFar, Time place) {
-    BigInteger more = BigInteger.valueOf(place.times(4).den());
-    return soFar.remainder(more).signum() == 0
-        ? soFar
-        : soFar.divide(soFar.gcd(more)).multiply(more);
+    long more = place.times(4).den();
+    if (soFar.bitLength() < Long.SIZE && soFar.longValue() % more == 0) {
+      return soFar;
+    }
+    BigInteger big = BigInteger.valueOf(more);
+    return soFar.divide(soFar.gcd(big)).multiply(big);
   }
 
   /** True if no division of the format holds all places. */
@@ -63,9 +68,16 @@ public record Ticks(int division, boolean exact) {
   public long at(Time position) {
     long whole = position.floor();
     Time rest = position.fraction();
+    return Math.addExact(Math.multiplyExact(whole, 4L * division), part(rest));
+  }
+
+  /** The tick nearest to a place in the first whole note. */
+  private long part(Time rest) {
+    if (rest.den() < SMALL) {
+      return (8L * division * rest.num() + rest.den()) / (2 * rest.den());
+    }
     BigInteger two = BigInteger.valueOf(8L * division).multiply(BigInteger.valueOf(rest.num()));
     BigInteger den = BigInteger.valueOf(rest.den());
-    long part = two.add(den).divide(den.shiftLeft(1)).longValueExact();
-    return Math.addExact(Math.multiplyExact(whole, 4L * division), part);
+    return two.add(den).divide(den.shiftLeft(1)).longValueExact();
   }
 }

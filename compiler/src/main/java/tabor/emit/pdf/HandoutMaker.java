@@ -16,6 +16,7 @@ import tabor.groove.Lesson;
 import tabor.groove.PracticeLog;
 import tabor.groove.Section;
 import tabor.groove.Sheet;
+import tabor.lists.Lists;
 
 /**
  * Lays a lesson out as a handout: a line for name and date, title and author, the tempo, the key,
@@ -229,7 +230,7 @@ public final class HandoutMaker extends HandoutPart {
 
   /** The variations, with the parts left empty that their sheet leaves empty. */
   private static List<Groove> printed(Sheet sheet) {
-    return sheet.grooves().stream().map(groove -> BlankParts.on(sheet.page(), groove)).toList();
+    return Lists.map(sheet.grooves(), groove -> BlankParts.on(sheet.page(), groove));
   }
 
   private static boolean inRows(Sheet sheet) {
@@ -250,7 +251,7 @@ public final class HandoutMaker extends HandoutPart {
   private List<Block> chart(Chart chart, double page) {
     List<Block> blocks = opening("", chart);
     blocks.addAll(new PracticeTable(type, words, size * 0.92, width).of(chart));
-    double high = blocks.stream().mapToDouble(block -> block.height() + block.after()).sum();
+    double high = Lists.sum(blocks, block -> block.height() + block.after());
     if (high < page) {
       blocks.replaceAll(Block::kept);
     }

@@ -183,7 +183,10 @@ final class PageContent implements Mark.Cases<Boolean>, Contour.Pen {
   /** What stands for a text in its font, which takes note of it; pages share their fonts. */
   private static byte[] codes(PDFont font, String text) {
     synchronized (font) {
-      text.codePoints().forEach(font::addToSubset);
+      for (int i = 0, c; i < text.length(); i += Character.charCount(c)) {
+        c = text.codePointAt(i);
+        font.addToSubset(c);
+      }
       try {
         return font.encode(text);
       } catch (IOException e) {

@@ -1,8 +1,9 @@
 package tabor.emit.pdf;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import tabor.lists.Lists;
 
 /** Sizes of paper, in points of 1/72 inch. */
 public enum Paper {
@@ -36,6 +37,6 @@ public enum Paper {
 
   /** The paper that a word names. */
   public static Optional<Paper> of(String word) {
-    return Arrays.stream(values()).filter(paper -> paper.word().equals(word)).findFirst();
+    return Lists.first(List.of(values()), paper -> paper.word().equals(word));
   }
 }

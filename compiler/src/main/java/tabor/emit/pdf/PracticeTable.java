@@ -12,6 +12,7 @@ import tabor.emit.engrave.Mark;
 import tabor.emit.engrave.RehearsalMark;
 import tabor.emit.engrave.Sign;
 import tabor.groove.Chart;
+import tabor.lists.Lists;
 import tabor.perform.ChartWords;
 import tabor.perform.RoadMap;
 import tabor.rhythm.Tempo;
@@ -148,7 +149,7 @@ final class PracticeTable {
     double shares = 0;
     for (int i = 0; i < wide.length; i++) {
       int column = i;
-      if (rows.stream().allMatch(row -> row.cells().get(column).isEmpty())) {
+      if (Lists.all(rows, row -> row.cells().get(column).isEmpty())) {
         continue;
       }
       Double share = WIDE.get(i);
@@ -245,11 +246,7 @@ final class PracticeTable {
     if (tempi.size() > MOST) {
       tempi = tempi.subList(0, MOST);
     }
-    double widest =
-        tempi.stream()
-            .mapToDouble(t -> type.width(words.decimal(t.perMinute()), size))
-            .max()
-            .orElse(0);
+    double widest = Lists.largest(tempi, t -> type.width(words.decimal(t.perMinute()), size));
     double cell = Math.max(size * 3.2, widest + size * 1.2);
     int columns = Math.max(1, (int) (width / cell));
     for (int start = 0; start < tempi.size(); start += columns) {

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 import tabor.cores.SpareCores;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
@@ -21,6 +20,7 @@ import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.PageNotes;
+import tabor.lists.Lists;
 import tabor.notation.Speller;
 
 /**
@@ -64,7 +64,8 @@ final class SectionBlocks extends HandoutPart {
   List<Row> of(List<Groove> grooves, int first) {
     pieces.clear();
     narrow.clear();
-    List<Integer> places = IntStream.range(0, grooves.size()).boxed().toList();
+    List<Integer> places = new ArrayList<>();
+    grooves.forEach(groove -> places.add(places.size()));
     pieces.addAll(SpareCores.map(places, i -> piece(grooves.get(i), first + i)));
     int most = look.columns() == 0 ? COLUMNS : look.columns();
     List<CellRows.Row> rows = CellRows.of(pieces.size(), most, new Cells());
@@ -157,7 +158,7 @@ final class SectionBlocks extends HandoutPart {
     }
 
     private double height(List<Block> blocks) {
-      return blocks.stream().mapToDouble(block -> block.height() + block.after()).sum();
+      return Lists.sum(blocks, block -> block.height() + block.after());
     }
 
     @Override

@@ -20,6 +20,7 @@ import tabor.groove.PageNotes;
 import tabor.groove.Part;
 import tabor.groove.Sheet;
 import tabor.groove.Stroke;
+import tabor.lists.Lists;
 import tabor.notation.Speller;
 import tabor.rhythm.Time;
 
@@ -35,22 +36,22 @@ final class SheetBlocks extends HandoutPart {
   /** True if the variations can follow each other in one row: with one meter and no pickup. */
   static boolean fits(Sheet sheet) {
     Groove.Setting first = sheet.grooves().get(0).setting();
-    return sheet.grooves().stream()
-        .allMatch(
-            groove ->
-                groove.pickup().equals(Time.ZERO)
-                    && groove.meters().size() == 1
-                    && groove.hairpins().isEmpty()
-                    && groove.setting().equals(first));
+    return Lists.all(
+        sheet.grooves(),
+        groove ->
+            groove.pickup().equals(Time.ZERO)
+                && groove.meters().size() == 1
+                && groove.hairpins().isEmpty()
+                && groove.setting().equals(first));
   }
 
   /** The rows of the variations, without the heading and without the parts that are left empty. */
   List<Block> of(Sheet sheet) {
     List<Part> blank = sheet.page().blankParts();
-    List<Groove> all = sheet.grooves().stream().map(one -> BlankParts.of(one, blank)).toList();
+    List<Groove> all = Lists.map(sheet.grooves(), one -> BlankParts.of(one, blank));
     Engraving whole = engrave(List.of(all), LineWishes.NONE).get(0);
     List<List<Groove>> rows = rows(all, whole);
-    int most = rows.stream().mapToInt(row -> bars(row)).max().orElse(1);
+    int most = Math.max(1, Lists.most(rows, row -> bars(row)));
     LineWishes lines = new LineWishes(most, Set.of());
     List<Engraving> engravings = engrave(rows, lines);
     for (List<List<Groove>> next = whole(rows, engravings);
@@ -77,7 +78,7 @@ final class SheetBlocks extends HandoutPart {
 
   /** The variations that stand whole in each system of the sheet, drawn as one section. */
   private static List<List<Groove>> rows(List<Groove> all, Engraving whole) {
-    int most = whole.systems().stream().mapToInt(system -> bars(system)).max().orElse(1);
+    int most = Math.max(1, Lists.most(whole.systems(), system -> bars(system)));
     List<List<Groove>> rows = new ArrayList<>();
     List<Groove> row = new ArrayList<>();
     for (Groove groove : all) {
@@ -121,8 +122,8 @@ final class SheetBlocks extends HandoutPart {
     Look full = new Look(width / space, true, false).withLines(lines).withEnding(Look.Ending.FINAL);
     Look own = look.clean() ? full.clean() : full;
     return Engraver.engrave(
-        rows.stream().map(row -> Speller.spell(joined(row), changed(row))).toList(),
-        rows.stream().map(row -> own).toList(),
+        Lists.map(rows, row -> Speller.spell(joined(row), changed(row))),
+        Lists.map(rows, row -> own),
         font);
   }
 

@@ -1,6 +1,7 @@
 package tabor.emit.pdf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import tabor.emit.engrave.Box;
 import tabor.emit.engrave.Contour;
@@ -9,6 +10,7 @@ import tabor.emit.engrave.Mark;
 import tabor.groove.Lesson;
 import tabor.groove.PracticeLog;
 import tabor.groove.Section;
+import tabor.lists.Lists;
 import tabor.words.Words;
 
 /** What a page has to be ticked and filled in, and what it says to the teacher. */
@@ -63,7 +65,7 @@ record WrittenOn(TextSetter type, Words words, double size) {
   static List<String> goals(Lesson lesson) {
     List<String> goals = new ArrayList<>(lesson.extras().goals());
     lesson.sections().forEach(section -> goals.addAll(section.page().goals()));
-    return goals.stream().filter(goal -> !goal.isBlank()).distinct().toList();
+    return List.copyOf(new LinkedHashSet<>(Lists.filter(goals, goal -> !goal.isBlank())));
   }
 
   /** The table at the end in which the student writes down what was practised. */

@@ -14,7 +14,10 @@ public final class XmlText {
       return text;
     }
     StringBuilder safe = new StringBuilder(text.length() + 16);
-    text.codePoints().forEach(c -> add(safe, c));
+    for (int i = 0, c; i < text.length(); i += Character.charCount(c)) {
+      c = text.codePointAt(i);
+      add(safe, c);
+    }
     return safe.toString();
   }
 

@@ -22,6 +22,7 @@ class FilledTextTest {
   void anEmptyLineStartsAParagraph() {
     assertThat(fill("First\nhere.\n  \nSecond.\n\n\nThird.", 400))
         .containsExactly("First here.", "", "Second.", "", "Third.");
+    assertThat(fill("First \u2028\u2029 second.", 400)).containsExactly("First", "", "second.");
   }
 
   @Test

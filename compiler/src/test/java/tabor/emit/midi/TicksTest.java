@@ -56,5 +56,8 @@ class TicksTest {
     assertThat(ticks.at(Time.of(1, 4 * quarter * 2))).isEqualTo(1);
     assertThat(ticks.at(Time.of(1, 4 * quarter * 3))).isZero();
     assertThat(ticks.at(Time.of(2, 4 * quarter * 3))).isEqualTo(1);
+    long fine = 1L << 33;
+    assertThat(ticks.at(Time.of(fine - 1, 4 * quarter * 2 * fine))).isZero();
+    assertThat(ticks.at(Time.of(fine + 1, 4 * quarter * 2 * fine))).isEqualTo(1);
   }
 }
