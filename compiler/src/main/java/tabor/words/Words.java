@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import tabor.kit.Limb;
 import tabor.kit.Surface;
 import tabor.kit.SurfaceFacts.HiHat;
+import tabor.lists.Lists;
 import tabor.rhythm.Feel;
 import tabor.rhythm.Meter;
 import tabor.rhythm.Meters;
@@ -273,7 +274,7 @@ public final class Words {
 
   /** {@code 4/4 and 3/4 in turn}; of one meter its own words. */
   public String meters(Meters meters) {
-    List<String> each = meters.cycle().stream().map(this::meter).toList();
+    List<String> each = Lists.map(meters.cycle(), this::meter);
     return each.size() == 1 ? each.get(0) : text("meter.in-turn", and(each));
   }
 
@@ -289,11 +290,11 @@ public final class Words {
         meter.signature(),
         meter.isEven()
             ? Integer.toString(meter.beatCount())
-            : sum(meter.beats().stream().map(beat -> beat.times(meter.unit())).toList()));
+            : sum(Lists.map(meter.beats(), beat -> beat.times(meter.unit()))));
   }
 
   private static String sum(List<?> parts) {
-    return String.join("+", parts.stream().map(String::valueOf).toList());
+    return String.join("+", Lists.map(parts, String::valueOf));
   }
 
   /** A number with the decimal sign of the language. */

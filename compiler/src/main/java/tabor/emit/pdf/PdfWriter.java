@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocume
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import tabor.cores.SpareCores;
+import tabor.lists.Lists;
 
 /**
  * Writes a handout as PDF: real text in an embedded subset of the text font, filled paths, an
@@ -24,8 +25,7 @@ public final class PdfWriter {
   public static byte[] write(Handout handout) {
     try (PDDocument document = new PDDocument();
         EmbeddedFonts fonts =
-            new EmbeddedFonts(
-                document, handout.sheets().stream().map(Handout.Sheet::marks).toList())) {
+            new EmbeddedFonts(document, Lists.map(handout.sheets(), Handout.Sheet::marks))) {
       document.setVersion(1.7f);
       document.getDocumentInformation().setTitle(handout.title());
       if (!handout.by().isEmpty()) {
