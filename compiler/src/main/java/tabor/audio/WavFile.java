@@ -23,6 +23,9 @@ public final class WavFile {
   /** The longest section that becomes a file, in seconds: 20 minutes are some 200 megabytes. */
   public static final long LONGEST_SECONDS = 20 * 60;
 
+  /** The longest that all files of a lesson may last together: 5 hours are some 3 gigabytes. */
+  public static final long MOST_SECONDS = 5 * 60 * 60;
+
   private static final int BLOCK = 4096;
   private static final double LEAST_SECONDS = 30;
   private static final int LEAST_TIMES = 4;
@@ -39,6 +42,21 @@ public final class WavFile {
         : (Performer.once((Groove) section, 0).lengthMicros() + 999_999) / 1_000_000;
   }
 
+  /** How long the file of a section lasts without its count-in and its ring, in seconds. */
+  public static double lasting(Section section) {
+    if (section instanceof Groove groove) {
+      double once = Performer.round(groove).lengthMicros() / 1e6;
+      return once * times(once);
+    }
+    return seconds(section);
+  }
+
+  /** How often a section is played, for so many seconds once. */
+  private static long times(double once) {
+    long times = Math.max(LEAST_TIMES, (long) Math.ceil(LEAST_SECONDS / once));
+    return Math.min(times, Math.max(1, (long) (LONGEST_SECONDS / once)));
+  }
+
   /**
    * The file of a section.
    *
@@ -52,10 +70,7 @@ public final class WavFile {
     if (section instanceof Chart || section instanceof Sheet) {
       return bytes(PracticeTrack.once(section, countIn, s -> true));
     }
-    double once = Performer.round((Groove) section).lengthMicros() / 1e6;
-    long times = Math.max(LEAST_TIMES, (long) Math.ceil(LEAST_SECONDS / once));
-    long most = Math.max(1, (long) (LONGEST_SECONDS / once));
-    times = Math.min(times, most);
+    long times = times(Performer.round((Groove) section).lengthMicros() / 1e6);
     return bytes(
         times < 2
             ? PracticeTrack.once(section, countIn, s -> true)

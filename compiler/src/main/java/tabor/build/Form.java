@@ -7,6 +7,7 @@ import tabor.audio.WavFile;
 import tabor.diagnostic.Diagnostic;
 import tabor.emit.midi.MidiLesson;
 import tabor.groove.Lesson;
+import tabor.groove.Section;
 
 /** A kind of output, as {@code --as} names it. */
 @SuppressWarnings("ImmutableEnumChecker") // the makers are method references without state
@@ -89,16 +90,25 @@ public enum Form {
   }
 
   private static Optional<String> tooLong(Lesson lesson, BuildOptions options) {
-    return options.sections(lesson).stream()
-        .filter(section -> WavFile.seconds(section) > WavFile.LONGEST_SECONDS)
-        .findFirst()
-        .map(
-            section ->
-                section.name()
-                    + " lasts longer than "
-                    + WavFile.LONGEST_SECONDS / 60
-                    + " minutes, which is too long for a sound file; leave it out with --only, or"
-                    + " play it with tabor play");
+    double together = 0;
+    for (Section section : options.sections(lesson)) {
+      if (WavFile.seconds(section) > WavFile.LONGEST_SECONDS) {
+        return Optional.of(
+            section.name()
+                + " lasts longer than "
+                + WavFile.LONGEST_SECONDS / 60
+                + " minutes, which is too long for a sound file; leave it out with --only, or"
+                + " play it with tabor play");
+      }
+      together += WavFile.lasting(section);
+    }
+    return together <= WavFile.MOST_SECONDS
+        ? Optional.empty()
+        : Optional.of(
+            "its sound files would last more than "
+                + WavFile.MOST_SECONDS / 3600
+                + " hours together; choose some sections with --only, or play them with tabor"
+                + " play");
   }
 
   /** What a person should know about the files of this form, such as times that are rounded. */

@@ -64,6 +64,9 @@ final class Build {
     }
   }
 
+  /** What became of an output; {@code refused} says why it could not be written, or nothing. */
+  private record Written(String name, Fingerprint print, boolean same, String refused) {}
+
   /** A part that is to be written, of a plan. */
   private record Task(BuildPlan plan, BuildPlan.Part part, Writing writing) {}
 
@@ -230,18 +233,14 @@ final class Build {
 
   private String write(Task task, @Nullable BuildIndex index) {
     List<Output> outputs = Objects.requireNonNull(task.part().outputs());
-    List<byte[]> made = SpareCores.map(outputs, output -> output.bytes().get());
     int same = 0;
     Map<String, Fingerprint> written = new LinkedHashMap<>();
     List<String> refused = new ArrayList<>();
-    for (int i = 0; i < made.size(); i++) {
-      Path file = folder.resolve(outputs.get(i).name());
-      try {
-        same += OutputFiles.write(file, made.get(i)) == OutputFiles.Outcome.UNCHANGED ? 1 : 0;
-        written.put(outputs.get(i).name(), Fingerprint.of(file, made.get(i)));
-      } catch (Failure e) {
-        refused.add(
-            String.valueOf(e.getMessage())); // the page may be open elsewhere; the sound is not
+    for (Written each : SpareCores.map(outputs, this::written)) {
+      same += each.same() ? 1 : 0;
+      written.put(each.name(), each.print());
+      if (!each.refused().isEmpty()) {
+        refused.add(each.refused());
       }
     }
     if (!refused.isEmpty()) {
@@ -255,7 +254,23 @@ final class Build {
           plan.source().toString(),
           new BuildIndex.Unit(started, plan.sources(), all, planner.noted(plan), said));
     }
-    return line(task.part(), made.size(), same);
+    return line(task.part(), outputs.size(), same);
+  }
+
+  /**
+   * Makes one output and writes it. Each as soon as it is made: the sound files of a long lesson
+   * are too much to keep. What cannot be written does not keep the others: the page may be open
+   * elsewhere, the sound is not.
+   */
+  private Written written(Output output) {
+    byte[] bytes = output.bytes().get();
+    Path file = folder.resolve(output.name());
+    try {
+      boolean same = OutputFiles.write(file, bytes) == OutputFiles.Outcome.UNCHANGED;
+      return new Written(output.name(), Fingerprint.of(file, bytes), same, "");
+    } catch (Failure e) {
+      return new Written(output.name(), Fingerprint.MISSING, false, String.valueOf(e.getMessage()));
+    }
   }
 
   private static String others(List<String> refused) {

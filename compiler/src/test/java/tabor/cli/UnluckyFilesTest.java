@@ -24,6 +24,9 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import tabor.build.BuildOptions;
 import tabor.build.Form;
+import tabor.compile.Compiler;
+import tabor.compile.Loader;
+import tabor.groove.Lesson;
 import tabor.resolve.Options;
 
 /** Names, links, pipes and failures that nobody asks for and everybody meets. */
@@ -289,5 +292,52 @@ class UnluckyFilesTest {
     assertThat(Files.isSymbolicLink(out.resolve("a.txt"))).isTrue();
     assertThat(Files.isRegularFile(real, LinkOption.NOFOLLOW_LINKS)).isTrue();
     assertThat(real).content().contains("bar 1");
+  }
+
+  /** Two dozen files of half a minute are 127 MB. */
+  @Test
+  void soundFilesAreWrittenAsSoonAsTheyAreMade() throws IOException, InterruptedException {
+    StringBuilder many = new StringBuilder("tempo 120\n");
+    for (int i = 0; i < 24; i++) {
+      many.append("groove g").append(i).append("\n  kick : x x x x\n");
+    }
+    Path lesson = Files.writeString(folder.resolve("many.tabor"), many);
+    Path out = folder.resolve("out");
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx80m",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "tabor.cli.Main",
+                "build",
+                "--as",
+                "wav",
+                "-o",
+                out.toString(),
+                lesson.toString())
+            .redirectErrorStream(true)
+            .redirectOutput(folder.resolve("said").toFile())
+            .start();
+    assertThat(process.waitFor()).as(folder.resolve("said").toString()).isZero();
+    assertThat(names(out)).filteredOn(name -> name.endsWith(".wav")).hasSize(24);
+  }
+
+  @Test
+  void soundFilesOfManyHoursAreRefusedAndTheOtherOutputsMade() throws IOException {
+    StringBuilder long16 = new StringBuilder("tempo 40\n");
+    for (int i = 0; i < 16; i++) {
+      long16.append("groove g").append(i).append("\n  kick : x x x x\n  bars 64\n");
+    }
+    Path lesson = Files.writeString(folder.resolve("long.tabor"), long16);
+    Path out = folder.resolve("out");
+    Ran ran = Ran.of("build", "--as", "wav,grid", "-o", out.toString(), lesson.toString());
+    assertThat(ran.err())
+        .contains("no wav of", "its sound files would last more than 5 hours together; choose");
+    // Each lasts three times 64 bars of six seconds: fifteen are 4.8 hours.
+    assertThat(names(out)).contains("long.txt").noneMatch(name -> name.endsWith(".wav"));
+    String fifteen = long16.substring(0, long16.indexOf("groove g15"));
+    Lesson lasting = new Compiler(Loader.NONE).compile(lesson, fifteen, Options.NONE).lesson();
+    assertThat(Form.WAV.refusal(lasting, BuildOptions.ALL)).isEmpty();
   }
 }
