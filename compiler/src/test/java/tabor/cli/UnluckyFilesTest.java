@@ -325,9 +325,9 @@ class UnluckyFilesTest {
 
   @Test
   void soundFilesOfManyHoursAreRefusedAndTheOtherOutputsMade() throws IOException {
-    StringBuilder long16 = new StringBuilder("tempo 40\n");
+    StringBuilder long16 = new StringBuilder("tempo 40\ngroove g\n  kick : x x x x\n");
     for (int i = 0; i < 16; i++) {
-      long16.append("groove g").append(i).append("\n  kick : x x x x\n  bars 64\n");
+      long16.append("step s").append(i).append(" from g\n  bars 64\n");
     }
     Path lesson = Files.writeString(folder.resolve("long.tabor"), long16);
     Path out = folder.resolve("out");
@@ -336,7 +336,7 @@ class UnluckyFilesTest {
         .contains("no wav of", "its sound files would last more than 5 hours together; choose");
     // Each lasts three times 64 bars of six seconds: fifteen are 4.8 hours.
     assertThat(names(out)).contains("long.txt").noneMatch(name -> name.endsWith(".wav"));
-    String fifteen = long16.substring(0, long16.indexOf("groove g15"));
+    String fifteen = long16.substring(0, long16.indexOf("step s15"));
     Lesson lasting = new Compiler(Loader.NONE).compile(lesson, fifteen, Options.NONE).lesson();
     assertThat(Form.WAV.refusal(lasting, BuildOptions.ALL)).isEmpty();
   }
