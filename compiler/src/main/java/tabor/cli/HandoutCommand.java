@@ -142,7 +142,7 @@ final class HandoutCommand extends LessonCommand {
                   player == null ? "" : player.name(),
                   name -> new Document(player, student.compiled().lesson()))
               .lessons
-              .add(lesson.with(wanted));
+              .add(lesson.only(wanted));
         }
       }
     }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 import tabor.cores.SpareCores;
 import tabor.emit.engrave.Engraver;
 import tabor.emit.engrave.Engraving;
@@ -21,6 +20,7 @@ import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.PageNotes;
+import tabor.groove.SectionNumbers;
 import tabor.notation.Speller;
 
 /**
@@ -37,12 +37,13 @@ final class SectionBlocks extends HandoutPart {
   private final Groove.Setting head;
   private final Map<String, ChartSigns> signs;
   private final LessonWishes wishes;
+  private final SectionNumbers numbers;
   private final List<Piece> pieces = new ArrayList<>();
   private final Map<List<Integer>, Boolean> narrow = new HashMap<>();
 
   /** A section with what is drawn of it. */
   private record Piece(
-      Groove groove, int number, Changes changes, LineWishes lines, MeasuredScore measured) {}
+      Groove groove, String number, Changes changes, LineWishes lines, MeasuredScore measured) {}
 
   /**
    * The sections of a handout.
@@ -54,18 +55,14 @@ final class SectionBlocks extends HandoutPart {
     this.head = lesson.setting();
     this.signs = ChartSigns.of(lesson);
     this.wishes = wishes;
+    this.numbers = lesson.numbers();
   }
 
-  /**
-   * The blocks of some sections that follow each other, a list for each row or wide section.
-   *
-   * @param first the number of the first of them
-   */
-  List<Row> of(List<Groove> grooves, int first) {
+  /** The blocks of some sections that follow each other, a list for each row or wide section. */
+  List<Row> of(List<Groove> grooves) {
     pieces.clear();
     narrow.clear();
-    List<Integer> places = IntStream.range(0, grooves.size()).boxed().toList();
-    pieces.addAll(SpareCores.map(places, i -> piece(grooves.get(i), first + i)));
+    pieces.addAll(SpareCores.map(grooves, this::piece));
     int most = look.columns() == 0 ? COLUMNS : look.columns();
     List<CellRows.Row> rows = CellRows.of(pieces.size(), most, new Cells());
     List<MeasuredScore> scores = new ArrayList<>();
@@ -94,7 +91,7 @@ final class SectionBlocks extends HandoutPart {
   /** Blocks that belong together, and whether they begin a page. */
   record Row(List<Block> blocks, boolean newPage) {}
 
-  private Piece piece(Groove whole, int number) {
+  private Piece piece(Groove whole) {
     PageNotes page = whole.page();
     Groove groove = BlankParts.of(whole, page.blankParts());
     Changes changes = look.clean() ? Changes.NONE : Changes.printed(groove);
@@ -112,7 +109,7 @@ final class SectionBlocks extends HandoutPart {
     Look own = look.clean() ? full.clean() : full;
     return new Piece(
         groove,
-        number,
+        numbers.of(whole),
         changes,
         own.lines(),
         MeasuredScore.of(Speller.spell(groove, changes.strokes()), own, font).silent());
@@ -186,8 +183,7 @@ final class SectionBlocks extends HandoutPart {
   }
 
   private List<Block> words(Piece piece, double room) {
-    List<Block> blocks =
-        new ArrayList<>(heading(Integer.toString(piece.number()), piece.groove().caption(), room));
+    List<Block> blocks = new ArrayList<>(heading(piece.number(), piece.groove().caption(), room));
     if (!piece.changes().words().isEmpty()) {
       String changed =
           words.text(
