@@ -170,10 +170,13 @@ final class SyntaxErrorExplainer {
               + " finely the beat is divided");
     }
     if (lane && at <= 1 && Vocabulary.keywords().contains(written)) {
-      return SyntaxProblem.of(
-          Spans.of(first),
-          "`" + written + "` is a word of the language and names no part",
-          "A part is named by a limb, hands, feet, line or a surface such as snare");
+      Token colon = tokens.get(1);
+      return line.substring(Spans.of(colon).end()).stripLeading().startsWith("\"")
+          ? SyntaxProblem.of(Spans.of(colon), "no colon stands after `" + written + "`", usage())
+          : SyntaxProblem.of(
+              Spans.of(first),
+              "`" + written + "` is a word of the language and names no part",
+              "A part is named by a limb, hands, feet, line or a surface such as snare");
     }
     boolean unknown =
         (first.getType() == TaborLexer.NAME || first.getType() == TaborLexer.ZONED)

@@ -222,6 +222,11 @@ class QuickFixesTest {
               "Take it out",
               "groove a\n  hands : r r r r\n"),
           c(
+              "syntax",
+              "groove a\n  text: \"\"\"\n    Say \"one\"\n    aloud.\n    \"\"\"\n  kick : x . . .\n",
+              "Write text \"\"\" …",
+              "groove a\n  text \"\"\"\n    Say \"one\"\n    aloud.\n    \"\"\"\n  kick : x . . .\n"),
+          c(
               "hihat-contradiction",
               "groove a\n  right : o . . .\n  hihat.foot : x . . .\n",
               "Leave this stroke out",
