@@ -262,6 +262,9 @@ record PaperLines(
   }
 
   private List<List<String>> plainChanges(String said) {
+    if (SaidRudiments.isAlone(said)) {
+      return List.of(List.of(written("hands play " + said)));
+    }
     String written = written(said);
     Matcher shifted = DIRECTION.matcher(written);
     if (shifted.matches()) {

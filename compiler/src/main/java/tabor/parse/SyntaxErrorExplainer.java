@@ -215,7 +215,7 @@ final class SyntaxErrorExplainer {
               all, "this line belongs to a document that a lesson stands in", "Take it out")
           .fix("Take it out", all, "");
     }
-    for (String sign : List.of("//", "--", ";", "%")) {
+    for (String sign : List.of("//", "/*", "--", ";", "%")) {
       if (said.startsWith(sign)) {
         Span span = new Span(all.start(), all.start() + sign.length());
         return SyntaxProblem.of(
