@@ -183,8 +183,8 @@ public final class Grid {
     lines.add("");
     heading(words.text("grid.play-along") + " ", chart);
     prose(chart.prose());
-    for (String item : ChartLines.of(chart, words)) {
-      lines.addAll(TextWrapper.wrap(item, INDENT, PROSE_WIDTH));
+    for (ChartLines.Item item : ChartLines.of(chart, words)) {
+      lines.addAll(TextWrapper.wrap(item.lead(), item.said(), INDENT, PROSE_WIDTH));
     }
   }
 
