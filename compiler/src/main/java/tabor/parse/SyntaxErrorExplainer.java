@@ -215,6 +215,14 @@ final class SyntaxErrorExplainer {
               all, "this line belongs to a document that a lesson stands in", "Take it out")
           .fix("Take it out", all, "");
     }
+    if (said.matches("(?:<{7}|={7}|>{7}|\\|{7})(?: .*)?")) {
+      return SyntaxProblem.of(
+          all,
+          "two versions of this lesson were put together, and which of their lines hold is not"
+              + " settled here",
+          "Keep the lines of one version, or of both, and take the marks <<<<<<<, ======= and"
+              + " >>>>>>> out");
+    }
     for (String sign : List.of("//", "/*", "--", ";", "%")) {
       if (said.startsWith(sign)) {
         Span span = new Span(all.start(), all.start() + sign.length());
