@@ -1,5 +1,6 @@
 package tabor.parse;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -81,7 +82,7 @@ final class PaperSigns {
     }
     Matcher accent = here(ACCENT);
     if (accent != null) {
-      String capital = (accent.group(1) == null ? accent.group(2) : accent.group(1));
+      String capital = accent.group(1) == null ? accent.group(2) : accent.group(1);
       return SyntaxProblem.of(
               span(accent),
               "an accent is a capital letter",
@@ -112,7 +113,7 @@ final class PaperSigns {
 
   /** All of these in the line replaced; {@code null} for the letter in them as a capital. */
   private List<SyntaxProblem.Replaced> all(Pattern pattern, @Nullable String text) {
-    List<SyntaxProblem.Replaced> edits = new java.util.ArrayList<>();
+    List<SyntaxProblem.Replaced> edits = new ArrayList<>();
     Matcher matcher = pattern.matcher(line).region(from, end).useTransparentBounds(true);
     while (matcher.find()) {
       String found = matcher.group().replace(">", "").toUpperCase(Locale.ROOT);
