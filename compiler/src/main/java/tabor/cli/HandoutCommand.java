@@ -149,7 +149,7 @@ final class HandoutCommand extends LessonCommand {
     for (String name : only) {
       if (!known.contains(name)) {
         throw Failure.usage(
-            "there is no section " + name + "; there are " + String.join(", ", known));
+            "there is no section " + name + "; to choose from: " + String.join(", ", known));
       }
     }
     return documents;
