@@ -138,29 +138,35 @@ record ClashChecks(Groove groove, Consumer<Finding> found) {
     if (chick != null && closed) {
       found.accept(
           Finding.clash(
-              Code.FOOT_ON_CLOSED_HIHAT,
-              chick,
-              List.of(stick, chick),
-              "the hi-hat is struck closed at " + count + " where the foot is to close it",
-              "a foot that is already down cannot chick: leave out the foot or the stick here"));
+                  Code.FOOT_ON_CLOSED_HIHAT,
+                  chick,
+                  List.of(stick, chick),
+                  "the hi-hat is struck closed at " + count + " where the foot is to close it",
+                  "a foot that is already down cannot chick: leave out the foot or the stick here")
+              .once(chick.limb()));
     } else if (chick != null) {
       found.accept(
           Finding.clash(
-              Code.HIHAT_CONTRADICTION,
-              chick,
-              List.of(stick, chick),
-              FindingWords.surface(stick) + " is struck at " + count + " where the foot closes it",
-              "move the foot to where the hi-hat is to close, or strike it closed"));
+                  Code.HIHAT_CONTRADICTION,
+                  chick,
+                  List.of(stick, chick),
+                  FindingWords.surface(stick)
+                      + " is struck at "
+                      + count
+                      + " where the foot closes it",
+                  "move the foot to where the hi-hat is to close, or strike it closed")
+              .once(chick.limb()));
     } else if (secondPedal != null && closed) {
       found.accept(
           Finding.clash(
-              Code.HIHAT_CONTRADICTION,
-              secondPedal,
-              List.of(stick, secondPedal),
-              "the hi-hat is struck closed at "
-                  + count
-                  + " while the foot that keeps it closed is on the kick pedal",
-              "strike it open here, or leave the kick to the other foot"));
+                  Code.HIHAT_CONTRADICTION,
+                  secondPedal,
+                  List.of(stick, secondPedal),
+                  "the hi-hat is struck closed at "
+                      + count
+                      + " while the foot that keeps it closed is on the kick pedal",
+                  "strike it open here, or leave the kick to the other foot")
+              .once(secondPedal.limb()));
     }
   }
 

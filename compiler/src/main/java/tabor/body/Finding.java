@@ -39,6 +39,11 @@ record Finding(
     return words.get();
   }
 
+  /** The same, told once for each line of that limb's. */
+  Finding once(Limb each) {
+    return new Finding(code, at, strokes, words, help, each, weight);
+  }
+
   /** A clash: told once for each set of places in the source. */
   static Finding clash(Code code, Stroke at, List<Stroke> strokes, String message, String help) {
     return new Finding(code, at, strokes, () -> message, help, null, Time.ZERO);

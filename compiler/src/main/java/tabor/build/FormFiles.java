@@ -78,14 +78,14 @@ final class FormFiles {
             () ->
                 PdfWriter.write(
                     HandoutMaker.make(
-                        lesson.with(options.sections(lesson)),
+                        lesson.only(options.sections(lesson)),
                         options.handout(),
                         OpenFont.get()))));
   }
 
   static List<Output> html(Lesson lesson, BuildOptions options) {
     return List.of(
-        text(lesson.file() + ".html", () -> page(lesson.with(options.sections(lesson)), options)));
+        text(lesson.file() + ".html", () -> page(lesson.only(options.sections(lesson)), options)));
   }
 
   private static String page(Lesson lesson, BuildOptions options) {

@@ -55,7 +55,8 @@ public final class PlayerLesson {
                 words == null ? extras.words() : words,
                 language == null ? extras.language() : language,
                 extras.players(),
-                head(lesson, player))));
+                head(lesson, player),
+                null)));
   }
 
   /** The name, then the texts for this student. */

@@ -196,7 +196,7 @@ final class Build {
   private static String offer(String name, Collection<String> names) {
     List<String> near = Near.names(name, names);
     return near.isEmpty()
-        ? "; there are " + String.join(", ", names)
+        ? "; to choose from: " + String.join(", ", names)
         : "; did you mean " + near.get(0) + "?";
   }
 

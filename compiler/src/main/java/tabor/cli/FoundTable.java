@@ -10,8 +10,8 @@ import tabor.find.Found;
  */
 final class FoundTable {
   private static final int SECTION = 16;
-  private static final int METER = 5;
-  private static final int TEMPO = 13;
+  private static final int METER = 12;
+  private static final int TEMPO = 20;
   private static final int LIMB = 16;
 
   private final PrintStream out;

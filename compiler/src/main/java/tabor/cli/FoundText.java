@@ -47,11 +47,19 @@ final class FoundText {
     return out.toString();
   }
 
-  /** A line of cells; a cell that is too wide for its column moves what follows. */
+  /**
+   * A line of cells with two spaces or more between them. A cell that is too wide for its column
+   * moves what follows only as far as it must: the next one with room to spare is in line again.
+   */
   static String line(List<String> row, int[] widths) {
     StringBuilder line = new StringBuilder();
+    int due = 0;
+    int at = 0;
     for (int i = 0; i < widths.length; i++) {
-      line.append(DisplayWidth.padded(row.get(i), widths[i])).append("  ");
+      due += widths[i] + 2;
+      int room = Math.max(due - at, DisplayWidth.of(row.get(i)) + 2);
+      line.append(DisplayWidth.padded(row.get(i), room));
+      at += room;
     }
     return line.toString().stripTrailing() + "\n";
   }

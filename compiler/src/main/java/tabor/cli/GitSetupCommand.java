@@ -9,9 +9,9 @@ import picocli.CommandLine.Option;
 @Command(
     name = "git-setup",
     description = {
-      "Sets up the git repository that you are in: git diff says what changed in the music, git"
-          + " log",
-      "-p and git show print counted grids, and git merge merges lessons statement by statement.",
+      "Makes the git repository that you are in show and merge lessons as music.",
+      "git diff says what changed in the music, git log -p and git show print counted grids, and",
+      "git merge merges lessons statement by statement.",
       "Every line that is set is said. A second time changes nothing."
     })
 final class GitSetupCommand implements Callable<Integer> {

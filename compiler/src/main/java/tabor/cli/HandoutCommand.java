@@ -142,14 +142,14 @@ final class HandoutCommand extends LessonCommand {
                   player == null ? "" : player.name(),
                   name -> new Document(player, student.compiled().lesson()))
               .lessons
-              .add(lesson.with(wanted));
+              .add(lesson.only(wanted));
         }
       }
     }
     for (String name : only) {
       if (!known.contains(name)) {
         throw Failure.usage(
-            "there is no section " + name + "; there are " + String.join(", ", known));
+            "there is no section " + name + "; to choose from: " + String.join(", ", known));
       }
     }
     return documents;

@@ -259,7 +259,8 @@ public final class Compiler {
         header.words(),
         header.language(),
         List.copyOf(result.players().values()),
-        List.of());
+        List.of(),
+        null);
   }
 
   /** What the header says, on the kit that all sections are played on where they share one. */

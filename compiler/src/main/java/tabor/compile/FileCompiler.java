@@ -15,6 +15,7 @@ import tabor.diagnostic.Diagnostic;
 import tabor.groove.Chart;
 import tabor.groove.Player;
 import tabor.groove.Section;
+import tabor.kit.Kits;
 import tabor.resolve.ChartResolver;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
@@ -183,7 +184,8 @@ final class FileCompiler {
     Header.Named kit = document.header().kit();
     if (kit != null && kits.kit(kit.name()) == null) {
       Diagnostic plain =
-          Diagnostic.of(Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”");
+          Diagnostic.of(Code.UNKNOWN_NAME, kit.spot(), "there is no kit “" + kit.name() + "”")
+              .help(Kits.BUILT_IN);
       headerProblems.add(
           kits.near(kit.name())
               .map(

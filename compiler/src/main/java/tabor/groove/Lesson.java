@@ -37,6 +37,8 @@ public record Lesson(
    * @param players in the order of the files in use, then of the lesson; one for each name
    * @param head what stands at the head of a student's page: the name, then texts; empty for nobody
    *     in particular
+   * @param numbers of the sections in the whole lesson, where this is a part of one; null for a
+   *     whole one
    */
   public record Extras(
       PageWishes wishes,
@@ -46,7 +48,8 @@ public record Lesson(
       CountingWords words,
       @Nullable Language language,
       List<Player> players,
-      List<String> head) {
+      List<String> head,
+      @Nullable SectionNumbers numbers) {
     /** Nothing is said. */
     public static final Extras NONE =
         new Extras(
@@ -57,11 +60,16 @@ public record Lesson(
             CountingWords.OURS,
             null,
             List.of(),
-            List.of());
+            List.of(),
+            null);
 
     /** The same with other lines at the head of the page. */
     public Extras withHead(List<String> lines) {
-      return new Extras(wishes, goals, teacher, log, words, language, players, lines);
+      return new Extras(wishes, goals, teacher, log, words, language, players, lines, numbers);
+    }
+
+    private Extras withNumbers(SectionNumbers all) {
+      return new Extras(wishes, goals, teacher, log, words, language, players, head, all);
     }
 
     /** Copies the lists. */
@@ -86,6 +94,17 @@ public record Lesson(
   /** The same with other sections. */
   public Lesson with(List<? extends Section> others) {
     return new Lesson(file, title, by, setting, List.copyOf(others), extras);
+  }
+
+  /** Some of its sections, which keep the numbers that they have in the whole lesson. */
+  public Lesson only(List<? extends Section> some) {
+    return with(some).with(extras.withNumbers(numbers()));
+  }
+
+  /** What stands before the titles of its sections. */
+  public SectionNumbers numbers() {
+    SectionNumbers whole = extras.numbers();
+    return whole == null ? SectionNumbers.of(sections) : whole;
   }
 
   /** The same with a file and a title of another name. */

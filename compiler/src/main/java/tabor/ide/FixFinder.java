@@ -40,7 +40,11 @@ final class FixFinder {
         new LimbFixes(cursor, diagnostic, found).find();
         leaveOut();
       }
-      case HIHAT_CONTRADICTION, FOOT_ON_CLOSED_HIHAT -> leaveOut();
+      case HIHAT_CONTRADICTION, FOOT_ON_CLOSED_HIHAT -> {
+        if (!new HihatFixes(cursor, found).find()) {
+          leaveOut();
+        }
+      }
       case NO_FREE_HAND -> withoutSign();
       case MISSING_SURFACE -> {
         withoutSign();
@@ -77,16 +81,7 @@ final class FixFinder {
       return;
     }
     if (token != null && token.hit() != null) {
-      Span hit = cursor.inFile(token.span());
-      String text = compiled.text();
-      boolean alone =
-          hit.start() > 0
-              && hit.end() < text.length()
-              && text.charAt(hit.start() - 1) == '('
-              && text.charAt(hit.end()) == ')';
-      // A word is one beat: it keeps as many slots as it had.
-      Span whole = alone ? new Span(hit.start() - 1, hit.end() + 1) : hit;
-      add("Leave this stroke out", whole, ".");
+      add("Leave this stroke out", whole(cursor), ".");
     } else if (line.statement() instanceof Edit edit) {
       Optional<At.Place> clashing = place(edit);
       if (clashing.isPresent()) {
@@ -99,6 +94,19 @@ final class FixFinder {
         takeOut(line);
       }
     }
+  }
+
+  /** All that is written of the stroke under a cursor. */
+  static Span whole(Cursor cursor) {
+    Span hit = cursor.inFile(java.util.Objects.requireNonNull(cursor.token()).span());
+    String text = cursor.compiled().text();
+    boolean alone =
+        hit.start() > 0
+            && hit.end() < text.length()
+            && text.charAt(hit.start() - 1) == '('
+            && text.charAt(hit.end()) == ')';
+    // A word is one beat: it keeps as many slots as it had.
+    return alone ? new Span(hit.start() - 1, hit.end() + 1) : hit;
   }
 
   /** The place of an edit that the diagnostic is about, where the edit names several. */

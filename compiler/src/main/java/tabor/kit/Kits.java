@@ -37,6 +37,9 @@ public final class Kits {
   /** Names of the built-in kits. */
   public static final List<String> NAMES = List.copyOf(ALL.keySet());
 
+  /** Which kits there are, for somebody who named one that there is not. */
+  public static final String BUILT_IN = "the built-in kits are " + String.join(", ", NAMES);
+
   private static final Map<String, String> ALSO_CALLED = StandardSurfaces.alsoCalled();
 
   /** The standard surface that another word of the trade means: {@code snare} for {@code sd}. */

@@ -71,6 +71,10 @@ final class BeatErrorExplainer {
   }
 
   SyntaxProblem explain() {
+    SyntaxProblem paper = pattern ? null : PaperSigns.explain(line, tokens, at);
+    if (paper != null) {
+      return paper;
+    }
     if (before.getType() == TaborLexer.SMALL) {
       return graceNotes();
     }

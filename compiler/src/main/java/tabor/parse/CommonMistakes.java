@@ -35,6 +35,8 @@ record CommonMistakes(
   /** Words that no part is called by, though a surface could be. */
   private static final List<String> NO_TARGETS = List.of("the", "a", "an", "with", "first");
 
+  private static final List<String> SYLLABLES = List.of("&", "e", "a");
+
   /** What is meant by the line, if it is one of these mistakes; else null. */
   @Nullable SyntaxProblem explain(Predicate<String> reads) {
     SyntaxProblem within = quotesWithin();
@@ -59,6 +61,9 @@ record CommonMistakes(
     }
     if (problem == null) {
       problem = joinedCounts();
+    }
+    if (problem == null) {
+      problem = syllableApart();
     }
     if (problem == null) {
       problem = filledWithNothing();
@@ -121,7 +126,7 @@ record CommonMistakes(
     Span said = new Span(offending.getStartIndex(), BrokenLine.span(tokens).end());
     String plain = said.in(line).replaceAll("^[:=]\\s*", "");
     boolean sign = !plain.equals(said.in(line));
-    String text = plain.replaceAll("^['’‘]|['’‘]$", "");
+    String text = plain.replaceAll("^['’‘«»‹›]\\s*|\\s*['’‘«»‹›]$", "");
     if (text.isEmpty()) {
       return null;
     }
@@ -221,6 +226,29 @@ record CommonMistakes(
     String number = span.in(line).replaceAll("\\s*,\\s*", ".");
     return SyntaxProblem.of(span, "a decimal number has a point, not a comma", "Write " + number)
         .fix("Write " + number, span, number);
+  }
+
+  /** {@code at 2 &}. */
+  private @Nullable SyntaxProblem syllableApart() {
+    if (!SYLLABLES.contains(offending.getText())
+        || tokens.get(at - 1).getType() != TaborLexer.WHOLE
+        || !simulation.expectsIn(TaborParser.RULE_count)) {
+      return null;
+    }
+    Token beat = tokens.get(at - 1);
+    String count = beat.getText() + offending.getText();
+    Span both = Spans.between(beat, offending);
+    // Before another count & may also stand for a word between them.
+    boolean joint = offending.getText().equals("&") && isCountAt(at + 1);
+    String next = joint ? " " + tokens.get(at + 1).getText() : "";
+    String two = beat.getText() + next;
+    SyntaxProblem problem =
+        SyntaxProblem.of(
+                both,
+                "a count is one word: the beat and its syllable",
+                "Write " + count + next + (joint ? ", or " + two : ""))
+            .fix("Write " + count + next, Spans.gap(beat, offending), "");
+    return joint ? problem.fix("Write " + two, both, beat.getText()) : problem;
   }
 
   /** {@code fill in bar 4}. */

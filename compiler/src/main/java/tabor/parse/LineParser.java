@@ -73,8 +73,7 @@ final class LineParser {
   private SyntaxProblem explained(String line, SectionKind kind, boolean heading, List<Token> all) {
     SyntaxProblem problem = problems.problem();
     // From here on the parser reads other lines, and their problems take the place of this one's.
-    Predicate<String> reads = other -> // a fix may be two lines, or a comment
-        other.lines().allMatch(one -> isComment(one) || reads(one, kind, heading));
+    Predicate<String> reads = other -> allRead(other, kind, heading);
     if (problem == null) {
       problem = new SyntaxErrorExplainer(line, kind, heading, all).explain(reads);
     }
@@ -90,6 +89,13 @@ final class LineParser {
         kind,
         List.copyOf(tokens.all()),
         other -> other.lines().allMatch(one -> reads(one, kind, false)));
+  }
+
+  /** A fix may be two lines, a comment, or a text that runs over several. */
+  private boolean allRead(String other, SectionKind kind, boolean heading) {
+    return other.contains("\"\"\"")
+        ? reads(other, kind, heading)
+        : other.lines().allMatch(one -> isComment(one) || reads(one, kind, heading));
   }
 
   private static boolean isComment(String line) {

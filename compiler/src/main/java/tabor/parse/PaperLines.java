@@ -165,7 +165,9 @@ record PaperLines(
             problem.message(),
             "Write " + String.join(", or ", Lists.map(meant, PaperLines::shown)));
     for (String one : meant) {
-      String indented = one.replace("\n", "\n" + line.substring(0, lines.span.start()));
+      String indent = line.substring(0, lines.span.start());
+      // A text over several lines has its own indentation.
+      String indented = one.contains("\"\"\"") ? one : one.replace("\n", "\n" + indent);
       explained = explained.fix("Write " + shown(one), lines.span, indented);
     }
     return explained;
@@ -260,6 +262,9 @@ record PaperLines(
   }
 
   private List<List<String>> plainChanges(String said) {
+    if (SaidRudiments.isAlone(said)) {
+      return List.of(List.of(written("hands play " + said)));
+    }
     String written = written(said);
     Matcher shifted = DIRECTION.matcher(written);
     if (shifted.matches()) {

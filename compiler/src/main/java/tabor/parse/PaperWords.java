@@ -1,16 +1,10 @@
 package tabor.parse;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import tabor.pattern.Rudiments;
 import tabor.syntax.Numerals;
 import tabor.syntax.SectionKind;
 
@@ -23,9 +17,6 @@ final class PaperWords {
 
   private static final Pattern NUMERAL =
       Pattern.compile("(?<=\\b(?:by|bars?|beats?|at|in|on|and) )[a-z]+\\b|^[a-z]+(?= bars?\\b)");
-
-  private static final Pattern PLAYED =
-      Pattern.compile("^(hands|feet|right|left)( hand| foot)? plays? ([a-z0-9 -]+) in (?=[a-z])");
 
   private static final List<Said> EVERYWHERE = new ArrayList<>();
   private static final Map<SectionKind, List<Said>> HERE = new EnumMap<>(SectionKind.class);
@@ -65,8 +56,10 @@ final class PaperWords {
         "^(title|by|goal|teacher|text|use|tempo|time|feel|on|bars|pickup|count-in|cue|mark)"
             + " ?[=:] ?",
         "$1 ");
+    said("^(?:note|comment|remark|hint) ?[:=]? ?$", "text ");
     said("^tempo ((?:dotted-)?(?:half|quarter|eighth|sixteenth)) (?=\\d)", "tempo $1 = ");
     said("^feel (?:swing|swung|shuffled?|triplets?)$", "feel swing eighths as triplets");
+    said("^feel swing (\\d+)%?$", "feel swing eighths $1%");
     said("^feel swing (?=\\d)", "feel swing eighths ");
     said("^on ([a-z]+) ([a-z]+)$", "on $1-$2");
     said("^tempo (?:♩|q|quarters?|quarter notes?) ?= ?(?=\\d)", "tempo quarter = ");
@@ -79,6 +72,9 @@ final class PaperWords {
     said("^feel (?:swung|swing) (eighths|sixteenths)$", "feel swing $1 as triplets");
     said("^feel straight (?:eighths|8ths)$", "feel straight");
     said("^on (?:an? |the )", "on ");
+    said("\\bin 1/16(?: notes?|s)?\\b", "in sixteenths");
+    said("\\bin 1/8(?: notes?|s)?\\b", "in eighths");
+    said("\\bin 1/4(?: notes?|s)?\\b", "in quarters");
     said("\\b(?:16th notes|16ths?|sixteenth[ -]notes)\\b", "sixteenths");
     said("\\b(?:8th notes|8ths?|eighth[ -]notes)\\b", "eighths");
     said("\\b(?:quarter[ -]notes|4ths)\\b", "quarters");
@@ -93,7 +89,7 @@ final class PaperWords {
     said(header, "^time (?:cut|alla breve)$", "time 2/2");
     said(header, "^(?:lesson|name|heading) ?:? ?$", "title ");
     said(header, "^(?:author|made by|written by) ?:? ?$", "by ");
-    said(header, "^time (\\d+) (\\d+)$", "time $1/$2");
+    said(header, "^time (\\d+)[ :-](\\d+)$", "time $1/$2");
     said(header, "^drums? (?=[a-z])", "on ");
     said(header, "^show (?:counting|numbers)$", "show counts");
     said(header, "^show (?:all|everything)$", "show counts sticking");
@@ -140,7 +136,7 @@ final class PaperWords {
     said(chart, "^click on (quarters|eighths)$", "click $1");
     said(chart, "^click (?:on )?(?=\\d+ and)", "click at ");
     said(chart, "\\bmins?\\b\\.?", "minutes");
-    said(chart, "\\bsecs?\\b\\.?", "seconds");
+    said(chart, "\\bsecs?\\b\\.?|(?<=^rest \\d{1,3}) ?s$", " seconds");
     said(chart, "\\b1 minutes\\b", "1 minute");
     said(chart, "^(?:break|pause|silence|wait|tacet)(?= \\d)", "rest");
     said(chart, "^(?:break|pause|silence)$", "rest 1 bar");
@@ -148,7 +144,10 @@ final class PaperWords {
     said(chart, "^(?:section|letter|rehearsal mark|mark) ([A-Z])$", "mark \"$1\"");
     said(chart, "^trade (\\d+)s (?:with|on) ([a-z0-9-]+)$", "trade $2 $1 bars 4 times");
     said(chart, "^trade ([a-z0-9-]+) (\\d+ bars?)$", "trade $1 $2 4 times");
-    said(chart, "(?<= )(\\d+)[-–](?=\\d)", "$1 to ");
+    said(chart, "(?<= )(\\d+)(?:[-–]| [-–] )(?=\\d)", "$1 to ");
+    said(chart, "(?<= (?:without|no) )the ", "");
+    said(chart, "^(play .*? \\d+ (?:times|bars|minutes)) no (?=[a-z])", "$1 without ");
+    said(chart, "^rit\\. ", "ritardando ");
     said(
         chart,
         "^(?:tempo(?: up)?|speed up|slow down|accelerate|accelerando|ritardando) (?:from )?(\\d+ to \\d+)$",
@@ -180,6 +179,7 @@ final class PaperWords {
   }
 
   private static void strokes() {
+    change("\\b(?:rim click|cross[ -]?stick|side[ -]?stick)\\b", "snare.cross");
     change("\\bthe ", "");
     change("\\b(ride|crash|splash|china) cymbal\\b", "$1");
     change("\\bsnare drum\\b", "snare");
@@ -195,6 +195,10 @@ final class PaperWords {
     change("^hihat open at\\b", "open hihat at");
     change("\\b(?:all )?(right|left) hands\\b", "$1 hand");
     change("\\ball (?=right|left|hands|feet)", "");
+    change(
+        "^add (ghost|accent)(?:ed)?(?: notes?| strokes?)? (?!notes?|strokes?)([a-z.]+[12]?) (?=on|at)",
+        "add $2 $1ed ");
+    change("^add ([a-z.]+[12]?) \\(?(ghost|accent)(?: notes?)?\\)? (?=on|at)", "add $1 $2ed ");
     change("^add ghost(?:ed)? (?:notes?|strokes?)\\b", "add snare ghosted");
     change("^add open hihat\\b", "add hihat.open");
     change("^(add [a-z.]+[12]?) (?:hits?|strokes?|notes?)\\b", "$1");
@@ -273,6 +277,10 @@ final class PaperWords {
     change("^split (.+?) (?:over|across|among|on) ", "split $1 between ");
     change("^(split .+?), ", "$1 and ");
     change("^((?:right|left)(?: foot| hand)?) plays? (?=\\d)", "add $1 at ");
+    change(
+        "^(flam|drag|ruff|buzz|diddle|roll|accent|ghost|double|rimshot) on (?=[a-z.]+[12]? )",
+        "$1 ");
+    change("^shift (.+?) (?:by )?one ", "shift $1 by 1 ");
     change("^cresc\\.? ", "crescendo ");
     change("^(?:decrescendo|decresc\\.?|dim\\.?) ", "diminuendo ");
     change(
@@ -349,7 +357,7 @@ final class PaperWords {
       written = numerals(written);
     }
     written = replaced(written, HERE.getOrDefault(like, List.of()));
-    return rudiment(written).replaceAll("  +", " ");
+    return SaidRudiments.written(written).replaceAll("  +", " ");
   }
 
   private static String replaced(String said, List<Said> words) {
@@ -368,38 +376,5 @@ final class PaperWords {
               Integer number = Numerals.number(found.group());
               return number == null ? found.group() : number.toString();
             });
-  }
-
-  /** A rudiment's name in one word: {@code single stroke roll}, {@code 5-stroke rolls}. */
-  private static String rudiment(String said) {
-    Matcher played = PLAYED.matcher(said);
-    return played.find() ? played.replaceFirst(PaperWords::played) : said;
-  }
-
-  private static String played(MatchResult found) {
-    String words = found.group(3);
-    List<String> parts = new ArrayList<>(Arrays.asList(words.split("[ -]+", 0)));
-    List<String> numbers =
-        List.of("five", "six", "seven", "nine", "ten", "eleven", "thirteen", "fifteen");
-    int strokes = List.of("5", "6", "7", "9", "10", "11", "13", "15").indexOf(parts.get(0));
-    if (strokes >= 0) {
-      parts.set(0, numbers.get(strokes));
-    }
-    String name = String.join("-", parts);
-    String known =
-        Stream.of(
-                name,
-                name.replaceAll("s$", ""),
-                name.replace("double-stroke-roll", "double-stroke-open-roll"),
-                "single-" + name)
-            .filter(one -> Rudiments.named(one).isPresent())
-            .findFirst()
-            .orElse(null);
-    if (known == null) {
-      return Matcher.quoteReplacement(found.group());
-    }
-    String limb = found.group(1) + Objects.requireNonNullElse(found.group(2), "");
-    return Matcher.quoteReplacement(
-        limb + (limb.endsWith("s") ? " play " : " plays ") + known + " in ");
   }
 }

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Near;
 import tabor.grammar.TaborLexer;
 import tabor.grammar.TaborParser;
-import tabor.kit.Kits;
 import tabor.lists.Lists;
 import tabor.parse.LineSimulation.Expectation;
 import tabor.source.Span;
@@ -108,7 +107,8 @@ final class SyntaxErrorExplainer {
   }
 
   private SyntaxProblem plain(Predicate<String> reads) {
-    SyntaxProblem start = heading ? null : start();
+    SyntaxProblem start =
+        heading ? null : new LineStart(line, kind, tokens, at, this::usage).explain();
     SyntaxProblem problem = start == null ? misspelt() : start;
     return problem == null ? misplaced(reads) : problem;
   }
@@ -157,104 +157,11 @@ final class SyntaxErrorExplainer {
     return null;
   }
 
-  /** A line whose first word opens no statement. */
-  private @Nullable SyntaxProblem start() {
-    Token first = tokens.get(0);
-    String written = first.getText();
-    boolean lane = tokens.size() > 1 && tokens.get(1).getType() == TaborLexer.LANE_START;
-    if (lane && Vocabulary.of(Vocabulary.Role.NOTE_VALUE).contains(written)) {
-      return SyntaxProblem.of(
-          Spans.of(first),
-          "`" + written + "` is a note value and names no part",
-          "Note values are not written: a word is a beat, and the number of strokes in it is how"
-              + " finely the beat is divided");
-    }
-    if (lane && at <= 1 && Vocabulary.keywords().contains(written)) {
-      return SyntaxProblem.of(
-          Spans.of(first),
-          "`" + written + "` is a word of the language and names no part",
-          "A part is named by a limb, hands, feet, line or a surface such as snare");
-    }
-    boolean unknown =
-        (first.getType() == TaborLexer.NAME || first.getType() == TaborLexer.ZONED)
-            && at == 1
-            && Kits.FIVE_PIECE.surface(written) == null;
-    boolean capital = first.getType() == TaborLexer.MISSPELT && isCapital(written);
-    if (capital || (at > 0 && !unknown)) {
-      return null;
-    }
-    if (!Vocabulary.isWord(first.getType())
-        && first.getType() != TaborLexer.MISSPELT
-        && first.getType() != TaborLexer.SAID) {
-      SyntaxProblem foreign = foreign();
-      return foreign != null
-          ? foreign
-          : SyntaxProblem.of(
-              BrokenLine.character(tokens, 0),
-              "no line starts with " + Wording.shown(first),
-              lines());
-    }
-    List<String> near = Near.names(written, starts());
-    SyntaxProblem problem =
-        SyntaxProblem.of(
-            Spans.of(first),
-            "no line in " + kind.words() + " starts with `" + written + "`",
-            near.isEmpty() ? lines() : meant(near));
-    return replaced(problem, first, near);
-  }
-
-  /** A sign that begins a comment elsewhere, or a lesson in a document. */
-  private @Nullable SyntaxProblem foreign() {
-    Span all = BrokenLine.span(tokens);
-    String said = all.in(line);
-    if (said.startsWith("```")) {
-      return SyntaxProblem.of(
-              all, "this line belongs to a document that a lesson stands in", "Take it out")
-          .fix("Take it out", all, "");
-    }
-    for (String sign : List.of("//", "--", ";", "%")) {
-      if (said.startsWith(sign)) {
-        Span span = new Span(all.start(), all.start() + sign.length());
-        return SyntaxProblem.of(
-                span, "no line starts with `" + sign + "`", "A comment starts with #")
-            .fix("Write #", span, "#");
-      }
-    }
-    return null;
-  }
-
-  /** What a line of this section may start with. */
-  private List<String> starts() {
-    List<String> starts = new ArrayList<>();
-    for (StatementRow row : StatementTable.inSection(kind)) {
-      if (row.keyword() != null && !starts.contains(row.keyword())) {
-        starts.add(row.keyword());
-      }
-    }
-    if (kind == SectionKind.GROOVE || kind == SectionKind.STEP || kind == SectionKind.SHEET) {
-      starts.addAll(List.of("right", "left", "hands", "feet", "line"));
-      starts.addAll(Kits.FIVE_PIECE.surfaceNames());
-    }
-    return starts;
-  }
-
-  private String lines() {
-    return switch (kind) {
-      case GROOVE, STEP ->
-          "A part is written as hands : rl rl rl rl; a change starts with a word such as add,"
-              + " drop or accent";
-      case SHEET ->
-          "A variation is written as each add kick at 2& 3, or each kick : x . . . | . . x .";
-      case PATTERN -> "Nothing stands below a pattern";
-      case HEADER, KIT, PLAYER, CHART -> "It starts with " + Wording.or(starts());
-    };
-  }
-
-  private static String meant(List<String> near) {
+  static String meant(List<String> near) {
     return "Is " + Wording.or(near) + " meant?";
   }
 
-  private static SyntaxProblem replaced(SyntaxProblem problem, Token token, List<String> words) {
+  static SyntaxProblem replaced(SyntaxProblem problem, Token token, List<String> words) {
     SyntaxProblem better = problem;
     for (String word : words) {
       better = better.fix("Write " + word, Spans.of(token), word);
@@ -262,7 +169,7 @@ final class SyntaxErrorExplainer {
     return better;
   }
 
-  private static boolean isCapital(String written) {
+  static boolean isCapital(String written) {
     String small = written.toLowerCase(Locale.ROOT);
     return !small.equals(written) && small.matches("[a-z0-9.&+/-]+");
   }

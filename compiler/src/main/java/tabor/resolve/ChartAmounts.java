@@ -1,5 +1,6 @@
 package tabor.resolve;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -87,5 +88,27 @@ record ChartAmounts(Problems problems, View view) {
     }
     tempi.add(new Tempo(beat, to));
     return tempi;
+  }
+
+  /** Says so where the chart grows longer than a day, or beyond what can be written out. */
+  void measure(List<Chart.Item> finished, List<Line> lines) {
+    BigInteger all = BigInteger.ZERO;
+    long sounds = 0;
+    for (int i = 0; i < finished.size(); i++) {
+      all = all.add(ChartSize.length(finished.get(i)));
+      sounds += ChartSize.sounds(finished.get(i));
+      boolean day = all.compareTo(ChartSize.DAY) > 0;
+      if (day || sounds > ChartSize.MOST_SOUNDS) {
+        problems.lost(
+            Code.TOO_LONG,
+            lines.get(i),
+            lines.get(i).statement().span(),
+            day
+                ? "here the chart grows longer than 24 hours"
+                : "here the chart grows beyond " + ChartSize.MOST_SOUNDS + " strokes",
+            "play fewer times");
+        return;
+      }
+    }
   }
 }

@@ -1,6 +1,5 @@
 package tabor.resolve;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -95,7 +94,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
     List<Chart.Item> finished =
         new ChartNeighbours(resolver.problems, resolver.items, resolver.lines, resolver.bare)
             .finished();
-    resolver.measure(finished);
+    resolver.amounts.measure(finished, resolver.lines);
     PageNotes page =
         PageReader.of(
             syntax, PageWishes.NONE, null, resolver.hands(), List.of(), resolver.problems);
@@ -299,19 +298,23 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void hold(ChartStatement.Hold item) {
-    boolean played =
-        Lists.any(
-            items,
-            one ->
-                one instanceof Chart.Play
-                    || one instanceof Chart.Climb
-                    || one instanceof Chart.Trade);
-    if (!played) {
+    Chart.Item above = null;
+    for (Chart.Item one : items) {
+      if (one instanceof Chart.Play
+          || one instanceof Chart.Climb
+          || one instanceof Chart.Trade
+          || one instanceof Chart.Pause) {
+        above = one;
+      }
+    }
+    if (above == null || above instanceof Chart.Pause) {
       problems.lost(
           Code.NOTHING_THERE,
           line,
           item.span(),
-          "nothing is played above that could ring on",
+          above == null
+              ? "nothing is played above that could ring on"
+              : "after a rest by the clock no stroke is left that could ring on",
           "write hold below the play line whose last stroke is to ring");
       return null;
     }
@@ -376,27 +379,5 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
             seconds,
             names.extras(line, item.clauses(), List.of(first))));
     return null;
-  }
-
-  /** Says so where the chart grows longer than a day, or beyond what can be written out. */
-  private void measure(List<Chart.Item> finished) {
-    BigInteger all = BigInteger.ZERO;
-    long sounds = 0;
-    for (int i = 0; i < finished.size(); i++) {
-      all = all.add(ChartSize.length(finished.get(i)));
-      sounds += ChartSize.sounds(finished.get(i));
-      boolean day = all.compareTo(ChartSize.DAY) > 0;
-      if (day || sounds > ChartSize.MOST_SOUNDS) {
-        problems.lost(
-            Code.TOO_LONG,
-            lines.get(i),
-            lines.get(i).statement().span(),
-            day
-                ? "here the chart grows longer than 24 hours"
-                : "here the chart grows beyond " + ChartSize.MOST_SOUNDS + " strokes",
-            "play fewer times");
-        return;
-      }
-    }
   }
 }

@@ -81,7 +81,8 @@ public final class HeaderReader implements SettingStatement.Cases<@Nullable Void
             reader.words,
             reader.language,
             List.of(),
-            List.of()),
+            List.of(),
+            null),
         reader.problems.found());
   }
 

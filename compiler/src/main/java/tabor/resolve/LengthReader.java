@@ -149,7 +149,7 @@ final class LengthReader {
                 what
                     + " has "
                     + SectionLength.bars(bars)
-                    + ", but there are "
+                    + (otherBars == 1 ? ", but there is " : ", but there are ")
                     + SectionLength.bars(otherBars)
                     + " above")
             .label(other.spot(), SectionLength.bars(otherBars) + " here");

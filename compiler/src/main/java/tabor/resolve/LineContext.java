@@ -52,7 +52,8 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
     Surface surface = kit().surface(named.name());
     if (surface == null) {
       problems.incomplete();
-      SurfaceMessages.unknown(problems, line, named, kit());
+      boolean pattern = frame.scope().pattern(named.name()) != null;
+      SurfaceMessages.unknown(problems, line, named, kit(), pattern);
     }
     return surface;
   }

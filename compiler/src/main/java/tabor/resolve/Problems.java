@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Diagnostic;
+import tabor.kit.Kits;
 import tabor.source.Span;
 import tabor.source.Spot;
 import tabor.syntax.Line;
@@ -110,11 +111,9 @@ final class Problems {
 
   /** Says that a name is not known, and which one was probably meant. */
   void unknown(Line line, String name, Span span, String kind, Optional<String> near) {
-    add(
-        unknown(
-            make(Code.UNKNOWN_NAME, line, span, "there is no " + kind + " “" + name + "”"),
-            line.spot(span),
-            near));
+    Diagnostic made =
+        make(Code.UNKNOWN_NAME, line, span, "there is no " + kind + " “" + name + "”");
+    add(unknown(kind.equals("kit") ? made.help(Kits.BUILT_IN) : made, line.spot(span), near));
   }
 
   /** A diagnostic on an unknown name with the one that was probably meant. */

@@ -39,10 +39,12 @@ final class SurfaceMessages {
 
   /**
    * Says that the kit has no surface of a name, and what it has, or that a pattern has the name.
+   *
+   * @param own true if a pattern of the file has it
    */
-  static void unknown(Problems problems, Line line, SurfaceRef named, Kit kit) {
+  static void unknown(Problems problems, Line line, SurfaceRef named, Kit kit, boolean own) {
     String name = named.name();
-    boolean pattern = Rudiments.named(name).isPresent() || Timelines.named(name).isPresent();
+    boolean pattern = own || Rudiments.named(name).isPresent() || Timelines.named(name).isPresent();
     Spot spot = line.spot(named.span());
     Diagnostic plain =
         problems
@@ -53,7 +55,16 @@ final class SurfaceMessages {
                         + name
                         + " in sixteenths"
                     : "the kit “" + kit.name() + "” has " + String.join(" ", kit.surfaceNames()));
-    problems.add(pattern ? plain : Problems.unknown(plain, spot, SurfaceNames.near(name, kit)));
+    boolean alone =
+        line.statement() instanceof Edit.Plays plays
+            && plays.who().words().equals("hands")
+            && plays.span().end() == named.span().end();
+    problems.add(
+        !pattern
+            ? Problems.unknown(plain, spot, SurfaceNames.near(name, kit))
+            : alone
+                ? plain.fix("write “" + name + " in sixteenths”", spot, name + " in sixteenths")
+                : plain);
   }
 
   /** Says that a target is no limb and no surface of the kit, and what was probably meant. */

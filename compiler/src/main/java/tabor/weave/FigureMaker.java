@@ -232,7 +232,7 @@ final class FigureMaker {
         throw new Trouble(
             "there is no section " + name + " here",
             near.isEmpty()
-                ? "There are " + String.join(", ", named.keySet()) + "."
+                ? "To choose from: " + String.join(", ", named.keySet())
                 : "Did you mean " + near.get(0) + "?");
       }
       chosen.add(section);

@@ -36,7 +36,7 @@ final class WishReader {
       return false;
     }
     String head = info.startsWith("{") ? BRACED : WORD;
-    return info.startsWith(head)
+    return info.regionMatches(true, 0, head, 0, head.length())
         && (info.length() == head.length()
             || Character.isWhitespace(info.charAt(head.length()))
             || (head.equals(BRACED) && info.charAt(head.length()) == '}'));

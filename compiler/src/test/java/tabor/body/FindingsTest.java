@@ -55,6 +55,11 @@ class FindingsTest {
         // The other hand and another line are told apart.
         "snare : rrr. . lll. . ! 3 too-fast/ 3 too-fast",
         "snare : rrr. . . ./ tom1 : . . rrr. . ! 3 too-fast/ 4 too-fast",
+        // What the foot does to the hi-hat is told once a line.
+        "hihat : r= r= . r=/ hihat.foot : x x x x"
+            + " ! 4 hihat-contradiction; the same at 2 more places",
+        "hihat : r r r= r/ hihat.foot : . x x x"
+            + " ! 4 foot-on-closed-hihat; the same at 1 more place/ 4 hihat-contradiction",
         // A clash in several bars.
         "hihat : r . . . | r . . ./ left : . . . . | . . . ./ right : s . . . | . . . ."
             + " ! 5 limb-conflict",

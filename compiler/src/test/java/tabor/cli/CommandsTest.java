@@ -60,6 +60,15 @@ class CommandsTest {
   }
 
   @Test
+  void everyCommandIsListedWithAWholeSentence() {
+    String help = Ran.of("--help").out();
+    String list = help.substring(help.indexOf("Commands:\n"), help.indexOf("\n\ntabor COMMAND"));
+    assertThat(list.replaceAll("\n {6,}", " ").lines().skip(1))
+        .hasSizeGreaterThan(15)
+        .allMatch(line -> line.endsWith("."));
+  }
+
+  @Test
   void completionKnowsCommandsAndOptions() {
     Ran ran = Ran.of("completion");
     assertThat(ran.code()).isEqualTo(0);

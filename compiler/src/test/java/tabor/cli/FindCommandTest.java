@@ -189,6 +189,33 @@ class FindCommandTest {
   }
 
   @Test
+  void columnsStayInLineBehindLongMetersAndNames() throws IOException {
+    lesson(
+        "week-20.tabor",
+        """
+        groove uneven-bars-and-much-more
+          time 7/8 in 2+2+3
+          hands play paradiddle in sixteenths
+        groove round
+          time 12/8
+          hands play paradiddle in eighths
+        """);
+    List<String> lines = find().out().lines().toList();
+    String head = lines.get(0);
+    for (String line : lines.subList(1, lines.size())) {
+      for (String start : List.of("4/4", "quarter", "dotted quarter", "right hand")) {
+        String column = start.equals("4/4") ? "meter" : start.contains("q") ? "tempo" : "hardest";
+        if (line.contains("  " + start)) {
+          assertThat(line.indexOf("  " + start)).isEqualTo(head.indexOf(column) - 2);
+        }
+      }
+    }
+    assertThat(find().out())
+        .contains("uneven-bars-and-much-more  7/8 in 2+2+3  ")
+        .contains("  12/8  ", "  dotted quarter = ");
+  }
+
+  @Test
   void nothingFoundIsNoError() {
     Ran ran = find("--meter", "5/4");
     assertThat(ran).isEqualTo(new Ran(0, "", "tabor: nothing found\n"));

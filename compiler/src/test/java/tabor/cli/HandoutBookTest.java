@@ -92,6 +92,6 @@ class HandoutBookTest {
     assertThat(page(pdf, 1)).contains("Second week 2").doesNotContain("First week");
     Ran unknown = Ran.of("handout", one, "--only", "wawe", "-o", pdf.toString());
     assertThat(unknown.code()).isEqualTo(ExitCode.USAGE);
-    assertThat(unknown.err()).contains("there is no section wawe; there are pad");
+    assertThat(unknown.err()).contains("there is no section wawe; to choose from: pad");
   }
 }

@@ -222,10 +222,25 @@ class QuickFixesTest {
               "Take it out",
               "groove a\n  hands : r r r r\n"),
           c(
+              "syntax",
+              "groove a\n  text: \"\"\"\n    Say \"one\"\n    aloud.\n    \"\"\"\n  kick : x . . .\n",
+              "Write text \"\"\" …",
+              "groove a\n  text \"\"\"\n    Say \"one\"\n    aloud.\n    \"\"\"\n  kick : x . . .\n"),
+          c(
               "hihat-contradiction",
               "groove a\n  right : o . . .\n  hihat.foot : x . . .\n",
               "Leave this stroke out",
-              "groove a\n  right : o . . .\n  hihat.foot : . . . .\n"));
+              "groove a\n  right : o . . .\n  hihat.foot : . . . .\n"),
+          c(
+              "hihat-contradiction",
+              "groove a\n  right : o . o ..o.\n  hihat.foot : x (x) x Xxxx\n",
+              "Leave these strokes out",
+              "groove a\n  right : o . o ..o.\n  hihat.foot : . (x) . Xx.x\n"),
+          c(
+              "foot-on-closed-hihat",
+              "groove a\n  hihat.foot : . x . x\n  hihat : xx xx xx x\n",
+              "Leave these strokes out",
+              "groove a\n  hihat.foot : . x . x\n  hihat : xx .x xx .\n"));
 
   @TestFactory
   Stream<DynamicTest> everyFixRemovesItsDiagnostic() {

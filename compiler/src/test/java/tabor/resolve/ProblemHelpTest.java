@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tabor.diagnostic.Diagnostic;
+import tabor.diagnostic.Severity;
 
 /** What messages say beyond their code: the bar that they mean, help, and fixes. */
 class ProblemHelpTest {
@@ -24,6 +25,37 @@ class ProblemHelpTest {
             .get(0);
     assertThat(ambiguous.fixes().stream().map(f -> f.edits().get(0).text()))
         .containsExactly("1a/3", "1a/4");
+  }
+
+  @Test
+  void aPatternWithoutItsNoteValueIsNoSurface() {
+    for (String name : List.of("paradiddle", "mine")) {
+      String start = "pattern mine : rlrr\ngroove g\n hands play ";
+      List<Diagnostic> told = Compact.compile(start + name + "\n").diagnostics();
+      Diagnostic unknown = told.get(told.size() - 1);
+      assertThat(unknown.help()).contains("is a pattern", "hands play " + name + " in sixteenths");
+      String fixed = unknown.fixes().get(0).edits().get(0).text();
+      assertThat(Compact.compile(start + fixed + "\n").diagnostics())
+          .noneMatch(one -> one.severity() == Severity.ERROR);
+      assertThat(Compact.compile(start + name + " at 1\n").diagnostics())
+          .allMatch(one -> one.fixes().isEmpty());
+    }
+  }
+
+  @Test
+  void whoeverNamesNoKitLearnsWhichThereAre() {
+    for (String text :
+        List.of(
+            "on drums\ngroove g\n kick : x . . .\n", "groove g\n on drums\n kick : x . . .\n")) {
+      assertThat(first(text).help())
+          .isEqualTo("the built-in kits are five-piece, four-piece, junior, practice-pad");
+    }
+  }
+
+  @Test
+  void oneBarIsOne() {
+    assertThat(first("groove g\n kick : x . . .\n snare : x . . . | x . . .\n").message())
+        .isEqualTo("this part has 2 bars, but there is 1 bar above");
   }
 
   @Test

@@ -204,6 +204,15 @@ class MarkdownWeaverTest {
     assertThat(weave(fence("tabor file=a.tabor", BEAT)).problems().get(0).message())
         .contains("notation of its own");
     assertThat(weave(fence("tabor section=bet", BEAT)).problems().get(0).help()).contains("beat");
+    assertThat(weave(fence("tabor section=nothing", BEAT)).problems().get(0).help())
+        .isEqualTo("To choose from: beat");
+  }
+
+  @Test
+  void theWordBehindTheFenceMayBeginWithACapital() {
+    assertThat(weave(fence("Tabor as=grid", BEAT)).text())
+        .isEqualTo(weave(fence("tabor as=grid", BEAT)).text())
+        .contains("snare    x");
   }
 
   @Test

@@ -14,34 +14,36 @@ import tabor.words.Words;
 final class ChartLines {
   private ChartLines() {}
 
+  /** What is said, and before it a dash with the minute and the bar, in columns of their own. */
+  record Item(String lead, String said) {}
+
   /** One line for each item, and the total. */
-  static List<String> of(Chart chart, Words words) {
+  static List<Item> of(Chart chart, Words words) {
     ChartWords chartWords = new ChartWords(words);
     RoadMap map = RoadMap.of(chart);
     int wide = RoadMap.clock(map.micros()).length();
     int digits = String.valueOf(map.bars()).length();
-    List<String> lines = new ArrayList<>();
+    List<Item> lines = new ArrayList<>();
     for (RoadMap.Stop stop : map.stops()) {
       String said = TextWrapper.clean(chartWords.of(stop.item()));
       if (stop.segments() == 0) {
-        lines.add("- " + said);
+        lines.add(new Item("- ", said));
         continue;
       }
       String tempo = stop.item() instanceof Chart.Climb ? "" : stop.tempo(words);
+      String bar =
+          stop.bars() > 0
+              ? words.text("grid.bar", padded(String.valueOf(stop.bar()), digits)) + "  "
+              : "";
       lines.add(
-          "- "
-              + padded(RoadMap.clock(stop.start()), wide)
-              + "  "
-              + (stop.bars() > 0
-                  ? words.text("grid.bar", padded(String.valueOf(stop.bar()), digits)) + "  "
-                  : "")
-              + (tempo.isEmpty() ? said : words.text("grid.at-tempo", said, tempo)));
+          new Item(
+              "- " + padded(RoadMap.clock(stop.start()), wide) + "  " + bar,
+              tempo.isEmpty() ? said : words.text("grid.at-tempo", said, tempo)));
     }
     lines.add(
-        "- "
-            + RoadMap.clock(map.micros())
-            + "  "
-            + words.text("grid.in-all", chartWords.bars(map.bars())));
+        new Item(
+            "- " + RoadMap.clock(map.micros()) + "  ",
+            words.text("grid.in-all", chartWords.bars(map.bars()))));
     return lines;
   }
 

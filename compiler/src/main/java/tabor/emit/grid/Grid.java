@@ -11,6 +11,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.SectionNumbers;
 import tabor.groove.Sheet;
 import tabor.groove.StandIns;
 import tabor.lists.Lists;
@@ -39,14 +40,13 @@ public final class Grid {
   public static String of(Lesson lesson, Predicate<Section> chosen) {
     Grid grid = new Grid(lesson);
     grid.head();
-    int number = 0;
+    SectionNumbers numbers = lesson.numbers();
     List<Groove> shown = new ArrayList<>();
     for (Section section : lesson.sections()) {
-      number += section instanceof Chart ? 0 : 1;
       if (section instanceof Sheet sheet) {
         List<Groove> some = Lists.map(Sheet.apart(List.of(sheet), chosen), Groove.class::cast);
         if (!some.isEmpty()) {
-          grid.sheet(sheet, some, number);
+          grid.sheet(sheet, some, numbers.of(sheet));
           shown.addAll(some);
         }
         continue;
@@ -55,7 +55,7 @@ public final class Grid {
         continue;
       }
       if (section instanceof Groove groove) {
-        grid.groove(groove, number);
+        grid.groove(groove, numbers.of(groove));
         shown.add(groove);
       } else if (section instanceof Chart chart) {
         grid.chart(chart);
@@ -104,7 +104,7 @@ public final class Grid {
     return String.join(words.text("spoken.next"), phrases);
   }
 
-  private void groove(Groove groove, int number) {
+  private void groove(Groove groove, String number) {
     gap();
     lines.add("");
     heading(number + ". ", groove);
@@ -125,7 +125,7 @@ public final class Grid {
   }
 
   /** The variations of a sheet: for each its name, what changed, and its bars. */
-  private void sheet(Sheet sheet, List<Groove> some, int number) {
+  private void sheet(Sheet sheet, List<Groove> some, String number) {
     gap();
     lines.add("");
     heading(number + ". ", sheet);
@@ -182,8 +182,8 @@ public final class Grid {
     lines.add("");
     heading(words.text("grid.play-along") + " ", chart);
     prose(chart.prose());
-    for (String item : ChartLines.of(chart, words)) {
-      lines.addAll(TextWrapper.wrap(item, INDENT, PROSE_WIDTH));
+    for (ChartLines.Item item : ChartLines.of(chart, words)) {
+      lines.addAll(TextWrapper.wrap(item.lead(), item.said(), INDENT, PROSE_WIDTH));
     }
   }
 

@@ -11,6 +11,7 @@ import tabor.body.RudimentFinder;
 import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
+import tabor.groove.SectionNumbers;
 import tabor.groove.Stroke;
 import tabor.kit.Limb;
 import tabor.rhythm.Meter;
@@ -40,14 +41,14 @@ public final class Sticking {
    */
   public static String of(Lesson lesson, List<Groove> grooves, boolean why) {
     Sticking sticking = new Sticking(why);
-    List<String> names = lesson.grooves().stream().map(Groove::name).toList();
+    SectionNumbers numbers = lesson.numbers();
     for (Groove groove : grooves) {
-      sticking.groove(groove, names.indexOf(groove.name()) + 1);
+      sticking.groove(groove, numbers.of(groove));
     }
     return String.join("\n", sticking.lines) + "\n";
   }
 
-  private void groove(Groove groove, int number) {
+  private void groove(Groove groove, String number) {
     if (!lines.isEmpty()) {
       lines.add("");
     }

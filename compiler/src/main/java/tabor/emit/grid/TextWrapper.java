@@ -44,6 +44,14 @@ final class TextWrapper {
     return lines;
   }
 
+  /** The same behind {@code lead}: further lines stand under the words of the first. */
+  static List<String> wrap(String lead, String text, String indent, int width) {
+    String under = indent + " ".repeat(DisplayWidth.of(lead));
+    List<String> lines = wrap(text, under, width);
+    lines.set(0, indent + lead + lines.get(0).substring(under.length()));
+    return lines;
+  }
+
   /** A word in pieces that fit a line: nearly always one. */
   private static List<String> broken(String word, int width) {
     if (DisplayWidth.of(word) <= width) {

@@ -13,6 +13,7 @@ import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.groove.SectionNumbers;
 import tabor.groove.Sheet;
 import tabor.rhythm.Time;
 import tabor.words.Words;
@@ -51,15 +52,13 @@ public final class PageMaker {
   private Page page(Lesson lesson, String caution) {
     figures(lesson.grooves());
     List<Page.Block> blocks = new ArrayList<>();
-    int number = 0;
+    SectionNumbers numbers = lesson.numbers();
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
-        blocks.add(lesson(groove, String.valueOf(++number), lesson.setting()));
+        blocks.add(lesson(groove, numbers.of(groove), lesson.setting()));
       } else if (section instanceof Sheet sheet) {
-        number++;
-        int variation = 0;
         for (Groove groove : sheet.grooves()) {
-          blocks.add(lesson(groove, number + "." + ++variation, lesson.setting()));
+          blocks.add(lesson(groove, numbers.of(groove), lesson.setting()));
         }
         blocks.add(practice(sheet.inTurn(1, 2)));
       } else if (section instanceof Chart chart) {

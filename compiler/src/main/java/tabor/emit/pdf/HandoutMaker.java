@@ -84,25 +84,24 @@ public final class HandoutMaker extends HandoutPart {
   }
 
   private void body(Pager pager) {
-    int number = 1;
     List<Groove> grooves = new ArrayList<>();
     for (Section section : lesson.sections()) {
       if (section instanceof Groove groove) {
         grooves.add(groove);
       } else if (section instanceof Sheet sheet && inRows(sheet)) {
-        number = notes(pager, grooves, number);
-        sheet(pager, sheet, number++);
+        notes(pager, grooves);
+        sheet(pager, sheet);
       } else if (section instanceof Sheet sheet) {
-        number = notes(pager, grooves, number);
-        pager.section(opening("", sheet), wishes.startsPage(sheet));
+        notes(pager, grooves);
+        pager.section(opening(sheet), wishes.startsPage(sheet));
         grooves.addAll(printed(sheet));
-        number = notes(pager, grooves, number);
+        notes(pager, grooves);
       } else if (section instanceof Chart chart) {
-        number = notes(pager, grooves, number);
+        notes(pager, grooves);
         pager.section(chart(chart, bottom() - TOP), wishes.startsPage(chart));
       }
     }
-    notes(pager, grooves, number);
+    notes(pager, grooves);
   }
 
   /**
@@ -121,14 +120,12 @@ public final class HandoutMaker extends HandoutPart {
     return sheets;
   }
 
-  /** Grooves and steps that follow each other; returns the number of the next one. */
-  private int notes(Pager pager, List<Groove> grooves, int number) {
-    for (SectionBlocks.Row row : sections.of(grooves, number)) {
+  /** Grooves and steps that follow each other. */
+  private void notes(Pager pager, List<Groove> grooves) {
+    for (SectionBlocks.Row row : sections.of(grooves)) {
       pager.section(row.blocks(), row.newPage());
     }
-    int next = number + grooves.size();
     grooves.clear();
-    return next;
   }
 
   // ---- the head of the first page ----
@@ -219,8 +216,9 @@ public final class HandoutMaker extends HandoutPart {
 
   // ---- sheets ----
 
-  /** What a sheet or chart begins with; {@code number} is empty for none. */
-  private List<Block> opening(String number, Section section) {
+  /** What a sheet or chart begins with. */
+  private List<Block> opening(Section section) {
+    String number = lesson.numbers().of(section);
     List<Block> blocks = new ArrayList<>(sections.heading(number, section.caption(), width));
     String bookmark = (number.isEmpty() ? "" : number + "  ") + section.caption();
     blocks.set(0, blocks.get(0).marked(List.of(bookmark)));
@@ -238,8 +236,8 @@ public final class HandoutMaker extends HandoutPart {
   }
 
   /** The heading stays with the first row; between rows a page may end. */
-  private void sheet(Pager pager, Sheet sheet, int number) {
-    List<Block> blocks = opening(Integer.toString(number), sheet);
+  private void sheet(Pager pager, Sheet sheet) {
+    List<Block> blocks = opening(sheet);
     List<Block> rows = new SheetBlocks(lesson, look, font).of(sheet);
     blocks.add(rows.get(0));
     pager.section(blocks, wishes.startsPage(sheet));
@@ -249,7 +247,7 @@ public final class HandoutMaker extends HandoutPart {
   // ---- charts ----
 
   private List<Block> chart(Chart chart, double page) {
-    List<Block> blocks = opening("", chart);
+    List<Block> blocks = opening(chart);
     blocks.addAll(new PracticeTable(type, words, size * 0.92, width).of(chart));
     double high = Lists.sum(blocks, block -> block.height() + block.after());
     if (high < page) {

@@ -20,6 +20,7 @@ import tabor.groove.ChartSigns;
 import tabor.groove.Groove;
 import tabor.groove.Lesson;
 import tabor.groove.PageNotes;
+import tabor.groove.SectionNumbers;
 import tabor.lists.Lists;
 import tabor.notation.Speller;
 
@@ -37,12 +38,13 @@ final class SectionBlocks extends HandoutPart {
   private final Groove.Setting head;
   private final Map<String, ChartSigns> signs;
   private final LessonWishes wishes;
+  private final SectionNumbers numbers;
   private final List<Piece> pieces = new ArrayList<>();
   private final Map<List<Integer>, Boolean> narrow = new HashMap<>();
 
   /** A section with what is drawn of it. */
   private record Piece(
-      Groove groove, int number, Changes changes, LineWishes lines, MeasuredScore measured) {}
+      Groove groove, String number, Changes changes, LineWishes lines, MeasuredScore measured) {}
 
   /**
    * The sections of a handout.
@@ -54,19 +56,14 @@ final class SectionBlocks extends HandoutPart {
     this.head = lesson.setting();
     this.signs = ChartSigns.of(lesson);
     this.wishes = wishes;
+    this.numbers = lesson.numbers();
   }
 
-  /**
-   * The blocks of some sections that follow each other, a list for each row or wide section.
-   *
-   * @param first the number of the first of them
-   */
-  List<Row> of(List<Groove> grooves, int first) {
+  /** The blocks of some sections that follow each other, a list for each row or wide section. */
+  List<Row> of(List<Groove> grooves) {
     pieces.clear();
     narrow.clear();
-    List<Integer> places = new ArrayList<>();
-    grooves.forEach(groove -> places.add(places.size()));
-    pieces.addAll(SpareCores.map(places, i -> piece(grooves.get(i), first + i)));
+    pieces.addAll(SpareCores.map(grooves, this::piece));
     int most = look.columns() == 0 ? COLUMNS : look.columns();
     List<CellRows.Row> rows = CellRows.of(pieces.size(), most, new Cells());
     List<MeasuredScore> scores = new ArrayList<>();
@@ -95,7 +92,7 @@ final class SectionBlocks extends HandoutPart {
   /** Blocks that belong together, and whether they begin a page. */
   record Row(List<Block> blocks, boolean newPage) {}
 
-  private Piece piece(Groove whole, int number) {
+  private Piece piece(Groove whole) {
     PageNotes page = whole.page();
     Groove groove = BlankParts.of(whole, page.blankParts());
     Changes changes = look.clean() ? Changes.NONE : Changes.printed(groove);
@@ -113,7 +110,7 @@ final class SectionBlocks extends HandoutPart {
     Look own = look.clean() ? full.clean() : full;
     return new Piece(
         groove,
-        number,
+        numbers.of(whole),
         changes,
         own.lines(),
         MeasuredScore.of(Speller.spell(groove, changes.strokes()), own, font).silent());
@@ -187,8 +184,7 @@ final class SectionBlocks extends HandoutPart {
   }
 
   private List<Block> words(Piece piece, double room) {
-    List<Block> blocks =
-        new ArrayList<>(heading(Integer.toString(piece.number()), piece.groove().caption(), room));
+    List<Block> blocks = new ArrayList<>(heading(piece.number(), piece.groove().caption(), room));
     if (!piece.changes().words().isEmpty()) {
       String changed =
           words.text(

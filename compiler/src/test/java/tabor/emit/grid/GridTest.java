@@ -47,6 +47,20 @@ class GridTest {
   }
 
   @Test
+  void minutesAndBarsOfAChartStandBelowEachOther() {
+    String text =
+        "groove a \"Eighths and a backbeat for the community hall\"\n  hihat : xx xx xx xx\n"
+            + "chart c\n  play a 12 times at tempo 100\n  tempo 80 to 100 over 2 bars\n"
+            + "  play a 4 times\n";
+    assertThat(Grid.of(lesson(text), section -> section.name().equals("c")))
+        .contains(
+            "\n   - 0:00  bar  1  Eighths and a backbeat for the community hall: 12 times at\n")
+        .contains("\n                   quarter = 100\n")
+        .contains("\n   - 0:29  bar 13  Eighths and a")
+        .containsPattern("\n   - 0:[34]\\d  in all, 16 bars\n");
+  }
+
+  @Test
   void wideBarsAreBrokenBeforeABeat() {
     String wide = "groove a\n  hands : " + "rlrlrlrlrlrlrlrl ".repeat(4).strip() + "\n";
     String grid = bars(wide);
