@@ -16,6 +16,7 @@ import tabor.groove.Chart;
 import tabor.groove.Player;
 import tabor.groove.Section;
 import tabor.resolve.ChartResolver;
+import tabor.resolve.Gaps;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
 import tabor.resolve.PatternChecks;
@@ -216,7 +217,7 @@ final class FileCompiler {
     boolean free = declareName(node, name);
     Resolved found =
         bounds.isExceeded()
-            ? new Resolved(null, true, List.of(), 0)
+            ? new Resolved(null, Gaps.ALL, List.of(), 0)
             : bounds.section(node, resolve(node, name, work));
     resolved.put(node, found);
     if (free) {
@@ -263,7 +264,7 @@ final class FileCompiler {
         String name = node.name();
         Resolved found =
             bounds.isExceededByCharts()
-                ? new Resolved(null, true, List.of(), 0)
+                ? new Resolved(null, Gaps.ALL, List.of(), 0)
                 : resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
         if (found.section() instanceof Chart chart) {
           found = bounds.chart(node, chart, found);
