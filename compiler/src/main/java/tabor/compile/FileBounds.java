@@ -10,6 +10,7 @@ import tabor.groove.Groove;
 import tabor.groove.Sheet;
 import tabor.perform.Performer;
 import tabor.resolve.ChartSize;
+import tabor.resolve.Gaps;
 import tabor.resolve.Resolved;
 import tabor.source.Spot;
 
@@ -177,6 +178,6 @@ final class FileBounds {
     edition.memo(node).resolved = null;
     List<Diagnostic> problems = new ArrayList<>(found.diagnostics());
     problems.add(Diagnostic.of(Code.TOO_LONG, here, message).help(help));
-    return new Resolved(null, true, problems, 0);
+    return new Resolved(null, Gaps.ALL, problems, 0);
   }
 }

@@ -17,6 +17,7 @@ import tabor.groove.Player;
 import tabor.groove.Section;
 import tabor.kit.Kits;
 import tabor.resolve.ChartResolver;
+import tabor.resolve.Gaps;
 import tabor.resolve.Header;
 import tabor.resolve.Options;
 import tabor.resolve.PatternChecks;
@@ -218,7 +219,7 @@ final class FileCompiler {
     boolean free = declareName(node, name);
     Resolved found =
         bounds.isExceeded()
-            ? new Resolved(null, true, List.of(), 0)
+            ? new Resolved(null, Gaps.ALL, List.of(), 0)
             : bounds.section(node, resolve(node, name, work));
     resolved.put(node, found);
     if (free) {
@@ -265,7 +266,7 @@ final class FileCompiler {
         String name = node.name();
         Resolved found =
             bounds.isExceededByCharts()
-                ? new Resolved(null, true, List.of(), 0)
+                ? new Resolved(null, Gaps.ALL, List.of(), 0)
                 : resolve(node, name, () -> ChartResolver.resolve(node.syntax, name, scope));
         if (found.section() instanceof Chart chart) {
           found = bounds.chart(node, chart, found);

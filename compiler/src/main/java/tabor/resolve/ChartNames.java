@@ -25,6 +25,7 @@ final class ChartNames {
   private final Scope scope;
   private final Problems problems;
   private boolean partial;
+  private @Nullable Line unsure;
 
   ChartNames(Scope scope, Problems problems) {
     this.scope = scope;
@@ -40,7 +41,7 @@ final class ChartNames {
   @Nullable Section section(Line line, Name word) {
     Resolved found = scope.section(word.text());
     if (found == null) {
-      partial = true;
+      notAll(line);
       if (scope.isChart(word.text())) {
         noChart(line, word);
         return null;
@@ -49,15 +50,21 @@ final class ChartNames {
       problems.add(unknown.help() == null ? howOften(unknown, line, word) : unknown);
       return null;
     }
-    partial |= found.partial();
     Section section = found.section();
+    if (found.partial() || section == null || section instanceof Chart) {
+      notAll(line);
+    }
     if (section instanceof Chart) {
       noChart(line, word);
-      partial = true;
       return null;
     }
-    partial |= section == null;
     return section;
+  }
+
+  /** Notes that not all that a line plays is known; what it lacks is then not missed. */
+  private void notAll(Line line) {
+    partial = true;
+    unsure = line;
   }
 
   /** Words that say how often, or that sections follow one another, read as names of sections. */
@@ -103,7 +110,7 @@ final class ChartNames {
   @Nullable Groove groove(Line line, Name word) {
     Section section = section(line, word);
     if (section instanceof Sheet sheet) {
-      partial = true;
+      notAll(line);
       problems.tell(
           Code.UNKNOWN_NAME,
           line,
@@ -143,7 +150,7 @@ final class ChartNames {
       }
       known = known == null ? part : known;
     }
-    if (turns.isEmpty() || partial) {
+    if (turns.isEmpty() || line.equals(unsure)) {
       return known;
     }
     partial = true;

@@ -105,12 +105,7 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
       resolver.problems.addAll(BodyChecks.check(chart));
     }
     return new Resolved(
-        chart,
-        resolver.problems.isIncomplete(),
-        resolver.problems.found(),
-        0,
-        List.of(),
-        resolver.spots());
+        chart, resolver.problems.gaps(), resolver.problems.found(), 0, List.of(), resolver.spots());
   }
 
   private List<Spot> spots() {

@@ -34,9 +34,7 @@ record CopyEdits(LineContext context, SectionDraft draft) {
           .add(SheetNames.unknown(scope, context.problems(), context.line(), name, true));
       return null;
     }
-    if (found.partial()) {
-      context.problems().incomplete();
-    }
+    context.problems().incomplete(found.gaps());
     Section section = found.section();
     if (section instanceof Groove groove) {
       return groove;
@@ -118,7 +116,7 @@ record CopyEdits(LineContext context, SectionDraft draft) {
     PlaceQuery.Bars bars = new PlaceQuery(seen.view(), targets.any()).bars(edit.at().bars());
     Span missing = bars.missing();
     if (missing != null) {
-      context.say(seen.view(), targets.any(), targets.words(), List.of(new Miss.NoBar(missing)));
+      context.say(seen.view(), targets, List.of(new Miss.NoBar(missing)));
     }
     if (there == null || missing != null) {
       return draft;
@@ -239,7 +237,7 @@ record CopyEdits(LineContext context, SectionDraft draft) {
     }
 
     private void say(Miss miss) {
-      context.say(there, targets.any(), targets.words(), List.of(miss));
+      context.say(there, targets, List.of(miss));
     }
 
     private void nothing(Span span, String where) {

@@ -42,7 +42,7 @@ record EditLine(LineContext context, SectionDraft draft) implements Edit.Cases<S
     PlaceQuery.Found found =
         new PlaceQuery(seen.view(), targets.any()).find(at, targets.span(), frame().lenient());
     if (!found.misses().isEmpty()) {
-      context.say(seen.view(), targets.any(), targets.words(), found.misses());
+      context.say(seen.view(), targets, found.misses());
       if (found.strokes().isEmpty()) {
         return null;
       }
@@ -171,6 +171,10 @@ record EditLine(LineContext context, SectionDraft draft) implements Edit.Cases<S
   public SectionDraft follows(Edit.Follows edit) {
     Surface surface = context.surface(edit.surface());
     Chosen leaders = choose(List.of(new TargetRef.OfLimb(edit.limb())), edit.at());
+    if (context.problems().gaps().hide(List.of(TargetFilter.of(edit.limb().limb())), null)) {
+      // What it would follow may be missing, and with it what this line adds.
+      context.problems().incomplete();
+    }
     return surface == null || leaders == null
         ? draft
         : new AddEdits(context, leaders.draft()).follow(surface, leaders.strokes());

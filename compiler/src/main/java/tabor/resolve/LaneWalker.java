@@ -12,6 +12,7 @@ import tabor.source.Span;
 import tabor.syntax.Beat;
 import tabor.syntax.LaneBar;
 import tabor.syntax.Line;
+import tabor.syntax.PartStatement;
 
 /**
  * Walks along the words of one part and notes each letter with its place. Holds lengthen the letter
@@ -110,7 +111,10 @@ final class LaneWalker implements Beat.Cases<@Nullable Void> {
       if (told != null) {
         problems.add(told);
       }
-      problems.incomplete();
+      problems.incomplete(
+          line.statement() instanceof PartStatement.Lane lane
+              ? Gaps.of(lane.subject(), frame.kit())
+              : Gaps.ALL);
     }
     for (Beat word : written.beats()) {
       int beats = BarLengths.beats(word);

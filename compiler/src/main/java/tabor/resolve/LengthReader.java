@@ -26,6 +26,7 @@ final class LengthReader {
   private @Nullable Line decider;
   private int total;
   private boolean fits = true;
+  private boolean open;
 
   /** Measures the parts among some lines. */
   LengthReader(SectionFrame frame, Problems problems, List<Line> lines) {
@@ -39,6 +40,11 @@ final class LengthReader {
     return TargetFilter.of(subject.target(), frame.kit()) != null;
   }
 
+  /** True if the parts agree, and each system has one that tells how long it is. */
+  private boolean areKnown() {
+    return fits && !open;
+  }
+
   /** The length of a groove; {@code said} is its {@code bars} line, if it has one. */
   SectionLength ofGroove(SectionLength.@Nullable Said said) {
     systems(said);
@@ -46,21 +52,23 @@ final class LengthReader {
     if (first == null && systems.size() == 1) {
       int bars = said != null ? said.bars() : loopBars();
       checkOstinatos(bars, said == null ? null : said.line());
-      return new SectionLength(bars, systems, fits);
+      return new SectionLength(bars, systems, areKnown());
     }
     int bars = said != null ? said.bars() : Math.max(1, total);
     if (said != null && first != null && total != said.bars()) {
       agreeWith(said, first);
     }
-    checkOstinatos(bars, said != null ? said.line() : first);
-    return new SectionLength(bars, systems, fits);
+    if (said != null || !open) {
+      checkOstinatos(bars, said != null ? said.line() : first);
+    }
+    return new SectionLength(bars, systems, areKnown());
   }
 
   /** The length of a run of parts in a step of so many bars. */
   SectionLength ofStep(int bars) {
     systems(null);
     Line first = decider;
-    if (first != null && total != bars && fits) {
+    if (first != null && total != bars && fits && !open) {
       fits = false;
       problems.tell(
           Code.BAR_COUNT,
@@ -77,7 +85,7 @@ final class LengthReader {
               + "” above");
     }
     checkOstinatos(bars, first);
-    return new SectionLength(bars, systems, fits);
+    return new SectionLength(bars, systems, areKnown());
   }
 
   /** Adds up the systems; all parts of one have the same number of bars. */
@@ -85,6 +93,7 @@ final class LengthReader {
     Line first = null;
     int systemBars = 0;
     boolean only = true;
+    boolean unread = false;
     for (Line line : lines) {
       only &= !(line.statement() instanceof PartStatement.Next);
     }
@@ -92,13 +101,15 @@ final class LengthReader {
       Statement statement = line.statement();
       if (statement instanceof PartStatement.Next) {
         total += systemBars;
+        open |= unread && first == null;
+        unread = false;
         systems.add(total + 1);
         first = null;
         systemBars = 0;
       } else if (statement instanceof PartStatement.Played) {
         loops.add(line);
       } else if (statement instanceof Statement.Broken broken) {
-        fits &= !broken.lane();
+        unread |= broken.lane();
       } else if (statement instanceof PartStatement.Lane lane && isKnown(lane.subject())) {
         if (lane.ostinato()) {
           loops.add(line);
@@ -121,10 +132,14 @@ final class LengthReader {
       }
     }
     total += systemBars;
+    open |= unread && first == null;
   }
 
   /** Says that the parts are not as long as {@code bars} says, unless each part was told so. */
   private void agreeWith(SectionLength.Said said, Line first) {
+    if (open) {
+      return;
+    }
     boolean systemsAdded = systems.size() > 1;
     if (later(said.line(), first) == said.line()) {
       fits = false;

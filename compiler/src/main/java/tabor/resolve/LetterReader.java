@@ -248,7 +248,7 @@ final class LetterReader {
     for (Beat.Suffix suffix : hit.suffixes()) {
       Stroke next = SignRules.with(done, suffix, frame);
       if (next == null) {
-        problems.incomplete();
+        problems.incomplete(Gaps.of(subject, frame.kit()));
         SurfaceMessages.Refusal refusal = SignRules.refusal(suffix);
         if (refusal != null && problems.isNew(stroke.spot())) {
           problems.add(
@@ -277,7 +277,7 @@ final class LetterReader {
   }
 
   private void unknown(Placed placed, String help, @Nullable String instead) {
-    problems.incomplete();
+    problems.incomplete(Gaps.of(subject, frame.kit()));
     Spot spot = spot(placed);
     if (!problems.isNew(spot)) {
       return;

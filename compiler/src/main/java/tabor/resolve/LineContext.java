@@ -166,7 +166,14 @@ record LineContext(SectionFrame frame, Problems problems, Line line) {
 
   /** Says what an edit speaks of that is not there. */
   void say(SectionView view, Predicate<Stroke> target, String words, List<Miss> misses) {
-    MissMessages messages = new MissMessages(this, view, target, words);
+    MissMessages messages = new MissMessages(this, view, target, words, List.of());
+    misses.forEach(messages::say);
+  }
+
+  /** The same of the strokes of some targets. */
+  void say(SectionView view, Targets targets, List<Miss> misses) {
+    MissMessages messages =
+        new MissMessages(this, view, targets.any(), targets.words(), targets.filters());
     misses.forEach(messages::say);
   }
 }

@@ -55,7 +55,7 @@ record LoopLanes(SectionFrame frame, Problems problems, SectionDraft draft, Line
   List<LaneWalker.Placed> played(PartStatement.Played played) {
     List<Beat.Element> places = new Patterns(frame.scope()).of(played);
     if (places == null) {
-      problems.incomplete();
+      problems.incomplete(Gaps.of(played.subject(), frame.kit()));
       String name = Patterns.words(played.pattern());
       problems.unknown(
           line,
@@ -74,7 +74,7 @@ record LoopLanes(SectionFrame frame, Problems problems, SectionDraft draft, Line
       }
     }
     if (each.isEmpty()) {
-      problems.incomplete();
+      problems.incomplete(Gaps.of(played.subject(), frame.kit()));
       return List.of();
     }
     return pour(played, each);

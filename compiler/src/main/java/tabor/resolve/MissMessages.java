@@ -26,8 +26,14 @@ import tabor.syntax.CountRef;
  *
  * @param view where the line looked
  * @param words the target as written
+ * @param filters the targets one by one; none where anything may be meant
  */
-record MissMessages(LineContext context, SectionView view, Predicate<Stroke> target, String words) {
+record MissMessages(
+    LineContext context,
+    SectionView view,
+    Predicate<Stroke> target,
+    String words,
+    List<TargetFilter> filters) {
   private static final int MOST_NAMED = 6;
   private static final int MOST_FIXES = 3;
 
@@ -205,10 +211,11 @@ record MissMessages(LineContext context, SectionView view, Predicate<Stroke> tar
   }
 
   private void nothing(Miss.Nothing miss) {
-    if (context.problems().isIncomplete()) {
+    Level level = miss.level();
+    Gaps gaps = context.problems().gaps();
+    if (filters.isEmpty() ? gaps.strokes() : gaps.hide(filters, level)) {
       return;
     }
-    Level level = miss.level();
     String kind =
         level == null
             ? "stroke"

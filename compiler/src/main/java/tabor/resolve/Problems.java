@@ -21,7 +21,7 @@ final class Problems {
   private final @Nullable String section;
   private final List<Diagnostic> found = new ArrayList<>();
   private final Set<Object> said = new HashSet<>();
-  private boolean incomplete;
+  private Gaps gaps = Gaps.NONE;
 
   /** For the section of this name; null for the header. */
   Problems(@Nullable String section) {
@@ -65,12 +65,22 @@ final class Problems {
    * missing in the source, and are not to be missed.
    */
   void incomplete() {
-    incomplete = true;
+    incomplete(Gaps.ALL);
+  }
+
+  /** Notes that what is written has gaps of this kind. */
+  void incomplete(Gaps more) {
+    gaps = gaps.and(more);
+  }
+
+  /** What may be missing that is not missing in the source. */
+  Gaps gaps() {
+    return gaps;
   }
 
   /** True if strokes may be missing that are not missing in the source. */
   boolean isIncomplete() {
-    return incomplete;
+    return gaps.strokes();
   }
 
   /** Says what is wrong at a span of a line, and what helps. */

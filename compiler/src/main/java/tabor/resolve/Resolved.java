@@ -10,8 +10,8 @@ import tabor.source.Spot;
  * A section worked out.
  *
  * @param section as far as it could be made; null where its meter does not add up
- * @param partial true if some line of it, or of what it came from, could not be read: strokes may
- *     be missing that are not missing in the source
+ * @param gaps what may be missing of it that is not missing in the source: some line of it, or of
+ *     what it came from, could not be read or placed
  * @param diagnostics what is wrong with it, in no order
  * @param effort what it cost to work out, about the number of strokes looked at
  * @param variations of a sheet each of its variations, in order; none of other sections
@@ -19,7 +19,7 @@ import tabor.source.Spot;
  */
 public record Resolved(
     @Nullable Section section,
-    boolean partial,
+    Gaps gaps,
     List<Diagnostic> diagnostics,
     long effort,
     List<Resolved> variations,
@@ -32,8 +32,12 @@ public record Resolved(
   }
 
   /** A section that is neither a sheet nor a chart. */
-  public Resolved(
-      @Nullable Section section, boolean partial, List<Diagnostic> diagnostics, long effort) {
-    this(section, partial, diagnostics, effort, List.of(), List.of());
+  public Resolved(@Nullable Section section, Gaps gaps, List<Diagnostic> diagnostics, long effort) {
+    this(section, gaps, diagnostics, effort, List.of(), List.of());
+  }
+
+  /** True if some line of it, or of what it came from, could not be read or placed. */
+  public boolean partial() {
+    return gaps.any();
   }
 }

@@ -58,9 +58,7 @@ public final class SectionResolver {
    */
   public static Resolved resolve(SectionSyntax syntax, String name, Scope scope) {
     SectionResolver resolver = new SectionResolver(syntax, name, scope);
-    if (syntax.hasBrokenLine()) {
-      resolver.problems.incomplete();
-    }
+    resolver.problems.incomplete(Gaps.of(syntax, scope.defaults().kit()));
     return resolver.isStep() ? resolver.step(false) : resolver.groove();
   }
 
@@ -71,9 +69,7 @@ public final class SectionResolver {
    */
   static Resolved variation(SectionSyntax syntax, String name, Scope scope) {
     SectionResolver resolver = new SectionResolver(syntax, name, scope);
-    if (syntax.hasBrokenLine()) {
-      resolver.problems.incomplete();
-    }
+    resolver.problems.incomplete(Gaps.of(syntax, scope.defaults().kit()));
     return resolver.step(true);
   }
 
@@ -99,7 +95,7 @@ public final class SectionResolver {
   }
 
   private Resolved failed() {
-    return new Resolved(null, true, problems.found(), 0);
+    return new Resolved(null, Gaps.ALL, problems.found(), 0);
   }
 
   // ---- grooves
@@ -131,7 +127,7 @@ public final class SectionResolver {
       }
     }
 
-    /** The beats of bar 0; 0, and said so, if they do not fit. */
+    /** The beats of bar 0; −1, and said so, if they do not fit. */
     int pickup(Meters known) {
       if (pickupLine == null || !(pickupLine.statement() instanceof PartStatement.Pickup written)) {
         return 0;
@@ -148,14 +144,15 @@ public final class SectionResolver {
           beats == 1
               ? "a bar of one beat has no room for a pickup"
               : "a pickup has 1 to " + (beats - 1) + " beats here");
-      return 0;
+      return -1;
     }
   }
 
   private Resolved groove() {
     Preamble preamble = new Preamble();
     Meters meters = preamble.meters;
-    if (meters == null) {
+    int pickup = meters == null ? -1 : preamble.pickup(meters);
+    if (meters == null || pickup < 0) {
       lookAtNames();
       return failed();
     }
@@ -174,15 +171,7 @@ public final class SectionResolver {
                 scope.options().view().wording(defaults.wording())));
     SectionFrame frame =
         new SectionFrame(
-            name,
-            title(),
-            heading,
-            scope,
-            null,
-            setting,
-            preamble.pickup(meters),
-            preamble.meterIn,
-            false);
+            name, title(), heading, scope, null, setting, pickup, preamble.meterIn, false);
     SectionLength length =
         within(new LengthReader(frame, problems, syntax.lines()).ofGroove(preamble.said));
     if (!length.fits()) {
@@ -246,9 +235,7 @@ public final class SectionResolver {
     if (from == null || !(from.section() instanceof Groove base)) {
       return failed();
     }
-    if (from.partial()) {
-      problems.incomplete();
-    }
+    problems.incomplete(from.gaps());
     Draft edited = edited(base, lenient);
     return finished(edited.frame(), edited.draft(), base.page().lineStarts());
   }
@@ -383,6 +370,6 @@ public final class SectionResolver {
     SectionDraft dealt = Dealing.dealt(frame, edited);
     Dealing.report(frame, problems, dealt);
     Groove groove = new SectionFinish(frame, problems, syntax, lineStarts).finish(dealt);
-    return new Resolved(groove, problems.isIncomplete(), problems.found(), dealt.effort());
+    return new Resolved(groove, problems.gaps(), problems.found(), dealt.effort());
   }
 }

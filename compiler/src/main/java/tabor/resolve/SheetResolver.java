@@ -74,7 +74,7 @@ public final class SheetResolver {
             "nothing varies on this sheet",
             "write a line that starts with each: each add kick at 2& 3");
       }
-      return new Resolved(null, true, problems.found(), 0);
+      return new Resolved(null, Gaps.ALL, problems.found(), 0);
     }
     long effort = 0;
     for (int i = 0; i < choices.size(); i++) {
@@ -86,13 +86,15 @@ public final class SheetResolver {
     List<Resolved> kept = numbers(left);
     tellOnce(left);
     Groove base = kept.get(0).section() instanceof Groove first ? first.base() : null;
-    boolean partial =
-        problems.isIncomplete() || syntax.hasBrokenLine() || Lists.any(made, Resolved::partial);
+    Gaps gaps = syntax.hasBrokenLine() ? Gaps.ALL : problems.gaps();
+    for (Resolved one : made) {
+      gaps = gaps.and(one.gaps());
+    }
     if (base == null || Lists.any(kept, one -> one.section() == null)) {
-      return new Resolved(null, true, problems.found(), effort);
+      return new Resolved(null, Gaps.ALL, problems.found(), effort);
     }
     Sheet sheet = sheet(base, kept);
-    return new Resolved(sheet, partial, problems.found(), effort, asShown(sheet, kept), List.of());
+    return new Resolved(sheet, gaps, problems.found(), effort, asShown(sheet, kept), List.of());
   }
 
   private String numbered(int number) {
@@ -223,7 +225,7 @@ public final class SheetResolver {
       Resolved one = kept.get(i);
       shown.add(
           new Resolved(
-              sheet.variations().get(i).groove(), one.partial(), one.diagnostics(), one.effort()));
+              sheet.variations().get(i).groove(), one.gaps(), one.diagnostics(), one.effort()));
     }
     return shown;
   }
@@ -291,7 +293,7 @@ public final class SheetResolver {
       return one;
     }
     Groove named = groove.named(name, groove.title());
-    return new Resolved(named, one.partial(), one.diagnostics(), one.effort());
+    return new Resolved(named, one.gaps(), one.diagnostics(), one.effort());
   }
 
   // ---- problems

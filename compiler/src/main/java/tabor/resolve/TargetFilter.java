@@ -102,6 +102,17 @@ public record TargetFilter(
     return surface != null && isOn(stroke.surface(), surface);
   }
 
+  /** True if strokes of the hands, or else of the feet, may be meant. */
+  boolean mayBe(boolean hands) {
+    if (limb != null) {
+      return limb.isHand() == hands;
+    }
+    if (group != null) {
+      return group == TargetRef.Group.ALL || (group == TargetRef.Group.HANDS) == hands;
+    }
+    return surface != null && surface.isFoot() != hands;
+  }
+
   private boolean isOn(Surface other, Surface own) {
     return wholePiece
         ? other.piece().equals(own.piece()) && other.isFoot() == own.isFoot()

@@ -259,14 +259,14 @@ class EditLinesTest {
         "hands : k . . .",
         "snare : r= . . .",
         "hands play none in eighths",
-        "ostinato kick : q . . .",
+        "ostinato tom1 : q . . .",
         "tomm : r . . .",
         "snare : %",
         "snare : {{{{{{{{{r}}}}}}}}} . . .",
       })
   void whereALineIsWrongNothingIsMissedBelow(String line) {
     String text =
-        "groove drawn\n kick : x q\ngroove g\n hands : . r . .\nstep s\n "
+        "groove drawn\n snare : x q\ngroove g\n hands : . r . .\nstep s\n "
             + line
             + "\n accent china\n";
     List<String> told = Compact.problems(text);
