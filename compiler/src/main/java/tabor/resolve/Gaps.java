@@ -83,9 +83,9 @@ public record Gaps(boolean hands, boolean feet, boolean levels, boolean lines) {
 
   /** True if strokes of some targets, of a level if one is wanted, may be missing. */
   boolean hide(List<TargetFilter> targets, @Nullable Level level) {
-    return level != null && levels
-        || hands && Lists.any(targets, target -> target.mayBe(true))
-        || feet && Lists.any(targets, target -> target.mayBe(false));
+    return (level != null && levels)
+        || (hands && Lists.any(targets, target -> target.mayBe(true)))
+        || (feet && Lists.any(targets, target -> target.mayBe(false)));
   }
 
   /** What may be missing where a part of this subject could not be read to its end. */
