@@ -282,6 +282,14 @@ final class LetterReader {
     if (!problems.isNew(spot)) {
       return;
     }
+    UnreadWord word = subject instanceof Subject.OfLimb ? null : UnreadWord.around(spot);
+    if (word != null) {
+      if (problems.isNew(word.spot())) {
+        Diagnostic.Place place = new Diagnostic.Place(frame.name(), placed.bar, count(placed));
+        problems.add(word.told(subject, help).in(place));
+      }
+      return;
+    }
     Diagnostic made =
         problems
             .make(

@@ -2,6 +2,7 @@ package tabor.resolve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,6 +74,41 @@ class LettersTest {
             Compact.problems(
                 "groove g\n bars 2\n " + part.replaceFirst(" \\. \\. \\.", " . . . | %") + "\n"))
         .containsExactly("3 unknown-letter");
+  }
+
+  @Test
+  void aWordAmongBeatsIsToldOnceAsAWord() {
+    String two = "groove g\n hihat : xx xx xx xx |";
+    Diagnostic again = told(two + " repeat\n");
+    assertThat(again.message()).isEqualTo("“repeat” is no beat of the part “hihat”");
+    assertThat(again.help()).isEqualTo("a bar that is the same as the one before it is written %");
+    assertThat(again.fixes()).hasSize(1);
+    assertThat(again.fixes().get(0).edits().get(0).text()).isEqualTo("%");
+    assertThat(told(two + " Same  # as before\n").fixes()).hasSize(1);
+    // Among other beats nobody knows what it is to repeat.
+    assertThat(told(two + " repeat x x x\n").fixes()).isEmpty();
+    assertThat(told("groove g\n hihat : repeat\n").fixes()).isEmpty();
+    Diagnostic other = told("groove g\n line : rlkp zest . .\n");
+    assertThat(other.message()).isEqualTo("“zest” is no beat of the part “line”");
+    assertThat(other.help()).startsWith("in the line r and l are hands");
+    // Two letters that are none may be a slip; so may letters of a kit.
+    assertThat(told("groove g\n snare : xezx . . .\n").message()).startsWith("“e” is no letter");
+    assertThat(told("groove g\n right : zest . . .\n").message()).startsWith("“z” is no letter");
+    String endless = "zest".repeat(6);
+    assertThat(told("groove g\n snare : " + endless + " . . .\n").message())
+        .startsWith("“z” is no letter");
+  }
+
+  /** The first that is said of a letter. */
+  private static Diagnostic told(String text) {
+    List<Diagnostic> letters =
+        Compact.compile(text).diagnostics().stream()
+            .filter(d -> d.code().word().equals("unknown-letter"))
+            .toList();
+    if (!letters.get(0).message().contains("is no letter")) {
+      assertThat(letters).hasSize(1);
+    }
+    return letters.get(0);
   }
 
   @Test
