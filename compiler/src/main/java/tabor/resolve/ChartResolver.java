@@ -293,23 +293,19 @@ public final class ChartResolver implements ChartStatement.Cases<@Nullable Void>
 
   @Override
   public @Nullable Void hold(ChartStatement.Hold item) {
-    Chart.Item above = null;
-    for (Chart.Item one : items) {
-      if (one instanceof Chart.Play
-          || one instanceof Chart.Climb
-          || one instanceof Chart.Trade
-          || one instanceof Chart.Pause) {
-        above = one;
-      }
-    }
-    if (above == null || above instanceof Chart.Pause) {
+    boolean played =
+        Lists.any(
+            items,
+            one ->
+                one instanceof Chart.Play
+                    || one instanceof Chart.Climb
+                    || one instanceof Chart.Trade);
+    if (!played) {
       problems.lost(
           Code.NOTHING_THERE,
           line,
           item.span(),
-          above == null
-              ? "nothing is played above that could ring on"
-              : "after a rest by the clock no stroke is left that could ring on",
+          "nothing is played above that could ring on",
           "write hold below the play line whose last stroke is to ring");
       return null;
     }

@@ -205,11 +205,6 @@ class ChartLimitsTest {
       assertThat(ChartLinesTest.items(" " + line + "\n rest 1 bar\n hold 2 beats\n"))
           .endsWith("; hold 2");
     }
-    Diagnostic silent = only(" play two\n rest 10 seconds\n cue \"Wait\"\n hold 2 beats\n");
-    assertThat(silent.code().word()).isEqualTo("nothing-there");
-    assertThat(silent.message()).contains("after a rest by the clock");
-    assertThat(ChartLinesTest.items(" rest 10 seconds\n play two\n hold 2 beats\n"))
-        .endsWith("; hold 2");
   }
 
   @Test
