@@ -26,8 +26,8 @@ import org.objectweb.asm.Type;
  * Goes through a jar and writes out, as ordinary classes and methods, what the JVM would put
  * together anew at each start: lambdas and method references, and equality, hash codes and texts of
  * records. Class files of an age that archives of classes do not take become those of Java 8, and a
- * library that sets drawing up before it writes a text no longer does. What the program does stays
- * the same.
+ * library that sets drawing up before it writes a text no longer does. Fonts and texts are stored
+ * without packing. What the program does stays the same.
  *
  * <p>The build runs it on each jar that is started. What it is worth stands in docs/performance.md.
  */

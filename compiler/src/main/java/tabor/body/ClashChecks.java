@@ -116,7 +116,7 @@ record ClashChecks(Groove groove, Consumer<Finding> found) {
   }
 
   private void hihat(List<Stroke> here) {
-    Limb hatFoot = groove.setting().kit().leftHanded() ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
+    Limb hatFoot = groove.setting().kit().hihatFoot();
     @Nullable Stroke stick = null;
     @Nullable Stroke chick = null;
     @Nullable Stroke secondPedal = null;

@@ -1,21 +1,33 @@
 package tabor.ide;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import tabor.compile.Compiled;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.kit.Surface;
-import tabor.kit.SurfaceFacts;
+import tabor.kit.SurfaceFacts.HiHat;
+import tabor.lists.Lists;
+import tabor.rhythm.Time;
 import tabor.source.Span;
 import tabor.syntax.Line;
 import tabor.syntax.PartStatement;
 
 /** What fixes a line whose strokes meet the other end of the hi-hat in several places. */
 record HihatFixes(Cursor cursor, List<QuickFix> found) {
-  /** Leaves them all out together; false if there is but one, or the line is none of strokes. */
+  private record Place(int bar, Time at) {
+    static Place of(Stroke stroke) {
+      return new Place(stroke.bar(), stroke.at());
+    }
+  }
+
+  /**
+   * Leaves them all out together, and nothing else of the line; false if there is but one, or the
+   * line is none of strokes.
+   */
   boolean find() {
     Groove groove = cursor.groove().orElse(null);
     Line line = cursor.line();
@@ -23,17 +35,29 @@ record HihatFixes(Cursor cursor, List<QuickFix> found) {
       return false;
     }
     List<Stroke> here = Simultaneous.struckBy(groove, cursor);
-    Stroke partner = here.isEmpty() ? null : partner(groove, here.get(0), null);
-    if (partner == null) {
+    if (here.isEmpty()) {
+      return false;
+    }
+    Stroke first = here.get(0);
+    Map<Place, Stroke> others = new HashMap<>();
+    for (Stroke stroke : groove.written()) {
+      if (isStick(first) ? isPedal(stroke, groove) : isStick(stroke)) {
+        others.put(Place.of(stroke), stroke);
+      }
+    }
+    Stroke met = others.get(Place.of(first));
+    if (met == null) {
       return false;
     }
     Compiled compiled = cursor.compiled();
     Set<Span> strokes = new LinkedHashSet<>();
     for (Stroke stroke : groove.written()) {
-      if (stroke.spot().passage() == line.passage()
-          && line.spot().span().holds(stroke.spot().span())
-          && stroke.limb().isHand() == here.get(0).limb().isHand()
-          && partner(groove, stroke, partner) != null) {
+      Stroke other = others.get(Place.of(stroke));
+      if (other != null
+          && isAlike(stroke, first)
+          && isAlike(other, met)
+          && stroke.spot().passage() == line.passage()
+          && line.spot().span().holds(stroke.spot().span())) {
         Cursor letter = Cursor.at(compiled, compiled.span(stroke.spot()).start());
         if (letter.token() != null && letter.token().hit() != null) {
           strokes.add(FixFinder.whole(letter));
@@ -43,35 +67,27 @@ record HihatFixes(Cursor cursor, List<QuickFix> found) {
     if (strokes.size() < 2) {
       return false;
     }
-    List<TextEdit> edits = strokes.stream().map(span -> new TextEdit(span, ".")).toList();
+    List<TextEdit> edits = Lists.map(strokes, span -> new TextEdit(span, "."));
     found.add(new QuickFix("Leave these strokes out", edits, false));
     return true;
   }
 
-  /**
-   * What a stick meets below, or a foot above, at one place.
-   *
-   * @param like what it is to be like; null for anything
-   */
-  private static @Nullable Stroke partner(Groove groove, Stroke stroke, @Nullable Stroke like) {
-    boolean stick = stroke.surface().sort() == Surface.Sort.STICK_HIHAT;
-    for (Stroke other : groove.written()) {
-      if (other.bar() == stroke.bar()
-          && other.at().equals(stroke.at())
-          && (stick ? isPedal(other) : other.surface().sort() == Surface.Sort.STICK_HIHAT)
-          && (like == null || isClosed(like) == isClosed(other))) {
-        return other;
-      }
-    }
-    return null;
+  private static boolean isStick(Stroke stroke) {
+    return stroke.surface().sort() == Surface.Sort.STICK_HIHAT;
   }
 
-  private static boolean isPedal(Stroke stroke) {
-    return stroke.surface().hihat() == SurfaceFacts.HiHat.CHICK
-        || stroke.surface().sort() == Surface.Sort.KICK;
+  /** What the foot of the hi-hat does: closes it, or is away on the kick pedal. */
+  private static boolean isPedal(Stroke stroke, Groove groove) {
+    return stroke.surface().hihat() == HiHat.CHICK
+        || (stroke.surface().sort() == Surface.Sort.KICK
+            && stroke.limb() == groove.setting().kit().hihatFoot());
   }
 
-  private static boolean isClosed(Stroke stroke) {
-    return stroke.surface().hihat() == SurfaceFacts.HiHat.CLOSED;
+  /** True if two strokes on one end of the hi-hat are told of by the same words. */
+  private static boolean isAlike(Stroke a, Stroke b) {
+    boolean sameFoot = isStick(a) || a.limb() == b.limb();
+    return a.surface().sort() == b.surface().sort()
+        && (a.surface().hihat() == HiHat.CLOSED) == (b.surface().hihat() == HiHat.CLOSED)
+        && sameFoot;
   }
 }

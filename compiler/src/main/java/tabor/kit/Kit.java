@@ -122,6 +122,11 @@ public record Kit(
     return limits.getOrDefault("", Limits.DEFAULT);
   }
 
+  /** The foot that stands on the pedal of the hi-hat. */
+  public Limb hihatFoot() {
+    return leftHanded ? Limb.RIGHT_FOOT : Limb.LEFT_FOOT;
+  }
+
   /** The same kit with the player mirrored once more. */
   public Kit mirrored() {
     return new Kit(name, surfaces, letters, standIns, positions, limits, !leftHanded);

@@ -12,6 +12,7 @@ import tabor.syntax.Line;
 import tabor.syntax.SectionSyntax;
 import tabor.syntax.Statement;
 import tabor.syntax.Subject;
+import tabor.syntax.Verb;
 
 /**
  * What a section may lack that its source does not, because something written could not be read or
@@ -36,7 +37,7 @@ public record Gaps(boolean hands, boolean feet, boolean levels, boolean lines) {
   private static final Gaps HANDS = new Gaps(true, false, false, true);
   private static final Gaps FEET = new Gaps(false, true, false, true);
 
-  /** Statements after which no place that has a stroke is empty without them, and none is moved. */
+  /** Lines other than verbs on strokes that bring no stroke and move none. */
   private static final Set<String> NO_STROKES =
       Set.of(
           "text",
@@ -48,18 +49,7 @@ public record Gaps(boolean hands, boolean feet, boolean levels, boolean lines) {
           "dynamic",
           "crescendo",
           "diminuendo",
-          "drop",
-          "only",
-          "flam",
-          "drag",
-          "ruff",
-          "buzz",
-          "diddle",
-          "roll",
-          "choke",
-          "rimshot");
-
-  private static final Set<String> ONLY_LEVELS = Set.of("accent", "ghost", "plain");
+          "only");
 
   private static final Set<String> BEFORE_TARGETS =
       Set.of("ostinato", "add", "double", "triple", "open", "shift", "move", "split");
@@ -114,10 +104,16 @@ public record Gaps(boolean hands, boolean feet, boolean levels, boolean lines) {
     if (broken.lane()) {
       return whose(line.spot().text(), kit);
     }
-    if (NO_STROKES.contains(word)) {
-      return LINES;
+    for (Verb verb : Verb.values()) {
+      if (verb.word().equals(word)) {
+        return switch (verb.kind()) {
+          case DROP, ORNAMENT -> LINES;
+          case LEVEL -> LEVELS;
+          case STROKES, OPEN -> whose(line.spot().text(), kit);
+        };
+      }
     }
-    return ONLY_LEVELS.contains(word) ? LEVELS : whose(line.spot().text(), kit);
+    return NO_STROKES.contains(word) ? LINES : whose(line.spot().text(), kit);
   }
 
   /** Whose strokes a line is about, as far as it can be seen from its first words. */

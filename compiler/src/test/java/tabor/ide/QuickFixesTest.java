@@ -237,6 +237,16 @@ class QuickFixesTest {
               "Leave these strokes out",
               "groove a\n  right : o . o ..o.\n  hihat.foot : . (x) . Xx.x\n"),
           c(
+              "hihat-contradiction",
+              "groove a\n  hihat : x x x x\n  kick : l r l r\n",
+              "Leave these strokes out",
+              "groove a\n  hihat : x x x x\n  kick : . r . r\n"),
+          c(
+              "hihat-contradiction",
+              "groove a\n  kick : l r l r\n  hihat : x x x x\n",
+              "Leave these strokes out",
+              "groove a\n  kick : l r l r\n  hihat : . x . x\n"),
+          c(
               "foot-on-closed-hihat",
               "groove a\n  hihat.foot : . x . x\n  hihat : xx xx xx x\n",
               "Leave these strokes out",
