@@ -1,11 +1,10 @@
 package tabor.body;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Ornament;
@@ -86,8 +85,10 @@ final class Loop {
 
   final KitPlaces places;
 
-  /** Where the other pair strikes, in ticks. */
-  private final NavigableSet<Long> others = new TreeSet<>();
+  /** What the other pair plays; where, is worked out when it is asked for, which is seldom. */
+  private final List<Stroke> others = new ArrayList<>();
+
+  private long @Nullable [] othersAt;
 
   /** The surfaces by number. */
   final List<Surface> surfaces = new ArrayList<>();
@@ -151,7 +152,7 @@ final class Loop {
     for (int i = 0; i < open.size(); i++) {
       Dealer.Open one = open.get(i);
       if (one.hands() != hands) {
-        others.add(at(one.stroke()));
+        others.add(one.stroke());
         continue;
       }
       while (next < given.size() && !later(given.get(next), one.stroke())) {
@@ -171,7 +172,7 @@ final class Loop {
 
   private void give(Stroke stroke) {
     if (stroke.limb().isHand() != hands) {
-      others.add(at(stroke));
+      others.add(stroke);
       return;
     }
     Instant here = instant(stroke);
@@ -193,8 +194,16 @@ final class Loop {
 
   /** True if the other pair strikes at a place, but for rounding. */
   boolean othersStrike(long at) {
-    Long near = others.ceiling(at - TimeRows.CLOSE);
-    return near != null && near <= at + TimeRows.CLOSE;
+    if (othersAt == null) {
+      othersAt = new long[others.size()];
+      for (int i = 0; i < othersAt.length; i++) {
+        othersAt[i] = at(others.get(i));
+      }
+      Arrays.sort(othersAt);
+    }
+    int near = Arrays.binarySearch(othersAt, at - TimeRows.CLOSE);
+    int next = near < 0 ? -near - 1 : near;
+    return next < othersAt.length && othersAt[next] <= at + TimeRows.CLOSE;
   }
 
   private Instant instant(Stroke stroke) {

@@ -44,17 +44,18 @@ public record Stroke(
   /** The order of every list: bar, place, limb, surface. */
   public static final Comparator<Stroke> ORDER =
       (a, b) -> {
-        int byBar = Integer.compare(a.bar, b.bar);
-        if (byBar != 0) {
-          return byBar;
-        }
-        int byPlace = a.at.compareTo(b.at);
+        int byPlace = byPlace(a, b);
         if (byPlace != 0) {
           return byPlace;
         }
         int byLimb = a.limb.compareTo(b.limb);
         return byLimb != 0 ? byLimb : a.surface.name().compareTo(b.surface.name());
       };
+
+  /** The order of time alone: by bar, then by the place in it. */
+  public static int byPlace(Stroke a, Stroke b) {
+    return a.bar != b.bar ? Integer.compare(a.bar, b.bar) : a.at.compareTo(b.at);
+  }
 
   /** The same stroke by another limb; the compiler chose it if {@code chosen}. */
   public Stroke by(Limb other, boolean chosen) {

@@ -41,15 +41,30 @@ final class StrokeOrder {
   }
 
   private static boolean isTidy(List<Stroke> strokes) {
+    if (strokes.isEmpty()) {
+      return true;
+    }
+    Stroke before = strokes.get(0);
     for (int i = 1; i < strokes.size(); i++) {
       Stroke stroke = strokes.get(i);
-      if (Stroke.ORDER.compare(strokes.get(i - 1), stroke) >= 0) {
+      int byPlace = Stroke.byPlace(before, stroke);
+      if (byPlace > 0 || (byPlace == 0 && !isTidy(strokes, i))) {
         return false;
       }
-      for (int j = i - 1; j >= 0 && together(strokes.get(j), stroke); j--) {
-        if ((stroke.open() || strokes.get(j).open()) && sameSurface(strokes.get(j), stroke)) {
-          return false;
-        }
+      before = stroke;
+    }
+    return true;
+  }
+
+  /** True if a stroke is in order with those before it at its place, and one with none of them. */
+  private static boolean isTidy(List<Stroke> strokes, int i) {
+    Stroke stroke = strokes.get(i);
+    if (Stroke.ORDER.compare(strokes.get(i - 1), stroke) >= 0) {
+      return false;
+    }
+    for (int j = i - 1; j >= 0 && together(strokes.get(j), stroke); j--) {
+      if ((stroke.open() || strokes.get(j).open()) && sameSurface(strokes.get(j), stroke)) {
+        return false;
       }
     }
     return true;
@@ -65,6 +80,10 @@ final class StrokeOrder {
 
   /** Makes one of the strokes of one place that are one. */
   private static void onePlace(List<Stroke> here, List<Stroke> kept) {
+    if (here.size() == 2 && !sameSurface(here.get(0), here.get(1))) {
+      kept.addAll(here);
+      return;
+    }
     Map<String, List<Stroke>> bySurface = new LinkedHashMap<>();
     for (Stroke stroke : here) {
       List<Stroke> there =
