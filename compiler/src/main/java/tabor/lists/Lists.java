@@ -95,6 +95,15 @@ public final class Lists {
     return Collections.unmodifiableList(kept);
   }
 
+  /** The numbers from 0 up to, not with, a count. */
+  public static List<Integer> numbers(int count) {
+    List<Integer> numbers = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      numbers.add(i);
+    }
+    return numbers;
+  }
+
   /** What the function makes of each, in order, as a list that is not changed. */
   public static <T, R> List<R> map(Collection<T> items, Function<? super T, ? extends R> function) {
     List<R> made = new ArrayList<>(items.size());

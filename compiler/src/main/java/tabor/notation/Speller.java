@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import tabor.cores.SpareCores;
 import tabor.groove.CountLabels;
 import tabor.groove.Groove;
 import tabor.groove.Snap;
@@ -66,11 +67,12 @@ public final class Speller {
     while (needsMore(written)) {
       written = write();
     }
-    List<Bar> bars = new ArrayList<>();
-    for (int number = groove.firstBar(); number <= groove.bars(); number++) {
-      bars.add(bar(number, written));
-    }
-    return new Score(groove, bars);
+    Voices last = written;
+    int first = groove.firstBar();
+    return new Score(
+        groove,
+        SpareCores.map(
+            Lists.numbers(groove.bars() - first + 1), index -> bar(first + index, last)));
   }
 
   private boolean needsMore(Voices written) {

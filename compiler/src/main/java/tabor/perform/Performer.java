@@ -84,6 +84,19 @@ public final class Performer {
    * @throws IllegalArgumentException if it lasts longer than {@link #LONGEST_SECONDS}
    */
   public static Performance chart(Chart chart) {
+    return chart(chart, true);
+  }
+
+  /**
+   * The clicks and counts of a chart without what is struck.
+   *
+   * @throws IllegalArgumentException if it lasts longer than {@link #LONGEST_SECONDS}
+   */
+  public static Performance clicks(Chart chart) {
+    return chart(chart, false);
+  }
+
+  private static Performance chart(Chart chart, boolean struck) {
     if (seconds(chart) > LONGEST_SECONDS) {
       throw new IllegalArgumentException("the chart " + chart.name() + " is too long to play");
     }
@@ -100,7 +113,7 @@ public final class Performer {
       Tempo tempo = new Tempo(Time.of(1, 4), Time.of(90));
       planned.add(PlannedSegment.rest(1, null, tempo, PlannedSegment.Manner.PLAIN));
     }
-    return play(planned, plan.last(), false);
+    return play(planned, plan.last(), false, struck);
   }
 
   /**
@@ -185,11 +198,14 @@ public final class Performer {
   }
 
   private static Performance play(List<PlannedSegment> planned, boolean round) {
-    return play(planned, List.of(), round);
+    return play(planned, List.of(), round, true);
   }
 
   private static Performance play(
-      List<PlannedSegment> planned, List<PlannedSegment.Words> last, boolean round) {
+      List<PlannedSegment> planned,
+      List<PlannedSegment.Words> last,
+      boolean round,
+      boolean struck) {
     List<Segment> segments = new ArrayList<>();
     Time start = Time.ZERO;
     long picos = 0;
@@ -208,10 +224,10 @@ public final class Performer {
         continue;
       }
       Groove groove = segment.groove();
-      boolean struck =
+      boolean sounds =
           segment.kind() == Segment.Kind.SECTION || segment.kind() == Segment.Kind.HOLD;
       PlannedSegment plan = planned.get(i);
-      if (struck && groove != null) {
+      if (struck && sounds && groove != null) {
         placer.add(i, plan, sounds(known, groove, segment, plan.manner().over()));
       }
       if (segment.kind().hasBars()) {

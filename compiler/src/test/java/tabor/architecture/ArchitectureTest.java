@@ -124,6 +124,7 @@ class ArchitectureTest {
     onlyIn("tabor.grammar.StatementTexts", "tabor.syntax");
     onlyIn("org.apache.pdfbox.", "tabor.emit.pdf", "tabor.emit.font");
     onlyIn("org.apache.fontbox.", "tabor.emit.pdf", "tabor.emit.font");
+    onlyIn("com.pngencoder.", "tabor.emit.png");
     onlyIn("picocli.", "tabor.cli");
     onlyIn("org.commonmark.", "tabor.weave");
     onlyIn("org.asciidoctor.", "tabor.weave.asciidoc");

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,6 +34,30 @@ class OnSeveralCoresTest {
         "weave ../docs/notation.md -o OUT",
       })
   void saysAndWritesTheSame(String command) throws IOException {
+    sameOnSeveral(command);
+  }
+
+  /** Within one section bars are measured, and systems drawn, side by side. */
+  @Test
+  void aLongSectionToo() throws IOException {
+    List<String> hats = List.of("x.x. xxxx {xxx}x xx.x", "X(x)x. x=.x. xxxx X.x.", "{x.x} x x. xx");
+    List<String> snares = List.of(". l . {lll}", "(l)(l)L. . l L^");
+    StringBuilder hihat = new StringBuilder("  hihat : ");
+    StringBuilder snare = new StringBuilder("  snare : ");
+    for (int bar = 0; bar < 90; bar++) {
+      hihat.append(bar == 0 ? "" : " | ").append(hats.get(bar % 3));
+      snare
+          .append(bar == 0 ? "" : " | ")
+          .append(bar % 2 == 0 ? ". l . l" : snares.get(bar / 7 % 2));
+    }
+    Path file = work.resolve("long.tabor");
+    Files.writeString(
+        file, "groove long \"Long\"\n" + hihat + "\n" + snare + "\n  ostinato kick : x . x .x\n");
+    assertThat(sameOnSeveral("build " + file + " -o OUT --as=svg,png,pdf,html,musicxml")).isZero();
+  }
+
+  /** The exit code on both. */
+  private int sameOnSeveral(String command) throws IOException {
     Ran alone = run(command, "a");
     SpareCores.share(CORES);
     Ran together;
@@ -51,6 +76,7 @@ class OnSeveralCoresTest {
     Map<String, byte[]> made = files("b");
     assertThat(made.keySet()).isEqualTo(expected.keySet());
     expected.forEach((name, bytes) -> assertThat(made.get(name)).as(name).isEqualTo(bytes));
+    return alone.code();
   }
 
   private String out(String folder) {

@@ -2,6 +2,7 @@ package tabor.emit.engrave;
 
 import java.util.ArrayList;
 import java.util.List;
+import tabor.cores.SpareCores;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
 import tabor.lists.Lists;
@@ -53,30 +54,38 @@ record SectionPlan(
             : wanted.signs().holds() ? wanted.withEnding(Look.Ending.FINAL) : wanted;
     boolean counts = look.counts() && groove.setting().showCounts();
     boolean sticking = look.boxes() || (look.annotated() && groove.setting().showSticking());
-    List<BarPlan> bars = new ArrayList<>();
-    for (tabor.notation.Bar bar : score.printed()) {
-      BarPlan plan =
-          look.blank()
-              ? BarPlan.blank(bar, groove.meter(bar.number()), counts, font)
-              : BarPlan.of(bar, counts, sticking, look.boxes(), font)
-                  .widened(DynamicsPainter.room(groove, bar.number()));
-      if (!bars.isEmpty()) {
-        plan = plan.under(MeterSigns.at(groove, bar.number()));
-      }
-      boolean opens = bar.number() == 1 && groove.firstBar() == 0;
-      bars.add(
-          opens && look.ending() == Look.Ending.LOOP ? plan.opened(StaffPainter.OPENING) : plan);
-    }
+    List<tabor.notation.Bar> printed = score.printed();
+    List<Columns> measuredBars =
+        SpareCores.map(
+            Lists.numbers(printed.size()),
+            i -> {
+              tabor.notation.Bar bar = printed.get(i);
+              BarPlan plan =
+                  look.blank()
+                      ? BarPlan.blank(bar, groove.meter(bar.number()), counts, font)
+                      : BarPlan.of(bar, counts, sticking, look.boxes(), font)
+                          .widened(DynamicsPainter.room(groove, bar.number()));
+              if (i > 0) {
+                plan = plan.under(MeterSigns.at(groove, bar.number()));
+              }
+              boolean opens = bar.number() == 1 && groove.firstBar() == 0;
+              if (opens && look.ending() == Look.Ending.LOOP) {
+                plan = plan.opened(StaffPainter.OPENING);
+              }
+              BarColumns columns = new BarColumns(plan, groove.meter(bar.number()));
+              return new Columns(
+                  plan, new BarSpacing(columns, false), new BarSpacing(columns, true));
+            });
+    List<BarPlan> bars = Lists.map(measuredBars, Columns::plan);
     double[] wants = new double[bars.size()];
     double[] comfort = new double[bars.size()];
     double[] least = new double[bars.size()];
     List<BarSpacing> spacings = new ArrayList<>();
     List<BarSpacing> tight = new ArrayList<>();
     for (int i = 0; i < bars.size(); i++) {
-      BarColumns columns = new BarColumns(bars.get(i), groove.meter(bars.get(i).bar().number()));
-      BarSpacing bar = orLike(i, spacings, new BarSpacing(columns, false));
+      BarSpacing bar = orLike(i, spacings, measuredBars.get(i).loose());
       spacings.add(bar);
-      tight.add(orLike(i, tight, new BarSpacing(columns, true)));
+      tight.add(orLike(i, tight, measuredBars.get(i).tight()));
       wants[i] = bar.width(ORDINARY);
       comfort[i] = bar.comfort();
       least[i] = tight.get(i).width(0);
@@ -86,6 +95,9 @@ record SectionPlan(
     return new SectionPlan(score, look, font, bars, spacings, tight, measured, new Spoken(score))
         .in(look);
   }
+
+  /** A bar with what its columns need, as it likes best and as close as can still be read. */
+  private record Columns(BarPlan plan, BarSpacing loose, BarSpacing tight) {}
 
   /** Bars that repeat each other are spaced once. */
   private static BarSpacing orLike(int i, List<BarSpacing> spacings, BarSpacing bar) {
@@ -146,11 +158,13 @@ record SectionPlan(
         look.signs().holds()
             ? score.groove().strokes().stream().mapToInt(Stroke::bar).max().orElse(-1)
             : -1;
-    List<Engraving.StaffSystem> systems = new ArrayList<>();
-    for (int i = 0; i < starts.size(); i++) {
-      int end = i + 1 < starts.size() ? starts.get(i + 1) : bars.size();
-      systems.add(system(starts.get(i), end, holds));
-    }
+    List<Engraving.StaffSystem> systems =
+        SpareCores.map(
+            Lists.numbers(starts.size()),
+            i -> {
+              int end = i + 1 < starts.size() ? starts.get(i + 1) : bars.size();
+              return system(starts.get(i), end, holds);
+            });
     return new Engraving(score, systems, score.groove().caption(), spoken.all());
   }
 

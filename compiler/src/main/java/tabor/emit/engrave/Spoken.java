@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
 import tabor.groove.Stroke;
@@ -16,7 +17,10 @@ import tabor.notation.Score;
 import tabor.rhythm.Time;
 import tabor.words.Words;
 
-/** A section in words, for whoever listens to the page: bar by bar, count by count. */
+/**
+ * A section in words, for whoever listens to the page: bar by bar, count by count. Safe for several
+ * threads.
+ */
 final class Spoken {
   /** Nothing is said: for pages that say it elsewhere. */
   static final Spoken SILENT = new Spoken();
@@ -24,10 +28,10 @@ final class Spoken {
   private final @Nullable Score score;
 
   /** What was said of a bar by its number: once for the whole, once for its system. */
-  private final Map<Integer, String> said = new HashMap<>();
+  private final Map<Integer, String> said = new ConcurrentHashMap<>();
 
   /** What was said of limb and surface. */
-  private final Map<String, String> struck = new HashMap<>();
+  private final Map<String, String> struck = new ConcurrentHashMap<>();
 
   private final Map<Integer, List<Stroke>> byBar = new HashMap<>();
 

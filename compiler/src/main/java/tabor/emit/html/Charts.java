@@ -68,8 +68,8 @@ final class Charts {
         Lists.any(
             chart.items(), i -> i instanceof Chart.SetClick set && set.click() != Chart.Click.OFF);
     Performance performance = Performer.chart(chart);
-    Performance eighths = Performer.chart(clicking(chart));
-    Charts charts = new Charts(performance, chart, words, takes.of(performance, eighths), figures);
+    List<Integer> numbers = takes.of(Takes.cut(performance, Performer.clicks(clicking(chart))));
+    Charts charts = new Charts(performance, chart, words, numbers, figures);
     for (charts.item = 0; charts.item < charts.stops.size(); charts.item++) {
       charts.read(chart.items().get(charts.item));
     }
@@ -81,8 +81,11 @@ final class Charts {
     return new Reading(charts.legs, charts.rows, clicks);
   }
 
-  /** The section after a bar of count-in, then once more without its pickup. */
-  static Reading read(Groove groove, Takes takes, ToIntFunction<Groove> figures) {
+  /**
+   * The takes of a section: a bar of count-in, the section, and the section once more without its
+   * pickup. Safe for several threads.
+   */
+  static List<PlayData.Take> cut(Groove groove) {
     Groove.Setting setting = groove.setting();
     Chart.Turn turn = new Chart.Turn(groove, setting.tempo(), setting.feel());
     List<Chart.Item> items =
@@ -90,14 +93,21 @@ final class Charts {
     Chart twice =
         new Chart(
             groove.name(), groove.title(), groove.heading(), items, groove.prose(), PageNotes.NONE);
-    Performance performance = Performer.chart(twice);
-    List<Integer> numbers = takes.of(performance, Performer.chart(clicking(twice)));
+    return Takes.cut(Performer.chart(twice), Performer.clicks(clicking(twice)));
+  }
+
+  /**
+   * The section after its count-in, and once more.
+   *
+   * @param takes the numbers of its takes, in the order of {@link #cut}
+   */
+  static Reading read(Groove groove, List<Integer> takes, ToIntFunction<Groove> figures) {
     List<Leg> legs = new ArrayList<>();
-    for (int i = 1; i < numbers.size(); i++) {
+    for (int i = 1; i < takes.size(); i++) {
       legs.add(
           new Leg(
-              numbers.get(i),
-              setting.tempo(),
+              takes.get(i),
+              groove.setting().tempo(),
               1,
               figures.applyAsInt(groove),
               groove.caption(),

@@ -1,6 +1,7 @@
 package tabor.emit.html;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +25,7 @@ public final class PageMaker {
   private final Words words;
   private final boolean changes;
   private final Map<Groove, Page.Figure> figures = new LinkedHashMap<>();
+  private final Map<Groove, List<PlayData.Take>> played = new HashMap<>();
   private final List<Groove> shown = new ArrayList<>();
   private final List<Page.Figure> others = new ArrayList<>();
   private final Takes takes = new Takes();
@@ -77,12 +79,15 @@ public final class PageMaker {
         new PlayData(takes.list(), List.copyOf(figures.values()), parts));
   }
 
-  /** The sections of the lesson itself, drawn on all cores. */
+  /** The sections of the lesson itself, drawn and played on all cores. */
   private void figures(List<Groove> grooves) {
     List<Groove> different = List.copyOf(new LinkedHashSet<>(grooves));
-    List<Drawn> drawn = SpareCores.map(different, this::drawn);
+    record Made(Drawn drawn, List<PlayData.Take> takes) {}
+    List<Made> made =
+        SpareCores.map(different, groove -> new Made(drawn(groove), Charts.cut(groove)));
     for (int i = 0; i < different.size(); i++) {
-      figure(different.get(i), drawn.get(i));
+      figure(different.get(i), made.get(i).drawn());
+      played.put(different.get(i), made.get(i).takes());
     }
   }
 
@@ -108,7 +113,8 @@ public final class PageMaker {
   }
 
   private Page.Block lesson(Groove groove, String number, Groove.Setting head) {
-    Charts.Reading reading = Charts.read(groove, takes, g -> figure(g).number());
+    List<Integer> numbers = takes.of(played.computeIfAbsent(groove, Charts::cut));
+    Charts.Reading reading = Charts.read(groove, numbers, g -> figure(g).number());
     String title = groove.caption();
     List<Leg> legs = reading.legs();
     List<Time> barlines = new ArrayList<>();

@@ -26,22 +26,30 @@ final class Takes {
     return List.copyOf(numbers.keySet());
   }
 
-  /**
-   * The number of the take that each segment of a performance is.
-   *
-   * @param performance as it is played
-   * @param eighths the same with a click on eighths throughout
-   */
-  List<Integer> of(Performance performance, Performance eighths) {
-    List<List<Sound>> sounds = byStretch(performance);
-    List<List<Sound>> between = byStretch(eighths);
+  /** The number of each take; one that was there before has the number that it had. */
+  List<Integer> of(List<Take> takes) {
     List<Integer> found = new ArrayList<>();
-    for (int i = 0; i < sounds.size(); i++) {
-      Take take = take(performance.segments().get(i), sounds.get(i), between.get(i));
+    for (Take take : takes) {
       Integer number = numbers.putIfAbsent(take, numbers.size());
       found.add(number == null ? numbers.size() - 1 : number);
     }
     return found;
+  }
+
+  /**
+   * The take that each segment of a performance is. Safe for several threads.
+   *
+   * @param performance as it is played
+   * @param eighths the clicks of the same with a click on eighths throughout
+   */
+  static List<Take> cut(Performance performance, Performance eighths) {
+    List<List<Sound>> sounds = byStretch(performance);
+    List<List<Sound>> between = byStretch(eighths);
+    List<Take> takes = new ArrayList<>();
+    for (int i = 0; i < sounds.size(); i++) {
+      takes.add(take(performance.segments().get(i), sounds.get(i), between.get(i)));
+    }
+    return takes;
   }
 
   private static List<List<Sound>> byStretch(Performance performance) {
