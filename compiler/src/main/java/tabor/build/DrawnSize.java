@@ -29,6 +29,12 @@ public final class DrawnSize {
   /** The same for pictures of dots, which take longer. */
   static final long MOST_IN_DOTS = 25_000;
 
+  /** The same for sections beside what they were before, each side for itself. */
+  static final long MOST_COMPARED = 12_000;
+
+  /** The same for one place of a document, which shows sections and not a whole term. */
+  static final long MOST_IN_A_DOCUMENT = 12_000;
+
   private DrawnSize() {}
 
   /**
@@ -38,6 +44,11 @@ public final class DrawnSize {
    */
   public static Optional<String> refusal(Lesson lesson, BuildOptions options) {
     return refusal(lesson, options, MOST);
+  }
+
+  /** Why a lesson is not drawn at one place of a document, in a sentence; empty if it is. */
+  public static Optional<String> refusalInADocument(Lesson lesson) {
+    return refusal(lesson, BuildOptions.ALL, MOST_IN_A_DOCUMENT);
   }
 
   /** What a section takes of the most that is drawn at once. */
@@ -70,7 +81,7 @@ public final class DrawnSize {
    */
   public static Optional<String> refusal(List<Groove> before, List<Groove> after) {
     List<Groove> more = size(before) > size(after) ? before : after;
-    return size(more) <= MOST
+    return size(more) <= MOST_COMPARED
         ? Optional.empty()
         : Optional.of(
             tooMuch(more.stream().mapToLong(one -> one.written().size()).sum(), more.size()));

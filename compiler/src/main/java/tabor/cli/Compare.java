@@ -11,6 +11,7 @@ import tabor.compare.ComparedFile;
 import tabor.compare.FileChange;
 import tabor.compare.FileComparison;
 import tabor.compile.Compiled;
+import tabor.cores.SpareCores;
 import tabor.diagnostic.Code;
 import tabor.diagnostic.Severity;
 import tabor.resolve.Options;
@@ -99,8 +100,9 @@ final class Compare {
   }
 
   private ComparedFile file(Named old, Named now) {
-    Compiled before = compiled(old);
-    Compiled after = compiled(now);
+    List<Compiled> both = SpareCores.map(List.of(old, now), this::compiled);
+    Compiled before = both.get(0);
+    Compiled after = both.get(1);
     boolean sameText = before.text().equals(after.text());
     List<String> notes = new ArrayList<>();
     if (!sameText) {

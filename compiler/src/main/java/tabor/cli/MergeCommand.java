@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.compile.Compiled;
+import tabor.cores.SpareCores;
 import tabor.merge.MergeCheck;
 import tabor.merge.Merged;
 import tabor.merge.Merger;
@@ -30,6 +31,9 @@ final class MergeCommand implements Callable<Integer> {
   private static final int SHORTEST = 1;
 
   private static final int LONGEST = 100;
+
+  /** Three texts of more letters than that take too much memory at once. */
+  private static final int MOST_AT_ONCE = 1 << 18;
 
   private final Io io;
 
@@ -84,11 +88,7 @@ final class MergeCommand implements Callable<Integer> {
     List<String> conflicts = new ArrayList<>(merged.conflicts());
     Path lesson = SourceFiles.path(path == null ? ours : path);
     if (merged.marked() == 0) {
-      // One after the other: three long texts at once take much memory.
-      MergeCheck check = new MergeCheck();
-      check.side(compiled(lesson, our));
-      check.side(compiled(lesson, their));
-      conflicts.addAll(check.newProblems(compiled(lesson, merged.text())));
+      conflicts.addAll(newProblems(lesson, our, their, merged.text()));
     }
     if (out == null) {
       io.out().print(merged.text());
@@ -99,6 +99,21 @@ final class MergeCommand implements Callable<Integer> {
     merged.notes().forEach(note -> io.err().print(lesson + ": " + note + "\n"));
     conflicts.forEach(why -> io.err().print(lesson + ": conflict: " + why + "\n"));
     return conflicts.isEmpty() ? ExitCode.FINE : ExitCode.ERRORS;
+  }
+
+  /** What is wrong with the merged text and with neither side. */
+  private List<String> newProblems(Path lesson, String our, String their, String merged) {
+    MergeCheck check = new MergeCheck();
+    if (merged.length() > MOST_AT_ONCE) {
+      check.side(compiled(lesson, our));
+      check.side(compiled(lesson, their));
+      return check.newProblems(compiled(lesson, merged));
+    }
+    List<Compiled> all =
+        SpareCores.map(List.of(our, their, merged), text -> compiled(lesson, text));
+    check.side(all.get(0));
+    check.side(all.get(1));
+    return check.newProblems(all.get(2));
   }
 
   private Compiled compiled(Path lesson, String text) {

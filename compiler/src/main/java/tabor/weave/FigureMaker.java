@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import tabor.build.BuildOptions;
 import tabor.build.DrawnSize;
 import tabor.compile.Compiled;
 import tabor.compile.Compiler;
@@ -196,7 +195,7 @@ final class FigureMaker {
             ? ShownSource.whole(compiled)
             : ShownSource.sections(compiled, chosen);
     Lesson shown = lesson.named(lesson.file(), title(lesson, chosen)).with(chosen);
-    Optional<String> tooMuch = DrawnSize.refusal(shown, BuildOptions.ALL);
+    Optional<String> tooMuch = DrawnSize.refusalInADocument(shown);
     if (tooMuch.isPresent() && (wish.as() != Wish.As.SOURCE && wish.as() != Wish.As.GRID)) {
       throw new Trouble(tooMuch.get(), "Name some of its sections with section=.");
     }

@@ -30,6 +30,9 @@ class OnSeveralCoresTest {
         "handout ../examples/hands-to-groove.tabor ../examples/six-eight.tabor -o OUT/h.pdf",
         "find ../examples --plays=paradiddle --as=html -o OUT/found.html",
         "diff ../examples/six-eight.tabor ../examples/twelve-eight.tabor --as=pdf -o OUT/diff.pdf",
+        "diff ../examples/six-eight.tabor ../examples/hands-to-groove.tabor",
+        "merge ../examples/six-eight.tabor ../examples/six-eight.tabor"
+            + " ../examples/twelve-eight.tabor",
         "weave ../docs/notation.md -o OUT",
       })
   void saysAndWritesTheSame(String command) throws IOException {
