@@ -15,10 +15,13 @@ import tabor.lists.Lists;
 public final class DrawnSize {
   /** What a person can do about it on the command line. */
   public static final String WAY_OUT =
-      "; name some sections with --only, or make several lessons of it";
+      "; name some sections with --only, or make several sections or lessons of it";
 
   /** What a section costs whatever is in it, in strokes. */
   private static final long STROKES_OF_A_SECTION = 12;
+
+  /** Most strokes of one section that is drawn: four hundred full bars on end. */
+  static final long MOST_OF_A_SECTION = 12_000;
 
   /** Most strokes that are drawn of a lesson, sections counted in. */
   static final long MOST = 30_000;
@@ -59,18 +62,25 @@ public final class DrawnSize {
   static Optional<String> refusal(Lesson lesson, BuildOptions options, long most) {
     BuildOptions own = options.in(lesson);
     List<Groove> drawn = Lists.filter(lesson.grooves(), own::wants);
+    Optional<Groove> tooLong =
+        Lists.first(drawn, groove -> groove.written().size() > MOST_OF_A_SECTION);
+    if (tooLong.isPresent()) {
+      Groove section = tooLong.get();
+      return Optional.of(tooMuch(section.written().size(), "section “" + section.name() + "”"));
+    }
     if (size(drawn) <= most) {
       return Optional.empty();
     }
     long strokes = drawn.stream().mapToLong(groove -> groove.written().size()).sum();
-    return Optional.of(tooMuch(strokes, drawn.size()));
+    return Optional.of(tooMuch(strokes, sections(drawn.size())));
   }
 
-  private static String tooMuch(long strokes, long sections) {
-    return strokes
-        + " strokes in "
-        + (sections == 1 ? "one section are" : sections + " sections are")
-        + " too much to draw at once";
+  private static String tooMuch(long strokes, String where) {
+    return strokes + " strokes in " + where + " are too much to draw at once";
+  }
+
+  private static String sections(int count) {
+    return count == 1 ? "one section" : count + " sections";
   }
 
   /**
@@ -84,7 +94,8 @@ public final class DrawnSize {
     return size(more) <= MOST_COMPARED
         ? Optional.empty()
         : Optional.of(
-            tooMuch(more.stream().mapToLong(one -> one.written().size()).sum(), more.size()));
+            tooMuch(
+                more.stream().mapToLong(one -> one.written().size()).sum(), sections(more.size())));
   }
 
   private static long size(List<Groove> grooves) {

@@ -64,6 +64,25 @@ class TooMuchToDrawTest {
   }
 
   @Test
+  void aSectionThatIsTooLongIsNamed() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("one.tabor"),
+            "groove short\n  kick : x . . .\ngroove endless\n  tempo 40\n  bars 376\n"
+                + "  ostinato hihat : xxxx xxxx xxxx xxxx\n  ostinato kick : xxxx xxxx xxxx"
+                + " xxxx\n");
+    for (String form : List.of("svg", "png", "pdf", "html")) {
+      Ran ran = Ran.of("build", file.toString(), "-o", out.toString(), "--as=" + form);
+      assertThat(ran.code()).as(form).isEqualTo(1);
+      assertThat(ran.err())
+          .contains("12032 strokes in section “endless” are too much to draw at once; name some");
+    }
+    Ran ran = Ran.of("build", file.toString(), "-o", out.toString(), "--as=svg", "--only=short");
+    assertThat(ran.code()).isZero();
+    assertThat(ran.err()).isEmpty();
+  }
+
+  @Test
   void nothingIsLeftOfAHandoutThatIsRefused() {
     Path page = folder.resolve("page.pdf");
     Ran ran = Ran.of("handout", lesson.toString(), "-o", page.toString());
