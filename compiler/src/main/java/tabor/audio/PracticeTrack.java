@@ -29,7 +29,7 @@ public final class PracticeTrack {
   private final Performance performance;
   private final StrikePlan plan;
   private final long rounds;
-  private final StereoMixer mixer = new StereoMixer();
+  private final StereoMixer mixer;
   private final PriorityQueue<Queued> queue =
       new PriorityQueue<>(
           Comparator.comparingDouble((Queued q) -> q.strike().seconds())
@@ -40,9 +40,14 @@ public final class PracticeTrack {
   private record Queued(Strike strike, long number) {}
 
   private PracticeTrack(Performance performance, StrikePlan plan, long rounds) {
+    this(performance, plan, rounds, new StereoMixer());
+  }
+
+  private PracticeTrack(Performance performance, StrikePlan plan, long rounds, StereoMixer mixer) {
     this.performance = performance;
     this.plan = plan;
     this.rounds = rounds;
+    this.mixer = mixer;
     plan.first().forEach(this::add);
   }
 
@@ -127,6 +132,18 @@ public final class PracticeTrack {
         : plan.start() + rounds * plan.length();
   }
 
+  /** How many blocks of so many frames there are from the start to the end. */
+  public long blocks(int frames) {
+    PracticeTrack silent = new PracticeTrack(performance, plan, rounds, mixer.again());
+    long blocks = 0;
+    while (!silent.isOver()) {
+      silent.strike(frames);
+      silent.mixer.skip(frames);
+      blocks++;
+    }
+    return blocks;
+  }
+
   /** True when the last barline is past and the last sound has died away. */
   public boolean isOver() {
     return mixer.seconds() >= end() && queue.isEmpty() && mixer.isSilent();
@@ -134,7 +151,13 @@ public final class PracticeTrack {
 
   /** The next frames of both channels, from -1 to 1, into arrays of the same length. */
   public void next(float[] left, float[] right) {
-    double until = mixer.seconds() + (double) left.length / RATE;
+    strike(left.length);
+    mixer.mix(left, right);
+  }
+
+  /** Hands the mixer the strokes of the next frames. */
+  private void strike(int frames) {
+    double until = mixer.seconds() + (double) frames / RATE;
     while (fetched < rounds
         && plan.start() + fetched * plan.length() - EARLY < until
         && plan.length() > 0) {
@@ -145,7 +168,6 @@ public final class PracticeTrack {
     while (!queue.isEmpty() && queue.element().strike().seconds() < until) {
       mixer.strike(queue.remove().strike());
     }
-    mixer.mix(left, right);
   }
 
   private void add(Strike strike) {

@@ -22,11 +22,24 @@ final class StereoMixer {
   private static final double SPREAD = 0.01;
   private static final double WIDTH = 0.7;
 
-  private final Map<String, TimbreSynth.Samples> shelf = new HashMap<>();
+  private final Map<String, TimbreSynth.Samples> shelf;
   private final Map<String, Variation> variations = new HashMap<>();
   private final Map<String, Voice> ringing = new HashMap<>();
   private final List<Voice> voices = new ArrayList<>();
   private long frame;
+
+  StereoMixer() {
+    this(new HashMap<>());
+  }
+
+  private StereoMixer(Map<String, TimbreSynth.Samples> shelf) {
+    this.shelf = shelf;
+  }
+
+  /** One that has mixed nothing yet, with the samples of this one. */
+  StereoMixer again() {
+    return new StereoMixer(shelf);
+  }
 
   /** How the strokes of one sound differ from one another, counted for that sound alone. */
   private static final class Variation {
@@ -85,12 +98,17 @@ final class StereoMixer {
     for (Voice voice : voices) {
       voice.add(frame, seconds, left, right);
     }
-    frame += left.length;
-    voices.removeIf(voice -> voice.isOver(frame));
+    skip(left.length);
     for (int i = 0; i < left.length; i++) {
       left[i] = (float) ceiling(MASTER * left[i]);
       right[i] = (float) ceiling(MASTER * right[i]);
     }
+  }
+
+  /** Leaves out so many frames: what happens in them happens, unheard. */
+  void skip(int frames) {
+    frame += frames;
+    voices.removeIf(voice -> voice.isOver(frame));
   }
 
   /** Straight for small values, bent towards 1 and never beyond it. */

@@ -3,8 +3,6 @@ package tabor.audio;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import tabor.groove.Chart;
 import tabor.groove.Groove;
 import tabor.groove.Section;
@@ -27,8 +25,17 @@ public final class WavFile {
   public static final long MOST_SECONDS = 5 * 60 * 60;
 
   private static final int BLOCK = 4096;
+
+  /** Bytes of one frame: two channels of 16 bits. */
+  private static final int FRAME = 4;
+
   private static final double LEAST_SECONDS = 30;
   private static final int LEAST_TIMES = 4;
+
+  /** A file of so many bytes, some six minutes, is made while no other such is. */
+  private static final int LONG = 1 << 26;
+
+  private static final Object ONE_AT_A_TIME = new Object();
 
   private WavFile() {}
 
@@ -78,17 +85,17 @@ public final class WavFile {
   }
 
   private static byte[] bytes(PracticeTrack track) {
-    // Blocks, not one array that grows: twenty minutes are 200 MB, and growing copies them.
-    List<byte[]> blocks = new ArrayList<>();
-    int length = 0;
-    float[] left = new float[BLOCK];
-    float[] right = new float[BLOCK];
-    while (!track.isOver()) {
-      track.next(left, right);
-      byte[] block = pcm(left, right);
-      blocks.add(block);
-      length += block.length;
+    // Counted before it is filled: twenty minutes are 200 MB, and a copy would be as much again.
+    int length = Math.toIntExact(track.blocks(BLOCK) * BLOCK * FRAME);
+    if (length < LONG) {
+      return bytes(track, length);
     }
+    synchronized (ONE_AT_A_TIME) {
+      return bytes(track, length);
+    }
+  }
+
+  private static byte[] bytes(PracticeTrack track, int length) {
     boolean loops = track.roundLength() > 0;
     int loop = loops ? 8 + 60 : 0;
     ByteBuffer file = ByteBuffer.allocate(44 + length + loop);
@@ -96,10 +103,15 @@ public final class WavFile {
     tag(file, "RIFF").putInt(36 + length + loop);
     tag(file, "WAVE");
     tag(file, "fmt ").putInt(16).putShort((short) 1).putShort((short) 2);
-    file.putInt(PracticeTrack.RATE).putInt(PracticeTrack.RATE * 4);
-    file.putShort((short) 4).putShort((short) 16);
+    file.putInt(PracticeTrack.RATE).putInt(PracticeTrack.RATE * FRAME);
+    file.putShort((short) FRAME).putShort((short) 16);
     tag(file, "data").putInt(length);
-    blocks.forEach(file::put);
+    float[] left = new float[BLOCK];
+    float[] right = new float[BLOCK];
+    while (!track.isOver()) {
+      track.next(left, right);
+      file.put(pcm(left, right));
+    }
     if (loops) {
       loop(file, track);
     }

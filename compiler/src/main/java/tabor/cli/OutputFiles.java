@@ -1,6 +1,7 @@
 package tabor.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -17,6 +18,8 @@ import java.util.Arrays;
  * stamp, and one that cannot be replaced stays as it was.
  */
 public final class OutputFiles {
+  private static final int PIECE = 1 << 16;
+
   private OutputFiles() {}
 
   /** What became of an output. */
@@ -85,7 +88,21 @@ public final class OutputFiles {
 
   /** True if a file has just these bytes; throws an exception if it cannot be read. */
   public static boolean holds(Path file, byte[] bytes) throws IOException {
-    return Files.size(file) == bytes.length && Arrays.equals(Files.readAllBytes(file), bytes);
+    if (Files.size(file) != bytes.length) {
+      return false;
+    }
+    // Piece by piece: a sound file is 200 MB.
+    try (InputStream there = Files.newInputStream(file)) {
+      for (int at = 0; at < bytes.length; ) {
+        byte[] piece = there.readNBytes(Math.min(PIECE, bytes.length - at));
+        int end = at + piece.length;
+        if (piece.length == 0 || !Arrays.equals(piece, 0, piece.length, bytes, at, end)) {
+          return false;
+        }
+        at = end;
+      }
+      return true;
+    }
   }
 
   /**

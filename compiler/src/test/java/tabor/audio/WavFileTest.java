@@ -114,6 +114,23 @@ class WavFileTest {
     assertThat(WavFile.bytes(BEAT, true)).isEqualTo(WavFile.bytes(BEAT, true));
   }
 
+  /** The length is said before a sample is made, so it has to be what playing comes to. */
+  @Test
+  void asManyBlocksAreCountedAsArePlayed() {
+    for (PracticeTrack track :
+        List.of(
+            PracticeTrack.once(BEAT, true, sound -> true),
+            PracticeTrack.repeated(BEAT, false, 3, sound -> true))) {
+      long counted = track.blocks(1000);
+      long played = 0;
+      while (!track.isOver()) {
+        track.next(new float[1000], new float[1000]);
+        played++;
+      }
+      assertThat(counted).isEqualTo(played).isPositive();
+    }
+  }
+
   @Test
   void aChartIsAsLongAsItIsAndOneThatIsTooLongIsRefused()
       throws IOException, UnsupportedAudioFileException {
