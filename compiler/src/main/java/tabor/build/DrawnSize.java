@@ -20,17 +20,20 @@ public final class DrawnSize {
   /** What a section costs whatever is in it, in strokes. */
   private static final long STROKES_OF_A_SECTION = 12;
 
+  /** What a bar costs beside its strokes: empty ones are drawn too. */
+  private static final long STROKES_OF_A_BAR = 3;
+
   /** Most strokes of one section that is drawn: four hundred full bars on end. */
   static final long MOST_OF_A_SECTION = 12_000;
 
-  /** Most strokes that are drawn of a lesson, sections counted in. */
+  /** Most strokes that are drawn of a lesson, sections and bars counted in. */
   static final long MOST = 30_000;
 
   /** The same for a page of what was found in many lessons. */
   static final long MOST_FOUND = 60_000;
 
   /** The same for pictures of dots, which take longer. */
-  static final long MOST_IN_DOTS = 25_000;
+  static final long MOST_IN_DOTS = 27_000;
 
   /** The same for sections beside what they were before, each side for itself. */
   static final long MOST_COMPARED = 12_000;
@@ -56,7 +59,7 @@ public final class DrawnSize {
 
   /** What a section takes of the most that is drawn at once. */
   static long of(Groove groove) {
-    return STROKES_OF_A_SECTION + groove.written().size();
+    return STROKES_OF_A_SECTION + STROKES_OF_A_BAR * groove.bars() + groove.written().size();
   }
 
   static Optional<String> refusal(Lesson lesson, BuildOptions options, long most) {
@@ -66,21 +69,29 @@ public final class DrawnSize {
         Lists.first(drawn, groove -> groove.written().size() > MOST_OF_A_SECTION);
     if (tooLong.isPresent()) {
       Groove section = tooLong.get();
-      return Optional.of(tooMuch(section.written().size(), "section “" + section.name() + "”"));
+      return Optional.of(
+          tooMuch(section.written().size() + " strokes", "section “" + section.name() + "”"));
     }
     if (size(drawn) <= most) {
       return Optional.empty();
     }
-    long strokes = drawn.stream().mapToLong(groove -> groove.written().size()).sum();
-    return Optional.of(tooMuch(strokes, sections(drawn.size())));
+    return Optional.of(tooMuch(drawn));
   }
 
-  private static String tooMuch(long strokes, String where) {
-    return strokes + " strokes in " + where + " are too much to draw at once";
+  private static String tooMuch(List<Groove> all) {
+    long strokes = 0;
+    long bars = 0;
+    for (Groove groove : all) {
+      strokes += groove.written().size();
+      bars += groove.bars();
+    }
+    return tooMuch(
+        bars > strokes ? bars + " bars" : strokes + " strokes",
+        all.size() == 1 ? "one section" : all.size() + " sections");
   }
 
-  private static String sections(int count) {
-    return count == 1 ? "one section" : count + " sections";
+  private static String tooMuch(String amount, String where) {
+    return amount + " in " + where + " are too much to draw at once";
   }
 
   /**
@@ -91,11 +102,7 @@ public final class DrawnSize {
    */
   public static Optional<String> refusal(List<Groove> before, List<Groove> after) {
     List<Groove> more = size(before) > size(after) ? before : after;
-    return size(more) <= MOST_COMPARED
-        ? Optional.empty()
-        : Optional.of(
-            tooMuch(
-                more.stream().mapToLong(one -> one.written().size()).sum(), sections(more.size())));
+    return size(more) <= MOST_COMPARED ? Optional.empty() : Optional.of(tooMuch(more));
   }
 
   private static long size(List<Groove> grooves) {
