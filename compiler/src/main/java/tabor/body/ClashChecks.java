@@ -25,7 +25,7 @@ record ClashChecks(Groove groove, Consumer<Finding> found) {
     while (from < strokes.size()) {
       Stroke first = strokes.get(from);
       int to = from + 1;
-      while (to < strokes.size() && together(first, strokes.get(to))) {
+      while (to < strokes.size() && Stroke.areTogether(first, strokes.get(to))) {
         to++;
       }
       if (to - from > 1) {
@@ -33,10 +33,6 @@ record ClashChecks(Groove groove, Consumer<Finding> found) {
       }
       from = to;
     }
-  }
-
-  private static boolean together(Stroke a, Stroke b) {
-    return a.bar() == b.bar() && a.at().equals(b.at());
   }
 
   private void instant(List<Stroke> here) {

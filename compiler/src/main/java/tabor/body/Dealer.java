@@ -18,10 +18,7 @@ public final class Dealer {
   public static final Comparator<Stroke> BY_SURFACE =
       (a, b) -> {
         // Written out, since the comparators that Java puts together are in no class archive.
-        int order = Integer.compare(a.bar(), b.bar());
-        if (order == 0) {
-          order = a.at().compareTo(b.at());
-        }
+        int order = Stroke.byPlace(a, b);
         return order == 0 ? a.surface().name().compareTo(b.surface().name()) : order;
       };
 

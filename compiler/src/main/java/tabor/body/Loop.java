@@ -155,7 +155,7 @@ final class Loop {
         others.add(one.stroke());
         continue;
       }
-      while (next < given.size() && !later(given.get(next), one.stroke())) {
+      while (next < given.size() && Stroke.byPlace(given.get(next), one.stroke()) <= 0) {
         give(given.get(next++));
       }
       Instant here = instant(one.stroke());
@@ -164,10 +164,6 @@ final class Loop {
     while (next < given.size()) {
       give(given.get(next++));
     }
-  }
-
-  private static boolean later(Stroke a, Stroke b) {
-    return a.bar() != b.bar() ? a.bar() > b.bar() : a.at().compareTo(b.at()) > 0;
   }
 
   private void give(Stroke stroke) {

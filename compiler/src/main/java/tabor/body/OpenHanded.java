@@ -72,6 +72,6 @@ public final class OpenHanded {
     }
     Stroke a = strokes.get(index);
     Stroke b = strokes.get(other);
-    return isHiHat(b) && a.bar() == b.bar() && a.at().equals(b.at());
+    return isHiHat(b) && Stroke.areTogether(a, b);
   }
 }

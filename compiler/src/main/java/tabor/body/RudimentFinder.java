@@ -91,16 +91,12 @@ public final class RudimentFinder {
     for (int i = 0; i < hands.size(); i++) {
       Stroke stroke = hands.get(i);
       boolean together =
-          (i > 0 && sameTime(stroke, hands.get(i - 1)))
-              || (i + 1 < hands.size() && sameTime(stroke, hands.get(i + 1)));
+          (i > 0 && Stroke.areTogether(stroke, hands.get(i - 1)))
+              || (i + 1 < hands.size() && Stroke.areTogether(stroke, hands.get(i + 1)));
       alone &= !together;
       add(stroke, together);
     }
     return alone;
-  }
-
-  private static boolean sameTime(Stroke a, Stroke b) {
-    return a.bar() == b.bar() && a.at().equals(b.at());
   }
 
   private void add(Stroke stroke, boolean together) {

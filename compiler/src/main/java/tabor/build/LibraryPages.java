@@ -14,7 +14,7 @@ public final class LibraryPages {
 
   /**
    * What was found, with a picture of each section. It may be shown to students, so what a lesson
-   * leaves blank for them stays blank. What comes after {@link DrawnSize#MOST} strokes stands there
+   * leaves blank for them stays blank. What comes after {@link DrawnSize#MOST_FOUND} strokes stands
    * without notes.
    *
    * @param asked what was looked for, a few words each

@@ -102,7 +102,7 @@ public final class ChangeWords {
     if (a == null || b == null) {
       return a == null && b == null;
     }
-    return a.bar() == b.bar() && a.at().equals(b.at()) && StrokeChange.alike(a, b);
+    return Stroke.areTogether(a, b) && StrokeChange.alike(a, b);
   }
 
   private static Said said(SectionChange section, Detail detail) {

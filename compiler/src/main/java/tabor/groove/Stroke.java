@@ -57,6 +57,11 @@ public record Stroke(
     return a.bar != b.bar ? Integer.compare(a.bar, b.bar) : a.at.compareTo(b.at);
   }
 
+  /** True if two strokes are at one place of one bar. */
+  public static boolean areTogether(Stroke a, Stroke b) {
+    return a.bar == b.bar && a.at.equals(b.at);
+  }
+
   /** The same stroke by another limb; the compiler chose it if {@code chosen}. */
   public Stroke by(Limb other, boolean chosen) {
     return new Stroke(

@@ -58,7 +58,7 @@ final class NoteSigns {
     for (int i = 0; i < strokes.size(); ) {
       int next = i;
       boolean foot = false;
-      while (next < strokes.size() && isTogether(strokes.get(i), strokes.get(next))) {
+      while (next < strokes.size() && Stroke.areTogether(strokes.get(i), strokes.get(next))) {
         foot |= strokes.get(next).surface().hihat() == SurfaceFacts.HiHat.CHICK;
         next++;
       }
@@ -72,10 +72,6 @@ final class NoteSigns {
       }
       i = next;
     }
-  }
-
-  private static boolean isTogether(Stroke a, Stroke b) {
-    return a.bar() == b.bar() && a.at().equals(b.at());
   }
 
   private static Hihat hihat(Surface surface, boolean open) {

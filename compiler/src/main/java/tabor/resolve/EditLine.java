@@ -127,7 +127,7 @@ record EditLine(LineContext context, SectionDraft draft) implements Edit.Cases<S
   private static Set<Stroke> crowded(List<Stroke> strokes) {
     Set<Stroke> crowded = new HashSet<>();
     for (int i = 1; i < strokes.size(); i++) {
-      if (StrokeOrder.together(strokes.get(i - 1), strokes.get(i))) {
+      if (Stroke.areTogether(strokes.get(i - 1), strokes.get(i))) {
         crowded.add(strokes.get(i - 1));
         crowded.add(strokes.get(i));
       }

@@ -27,7 +27,7 @@ final class StrokeOrder {
     int from = 0;
     while (from < sorted.size()) {
       int to = from + 1;
-      while (to < sorted.size() && together(sorted.get(from), sorted.get(to))) {
+      while (to < sorted.size() && Stroke.areTogether(sorted.get(from), sorted.get(to))) {
         to++;
       }
       if (to == from + 1) {
@@ -62,16 +62,12 @@ final class StrokeOrder {
     if (Stroke.ORDER.compare(strokes.get(i - 1), stroke) >= 0) {
       return false;
     }
-    for (int j = i - 1; j >= 0 && together(strokes.get(j), stroke); j--) {
+    for (int j = i - 1; j >= 0 && Stroke.areTogether(strokes.get(j), stroke); j--) {
       if ((stroke.open() || strokes.get(j).open()) && sameSurface(strokes.get(j), stroke)) {
         return false;
       }
     }
     return true;
-  }
-
-  static boolean together(Stroke a, Stroke b) {
-    return a.bar() == b.bar() && a.at().equals(b.at());
   }
 
   private static boolean sameSurface(Stroke a, Stroke b) {

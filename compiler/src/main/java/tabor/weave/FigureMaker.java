@@ -197,7 +197,9 @@ final class FigureMaker {
     Lesson shown = lesson.named(lesson.file(), title(lesson, chosen)).with(chosen);
     Optional<String> tooMuch = DrawnSize.refusalInADocument(shown);
     if (tooMuch.isPresent() && (wish.as() != Wish.As.SOURCE && wish.as() != Wish.As.GRID)) {
-      throw new Trouble(tooMuch.get(), "Name some of its sections with section=.");
+      throw new Trouble(
+          tooMuch.get(),
+          "Name some of its sections with section=, or make several sections of it.");
     }
     if (wish.as() == Wish.As.SVG || wish.as() == Wish.As.BOTH) {
       if (shown.grooves().isEmpty()) {
