@@ -10,6 +10,7 @@ import tabor.diagnostic.Near;
 /** {@code tabor new}: a lesson or a course to begin with. */
 @Command(
     name = "new",
+    customSynopsis = "tabor new [-hV] lesson|course NAME",
     description = "Writes a lesson or a course to begin with, which can be built at once.",
     footer = {
       "",
@@ -34,7 +35,9 @@ final class NewCommand implements Callable<Integer> {
 
   @Parameters(
       index = "1",
+      arity = "0..1", // a better word than the parser's where it is missing
       paramLabel = "NAME",
+      hideParamSyntax = true,
       description = "Its name; a folder may stand before it: lessons/week-3.")
   private String name = "";
 
@@ -52,6 +55,12 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (name.isEmpty()) {
+      throw Failure.usage(
+          List.of(LESSON, COURSE).contains(kind)
+              ? "new needs a name: tabor new " + kind + " week-3"
+              : "write tabor new lesson " + kind + ", or tabor new course " + kind);
+    }
     switch (kind) {
       case LESSON -> NewLesson.write(io, name);
       case COURSE -> NewCourse.write(io, name);

@@ -58,6 +58,16 @@ class NewCommandTest {
   }
 
   @Test
+  void whatIsMissingIsSaid() {
+    assertThat(Ran.of("new", "week-2").err())
+        .startsWith("tabor: write tabor new lesson week-2, or tabor new course week-2");
+    assertThat(Ran.of("new", "course").err())
+        .startsWith("tabor: new needs a name: tabor new course week-3");
+    assertThat(Ran.of("new", "lessen", temp + "/week-2").err()).contains("did you mean lesson?");
+    assertThat(temp).isEmptyDirectory();
+  }
+
+  @Test
   void whatIsThereStays() throws IOException {
     Files.writeString(temp.resolve("mine.tabor"), "mine");
     Ran ran = make("lesson", "mine");
