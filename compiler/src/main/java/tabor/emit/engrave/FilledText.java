@@ -2,10 +2,14 @@ package tabor.emit.engrave;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /** Breaks text into lines of a width. Widths and sizes share one unit. */
 public final class FilledText {
   private static final String ELLIPSIS = "\u2026";
+
+  /** More characters than most lines hold. */
+  private static final int FIRST_LOOK = 128;
 
   private final TextMetrics font;
   private final Face face;
@@ -55,11 +59,12 @@ public final class FilledText {
     if (lines.fits(shown)) {
       return shown;
     }
-    int end = shown.length();
-    while (end > 0 && !lines.fits(shown.substring(0, end).stripTrailing() + ELLIPSIS)) {
-      end = shown.offsetByCodePoints(end, -1);
-    }
-    return shown.substring(0, end).stripTrailing() + ELLIPSIS;
+    int end = longest(shown, at -> lines.fits(clipped(shown, at)));
+    return clipped(shown, end);
+  }
+
+  private static String clipped(String text, int end) {
+    return text.substring(0, end).stripTrailing() + ELLIPSIS;
   }
 
   private boolean fits(String line) {
@@ -77,7 +82,7 @@ public final class FilledText {
         lines.add(line.toString());
         line.setLength(0);
       }
-      while (line.isEmpty() && rest.length() > 1 && !fits(rest)) {
+      while (line.isEmpty() && rest.length() > 1) {
         int end = fitting(rest);
         if (end == rest.length()) {
           break;
@@ -92,14 +97,45 @@ public final class FilledText {
 
   /** How many characters of a word fit a line: at least one. */
   private int fitting(String word) {
-    int fits = word.offsetByCodePoints(0, 1);
-    while (fits < word.length()) {
-      int next = word.offsetByCodePoints(fits, 1);
-      if (!fits(word.substring(0, next))) {
-        break;
+    int fits = longest(word, end -> fits(word.substring(0, end)));
+    return Math.max(fits, word.offsetByCodePoints(0, 1));
+  }
+
+  /**
+   * The longest beginning that passes, in whole characters; what goes on from one that does not
+   * pass does not either. Looks at little more than passes: a word may be a thousand lines long.
+   */
+  private static int longest(String text, IntPredicate passes) {
+    int length = text.length();
+    int good = 0;
+    int bad = whole(text, Math.min(FIRST_LOOK, length));
+    while (passes.test(bad)) {
+      good = bad;
+      if (good == length) {
+        return good;
       }
-      fits = next;
+      bad = whole(text, Math.min(2 * good, length));
     }
-    return fits;
+    int next = text.offsetByCodePoints(good, 1);
+    while (next < bad) {
+      int half = whole(text, (good + bad) / 2);
+      int middle = half < bad ? Math.max(next, half) : next;
+      if (passes.test(middle)) {
+        good = middle;
+        next = text.offsetByCodePoints(good, 1);
+      } else {
+        bad = middle;
+      }
+    }
+    return good;
+  }
+
+  /** An end that cuts no character in two, at most one further on. */
+  private static int whole(String text, int end) {
+    boolean inside =
+        end > 0
+            && end < text.length()
+            && Character.isSurrogatePair(text.charAt(end - 1), text.charAt(end));
+    return inside ? end + 1 : end;
   }
 }

@@ -3,6 +3,12 @@ package tabor.emit.engrave;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import tabor.emit.font.OpenFont;
 
@@ -47,5 +53,73 @@ class FilledTextTest {
     double upright = OpenFont.get().width("The kick", 10);
     assertThat(OpenFont.get().width("The kick", 10, Face.BOLD)).isGreaterThan(upright * 1.02);
     assertThat(OpenFont.get().width("The kick", 10, Face.ITALIC)).isEqualTo(upright);
+  }
+
+  /** Every piece is as long as it can be: one more character of the next would not fit. */
+  @Property(tries = 300)
+  void aCutWordFillsItsLines(
+      @ForAll("words") String word, @ForAll @IntRange(min = 1, max = 300) int width) {
+    List<String> lines = fill(word, width);
+    assertThat(String.join("", lines)).isEqualTo(OpenFont.get().showable(word).strip());
+    for (int i = 0; i < lines.size(); i++) {
+      String line = lines.get(i);
+      assertThat(Character.isLowSurrogate(line.charAt(0))).isFalse();
+      boolean one = line.codePointCount(0, line.length()) == 1;
+      assertThat(one || OpenFont.get().width(line, 10) <= width).isTrue();
+      if (i + 1 < lines.size()) {
+        String next = lines.get(i + 1);
+        String more = line + next.substring(0, next.offsetByCodePoints(0, 1));
+        assertThat(OpenFont.get().width(more, 10)).isGreaterThan(width);
+      }
+    }
+  }
+
+  /** The same as taking one character after the other away until it fits. */
+  @Property(tries = 300)
+  void aClippedTextIsAsLongAsItCanBe(
+      @ForAll("words") String text, @ForAll @IntRange(min = 1, max = 300) int width) {
+    String shown = OpenFont.get().showable(text).strip();
+    String expected = shown;
+    for (int end = shown.length(); OpenFont.get().width(expected, 10) > width && end > 0; ) {
+      end = shown.offsetByCodePoints(end, -1);
+      expected = shown.substring(0, end).stripTrailing() + "\u2026";
+    }
+    assertThat(FilledText.clip(text, 10, width, Face.REGULAR, OpenFont.get())).isEqualTo(expected);
+  }
+
+  @Provide
+  Arbitrary<String> words() {
+    return Arbitraries.strings()
+        .withChars('i', 'M', 'x', '\u00fc')
+        .ofMinLength(1)
+        .ofMaxLength(400)
+        .flatMap(
+            text ->
+                Arbitraries.integers()
+                    .between(0, text.length())
+                    .map(at -> text.substring(0, at) + "\ud834\udd1e" + text.substring(at)));
+  }
+
+  /** A word of a thousand lines is looked at a few times, not once for each character. */
+  @Test
+  void aVeryLongWordIsNotMeasuredAgainAndAgain() {
+    String word = "x".repeat(100_000);
+    long[] measured = {0};
+    TextMetrics counting =
+        new TextMetrics() {
+          @Override
+          public double width(String text, double size, Face face) {
+            measured[0] += text.length();
+            return text.length() * size;
+          }
+
+          @Override
+          public String showable(String text) {
+            return text;
+          }
+        };
+    assertThat(FilledText.fill(word, 1, 100, Face.REGULAR, counting)).hasSize(1000);
+    assertThat(FilledText.clip(word, 1, 100, Face.REGULAR, counting)).hasSize(100);
+    assertThat(measured[0]).isLessThan(20L * word.length());
   }
 }
