@@ -106,8 +106,12 @@ final class LaneTable {
       if (lane.bars().get(bar).repeat()) {
         line.append('%');
       }
+      int beat = 0;
+      int column = start;
       for (Cell cell : words.get(bar)) {
-        int column = start + width(beats, 0, cell.beat()) + (cell.beat() == 0 ? 0 : 1);
+        for (; beat < cell.beat(); beat++) {
+          column += beats.get(beat) + 1;
+        }
         line.append(" ".repeat(column - line.length())).append(cell.text());
       }
       int end = start + Math.max(1, width(beats, 0, beats.size()));

@@ -87,6 +87,21 @@ class FilledTextTest {
     assertThat(FilledText.clip(text, 10, width, Face.REGULAR, OpenFont.get())).isEqualTo(expected);
   }
 
+  /** A character of two halves stays whole; widths are counted in halves here. */
+  @Test
+  void noCharacterIsCutInTwo() {
+    String word = "a" + "\ud834\udd1e".repeat(300);
+    for (int width = 1; width < 400; width++) {
+      for (String line : FilledText.fill(word, 1, width, Face.REGULAR, new ByLength())) {
+        assertThat(Character.isLowSurrogate(line.charAt(0))).isFalse();
+        assertThat(Character.isHighSurrogate(line.charAt(line.length() - 1))).isFalse();
+      }
+      String clipped = FilledText.clip(word, 1, width, Face.REGULAR, new ByLength());
+      assertThat(clipped.length()).isLessThanOrEqualTo(width);
+      assertThat(clipped).matches("(a(\ud834\udd1e)*)?\u2026");
+    }
+  }
+
   @Provide
   Arbitrary<String> words() {
     return Arbitraries.strings()
@@ -104,22 +119,25 @@ class FilledTextTest {
   @Test
   void aVeryLongWordIsNotMeasuredAgainAndAgain() {
     String word = "x".repeat(100_000);
-    long[] measured = {0};
-    TextMetrics counting =
-        new TextMetrics() {
-          @Override
-          public double width(String text, double size, Face face) {
-            measured[0] += text.length();
-            return text.length() * size;
-          }
-
-          @Override
-          public String showable(String text) {
-            return text;
-          }
-        };
+    ByLength counting = new ByLength();
     assertThat(FilledText.fill(word, 1, 100, Face.REGULAR, counting)).hasSize(1000);
     assertThat(FilledText.clip(word, 1, 100, Face.REGULAR, counting)).hasSize(100);
-    assertThat(measured[0]).isLessThan(20L * word.length());
+    assertThat(counting.measured).isLessThan(20L * word.length());
+  }
+
+  /** A font whose every half of a character is one wide. */
+  private static final class ByLength implements TextMetrics {
+    private long measured;
+
+    @Override
+    public double width(String text, double size, Face face) {
+      measured += text.length();
+      return text.length() * size;
+    }
+
+    @Override
+    public String showable(String text) {
+      return text;
+    }
   }
 }
