@@ -81,10 +81,10 @@ public enum Form {
   public Optional<String> refusal(Lesson lesson, BuildOptions options) {
     return switch (this) {
       case MIDI, GRID, MUSICXML -> Optional.empty();
-      case SVG, PDF, HTML -> DrawnSize.refusal(lesson, options).map(s -> s + DrawnSize.WAY_OUT);
-      case PNG ->
-          DrawnSize.refusal(lesson, options, DrawnSize.MOST_IN_DOTS)
-              .map(s -> s + DrawnSize.WAY_OUT);
+      case SVG, HTML ->
+          DrawnSize.IN_LINES.refusal(lesson, options).map(why -> why + DrawnSize.WAY_OUT);
+      case PNG -> DrawnSize.IN_DOTS.refusal(lesson, options).map(why -> why + DrawnSize.WAY_OUT);
+      case PDF -> DrawnSize.ON_PAGES.refusal(lesson, options).map(why -> why + DrawnSize.WAY_OUT);
       case WAV -> tooLong(lesson, options);
     };
   }

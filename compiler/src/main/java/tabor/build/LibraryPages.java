@@ -26,7 +26,7 @@ public final class LibraryPages {
     long size = 0;
     int drawn = 0;
     for (Found one : printed) {
-      size += DrawnSize.of(one.groove());
+      size += DrawnSize.IN_LINES.of(one.groove());
       if (size > DrawnSize.MOST_FOUND) {
         break;
       }

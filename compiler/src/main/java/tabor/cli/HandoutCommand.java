@@ -131,7 +131,8 @@ final class HandoutCommand extends LessonCommand {
         List<Section> wanted =
             new BuildOptions(new HashSet<>(only), true).in(lesson).sections(lesson);
         if (!wanted.isEmpty()) {
-          DrawnSize.refusal(lesson, new BuildOptions(new HashSet<>(only), true))
+          DrawnSize.ON_PAGES
+              .refusal(lesson, new BuildOptions(new HashSet<>(only), true))
               .ifPresent(
                   why -> {
                     throw Failure.outside(file + ": " + why + DrawnSize.WAY_OUT);

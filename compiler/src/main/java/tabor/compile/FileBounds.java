@@ -40,6 +40,9 @@ final class FileBounds {
   /** What a few words may ask for: every output grows with it. */
   private static final long LEAST_STROKES = 20_000;
 
+  /** What a bar counts at least, in strokes: an empty one is written and drawn as well. */
+  private static final long STROKES_OF_A_BAR = 4;
+
   private static final String SEVERAL_FILES = "make several files of this one";
 
   private static final long LEAST_EFFORT = 1_500_000;
@@ -53,6 +56,7 @@ final class FileBounds {
   private final long mostStrokes;
   private final long mostEffort;
   private long strokes;
+  private long bars;
   private long effort;
   private long sounds;
   private boolean chartsExceeded;
@@ -127,6 +131,7 @@ final class FileBounds {
     for (Groove groove : grooves) {
       // A step that changes nothing costs as much as any other in most outputs.
       strokes += groove.written().size();
+      bars += groove.bars();
       effort += FINISHING * (STROKES_OF_A_SECTION + groove.written().size());
     }
     effort += found.effort();
@@ -136,6 +141,12 @@ final class FileBounds {
       effort = Long.MAX_VALUE;
       return tooLong(
           node, found, "the sections so far have more than " + mostStrokes + " strokes together");
+    }
+    long mostBars = mostStrokes / STROKES_OF_A_BAR;
+    if (bars > mostBars) {
+      effort = Long.MAX_VALUE;
+      return tooLong(
+          node, found, "the sections so far have more than " + mostBars + " bars together");
     }
     return effort <= mostEffort
         ? found

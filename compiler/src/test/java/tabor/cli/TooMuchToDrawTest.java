@@ -97,6 +97,8 @@ class TooMuchToDrawTest {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < 300; i++) {
       text.append("groove g").append(i).append("\n  blank 64 bars\n");
+      // A longer text may ask for more bars.
+      text.append("  # ").append("-".repeat(80)).append("\n");
     }
     Path file = Files.writeString(folder.resolve("empty.tabor"), text);
     for (String form : List.of("svg", "png", "pdf", "html")) {
@@ -104,6 +106,35 @@ class TooMuchToDrawTest {
       assertThat(ran.code()).as(form).isEqualTo(1);
       assertThat(ran.err()).contains("19200 bars in 300 sections are too much to draw");
     }
+  }
+
+  /** A printed page cuts texts and goals into lines; the other forms take them as they are. */
+  @Test
+  void textsCountOnPaper() throws IOException {
+    String goals = "  goal \"Even eighths\"\n".repeat(2_000) + "  text \"Count\"\n".repeat(1_000);
+    Path file =
+        Files.writeString(folder.resolve("goals.tabor"), "groove g\n  kick : x . x .\n" + goals);
+    Ran ran = Ran.of("build", file.toString(), "-o", out.toString(), "--as=pdf,html");
+    assertThat(ran.code()).isEqualTo(1);
+    assertThat(ran.err())
+        .contains("3000 texts and goals in one section are too much to draw at once; name some");
+    assertThat(made()).containsExactly("goals.html");
+    ran = Ran.of("handout", file.toString(), "-o", folder.resolve("goals.pdf").toString());
+    assertThat(ran.err()).contains("3000 texts and goals in one section");
+  }
+
+  /** A picture of dots is as large as its staff, whatever is in it. */
+  @Test
+  void aThousandShortSectionsAreTooMuchInDots() {
+    StringBuilder many = new StringBuilder();
+    for (int i = 0; i < 700; i++) {
+      many.append("groove g").append(i).append("\n  kick : x . x .\n");
+    }
+    Compiled whole =
+        new Compiler(Loader.NONE).compile(Path.of("many.tabor"), many.toString(), Options.NONE);
+    assertThat(Form.SVG.refusal(whole.lesson(), BuildOptions.ALL)).isEmpty();
+    assertThat(Form.PNG.refusal(whole.lesson(), BuildOptions.ALL))
+        .hasValueSatisfying(why -> assertThat(why).contains("1400 strokes in 700 sections"));
   }
 
   @Test

@@ -207,6 +207,17 @@ class LimitsOfWorkTest {
         .contains("too many strokes, and changes of them, together");
   }
 
+  /** Bars without a stroke are written and drawn as well. */
+  @Test
+  void barsOfManySections() {
+    IntFunction<String> empty = i -> "groove g" + i + "\n  blank 64 bars\n";
+    assertThat(problems(repeated(90, empty))).isEmpty();
+    Diagnostic told = onlyTooLong(problems(repeated(200, empty)));
+    // 200 headings of two lines are 5,490 characters: (20,000 + 2 for each) strokes, four to a bar.
+    assertThat(told.message()).isEqualTo("the sections so far have more than 7745 bars together");
+    assertThat(told.spot().text()).isEqualTo("groove g121");
+  }
+
   /** What keeps sections in tables must not go down the chain to its first. */
   @Test
   void aLongChainOfSteps() {

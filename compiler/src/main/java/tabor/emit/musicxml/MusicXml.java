@@ -1,7 +1,6 @@
 package tabor.emit.musicxml;
 
 import java.math.BigInteger;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import tabor.cores.SpareCores;
 import tabor.emit.musicxml.ScoreFile.DirectionKind;
 import tabor.emit.musicxml.ScoreFile.Rehearsal;
 import tabor.emit.musicxml.ScoreFile.Words;
@@ -30,8 +30,10 @@ public final class MusicXml {
 
   private MusicXml(Instruments instruments, List<Groove> grooves, boolean gradual) {
     Divisions divisions = new Divisions();
-    for (Groove groove : grooves) {
-      Score score = Speller.spell(groove);
+    List<Score> spelled = SpareCores.map(grooves, Speller::spell);
+    for (int i = 0; i < grooves.size(); i++) {
+      Groove groove = grooves.get(i);
+      Score score = spelled.get(i);
       scores.put(groove, score);
       divisions.add(score);
       if (gradual) {
@@ -52,7 +54,7 @@ public final class MusicXml {
 
   /** The document in UTF-8; the same bytes for the same lesson. */
   public static byte[] bytes(Lesson lesson, Predicate<Section> chosen) {
-    return XmlWriter.text(of(lesson, chosen)).getBytes(StandardCharsets.UTF_8);
+    return XmlWriter.bytes(of(lesson, chosen));
   }
 
   /** The sections of a lesson that {@code chosen} picks, in order. */

@@ -1,6 +1,7 @@
 package tabor.emit.musicxml;
 
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -11,13 +12,29 @@ final class XmlBuilder {
   private final XMLStreamWriter out;
   private int depth;
 
+  /** A whole document. */
   XmlBuilder() {
+    this(0);
     try {
-      out = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
       out.writeStartDocument("UTF-8", "1.0");
     } catch (XMLStreamException e) {
       throw impossible(e);
     }
+  }
+
+  /** What stands in a document inside some open elements, for {@link #take}. */
+  XmlBuilder(int depth) {
+    this.depth = depth;
+    try {
+      out = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
+    } catch (XMLStreamException e) {
+      throw impossible(e);
+    }
+  }
+
+  /** How many elements are open. */
+  int depth() {
+    return depth;
   }
 
   /** Opens an element; attributes are names and values by turns. */
@@ -67,15 +84,30 @@ final class XmlBuilder {
     }
   }
 
-  /** The whole text. */
-  String finish() {
+  /** What was written since the last time, in UTF-8; what is open stays open. */
+  byte[] take() {
+    try {
+      // The bracket of a start tag is written with what follows.
+      out.writeCharacters("");
+      out.flush();
+    } catch (XMLStreamException e) {
+      throw impossible(e);
+    }
+    byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+    text.getBuffer().setLength(0);
+    return bytes;
+  }
+
+  /** The end of the document, with what was written since the last {@link #take}. */
+  byte[] finish() {
     try {
       out.writeEndDocument();
       out.close();
     } catch (XMLStreamException e) {
       throw impossible(e);
     }
-    return text.append('\n').toString();
+    text.append('\n');
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
   private void attributes(String... attributes) throws XMLStreamException {

@@ -7,7 +7,9 @@ import static tabor.kit.Limb.RIGHT_FOOT;
 import static tabor.kit.Limb.RIGHT_HAND;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.audiveris.proxymusic.Barline;
 import org.audiveris.proxymusic.ScorePartwise.Part.Measure;
 import org.junit.jupiter.api.Test;
@@ -65,6 +67,22 @@ class MusicXmlTest {
   @Test
   void everySign() {
     Goldens.check("tabor/emit/musicxml/signs.musicxml", text(signs()));
+  }
+
+  /** A long part is written in pieces: every measure stands once and in order. */
+  @Test
+  void measuresOfALongPart() {
+    Groove six = six();
+    Groove[] many = new Groove[300];
+    Arrays.fill(many, six);
+    ReadBack read = read(many);
+    List<Measure> measures = read.score().getPart().get(0).getMeasure();
+    assertThat(measures)
+        .extracting(Measure::getNumber)
+        .isEqualTo(IntStream.rangeClosed(1, 300).mapToObj(Integer::toString).toList());
+    assertThat(read.measures())
+        .extracting(ReadBack.Read::onsets)
+        .containsOnly(read(six).measures().get(0).onsets());
   }
 
   /** Hands and feet of a line: voice 1, stems up, and no other voice. */
