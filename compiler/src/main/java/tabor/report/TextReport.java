@@ -24,14 +24,21 @@ public final class TextReport {
 
   /** The diagnostics of one file, each followed by an empty line; hints only if asked for. */
   public String of(Compiled compiled, boolean hints) {
-    StringBuilder out = new StringBuilder();
+    return String.join("", each(compiled, hints));
+  }
+
+  /** The same in pieces: one for each diagnostic, in order. */
+  public List<String> each(Compiled compiled, boolean hints) {
+    List<String> all = new ArrayList<>();
     SourceView view = new SourceView(compiled);
     for (Diagnostic diagnostic : compiled.diagnostics()) {
       if (hints || diagnostic.severity() != Severity.HINT) {
+        StringBuilder out = new StringBuilder();
         write(diagnostic, view, out);
+        all.add(out.toString());
       }
     }
-    return out.toString();
+    return all;
   }
 
   private void write(Diagnostic diagnostic, SourceView view, StringBuilder out) {

@@ -17,6 +17,7 @@ import tabor.diagnostic.Near;
 import tabor.diagnostic.Severity;
 import tabor.groove.Lesson;
 import tabor.groove.Section;
+import tabor.lists.Lists;
 import tabor.report.TextReport;
 import tabor.resolve.Options;
 import tabor.source.LineIndex;
@@ -166,12 +167,11 @@ final class FigureMaker {
 
   private void report(Compiled compiled) {
     LineIndex lines = new LineIndex(compiled.text());
-    TextReport report = new TextReport(false);
-    for (Diagnostic diagnostic : compiled.diagnostics()) {
-      if (diagnostic.severity() == Severity.HINT) {
-        continue;
-      }
-      Compiled alone = compiled.with(List.of(diagnostic));
+    List<Diagnostic> told =
+        Lists.filter(compiled.diagnostics(), one -> one.severity() != Severity.HINT);
+    List<String> reports = new TextReport(false).each(compiled, false);
+    for (int i = 0; i < told.size(); i++) {
+      Diagnostic diagnostic = told.get(i);
       Span span = compiled.span(diagnostic.spot());
       Path file = compiled.fileOf(diagnostic.spot());
       boolean here = file == null || file.equals(compiled.file());
@@ -182,7 +182,7 @@ final class FigureMaker {
               compiled.file(),
               lines.lineOf(start) + 1,
               lines.columnOf(start) + 1,
-              report.of(alone, false)));
+              reports.get(i)));
     }
   }
 
