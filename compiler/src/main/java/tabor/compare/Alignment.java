@@ -28,6 +28,16 @@ public final class Alignment {
 
     /** What it costs to leave one of the right row alone; more than 0. */
     int right(int index);
+
+    /** A number of one of the left row: no pair of different numbers costs 0. */
+    default int leftNumber(int index) {
+      return 0;
+    }
+
+    /** The same for one of the right row. */
+    default int rightNumber(int index) {
+      return 0;
+    }
   }
 
   /**
@@ -119,11 +129,16 @@ public final class Alignment {
 
   private static List<Pair> roughly(int from, int leftEnd, int rightEnd, Cost cost) {
     List<Pair> pairs = new ArrayList<>();
+    int[] numbers = new int[rightEnd];
+    for (int j = from; j < rightEnd; j++) {
+      numbers[j] = cost.rightNumber(j);
+    }
     int next = from;
     for (int i = from; i < leftEnd; i++) {
+      int number = cost.leftNumber(i);
       int found = -1;
       for (int j = next; j < Math.min(rightEnd, next + AHEAD) && found < 0; j++) {
-        found = cost.pair(i, j) == 0 ? j : -1;
+        found = numbers[j] == number && cost.pair(i, j) == 0 ? j : -1;
       }
       if (found < 0) {
         pairs.add(new Pair(i, -1));

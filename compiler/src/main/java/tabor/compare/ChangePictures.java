@@ -139,9 +139,10 @@ public final class ChangePictures {
       any = true;
       html.append("<h2>").append(XmlText.text(file.name())).append("</h2>\n");
       list(html, lines(file));
+      ChangeWords words = new ChangeWords(file.change());
       for (SectionChange section : file.change().sections()) {
         html.append("<h3>").append(XmlText.text(section.name())).append("</h3>\n");
-        list(html, lines(file, section));
+        list(html, lines(words, section));
         for (Drawing staves : pictures.drawing.systems(section)) {
           html.append(SvgWriter.element(staves, "change-" + ++number));
         }
@@ -163,9 +164,10 @@ public final class ChangePictures {
     title(file.name());
     lines(file).forEach(line -> text(line, TEXT, Face.REGULAR));
     text(KEY, TEXT * 0.8, Face.ITALIC);
+    ChangeWords words = new ChangeWords(file.change());
     for (SectionChange section : file.change().sections()) {
       title(section.name());
-      lines(file, section).forEach(line -> text(line, TEXT, Face.REGULAR));
+      lines(words, section).forEach(line -> text(line, TEXT, Face.REGULAR));
       for (Drawing staves : drawing.systems(section)) {
         blocks.add(new Block("", staves.height() + BETWEEN, staves.marks(), List.of(staves)));
       }
@@ -182,8 +184,8 @@ public final class ChangePictures {
     return lines;
   }
 
-  private static List<String> lines(ComparedFile file, SectionChange section) {
-    return ChangeWords.of(file.change(), section).stream()
+  private static List<String> lines(ChangeWords words, SectionChange section) {
+    return words.about(section).stream()
         // The section stands above as a title.
         .map(said -> said.about().isEmpty() ? said.text() : said.text().replaceFirst("^[,:]? ", ""))
         .toList();

@@ -1,8 +1,10 @@
 package tabor.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tabor.groove.Groove;
@@ -13,7 +15,16 @@ public final class ChangeWords {
   /** What a section says for itself alone. */
   private static final Set<String> OWN = Set.of("title", "place", "", Detail.PROSE, Detail.ERRORS);
 
-  private ChangeWords() {}
+  /** The sections that changed, by their names. */
+  private final Map<String, SectionChange> changed = new HashMap<>();
+
+  ChangeWords(FileChange change) {
+    for (SectionChange section : change.sections()) {
+      if (section.after() != null && section.state() == SectionChange.State.CHANGED) {
+        changed.putIfAbsent(section.after().name(), section);
+      }
+    }
+  }
 
   /**
    * One line.
@@ -32,29 +43,18 @@ public final class ChangeWords {
   public static List<Said> of(FileChange change) {
     Set<Said> said = new LinkedHashSet<>();
     change.details().forEach(detail -> said.add(new Said("", detail.words())));
-    change.sections().forEach(section -> said.addAll(of(change, section)));
+    ChangeWords words = new ChangeWords(change);
+    change.sections().forEach(section -> said.addAll(words.about(section)));
     return List.copyOf(said);
   }
 
-  /** The lines about one section. */
-  static List<Said> of(FileChange change, SectionChange section) {
+  /** The lines about one section of this change. */
+  List<Said> about(SectionChange section) {
     List<Said> said = new ArrayList<>();
-    of(section, base(section, change.sections()), said);
-    return said;
-  }
-
-  /** What changed in the section that a step comes from, as far as it came with it. */
-  private static @Nullable SectionChange base(SectionChange section, List<SectionChange> all) {
+    // What changed in the section that a step comes from may have come with it.
     Groove base = section.after() instanceof Groove groove ? groove.base() : null;
-    for (SectionChange change : all) {
-      if (base != null
-          && change.after() != null
-          && change.after().name().equals(base.name())
-          && change.state() == SectionChange.State.CHANGED) {
-        return change;
-      }
-    }
-    return null;
+    of(section, base == null ? null : changed.get(base.name()), said);
+    return said;
   }
 
   private static void of(SectionChange section, @Nullable SectionChange base, List<Said> said) {

@@ -65,6 +65,16 @@ final class Lines {
           public int right(int index) {
             return 2;
           }
+
+          @Override
+          public int leftNumber(int index) {
+            return before.get(index).hashCode();
+          }
+
+          @Override
+          public int rightNumber(int index) {
+            return after.get(index).hashCode();
+          }
         };
     List<Detail> found = new ArrayList<>();
     for (Alignment.Pair pair : Alignment.of(before.size(), after.size(), cost)) {

@@ -88,11 +88,14 @@ final class SectionPairs {
             ? Math.max(old.size(), now.size())
             : NEAREST;
     List<Likeness> found = new ArrayList<>();
-    // The places of each old section that is still near, worked out once.
+    // The places and lines of each old section that is still near, worked out once.
     Map<Integer, List<List<Object>>> places = new HashMap<>();
+    Map<Integer, List<String>> lines = new HashMap<>();
     for (int j = 0; j < now.size(); j++) {
       places.remove(j - far - 1);
+      lines.remove(j - far - 1);
       Entry entry = after.get(now.get(j));
+      List<String> own = null;
       Map<List<Object>, Stroke> struck = struck(entry.groove());
       for (int i = Math.max(0, j - far); i < Math.min(old.size(), j + far + 1); i++) {
         Entry was = before.get(old.get(i));
@@ -100,7 +103,10 @@ final class SectionPairs {
         Groove b = entry.groove();
         int percent = 0;
         if (a == null || b == null || was.isVariation() || entry.isVariation()) {
-          percent = alike(was, entry);
+          if (mayBeAlike(was, entry)) {
+            own = own == null ? lines(entry) : own;
+            percent = alike(lines.computeIfAbsent(i, index -> lines(was)), own);
+          }
         } else if (mayBeAlike(a, b)) {
           percent = alike(a, places.computeIfAbsent(i, index -> places(a)), b, struck);
         }
@@ -119,17 +125,15 @@ final class SectionPairs {
     }
   }
 
-  /** The same for sections that are not both grooves. */
-  private static int alike(Entry old, Entry now) {
-    return !old.isVariation() && !now.isVariation() && old.kind() == now.kind()
-        ? alikeLines(old, now)
-        : 0;
-  }
-
   /** False where one has so many strokes more that what they have in common cannot be enough. */
   private static boolean mayBeAlike(Groove a, Groove b) {
     long less = Math.min(a.written().size(), b.written().size());
     return less * 100 >= (long) LEAST_ALIKE * Math.max(a.written().size(), b.written().size());
+  }
+
+  /** The same for sections that are not both grooves. */
+  private static boolean mayBeAlike(Entry old, Entry now) {
+    return !old.isVariation() && !now.isVariation() && old.kind() == now.kind();
   }
 
   /** How much two sections have in common, in percent. */
@@ -204,9 +208,11 @@ final class SectionPairs {
         && StrokePairs.of(a, b, BarPairs.inPlace(a.bars())).isEmpty();
   }
 
-  private static int alikeLines(Entry old, Entry now) {
-    List<String> left = Lines.of(old.syntax(), line -> true, Map.of());
-    List<String> right = Lines.of(now.syntax(), line -> true, Map.of());
+  private static List<String> lines(Entry entry) {
+    return Lines.of(entry.syntax(), line -> true, Map.of());
+  }
+
+  private static int alike(List<String> left, List<String> right) {
     Map<String, Integer> unmatched = new HashMap<>();
     left.forEach(line -> unmatched.merge(line, 1, Integer::sum));
     int common = 0;

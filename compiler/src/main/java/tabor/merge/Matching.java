@@ -201,6 +201,16 @@ final class Matching {
       public int right(int index) {
         return alone(now.get(index));
       }
+
+      @Override
+      public int leftNumber(int index) {
+        return base.get(index).meaning().hashCode();
+      }
+
+      @Override
+      public int rightNumber(int index) {
+        return now.get(index).meaning().hashCode();
+      }
     };
   }
 
