@@ -9,11 +9,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tabor.compile.Compiled;
+import tabor.compile.Compiler;
 import tabor.cores.SpareCores;
 import tabor.merge.MergeCheck;
 import tabor.merge.Merged;
 import tabor.merge.Merger;
 import tabor.resolve.Options;
+import tabor.source.LineIndex;
 
 /** {@code tabor merge}: two edited copies of a lesson to one. */
 @Command(
@@ -31,6 +33,9 @@ final class MergeCommand implements Callable<Integer> {
   private static final int SHORTEST = 1;
 
   private static final int LONGEST = 100;
+
+  /** Most lines of a text; so many are empty for the most part. */
+  private static final int MOST_LINES = 1_000_000;
 
   /** Three texts of more letters than that take too much memory at once. */
   private static final int MOST_AT_ONCE = 1 << 18;
@@ -105,9 +110,11 @@ final class MergeCommand implements Callable<Integer> {
   private List<String> newProblems(Path lesson, String our, String their, String merged) {
     MergeCheck check = new MergeCheck();
     if (merged.length() > MOST_AT_ONCE) {
-      check.side(compiled(lesson, our));
-      check.side(compiled(lesson, their));
-      return check.newProblems(compiled(lesson, merged));
+      // One after another, each costs no more than its difference from the one before.
+      Compiler compiler = new Compiler(new FileLoader(lesson));
+      check.side(compiler.compile(lesson, our, Options.NONE));
+      check.side(compiler.compile(lesson, their, Options.NONE));
+      return check.newProblems(compiler.compile(lesson, merged, Options.NONE));
     }
     List<Compiled> all =
         SpareCores.map(List.of(our, their, merged), text -> compiled(lesson, text));
@@ -125,6 +132,11 @@ final class MergeCommand implements Callable<Integer> {
     if (read.problem() != null) {
       throw Failure.usage(word + " cannot be read: " + read.problem().message());
     }
-    return read.text();
+    String text = read.text();
+    if (text.length() >= MOST_LINES && new LineIndex(text).lineCount() > MOST_LINES) {
+      throw Failure.usage(
+          word + " has more than " + MOST_LINES + " lines, which are too many to merge");
+    }
+    return text;
   }
 }

@@ -50,7 +50,7 @@ final class MergedText {
   }
 
   private static Row marker(String text, String end) {
-    return new Row("", text, "", end, null, text, null);
+    return new Row("", text, "", end, null, text, Row.About.NOTHING);
   }
 
   /** Makes the step or sheet whose lines start at {@code first} say what it is made from. */

@@ -16,7 +16,7 @@ import tabor.syntax.Statement;
  * @param statement what it says; null for a blank line and a comment
  * @param meaning the same for two statements that say the same; the text of a comment; empty for a
  *     blank line
- * @param key about whom it says what; null where it says nothing
+ * @param about about whom it says what
  */
 record Row(
     String lead,
@@ -25,7 +25,27 @@ record Row(
     String end,
     @Nullable Statement statement,
     String meaning,
-    @Nullable StatementKey key) {
+    About about) {
+
+  /** About whom a statement says what, worked out when it is first asked for: most never are. */
+  static final class About {
+    /** Of a line that says nothing. */
+    static final About NOTHING = new About(null);
+
+    private final @Nullable Statement statement;
+    private @Nullable StatementKey key;
+
+    About(@Nullable Statement statement) {
+      this.statement = statement;
+    }
+
+    @Nullable StatementKey key() {
+      if (key == null && statement != null) {
+        key = StatementKey.of(statement);
+      }
+      return key;
+    }
+  }
 
   static Row of(String raw, @Nullable Statement statement) {
     int length = raw.length();
@@ -35,7 +55,7 @@ record Row(
     String end = raw.substring(length);
     String line = raw.substring(0, length);
     if (statement == null) {
-      return new Row("", "", line, end, null, line.strip(), null);
+      return new Row("", "", line, end, null, line.strip(), About.NOTHING);
     }
     int from = Math.min(statement.span().start(), line.length());
     int to = Math.min(statement.span().end(), line.length());
@@ -48,7 +68,12 @@ record Row(
         end,
         statement,
         unclear ? core.strip() : Printer.print(statement).replace("\r\n", "\n"),
-        StatementKey.of(statement));
+        new About(statement));
+  }
+
+  /** About whom it says what; null where it says nothing. */
+  @Nullable StatementKey key() {
+    return about.key();
   }
 
   /** The line as written. */
@@ -85,6 +110,6 @@ record Row(
   }
 
   Row saying(String otherCore, String otherMeaning) {
-    return new Row(lead, otherCore, tail, end, statement, otherMeaning, key);
+    return new Row(lead, otherCore, tail, end, statement, otherMeaning, about);
   }
 }

@@ -84,6 +84,6 @@ final class RowMerge {
             ended.end(),
             said.statement(),
             said.meaning(),
-            said.key()));
+            said.about()));
   }
 }

@@ -1,7 +1,9 @@
 package tabor.merge;
 
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -32,6 +34,17 @@ import tabor.syntax.Verb;
 record StatementKey(String family, String whom, String where, boolean several) {
   private static final Pattern SPAN = Pattern.compile("span=Span\\[start=\\d+, end=\\d+]");
 
+  /** How the parts of each kind of statement are read, in order. */
+  private static final ClassValue<List<Method>> ACCESSORS =
+      new ClassValue<>() {
+        @Override
+        protected List<Method> computeValue(Class<?> type) {
+          return Arrays.stream(type.getRecordComponents())
+              .map(RecordComponent::getAccessor)
+              .toList();
+        }
+      };
+
   /** Statements that add to each other wherever they stand. */
   private static final Set<String> ADDING = Set.of("Prose", "Use", "Next", "Goal", "Teacher");
 
@@ -44,8 +57,8 @@ record StatementKey(String family, String whom, String where, boolean several) {
       return new StatementKey(family + " " + broken.keyword(), "", "", true);
     }
     boolean named = !(statement instanceof SettingStatement) || family.equals("LimitsSetting");
-    for (RecordComponent component : statement.getClass().getRecordComponents()) {
-      Object part = part(statement, component);
+    for (Method accessor : ACCESSORS.get(statement.getClass())) {
+      Object part = part(statement, accessor);
       if (part instanceof Statement inner) {
         StatementKey key = of(inner);
         family += " " + key.family();
@@ -67,9 +80,9 @@ record StatementKey(String family, String whom, String where, boolean several) {
     return new StatementKey(family, whom, String.join(" ", where), several);
   }
 
-  private static Object part(Statement statement, RecordComponent component) {
+  private static Object part(Statement statement, Method accessor) {
     try {
-      Object part = component.getAccessor().invoke(statement);
+      Object part = accessor.invoke(statement);
       return part == null ? "" : part;
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("a part of " + statement + " cannot be read", e);

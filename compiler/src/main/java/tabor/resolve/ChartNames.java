@@ -42,6 +42,9 @@ final class ChartNames {
     Resolved found = scope.section(word.text());
     if (found == null) {
       notAll(line);
+      if (problems.isFull()) {
+        return null;
+      }
       if (scope.isChart(word.text())) {
         noChart(line, word);
         return null;

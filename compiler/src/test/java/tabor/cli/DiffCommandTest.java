@@ -6,6 +6,7 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,6 +42,24 @@ class DiffCommandTest {
     assertThat(Ran.of("diff", "--report", "xml", a, b).code()).isEqualTo(2);
     assertThat(Ran.of("diff", "-", "-").code()).isEqualTo(2);
     assertThat(Ran.of("diff", a, folder.toString()).code()).isEqualTo(2);
+  }
+
+  /** Millions of empty lines have nothing to merge, and would be laid over each other for long. */
+  @Test
+  void mergingTextsOfVeryManyLines() throws IOException {
+    String a = file("a.tabor", FINE);
+    String most = file("most.tabor", FINE + "\n".repeat(1_000_000 - FINE.split("\n", -1).length));
+    Path out = folder.resolve("merged.tabor");
+    assertThat(Ran.of("merge", a, a, most, "-o", out.toString()).code()).isZero();
+    Files.delete(out);
+    for (String end : List.of("\n", "\r", "\r\n")) {
+      String more = file("more.tabor", "groove a\n  kick : x . x .\n" + end.repeat(1_000_000));
+      Ran ran = Ran.of("merge", a, more, a, "-o", out.toString());
+      assertThat(ran.code()).isEqualTo(2);
+      assertThat(ran.err())
+          .contains("more.tabor has more than 1000000 lines, which are too many to merge");
+      assertThat(out).doesNotExist();
+    }
   }
 
   @Test
