@@ -124,9 +124,11 @@ final class Loop {
       known.add(new HashMap<>());
     }
     this.beats = new long[firstBeats[cycle.size()]];
-    for (int i = 0; i < beats.length; i++) {
-      int index = meterOfBeat(i);
-      beats[i] = ticks(cycle.get(index).beat(i - firstBeats[index]));
+    for (int i = 0; i < cycle.size(); i++) {
+      Meter meter = cycle.get(i);
+      for (int beat = 0; beat < meter.beatCount(); beat++) {
+        beats[firstBeats[i] + beat] = ticks(meter.beat(beat));
+      }
     }
   }
 
@@ -275,14 +277,6 @@ final class Loop {
     }
     int rounds = (number - 1) / meters.size();
     return firstBeats[1] + rounds * beats.length + firstBeats[meters.index(number)];
-  }
-
-  private int meterOfBeat(int beat) {
-    int index = 0;
-    while (firstBeats[index + 1] <= beat) {
-      index++;
-    }
-    return index;
   }
 
   /** A time in ticks. */

@@ -17,7 +17,7 @@ public final class DrawnSize {
   /** Pictures and practice pages, which are made of lines. */
   public static final DrawnSize IN_LINES = new DrawnSize(24, false);
 
-  /** Pictures of dots: even a short section fills many. */
+  /** Pictures of dots: even a short section fills many, and a title takes lines of its own. */
   public static final DrawnSize IN_DOTS = new DrawnSize(45, false);
 
   /** Printed pages, on which texts and goals are cut into lines as well. */
@@ -35,6 +35,9 @@ public final class DrawnSize {
 
   /** How many characters of texts and goals cost as much as a stroke. */
   private static final long CHARACTERS_OF_A_STROKE = 10;
+
+  /** How many letters of a title cost as much as a stroke in dots. */
+  private static final int LETTERS_OF_A_STROKE = 2;
 
   /** Most strokes of one section that is drawn: four hundred full bars on end. */
   static final long MOST_OF_A_SECTION = 12_000;
@@ -94,7 +97,8 @@ public final class DrawnSize {
 
   /** What a section takes of the most that is drawn at once. */
   long of(Groove groove) {
-    return strokesOfASection + STROKES_OF_A_BAR * groove.bars() + groove.written().size();
+    long title = this == IN_DOTS ? groove.caption().length() / LETTERS_OF_A_STROKE : 0;
+    return strokesOfASection + title + STROKES_OF_A_BAR * groove.bars() + groove.written().size();
   }
 
   private Optional<String> refusal(Lesson lesson, BuildOptions options, long most) {

@@ -299,7 +299,9 @@ record PaperLines(
   }
 
   private static boolean isOf(SectionKind kind, String word) {
-    return Lists.any(StatementTable.inSection(kind), row -> word.equals(row.keyword()));
+    return Lists.any(
+        StatementTable.startingWith(word),
+        row -> !row.isHeading() && row.sections().contains(kind));
   }
 
   private List<List<String>> chart(String said) {

@@ -1,6 +1,7 @@
 package tabor.syntax;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,13 +49,12 @@ public final class StatementTable {
 
   /** The statements that a section takes below its heading, signs left out, in order. */
   public static List<StatementRow> inSection(SectionKind kind) {
-    return Lists.filter(
-        ROWS, row -> !row.isSign() && !row.isHeading() && row.sections().contains(kind));
+    return Index.BY_SECTION.getOrDefault(kind, List.of());
   }
 
   /** The rows of the statements that start with this word, in order; none for any other word. */
   public static List<StatementRow> startingWith(String keyword) {
-    return Lists.filter(ROWS, row -> !row.isSign() && keyword.equals(row.keyword()));
+    return Index.BY_KEYWORD.getOrDefault(keyword, List.of());
   }
 
   /** True for the name of a grammar rule that reads a statement. */
@@ -110,5 +110,34 @@ public final class StatementTable {
       throw new IllegalStateException("no such sections: " + words);
     }
     return Set.copyOf(kinds);
+  }
+
+  /** The rows by what is asked of them where a line is wrong or unfinished; others need none. */
+  private static final class Index {
+    static final Map<String, List<StatementRow>> BY_KEYWORD = byKeyword();
+    static final Map<SectionKind, List<StatementRow>> BY_SECTION = bySection();
+
+    private static Map<String, List<StatementRow>> byKeyword() {
+      Map<String, List<StatementRow>> map = new HashMap<>();
+      for (StatementRow row : ROWS) {
+        String keyword = row.keyword();
+        if (keyword != null && !row.isSign() && !map.containsKey(keyword)) {
+          map.put(
+              keyword, Lists.filter(ROWS, one -> !one.isSign() && keyword.equals(one.keyword())));
+        }
+      }
+      return map;
+    }
+
+    private static Map<SectionKind, List<StatementRow>> bySection() {
+      Map<SectionKind, List<StatementRow>> map = new EnumMap<>(SectionKind.class);
+      for (SectionKind kind : SectionKind.values()) {
+        map.put(
+            kind,
+            Lists.filter(
+                ROWS, row -> !row.isSign() && !row.isHeading() && row.sections().contains(kind)));
+      }
+      return map;
+    }
   }
 }

@@ -135,6 +135,21 @@ class TooMuchToDrawTest {
     assertThat(Form.SVG.refusal(whole.lesson(), BuildOptions.ALL)).isEmpty();
     assertThat(Form.PNG.refusal(whole.lesson(), BuildOptions.ALL))
         .hasValueSatisfying(why -> assertThat(why).contains("1400 strokes in 700 sections"));
+    // A title takes lines of its own.
+    for (int letters : new int[] {20, 600}) {
+      String titled = many.substring(0, many.indexOf("groove g100\n"));
+      String title = " \"" + "long ".repeat(letters / 5) + "\"\n";
+      Compiled some =
+          new Compiler(Loader.NONE)
+              .compile(
+                  Path.of("titled.tabor"),
+                  titled.replaceAll("(groove g\\d+)\n", "$1" + title),
+                  Options.NONE);
+      assertThat(some.hasErrors()).isFalse();
+      assertThat(Form.PNG.refusal(some.lesson(), BuildOptions.ALL).isPresent())
+          .isEqualTo(letters == 600);
+      assertThat(Form.SVG.refusal(some.lesson(), BuildOptions.ALL)).isEmpty();
+    }
   }
 
   @Test
