@@ -109,7 +109,7 @@ public final class DrawnSize {
     if (tooLong.isPresent()) {
       Groove section = tooLong.get();
       return Optional.of(
-          tooMuch(section.written().size() + " strokes", "section “" + section.name() + "”"));
+          tooMuch(section.written().size() + " strokes in section “" + section.name() + "”"));
     }
     Amount amount = amount(drawn);
     if (withTexts) {
@@ -123,6 +123,7 @@ public final class DrawnSize {
   private Amount amount(List<Groove> grooves) {
     Amount amount = new Amount();
     amount.sections = grooves.size();
+    amount.costOfSections = strokesOfASection * grooves.size();
     for (Groove groove : grooves) {
       amount.strokes += groove.written().size();
       amount.bars += groove.bars();
@@ -131,8 +132,8 @@ public final class DrawnSize {
     return amount;
   }
 
-  private static String tooMuch(String amount, String where) {
-    return amount + " in " + where + " are too much to draw at once";
+  private static String tooMuch(String amount) {
+    return amount + " are too much to draw at once";
   }
 
   /** What is to be drawn. */
@@ -141,6 +142,7 @@ public final class DrawnSize {
     private long strokes;
     private long bars;
     private long texts;
+    private long costOfSections;
     private long costOfNotes;
     private long costOfTexts;
 
@@ -164,11 +166,15 @@ public final class DrawnSize {
 
     /** A sentence with what there is most of. */
     String tooMuch() {
-      String most =
-          costOfTexts > costOfNotes
-              ? texts + " texts and goals"
-              : bars > strokes ? bars + " bars" : strokes + " strokes";
-      return DrawnSize.tooMuch(most, sections == 1 ? "one section" : sections + " sections");
+      String where = sections == 1 ? "one section" : sections + " sections";
+      if (costOfTexts > costOfNotes) {
+        return DrawnSize.tooMuch(texts + " texts and goals in " + where);
+      }
+      if (costOfSections > STROKES_OF_A_BAR * bars + strokes) {
+        return DrawnSize.tooMuch(where);
+      }
+      return DrawnSize.tooMuch(
+          (bars > strokes ? bars + " bars" : strokes + " strokes") + " in " + where);
     }
   }
 }

@@ -135,7 +135,10 @@ final class MergeCommand implements Callable<Integer> {
     String text = read.text();
     if (text.length() >= MOST_LINES && new LineIndex(text).lineCount() > MOST_LINES) {
       throw Failure.usage(
-          word + " has more than " + MOST_LINES + " lines, which are too many to merge");
+          word
+              + " has more than "
+              + MOST_LINES
+              + " lines, which are too many to merge; take empty lines out");
     }
     return text;
   }

@@ -57,7 +57,8 @@ class DiffCommandTest {
       Ran ran = Ran.of("merge", a, more, a, "-o", out.toString());
       assertThat(ran.code()).isEqualTo(2);
       assertThat(ran.err())
-          .contains("more.tabor has more than 1000000 lines, which are too many to merge");
+          .contains(
+              "more.tabor has more than 1000000 lines, which are too many to merge; take empty");
       assertThat(out).doesNotExist();
     }
   }
